@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "base/problem.h"
+
+#include <stdexcept>
+
+namespace drawercast {
+
+std::string one_line(const Problem& problem) {
+    std::string line;
+    if (!problem.where.empty()) line += problem.where + ": ";
+    line += problem.what + ".";
+    if (!problem.fix.empty()) line += " " + problem.fix + ".";
+    for (char& c : line)
+        if (c == '\n' || c == '\r') c = ' ';
+    return line;
+}
+
+} // namespace drawercast
+
+namespace boost::system {
+
+void throw_exception_from_error(const drawercast::Problem& problem, const source_location&) {
+    throw std::logic_error("value of a failed result: " + drawercast::one_line(problem));
+}
+
+void throw_exception_from_error(const drawercast::Problems& problems, const source_location&) {
+    throw std::logic_error("value of a failed result: " +
+                           (problems.empty() ? std::string("no problem named") : drawercast::one_line(problems.front())));
+}
+
+} // namespace boost::system

@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <boost/system/result.hpp>
+
+#include <string>
+#include <vector>
+
+namespace drawercast {
+
+/// Something the maker or the machine got wrong, told so that it can be mended.
+struct Problem {
+    std::string code;  ///< stable word for programs, e.g. "number-range"; never translated
+    std::string where; ///< e.g. "/objects/3/count (line 41, column 16)", "job.drawercast.json"; may be empty
+    std::string what;  ///< what is wrong, one sentence without a full stop
+    std::string fix;   ///< what to do about it, one sentence without a full stop; may be empty
+
+    bool operator==(const Problem&) const = default;
+};
+
+/// The problem on one line: "where: what. Do: fix."
+std::string one_line(const Problem& problem);
+
+template <class T>
+using Expected = boost::system::result<T, Problem>;
+
+/// For readers that can report several problems of one input at once; never empty when returned as an error.
+using Problems = std::vector<Problem>;
+
+template <class T>
+using ExpectedAll = boost::system::result<T, Problems>;
+
+} // namespace drawercast
+
+namespace boost::system {
+/// Asking a failed result for its value is our own mistake: it ends in the one catch at the entry point.
+[[noreturn]] void throw_exception_from_error(const drawercast::Problem& problem, const source_location& at);
+[[noreturn]] void throw_exception_from_error(const drawercast::Problems& problems, const source_location& at);
+} // namespace boost::system

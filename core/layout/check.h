@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "shape/vec.h"
+
+#include <array>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace drawercast::layout {
+
+/// mend: can't be made or won't work. look: below what the shop wants. note: worth knowing.
+enum class Severity { mend, look, note };
+
+/// What a check is about. A code never changes its meaning; text_of(code) is its name in files.
+enum class Code {
+    wall_thin,
+    edge_thin,
+    floor_thin,
+    overlap,
+    outside,
+    too_high,
+    notch_apart,
+    fit_vanishes,
+    insert_split,
+    obstructed,
+    overload,
+    foot_pressure,
+    not_placed,
+    no_cup,
+    short_if_low,
+    hard_if_high,
+    too_many_batches,
+    dose_altitude,
+    pour_late,
+    dose_refused,
+    geometry,
+};
+
+std::string_view text_of(Code code);                     ///< "wall-thin"
+std::optional<Code> code_of(std::string_view text);
+std::string_view unit_of(Code code);                     ///< "mm", "kg", "kPa", "s", "m" or "" (–)
+
+enum class CheckFrame { none, drawer, mold };
+std::string_view text_of(CheckFrame frame);              ///< "", "drawer", "mold"
+std::string_view text_of(Severity severity);             ///< "mend", "look", "note"
+
+/// One finding: a code with its numbers and its place. The sentence is made from it elsewhere (plan/sentences.h).
+struct Check {
+    Code code = Code::wall_thin;
+    Severity severity = Severity::note;
+    std::vector<std::string> subjects; ///< "i1#1", or an object's id; sorted
+    double value = 0;
+    double limit = 0;
+    CheckFrame frame = CheckFrame::none;
+    std::optional<shape::Vec> at; ///< a point on the plan, or a segment with `to`
+    std::optional<shape::Vec> to;
+    bool left_as_is = false;
+    bool operator==(const Check&) const = default;
+};
+
+/// Total order: mend before look before note, then left as is last, then code, subjects, value.
+bool comes_before(const Check& a, const Check& b);
+
+} // namespace drawercast::layout
