@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "layout/check.h"
+
+#include "base/demand.h"
+
+#include <array>
+#include <tuple>
+
+namespace drawercast::layout {
+
+namespace {
+
+struct Name {
+    Code code;
+    std::string_view text;
+    std::string_view unit;
+};
+
+constexpr std::array names{
+    Name{Code::wall_thin, "wall-thin", "mm"},
+    Name{Code::edge_thin, "edge-thin", "mm"},
+    Name{Code::floor_thin, "floor-thin", "mm"},
+    Name{Code::overlap, "overlap", "mm"},
+    Name{Code::outside, "outside", "mm"},
+    Name{Code::too_high, "too-high", "mm"},
+    Name{Code::notch_apart, "notch-apart", ""},
+    Name{Code::fit_vanishes, "fit-vanishes", ""},
+    Name{Code::insert_split, "insert-split", ""},
+    Name{Code::obstructed, "obstructed", ""},
+    Name{Code::overload, "overload", "kg"},
+    Name{Code::foot_pressure, "foot-pressure", "kPa"},
+    Name{Code::not_placed, "not-placed", ""},
+    Name{Code::no_cup, "no-cup", ""},
+    Name{Code::short_if_low, "short-if-low", ""},
+    Name{Code::hard_if_high, "hard-if-high", ""},
+    Name{Code::too_many_batches, "too-many-batches", ""},
+    Name{Code::dose_altitude, "dose-altitude", "m"},
+    Name{Code::pour_late, "pour-late", "s"},
+    Name{Code::dose_refused, "dose-refused", ""},
+    Name{Code::geometry, "geometry", ""},
+};
+
+const Name& name_of(Code code) {
+    for (const Name& name : names)
+        if (name.code == code) return name;
+    demand_failed("every code has a name", __FILE__, __LINE__);
+}
+
+std::tuple<bool, double, double> key(const std::optional<shape::Vec>& p) {
+    return p ? std::tuple(true, p->x, p->y) : std::tuple(false, 0.0, 0.0);
+}
+
+auto key(const Check& c) {
+    return std::tuple_cat(std::tuple(c.left_as_is, c.severity, c.code), std::tie(c.subjects),
+                          std::tuple(c.value, c.limit, c.frame, key(c.at), key(c.to)));
+}
+
+} // namespace
+
+std::string_view text_of(Code code) { return name_of(code).text; }
+
+std::optional<Code> code_of(std::string_view text) {
+    for (const Name& name : names)
+        if (name.text == text) return name.code;
+    return std::nullopt;
+}
+
+std::string_view unit_of(Code code) { return name_of(code).unit; }
+
+std::string_view text_of(CheckFrame frame) {
+    switch (frame) {
+    case CheckFrame::none:
+        return "";
+    case CheckFrame::drawer:
+        return "drawer";
+    case CheckFrame::mold:
+        return "mold";
+    }
+    demand_failed("every frame has a name", __FILE__, __LINE__);
+}
+
+std::string_view text_of(Severity severity) {
+    switch (severity) {
+    case Severity::mend:
+        return "mend";
+    case Severity::look:
+        return "look";
+    case Severity::note:
+        return "note";
+    }
+    demand_failed("every severity has a name", __FILE__, __LINE__);
+}
+
+bool comes_before(const Check& a, const Check& b) { return key(a) < key(b); }
+
+} // namespace drawercast::layout
