@@ -39,15 +39,16 @@ enum class Code {
     geometry,
 };
 
-std::string_view text_of(Code code);                     ///< "wall-thin"
+std::string_view text_of(Code code); ///< "wall-thin"
 std::optional<Code> code_of(std::string_view text);
-std::string_view unit_of(Code code);                     ///< "mm", "kg", "kPa", "s", "m" or "" (–)
+std::string_view unit_of(Code code); ///< "mm", "kg", "kPa", "s", "m" or "" (–)
 
 enum class CheckFrame { none, drawer, mold };
-std::string_view text_of(CheckFrame frame);              ///< "", "drawer", "mold"
-std::string_view text_of(Severity severity);             ///< "mend", "look", "note"
+std::string_view text_of(CheckFrame frame);  ///< "", "drawer", "mold"
+std::string_view text_of(Severity severity); ///< "mend", "look", "note"
 
-/// One finding: a code with its numbers and its place. The sentence is made from it elsewhere (plan/sentences.h).
+/// One finding: a code with its numbers and its place. The sentence is made from it elsewhere
+/// (plan/sentences.h).
 struct Check {
     Code code = Code::wall_thin;
     Severity severity = Severity::note;

@@ -20,7 +20,8 @@ struct Round {
     bool operator==(const Round&) const = default;
 };
 
-/// One hollow of a pocket, finished size: a level (a lying round gives one for each cylinder) or a finger notch.
+/// One hollow of a pocket, finished size: a level (a lying round gives one for each cylinder) or a finger
+/// notch.
 template <class Frame>
 struct Cut {
     enum class Kind { level, notch };
@@ -58,12 +59,12 @@ struct PlacedPocket {
 
 PlacedPocket place(const job::Pocket& pocket, std::shared_ptr<const PocketForm> form);
 
-/// The fit of an object in this foam: its own, else the practice for the firmness (firm −0.5, medium −1, soft −2 mm a
-/// side; common practice, no source).
+/// The fit of an object in this foam: its own, else the practice for the firmness (firm −0.5, medium −1, soft
+/// −2 mm a side; common practice, no source).
 shape::Fit fit_of(const job::Object& object, job::Firmness firmness);
 
-/// The clear gap between insert and drawer: the drawer's own, else by firmness (0.5 firm and medium, 0 soft; common
-/// practice, no source).
+/// The clear gap between insert and drawer: the drawer's own, else by firmness (0.5 firm and medium, 0 soft;
+/// common practice, no source).
 double gap_of(const job::Drawer& drawer, job::Firmness firmness);
 
 } // namespace drawercast::layout

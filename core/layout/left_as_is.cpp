@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "layout/left_as_is.h"
+
+#include <algorithm>
+
+namespace drawercast::layout {
+
+namespace {
+
+constexpr double stored_grain = 0.001;
+
+bool limit_is_a_minimum(Code code) {
+    switch (code) {
+    case Code::wall_thin:
+    case Code::edge_thin:
+    case Code::floor_thin:
+    case Code::not_placed:
+    case Code::short_if_low:
+    case Code::pour_late:
+        return true;
+    case Code::overlap:
+    case Code::outside:
+    case Code::too_high:
+    case Code::notch_apart:
+    case Code::fit_vanishes:
+    case Code::insert_split:
+    case Code::obstructed:
+    case Code::overload:
+    case Code::foot_pressure:
+    case Code::no_cup:
+    case Code::hard_if_high:
+    case Code::too_many_batches:
+    case Code::dose_altitude:
+    case Code::dose_refused:
+    case Code::geometry:
+        return false;
+    }
+    return false;
+}
+
+bool covers(const job::LeftAsIs& left, const Check& check) {
+    if (left.code != text_of(check.code) || worse(check.code, check.value, left.value)) return false;
+    std::vector<std::string> subjects =
+        left.subjects; // sorted by this program, but a file may come from elsewhere
+    std::sort(subjects.begin(), subjects.end());
+    return subjects == check.subjects;
+}
+
+} // namespace
+
+bool worse(Code code, double value, double than) {
+    return limit_is_a_minimum(code) ? value < than - stored_grain : value > than + stored_grain;
+}
+
+void mark_left_as_is(std::vector<Check>& checks, const std::vector<job::LeftAsIs>& left,
+                     std::string_view drawer) {
+    bool marked = false;
+    for (const job::LeftAsIs& one : left) {
+        if (one.drawer != drawer) continue;
+        for (Check& check : checks) {
+            if (check.severity != Severity::look || check.left_as_is || !covers(one, check)) continue;
+            check.left_as_is = marked = true;
+        }
+    }
+    if (marked) std::sort(checks.begin(), checks.end(), comes_before);
+}
+
+} // namespace drawercast::layout
