@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "layout/feel.h"
+
+#include "base/demand.h"
+#include "layout/gravity.h"
+#include "layout/walls.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace drawercast::layout {
+
+namespace {
+
+using shape::Ring;
+using shape::Vec;
+
+constexpr double strain25 = 0.25;
+constexpr double strain40 = 0.40;
+
+/// Which way the ends of a level face in its own plane; zero for a circle.
+Vec long_axis_of(const job::Level& level) {
+    const auto* sunk = std::get_if<job::Sunk>(&level.form);
+    const auto* through = std::get_if<job::Through>(&level.form);
+    if (!sunk && !through) return {1, 0}; // cylinders lie along x
+    const shape::Given& given = sunk ? sunk->outline : through->outline;
+    if (std::holds_alternative<shape::Circle>(given)) return {};
+    const auto contour = shape::contour_of(given);
+    if (!contour) return {};
+    const shape::Box box = shape::bounds(*contour);
+    return box.width() >= box.height() ? Vec{1, 0} : Vec{0, 1};
+}
+
+std::vector<Squeeze> squeezes_of(const PlacedPocket& pocket, const job::Object* object,
+                                 job::Firmness firmness) {
+    std::vector<Squeeze> squeezes;
+    for (const auto& cut : pocket.cuts) {
+        Squeeze squeeze;
+        if (object && cut.kind == Cut<shape::InDrawer>::Kind::level) {
+            const shape::Fit fit = fit_of(*object, firmness);
+            const job::Level& level = object->levels.at(static_cast<std::size_t>(cut.index));
+            const shape::Turn turn = shape::Turn::of_degrees(level.pose.turn_deg + pocket.pose.turn_deg);
+            squeeze = {-fit.side_mm, -fit.end_mm, turn(long_axis_of(level))};
+        }
+        squeezes.push_back(squeeze);
+    }
+    return squeezes;
+}
+
+/// Friction along the boundary of one hollow.
+class Pull {
+  public:
+    Pull(const Walls& walls, const job::Foam& foam, double step_mm)
+        : walls_(walls), foam_(foam), step_mm_(step_mm) {}
+
+    void add(const Cut<shape::InDrawer>& cut, const Squeeze& squeeze) {
+        const Ring ring = shape::traced(cut.outline.contour);
+        Vec a = ring.back();
+        for (const Vec b : ring) {
+            add_side(a, b, cut.depth_mm, squeeze);
+            a = b;
+        }
+    }
+    double newtons() const { return friction * kpa_mm2_ / 1000; }
+    bool beyond_curve() const { return beyond_curve_; }
+
+  private:
+    void add_side(Vec a, Vec b, double depth_mm, const Squeeze& squeeze) {
+        const Vec side = b - a;
+        const double whole = length(side);
+        if (whole == 0) return;
+        const Vec outward{side.y / whole, -side.x / whole}; // of a counter-clockwise ring
+        const int pieces = static_cast<int>(std::ceil(whole / step_mm_));
+        for (int i = 0; i < pieces; ++i) {
+            const Vec middle = a + side * ((i + 0.5) / pieces);
+            const Beside beside = walls_.beside(middle, outward, depth_mm);
+            const double strain = (squeeze.toward(outward) + beside.far_squeeze_mm) / beside.thickness_mm;
+            if (beside.height_mm == 0) continue;
+            kpa_mm2_ += beside.height_mm * stress_kpa(strain, foam_) * whole / pieces;
+            if (strain > strain40) beyond_curve_ = true;
+        }
+    }
+
+    const Walls& walls_;
+    const job::Foam& foam_;
+    double step_mm_;
+    double kpa_mm2_ = 0;
+    bool beyond_curve_ = false;
+};
+
+} // namespace
+
+std::string_view text_of(Grip grip) {
+    switch (grip) {
+    case Grip::falls_out:
+        return "falls out";
+    case Grip::easy:
+        return "easy";
+    case Grip::firm:
+        return "firm";
+    case Grip::two_hands:
+        return "two hands";
+    }
+    demand_failed("every grip has a name", __FILE__, __LINE__);
+}
+
+double stress_kpa(double strain, const job::Foam& foam) {
+    if (strain <= strain25) return foam.stress25_kpa * std::max(0.0, strain) / strain25;
+    const double part = std::min(1.0, (strain - strain25) / (strain40 - strain25));
+    return foam.stress25_kpa + (foam.stress40_kpa - foam.stress25_kpa) * part;
+}
+
+Grip grip_of(double lift_out_n, double weight_n) {
+    if (lift_out_n < weight_n) return Grip::falls_out;
+    const double together = lift_out_n + weight_n;
+    if (together <= easy_up_to_n) return Grip::easy;
+    return together <= one_hand_up_to_n ? Grip::firm : Grip::two_hands;
+}
+
+std::vector<Feel> feel_of(const std::vector<std::shared_ptr<const PlacedPocket>>& pockets,
+                          const job::Job& job, const Insert* insert, double step_mm) {
+    DRAWERCAST_DEMAND(step_mm > 0, "a boundary is taken in steps");
+    std::vector<std::vector<Squeeze>> squeezes;
+    for (const auto& pocket : pockets)
+        squeezes.push_back(squeezes_of(*pocket, job::find_object(job, pocket->object), job.foam->firmness));
+    const Walls walls(pockets, squeezes, insert);
+    std::vector<Feel> feels;
+    for (std::size_t i = 0; i < pockets.size(); ++i) {
+        const job::Object* object = job::find_object(job, pockets[i]->object);
+        if (!object) continue;
+        Pull pull(walls, *job.foam, step_mm);
+        for (std::size_t j = 0; j < pockets[i]->cuts.size(); ++j)
+            if (pockets[i]->cuts[j].kind == Cut<shape::InDrawer>::Kind::level)
+                pull.add(pockets[i]->cuts[j], squeezes[i][j]);
+        const double weight_n = gravity_m_s2 * object->mass_g / 1000;
+        feels.push_back({pockets[i]->subject, pull.newtons(), weight_n, pull.beyond_curve(),
+                         grip_of(pull.newtons(), weight_n)});
+    }
+    return feels;
+}
+
+} // namespace drawercast::layout
