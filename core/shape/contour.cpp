@@ -51,7 +51,8 @@ Vec ring_centroid(const Ring& ring) {
 
 /// Cores that a half turn maps onto themselves: their center is the outline's, whatever the round radius.
 bool centrally_symmetric(const Ring& core) {
-    return core.size() < 3 || (core.size() == 4 && length(core[0] + core[2] - core[1] - core[3]) < touching_mm);
+    return core.size() < 3 ||
+           (core.size() == 4 && length(core[0] + core[2] - core[1] - core[3]) < touching_mm);
 }
 
 } // namespace

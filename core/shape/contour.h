@@ -12,9 +12,10 @@ namespace drawercast::shape {
 /// Largest distance between an arc and the chords that stand for it, mm. Below what any saw or pen can show.
 inline constexpr double chord_sagitta_mm = 0.001;
 
-/// A closed outline as the set of points within `round_mm` of a core: one vertex is a point (a circle), two a segment
-/// (a capsule), three or more a simple counter-clockwise ring (a sharp or rounded polygon). Rectangles, rounded
-/// rectangles, circles and capsules are exact in this form; only drawing and set operations see chords.
+/// A closed outline as the set of points within `round_mm` of a core: one vertex is a point (a circle), two a
+/// segment (a capsule), three or more a simple counter-clockwise ring (a sharp or rounded polygon).
+/// Rectangles, rounded rectangles, circles and capsules are exact in this form; only drawing and set
+/// operations see chords.
 struct Contour {
     std::vector<Vec> core;
     double round_mm = 0;
@@ -48,16 +49,16 @@ struct Polygon { ///< free outline, either way round
 };
 using Given = std::variant<Rectangle, Circle, Capsule, Polygon>;
 
-/// The contour of a given outline about its own origin. Refuses sizes that are not positive, a corner radius over half
-/// the lesser side, a capsule wider than long, and free outlines that are not simple (the reason and the place are in
-/// the problem: repeated corners and spikes are removed first, crossings are refused).
+/// The contour of a given outline about its own origin. Refuses sizes that are not positive, a corner radius
+/// over half the lesser side, a capsule wider than long, and free outlines that are not simple (the reason
+/// and the place are in the problem: repeated corners and spikes are removed first, crossings are refused).
 Expected<Contour> contour_of(const Given& given);
 
 /// `contour` where it stands at `pose`.
 Contour placed(const Contour& contour, const Pose& pose);
 
-/// Enclosed area, mm². Steiner's formula A + Pρ + πρ² of the core where that is convex (exact); for a reflex ring with
-/// ρ > 0 each reflex turn counts −ρ²·tan(turn/2) (exact while no two sides' offsets meet).
+/// Enclosed area, mm². Steiner's formula A + Pρ + πρ² of the core where that is convex (exact); for a reflex
+/// ring with ρ > 0 each reflex turn counts −ρ²·tan(turn/2) (exact while no two sides' offsets meet).
 double area(const Contour& contour);
 
 /// Length of the boundary, mm; same form and limits as area().
@@ -75,8 +76,8 @@ bool contains(const Contour& contour, Vec p);
 /// Whether the core is a convex ring, a segment or a point.
 bool convex(const Contour& contour);
 
-/// A simple counter-clockwise ring, first vertex not repeated, whose arcs are chords no further than `sagitta_mm` from the true
-/// arc (inscribed: vertices lie on the arc).
+/// A simple counter-clockwise ring, first vertex not repeated, whose arcs are chords no further than
+/// `sagitta_mm` from the true arc (inscribed: vertices lie on the arc).
 using Ring = std::vector<Vec>;
 Ring traced(const Contour& contour, double sagitta_mm = chord_sagitta_mm);
 

@@ -8,7 +8,8 @@
 namespace drawercast::shape {
 namespace {
 
-/// A mirrored ring runs the other way; turned round again behind its first vertex, so that twice is the same ring.
+/// A mirrored ring runs the other way; turned round again behind its first vertex, so that twice is the same
+/// ring.
 template <class Map>
 Ring mirrored(const Ring& ring, Map map) {
     Ring out;

@@ -6,13 +6,13 @@
 
 namespace drawercast::shape {
 
-/// The two planes of a job. A point of one where the other is due does not compile: the mirrored layout is the most
-/// expensive mistake of this trade.
-/// Drawer frame: looking down into the drawer, front at the bottom, x right, y to the back, origin at the lower-left of
-/// the drawer outline's bounding box; finished (cured, cooled) sizes.
+/// The two planes of a job. A point of one where the other is due does not compile: the mirrored layout is
+/// the most expensive mistake of this trade. Drawer frame: looking down into the drawer, front at the bottom,
+/// x right, y to the back, origin at the lower-left of the drawer outline's bounding box; finished (cured,
+/// cooled) sizes.
 struct InDrawer;
-/// Mold frame: the pattern board seen from above, insert cast face down: mirrored left-right, enlarged by the shrinkage,
-/// origin at the front-left inner corner of the box.
+/// Mold frame: the pattern board seen from above, insert cast face down: mirrored left-right, enlarged by the
+/// shrinkage, origin at the front-left inner corner of the box.
 struct InMold;
 /// An object's own plane: its outlines and notches about its own origin.
 struct InObject;
@@ -46,8 +46,9 @@ struct Area {
     bool operator==(const Area&) const = default;
 };
 
-/// Drawer frame to mold frame and back: x_mold = (x1 − x)·k, y_mold = (y − y0)·k, depth·k, angles change sign, with
-/// k = 1/(1 − shrinkage) and x1, y0 of the insert's bounding box. Shrinkage is linear, 0 ≤ s < 0.2.
+/// Drawer frame to mold frame and back: x_mold = (x1 − x)·k, y_mold = (y − y0)·k, depth·k, angles change
+/// sign, with k = 1/(1 − shrinkage) and x1, y0 of the insert's bounding box. Shrinkage is linear, 0 ≤ s <
+/// 0.2.
 class MoldMap {
   public:
     MoldMap(Box insert_box, double shrinkage);

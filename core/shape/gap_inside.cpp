@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "shape/gap.h"
-
 #include "shape/near_sides.h"
 #include "shape/stick_out.h"
 
@@ -18,7 +17,8 @@ Depth depth_in(std::span<const Vec> core, Vec p) {
     return {holds(core, p) ? mm : -mm, on};
 }
 
-/// For a convex outer the depth is concave, so the worst of the inner core is a vertex: exact, radii included.
+/// For a convex outer the depth is concave, so the worst of the inner core is a vertex: exact, radii
+/// included.
 Gap worst_vertex(const Contour& inner, const Contour& outer) {
     Depth worst{any_distance, {}};
     Vec at;
@@ -29,7 +29,8 @@ Gap worst_vertex(const Contour& inner, const Contour& outer) {
         }
     const double apart = std::abs(worst.mm);
     const Vec out = apart > 0 ? (worst.on_core - at) * (1 / worst.mm) : Vec{};
-    return {worst.mm - inner.round_mm + outer.round_mm, at + out * inner.round_mm, worst.on_core + out * outer.round_mm};
+    return {worst.mm - inner.round_mm + outer.round_mm, at + out * inner.round_mm,
+            worst.on_core + out * outer.round_mm};
 }
 
 Gap settled(Gap gap) {

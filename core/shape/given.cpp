@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "shape/contour.h"
-
 #include "base/number.h"
+#include "shape/contour.h"
 #include "shape/simple.h"
 #include "shape/trace.h"
 
@@ -15,14 +14,19 @@ constexpr double largest_mm = 100'000;      // far beyond any drawer, far within
 constexpr std::size_t most_corners = 5'000; // as given
 constexpr std::size_t most_chords = 20'000; // with the arcs as chords
 
-Problem size_problem(std::string what, std::string fix) { return {"outline-size", "", std::move(what), std::move(fix)}; }
+Problem size_problem(std::string what, std::string fix) {
+    return {"outline-size", "", std::move(what), std::move(fix)};
+}
 
-std::string place(Vec at) { return "(" + rounded_text(grained(at.x), 6) + ", " + rounded_text(grained(at.y), 6) + ")"; }
+std::string place(Vec at) {
+    return "(" + rounded_text(grained(at.x), 6) + ", " + rounded_text(grained(at.y), 6) + ")";
+}
 
 bool size(double mm) { return mm > 0 && mm <= largest_mm; } // false for NaN
 
 Problem bad_size(const char* which) {
-    return size_problem(std::string(which) + " must be over 0 and at most 100000 mm", "Give the measured size in mm");
+    return size_problem(std::string(which) + " must be over 0 and at most 100000 mm",
+                        "Give the measured size in mm");
 }
 
 /// A rectangle grown by its round radius; sides that the radius takes whole leave a segment or a point.
@@ -38,7 +42,8 @@ Contour around(double width, double height, double round) {
 Expected<Contour> contour_from(const Rectangle& r) {
     if (!size(r.width_mm) || !size(r.height_mm)) return bad_size("width and height of a rectangle");
     if (!(r.corner_mm >= 0 && r.corner_mm <= std::min(r.width_mm, r.height_mm) / 2))
-        return size_problem("the corner radius " + rounded_text(r.corner_mm, 6) + " mm is not from 0 to half the lesser side",
+        return size_problem("the corner radius " + rounded_text(r.corner_mm, 6) +
+                                " mm is not from 0 to half the lesser side",
                             "Give at most " + rounded_text(std::min(r.width_mm, r.height_mm) / 2, 6) + " mm");
     return around(r.width_mm, r.height_mm, r.corner_mm);
 }
@@ -51,7 +56,8 @@ Expected<Contour> contour_from(const Circle& c) {
 Expected<Contour> contour_from(const Capsule& c) {
     if (!size(c.length_mm) || !size(c.width_mm)) return bad_size("length and width of a capsule");
     if (c.width_mm > c.length_mm)
-        return size_problem("a capsule is at least as long as wide", "Swap length and width and turn it by 90 degrees");
+        return size_problem("a capsule is at least as long as wide",
+                            "Swap length and width and turn it by 90 degrees");
     return around(c.length_mm, c.width_mm, c.width_mm / 2);
 }
 
@@ -132,8 +138,8 @@ Expected<Contour> simple_or_why(const Ring& raw) {
     if (ring.size() < 3) return few_corners();
     if (const auto meeting = first_meeting(ring))
         return Problem{"outline-crosses", "",
-                       std::string("the outline ") + (meeting->crosses ? "crosses" : "touches") + " itself at " +
-                           place(meeting->at),
+                       std::string("the outline ") + (meeting->crosses ? "crosses" : "touches") +
+                           " itself at " + place(meeting->at),
                        "Put the corners in the order in which one walks around the object"};
     if (area(ring) <= 0)
         return Problem{"outline-crosses", "", "the arcs bulge so far that inside and outside change places",

@@ -60,7 +60,8 @@ struct Batch {
     }
 };
 
-/// A distance that the cores surely do not exceed: from the vertex of b nearest to a's middle to a's nearest to that.
+/// A distance that the cores surely do not exceed: from the vertex of b nearest to a's middle to a's nearest
+/// to that.
 double at_most_squared(std::span<const Vec> a, const Box& box_a, std::span<const Vec> b) {
     const auto nearest = [](std::span<const Vec> core, Vec p) {
         Vec best = core[0];

@@ -6,7 +6,8 @@ namespace drawercast::shape {
 double area(const Ring& ring) {
     if (ring.size() < 3) return 0;
     double twice = 0; // about the first vertex: far from the origin the products would cancel badly
-    for (std::size_t i = 1; i + 1 < ring.size(); ++i) twice += cross(ring[i] - ring[0], ring[i + 1] - ring[0]);
+    for (std::size_t i = 1; i + 1 < ring.size(); ++i)
+        twice += cross(ring[i] - ring[0], ring[i + 1] - ring[0]);
     return twice / 2;
 }
 

@@ -37,7 +37,9 @@ inline std::optional<Vec> crossing(Vec a, Vec b, Vec c, Vec d) {
 
 /// Number of sides of a core: a ring closes, a segment and a point are one side each.
 inline std::size_t sides_of(std::span<const Vec> core) { return core.size() < 3 ? 1 : core.size(); }
-inline Vec side_end(std::span<const Vec> core, std::size_t i) { return core[i + 1 < core.size() ? i + 1 : 0]; }
+inline Vec side_end(std::span<const Vec> core, std::size_t i) {
+    return core[i + 1 < core.size() ? i + 1 : 0];
+}
 
 /// Whether a ring holds `p`; either answer on its boundary. False for cores of fewer than three vertices.
 inline bool holds(std::span<const Vec> ring, Vec p) {

@@ -7,11 +7,13 @@
 
 namespace drawercast::shape {
 
-/// Vertices nearer than this are one, and sides nearer than this touch, mm: twice what rounding to the grid (grid_mm)
-/// can move two sides towards each other, so that a ring found simple here is simple on the grid too.
+/// Vertices nearer than this are one, and sides nearer than this touch, mm: twice what rounding to the grid
+/// (grid_mm) can move two sides towards each other, so that a ring found simple here is simple on the grid
+/// too.
 inline constexpr double apart_mm = 0.002;
 
-/// The ring without repeated vertices and spikes (out and back on the same line). May be left with fewer than three.
+/// The ring without repeated vertices and spikes (out and back on the same line). May be left with fewer than
+/// three.
 Ring tidied(const Ring& ring);
 
 /// Where a tidied ring meets itself, and how.

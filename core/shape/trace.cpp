@@ -60,8 +60,8 @@ Ring offset_sides(const Ring& ring, double by, double sagitta_mm) {
 
 std::size_t chords_for(double angle, double radius_mm, double sagitta_mm) {
     constexpr double quarter = std::numbers::pi / 2;
-    const double step = sagitta_mm >= radius_mm ? quarter
-                                                : std::min(quarter, 2 * std::acos(1 - sagitta_mm / radius_mm));
+    const double step =
+        sagitta_mm >= radius_mm ? quarter : std::min(quarter, 2 * std::acos(1 - sagitta_mm / radius_mm));
     return static_cast<std::size_t>(std::max(1.0, std::ceil(angle / step - 1e-9)));
 }
 
@@ -69,7 +69,8 @@ std::optional<Ring> moved_sides(const Ring& ring, double by_mm, double sagitta_m
     const std::size_t n = ring.size();
     std::vector<double> cut(n); // what a closing corner takes off both its sides
     for (std::size_t i = 0; i < n; ++i) {
-        const double turn = turn_between(outward(ring[(i + n - 1) % n], ring[i]), outward(ring[i], ring[(i + 1) % n]));
+        const double turn =
+            turn_between(outward(ring[(i + n - 1) % n], ring[i]), outward(ring[i], ring[(i + 1) % n]));
         cut[i] = by_mm * turn < 0 ? std::abs(by_mm * std::tan(turn / 2)) : 0;
     }
     for (std::size_t i = 0; i < n; ++i)

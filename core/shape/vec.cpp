@@ -11,10 +11,14 @@ Turn Turn::of_degrees(double degrees) {
     const double c = std::cos(rest);
     const double s = std::sin(rest);
     switch (quarters & 3) {
-    case 1: return {-s, c};
-    case 2: return {-c, -s};
-    case 3: return {s, -c};
-    default: return {c, s};
+    case 1:
+        return {-s, c};
+    case 2:
+        return {-c, -s};
+    case 3:
+        return {s, -c};
+    default:
+        return {c, s};
     }
 }
 
