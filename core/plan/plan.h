@@ -27,21 +27,22 @@ struct InsertFigures {
 struct DrawerPlan {
     std::string id;
     std::shared_ptr<const layout::Insert> insert; ///< null: insert-split
-    std::vector<std::shared_ptr<const layout::PlacedPocket>> pockets; ///< in the job's order; those that have a form
+    std::vector<std::shared_ptr<const layout::PlacedPocket>>
+        pockets; ///< in the job's order; those that have a form
     std::optional<InsertFigures> figures;
     std::optional<casting::Cavity> cavity;
     std::optional<casting::Dose> dose;
     std::optional<casting::Band> band;
     std::optional<casting::Pressure> pressure;
     std::optional<casting::Times> times;
-    std::vector<layout::Check> checks;  ///< sorted; those left as is are marked and come last
+    std::vector<layout::Check> checks; ///< sorted; those left as is are marked and come last
 };
 
 struct Plan {
     std::vector<DrawerPlan> drawers;
     std::optional<casting::Purchase> purchase; ///< absent while a drawer has no dose or the foam no kits
-    std::vector<layout::Check> checks; ///< of the job as a whole (not placed, no cup)
-    double a_ml = 0;                   ///< over all drawers
+    std::vector<layout::Check> checks;         ///< of the job as a whole (not placed, no cup)
+    double a_ml = 0;                           ///< over all drawers
     double b_ml = 0;
 };
 
@@ -54,7 +55,8 @@ bool anything_to_mend(const Plan& plan);
 /// The whole answer for a job, from scratch: no clock, no files, no settings.
 Plan compute(const job::Job& job);
 
-/// The pattern board of one drawer; slower (unions), so made when a sheet is drawn. Absent where the cavity is.
+/// The pattern board of one drawer; slower (unions), so made when a sheet is drawn. Absent where the cavity
+/// is.
 std::optional<casting::PatternBoard> pattern_board(const job::Job& job, const DrawerPlan& drawer);
 
 /// How each pocket holds its object, as `drawer.pockets`; like the board made when it is asked for.

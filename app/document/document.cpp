@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "document/document.h"
+
+#include "job/store.h"
+
+#include "document/job_edit.h"
+
+#include <QFileInfo>
+
+#include <utility>
+
+namespace drawercast::app {
+
+Document::Document(QObject* parent) : QObject(parent) { show(); }
+
+void Document::show() {
+    plan_ = planner_.fast(shown());
+    emit shown_changed();
+}
+
+void Document::preview(std::optional<job::Job> job) {
+    if (!job && !preview_) return;
+    preview_ = std::move(job);
+    show();
+}
+
+void Document::set_committed(job::Job job) {
+    preview_.reset();
+    job_ = std::move(job);
+    show();
+    emit committed();
+    emit state_changed();
+}
+
+void Document::commit(const QString& what, job::Job job, const Merge& merge) {
+    if (job == job_) {
+        preview(std::nullopt);
+        return;
+    }
+    undo_.push(
+        new JobEdit(*this, what, job_, std::move(job), merge.key)); // the stack owns it, and calls redo()
+}
+
+void Document::replace(job::Job job, const QString& path, bool saved) {
+    preview_.reset();
+    path_ = path;
+    saved_job_ = saved ? job : job::Job{};
+    job_ = std::move(job);
+    undo_.clear();
+    show();
+    emit replaced();
+    emit state_changed();
+}
+
+Problems Document::open(const QString& path) {
+    auto read = job::load_job(path.toStdString());
+    if (!read) return read.error();
+    replace(std::move(*read), path, true);
+    return {};
+}
+
+std::optional<Problem> Document::save(const QString& path) {
+    auto saved = job::save_job(job_, path.toStdString());
+    if (!saved) return saved.error();
+    path_ = path;
+    saved_job_ = job_;
+    emit state_changed();
+    return saved->backup_problem;
+}
+
+QString Document::display_name() const {
+    if (!job_.title.empty()) return QString::fromStdString(job_.title);
+    if (!path_.isEmpty()) return QFileInfo(path_).fileName();
+    return tr("Untitled job");
+}
+
+} // namespace drawercast::app

@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "base/problem.h"
+#include "job/job.h"
+#include "plan/plan.h"
+#include "plan/planner.h"
+
+#include <QObject>
+#include <QString>
+#include <QUndoStack>
+
+#include <optional>
+
+namespace drawercast::app {
+
+/// The open job: the committed value, what is being tried (a preview during a drag), the plan of what is
+/// shown, undo, and where it is kept. Every change passes through commit(), so one act of the maker is one
+/// step of undo.
+class Document : public QObject {
+    Q_OBJECT
+  public:
+    explicit Document(QObject* parent = nullptr);
+
+    const job::Job& job() const { return job_; }                          ///< committed
+    const job::Job& shown() const { return preview_ ? *preview_ : job_; } ///< with the preview, if any
+    const plan::Plan& plan() const { return plan_; }                      ///< of what is shown
+    bool previewing() const { return preview_.has_value(); }
+
+    /// Shows another job without committing it; nothing drops the preview. Autosave and undo never see
+    /// previews.
+    void preview(std::optional<job::Job> job);
+
+    /// How a commit joins the one before it: nudges of the same pockets within a second become one step.
+    struct Merge {
+        QString key; ///< empty: never joined
+    };
+    /// Makes `job` the committed one and drops the preview. A job equal to the committed one leaves no step
+    /// behind.
+    void commit(const QString& what, job::Job job, const Merge& merge = {});
+
+    /// Another job altogether: undo is emptied. `path` empty: untitled. `saved`: equal to what is on disk.
+    void replace(job::Job job, const QString& path, bool saved);
+
+    /// Reads a job and shows it; on failure the open job stays as it is and the problems are returned.
+    Problems open(const QString& path);
+    /// Saves to `path` (the transaction of job/store.h). The backup's trouble, if any, comes back as a
+    /// Problem of code "backup"; any other means nothing was written.
+    std::optional<Problem> save(const QString& path);
+
+    QUndoStack& undo_stack() { return undo_; }
+    const QString& path() const { return path_; }
+    bool unsaved() const {
+        return !(job_ == saved_job_);
+    }                             ///< by content, so undoing back to the saved job is clean
+    QString display_name() const; ///< job title, else file name, else "Untitled job"
+
+  signals:
+    void shown_changed(); ///< shown() or plan() is another value
+    void committed();     ///< job() is another value (autosave listens)
+    void replaced();      ///< another job was opened or made
+    void state_changed(); ///< path, unsaved or title
+
+  private:
+    friend class JobEdit;
+    void set_committed(job::Job job);
+    void show();
+
+    job::Job job_;
+    std::optional<job::Job> preview_;
+    job::Job saved_job_;
+    plan::Planner planner_;
+    plan::Plan plan_;
+    QUndoStack undo_;
+    QString path_;
+};
+
+} // namespace drawercast::app

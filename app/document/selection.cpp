@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "document/selection.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace drawercast::app {
+
+namespace {
+std::string object_of(const std::string& subject) { return subject.substr(0, subject.find('#')); }
+} // namespace
+
+bool Selection::holds(const std::string& subject) const {
+    return std::find(pockets_.begin(), pockets_.end(), subject) != pockets_.end();
+}
+
+void Selection::choose_drawer(const std::string& id) {
+    if (id == drawer_) return;
+    drawer_ = id;
+    pockets_.clear();
+    check_.reset();
+    emit changed();
+}
+
+void Selection::choose_pockets(std::vector<std::string> subjects) {
+    if (subjects == pockets_ && !check_) return;
+    pockets_ = std::move(subjects);
+    if (!pockets_.empty()) object_ = object_of(pockets_.back());
+    check_.reset();
+    emit changed();
+}
+
+void Selection::choose_object(const std::string& id) {
+    if (id == object_) return;
+    object_ = id;
+    emit changed();
+}
+
+void Selection::choose_check(std::optional<layout::Check> check) {
+    check_ = std::move(check);
+    if (check_) {
+        pockets_.clear();
+        for (const auto& subject : check_->subjects)
+            if (subject.find('#') != std::string::npos) pockets_.push_back(subject);
+        if (!pockets_.empty()) object_ = object_of(pockets_.back());
+    }
+    emit changed();
+}
+
+} // namespace drawercast::app

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "layout/check.h"
+
+#include <QObject>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace drawercast::app {
+
+/// What the maker has chosen: the drawer on the sheet, pockets in it (the last one is the reference others
+/// align to), an object in the list, and a check. Every pane and the canvas show the same one.
+class Selection : public QObject {
+    Q_OBJECT
+  public:
+    using QObject::QObject;
+
+    const std::string& drawer() const { return drawer_; } ///< id; empty: no drawer
+    const std::vector<std::string>& pockets() const {
+        return pockets_;
+    }                                                     ///< subjects "i1#1", in the order chosen
+    const std::string& object() const { return object_; } ///< id; empty: none
+    const std::optional<layout::Check>& check() const { return check_; }
+    bool holds(const std::string& subject) const;
+
+    void choose_drawer(const std::string& id);              ///< clears the pockets and the check
+    void choose_pockets(std::vector<std::string> subjects); ///< and the object of the last one
+    void choose_object(const std::string& id);              ///< leaves the pockets
+    void choose_check(std::optional<layout::Check> check);  ///< chooses its pockets too
+
+  signals:
+    void changed();
+
+  private:
+    std::string drawer_;
+    std::vector<std::string> pockets_;
+    std::string object_;
+    std::optional<layout::Check> check_;
+};
+
+} // namespace drawercast::app

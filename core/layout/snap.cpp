@@ -1,0 +1,133 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "layout/snap.h"
+
+#include <array>
+#include <cmath>
+
+namespace drawercast::layout {
+
+namespace {
+
+using shape::Box;
+using shape::Vec;
+
+/// A box seen along one direction: `lo`…`hi` in it, `from`…`to` across it.
+struct Span {
+    double lo, hi, from, to;
+    double middle() const { return (lo + hi) / 2; }
+    double across() const { return (from + to) / 2; }
+};
+
+Span span_of(const Box& box, bool along_x) {
+    return along_x ? Span{box.min.x, box.max.x, box.min.y, box.max.y}
+                   : Span{box.min.y, box.max.y, box.min.x, box.max.x};
+}
+
+bool side_by_side(const Span& a, const Span& b) { return a.from < b.to && b.from < a.to; }
+
+/// One direction's search: offers are kept when they are of an earlier reason, or nearer of the same.
+class Search {
+  public:
+    Search(bool along_x, double radius_mm) : along_x_(along_x), radius_mm_(radius_mm) {}
+
+    void offer(SnapReason reason, double shift, double line, double guide_from, double guide_to) {
+        if (!(std::abs(shift) <= radius_mm_)) return;
+        if (best_ && (best_->reason < reason ||
+                      (best_->reason == reason && std::abs(best_->shift_mm) <= std::abs(shift))))
+            return;
+        const auto point = [&](double across) { return along_x_ ? Vec{line, across} : Vec{across, line}; };
+        best_ = SnapAxis{shift, reason, point(guide_from), point(guide_to)};
+    }
+    const std::optional<SnapAxis>& best() const { return best_; }
+
+  private:
+    bool along_x_;
+    double radius_mm_;
+    std::optional<SnapAxis> best_;
+};
+
+void offer_edges(Search& search, const Span& self, const Span& insert, double edge_mm) {
+    const double low = insert.lo + edge_mm;
+    const double high = insert.hi - edge_mm;
+    search.offer(SnapReason::edge, low - self.lo, low, insert.from, insert.to);
+    search.offer(SnapReason::edge, high - self.hi, high, insert.from, insert.to);
+}
+
+void offer_wall(Search& search, const Span& self, const Span& other, double wall_mm) {
+    if (!side_by_side(self, other)) return;
+    const double after = other.hi + wall_mm;
+    const double before = other.lo - wall_mm;
+    const double from = std::max(self.from, other.from);
+    const double to = std::min(self.to, other.to);
+    search.offer(SnapReason::wall, after - self.lo, after, from, to);
+    search.offer(SnapReason::wall, before - self.hi, before, from, to);
+}
+
+void offer_in_line(Search& search, const Span& self, const Span& other) {
+    const double from = std::min(self.across(), other.across());
+    const double to = std::max(self.across(), other.across());
+    search.offer(SnapReason::centers_in_line, other.middle() - self.middle(), other.middle(), from, to);
+    for (const double line : {other.lo, other.hi})
+        for (const double own : {self.lo, self.hi})
+            search.offer(SnapReason::sides_in_line, line - own, line, from, to);
+}
+
+/// Between the nearest neighbor on either side, and one wall further on as wide as the wall beyond that
+/// neighbor.
+void offer_equal_walls(Search& search, const Span& self, const std::vector<Span>& others) {
+    const Span* before = nullptr;
+    const Span* after = nullptr;
+    for (const Span& other : others) {
+        if (!side_by_side(self, other)) continue;
+        if (other.middle() < self.middle() && (before == nullptr || other.hi > before->hi)) before = &other;
+        if (other.middle() > self.middle() && (after == nullptr || other.lo < after->lo)) after = &other;
+    }
+    if (before != nullptr && after != nullptr) {
+        const double middle = (before->hi + after->lo) / 2;
+        search.offer(SnapReason::equal_walls, middle - self.middle(), middle, self.from, self.to);
+    }
+    for (const Span& other : others) { // a row goes on with the wall it has
+        if (before != nullptr && &other != before && side_by_side(other, *before) && other.hi < before->lo) {
+            const double next = before->hi + (before->lo - other.hi);
+            search.offer(SnapReason::equal_walls, next - self.lo, next, self.from, self.to);
+        }
+        if (after != nullptr && &other != after && side_by_side(other, *after) && other.lo > after->hi) {
+            const double next = after->lo - (other.lo - after->hi);
+            search.offer(SnapReason::equal_walls, next - self.hi, next, self.from, self.to);
+        }
+    }
+}
+
+std::optional<SnapAxis> along(const SnapIn& in, bool along_x) {
+    Search search(along_x, in.radius_mm);
+    const Span self = span_of(in.moving, along_x);
+    std::vector<Span> others;
+    for (const auto& neighbor : in.neighbors) others.push_back(span_of(neighbor.box, along_x));
+
+    offer_edges(search, self, span_of(in.insert, along_x), in.edge_mm);
+    for (std::size_t i = 0; i < others.size(); ++i)
+        offer_wall(search, self, others[i], in.neighbors[i].wall_mm);
+    offer_equal_walls(search, self, others);
+    for (const Span& other : others) offer_in_line(search, self, other);
+    if (in.grid_mm > 0) {
+        const double line = std::round(self.lo / in.grid_mm) * in.grid_mm;
+        search.offer(SnapReason::grid, line - self.lo, line, self.from, self.to);
+    }
+    return search.best();
+}
+
+} // namespace
+
+std::string_view text_of(SnapReason reason) {
+    constexpr std::array<std::string_view, 6> texts{"edge as the shop wants it",
+                                                    "wall as the shop wants it",
+                                                    "equal walls",
+                                                    "centers in line",
+                                                    "sides in line",
+                                                    "grid"};
+    return texts.at(static_cast<std::size_t>(reason));
+}
+
+Snap snapped(const SnapIn& in) { return {along(in, true), along(in, false)}; }
+
+} // namespace drawercast::layout

@@ -1,0 +1,195 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "plan/figures.h"
+
+#include "plan/json_text.h"
+#include "plan/sentences.h"
+
+namespace drawercast::plan {
+
+namespace {
+
+void write_point(JsonText& json, shape::Vec p) {
+    json.begin_array();
+    json.number(p.x);
+    json.number(p.y);
+    json.end_array();
+}
+
+void write_insert(JsonText& json, const InsertFigures& insert) {
+    json.key("insert");
+    json.begin_object();
+    json.member("area_mm2", insert.area_mm2);
+    json.member("thickness_mm", insert.thickness_mm);
+    json.member("volume_mm3", insert.volume_mm3);
+    json.end_object();
+}
+
+void write_cavity(JsonText& json, const casting::Cavity& cavity) {
+    json.key("cavity");
+    json.begin_object();
+    json.member("gross_mm3", cavity.gross_mm3);
+    json.member("blocks_mm3", cavity.blocks_mm3);
+    json.member("fillet_mm3", cavity.fillet_mm3);
+    json.member("net_mm3", cavity.net_mm3);
+    json.member("open_area_mm2", cavity.open_area_mm2);
+    json.end_object();
+}
+
+void write_foam(JsonText& json, const casting::Dose& dose) {
+    json.key("foam");
+    json.begin_object();
+    json.member("expansion", dose.expansion);
+    json.member("by", dose.by_cup ? "cup" : "label");
+    json.member("overpack", dose.overpack);
+    json.member("free_rise_kg_m3", dose.free_rise_kg_m3);
+    json.member("molded_kg_m3", dose.molded_kg_m3);
+    json.member("poured_ml", dose.poured_ml);
+    json.member("mixed_ml", dose.mixed_ml);
+    json.member("a_ml", dose.a_ml);
+    json.member("b_ml", dose.b_ml);
+    json.member("a_g", dose.a_g);
+    json.member("b_g", dose.b_g);
+    json.member("pigment_ml", dose.pigment_ml);
+    json.member("batches", dose.batches);
+    json.member("pour_s", dose.pour_s);
+    json.member("insert_g", dose.insert_g);
+    json.end_object();
+}
+
+void write_band_end(JsonText& json, std::string_view name, const casting::BandEnd& end) {
+    json.key(name);
+    json.begin_object();
+    json.member("expansion", end.expansion);
+    json.member("net_mm3", end.net_mm3);
+    json.member("fill", end.fill);
+    json.end_object();
+}
+
+void write_band(JsonText& json, const casting::Band& band) {
+    json.key("band");
+    json.begin_object();
+    write_band_end(json, "low", band.low);
+    write_band_end(json, "expected", band.expected);
+    write_band_end(json, "high", band.high);
+    json.end_object();
+}
+
+void write_pressure(JsonText& json, const casting::Pressure& pressure) {
+    json.key("pressure");
+    json.begin_object();
+    json.member("closed_kpa", pressure.closed_kpa);
+    json.member("build_for_kpa", pressure.build_for_kpa);
+    json.member("low_kpa", pressure.low_kpa);
+    json.member("high_kpa", pressure.high_kpa);
+    json.member("lift_n", pressure.lift_n);
+    json.end_object();
+}
+
+void write_times(JsonText& json, const casting::Times& times) {
+    json.key("time");
+    json.begin_object();
+    json.member("pot_life_s", times.pot_life_s);
+    json.member("rise_s", times.rise_s);
+    json.member("demold_min", times.demold_min);
+    json.member("liquid_level_mm", times.liquid_level_mm);
+    json.member("touch_s", times.touch_s);
+    json.member("contact_s", times.contact_s);
+    json.member("pour_margin_s", times.pour_margin_s);
+    json.end_object();
+}
+
+void write_checks(JsonText& json, const job::Job& job, const std::vector<layout::Check>& checks) {
+    json.key("checks");
+    json.begin_array();
+    for (const auto& check : checks) {
+        json.begin_object();
+        json.member("code", layout::text_of(check.code));
+        json.member("severity", layout::text_of(check.severity));
+        json.key("subjects");
+        json.begin_array();
+        for (const auto& subject : check.subjects) json.text(subject);
+        json.end_array();
+        json.member("value", check.value);
+        json.member("limit", check.limit);
+        json.member("unit", layout::unit_of(check.code));
+        if (check.frame != layout::CheckFrame::none) json.member("frame", layout::text_of(check.frame));
+        if (check.at) json.key("at_mm"), write_point(json, *check.at);
+        if (check.to) json.key("to_mm"), write_point(json, *check.to);
+        if (check.left_as_is) json.key("left_as_is"), json.boolean(true);
+        json.member("text", sentence(check, job));
+        json.end_object();
+    }
+    json.end_array();
+}
+
+void write_feel(JsonText& json, const std::vector<layout::Feel>& feel) {
+    json.key("feel");
+    json.begin_array();
+    for (const auto& pocket : feel) {
+        json.begin_object();
+        json.member("subject", pocket.subject);
+        json.member("lift_out_n", pocket.lift_out_n);
+        json.member("weight_n", pocket.weight_n);
+        json.key("beyond_curve"), json.boolean(pocket.beyond_curve);
+        json.end_object();
+    }
+    json.end_array();
+}
+
+void write_drawer(JsonText& json, const job::Job& job, const DrawerPlan& drawer) {
+    json.begin_object();
+    json.member("id", drawer.id);
+    if (drawer.figures) write_insert(json, *drawer.figures);
+    if (drawer.cavity) write_cavity(json, *drawer.cavity);
+    if (drawer.dose) write_foam(json, *drawer.dose);
+    if (drawer.band) write_band(json, *drawer.band);
+    if (drawer.pressure) write_pressure(json, *drawer.pressure);
+    if (drawer.times) write_times(json, *drawer.times);
+    if (drawer.insert) write_feel(json, feel_of(job, drawer));
+    write_checks(json, job, drawer.checks);
+    json.end_object();
+}
+
+void write_totals(JsonText& json, const Plan& plan) {
+    json.key("totals");
+    json.begin_object();
+    bool all_dosed = !plan.drawers.empty();
+    for (const auto& drawer : plan.drawers) all_dosed = all_dosed && drawer.dose.has_value();
+    if (all_dosed) {
+        json.member("a_ml", plan.a_ml);
+        json.member("b_ml", plan.b_ml);
+    }
+    if (plan.purchase) {
+        json.key("kits");
+        json.begin_array();
+        for (const auto& kit : plan.purchase->kits) {
+            json.begin_object();
+            json.member("name", kit.name);
+            json.member("count", kit.count);
+            json.end_object();
+        }
+        json.end_array();
+        json.member("kit_price", plan.purchase->price);
+    }
+    json.end_object();
+}
+
+} // namespace
+
+std::string figures_json(const job::Job& job, const Plan& plan, std::string_view program) {
+    JsonText json;
+    json.begin_object();
+    json.member("format", "drawercast-figures");
+    json.member("version", 1);
+    json.member("program", program);
+    json.key("drawers");
+    json.begin_array();
+    for (const auto& drawer : plan.drawers) write_drawer(json, job, drawer);
+    json.end_array();
+    write_totals(json, plan);
+    write_checks(json, job, plan.checks); // of the job as a whole
+    json.end_object();
+    return json.take();
+}
+
+} // namespace drawercast::plan

@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "plan/sentences.h"
+
+#include "plan/say.h"
+
+namespace drawercast::plan {
+
+using layout::Check;
+using layout::Code;
+
+namespace {
+
+/// "Wall 6.2 mm, needs 8 mm"
+std::string measured(const char* what, const Check& check, const job::Job& job) {
+    return std::string(what) + " " + say_length(check.value, job.display_units) + ", needs " +
+           say_length(check.limit, job.display_units);
+}
+
+} // namespace
+
+std::string title(const Check& check, const job::Job& job) {
+    const auto units = job.display_units;
+    switch (check.code) {
+    case Code::wall_thin:
+        return measured("Wall", check, job);
+    case Code::edge_thin:
+        return measured("Edge", check, job);
+    case Code::floor_thin:
+        return measured("Floor", check, job);
+    case Code::overlap:
+        return "Pockets overlap by " + say_length(check.value, units);
+    case Code::outside:
+        return "Reaches " + say_length(check.value, units) + " beyond the insert";
+    case Code::too_high:
+        return "Needs " + say_length(check.value, units) + " of height, the drawer has " +
+               say_length(check.limit, units);
+    case Code::notch_apart:
+        return "Finger notch does not touch its pocket";
+    case Code::fit_vanishes:
+        return "The fit leaves nothing of a level";
+    case Code::insert_split:
+        return "The insert is not one piece";
+    case Code::obstructed:
+        return "Stands where the drawer has an obstruction";
+    case Code::overload:
+        return "Objects weigh " + say_mass_g(check.value * 1000, units) + ", the drawer carries " +
+               say_mass_g(check.limit * 1000, units);
+    case Code::foot_pressure:
+        return "Presses the foam with " + say_pressure_kpa(check.value, units) + ", keep below " +
+               say_pressure_kpa(check.limit, units);
+    case Code::not_placed:
+        return fixed(check.value, 0) + " of " + fixed(check.limit, 0) + " placed";
+    case Code::no_cup:
+        return "Foam figures are by the label";
+    case Code::short_if_low:
+        return "At the low end the foam fills " + fixed(check.value, 2) + " of the mold, needs " +
+               fixed(check.limit, 2);
+    case Code::hard_if_high:
+        return "At the high end the mold holds " + fixed(check.value, 2) + " fills of foam, keep below " +
+               fixed(check.limit, 2);
+    case Code::too_many_batches:
+        return fixed(check.value, 0) + " batches side by side, " + fixed(check.limit, 0) +
+               (check.limit == 1 ? " person" : " people");
+    case Code::dose_altitude:
+        return "The dose is for " + say_altitude_m(check.value, units);
+    case Code::pour_late:
+        return "Mixing and pouring take " + fixed(check.value, 0) + " s, the pot life is " +
+               fixed(check.limit, 0) + " s";
+    case Code::dose_refused:
+        return "The foam can't be worked out";
+    case Code::geometry:
+        return "An outline could not be worked out";
+    }
+    return std::string(layout::text_of(check.code));
+}
+
+std::string advice(const Check& check, const job::Job& job) {
+    const auto units = job.display_units;
+    switch (check.code) {
+    case Code::wall_thin:
+        return "Move one of them apart by " + say_length(check.limit - check.value, units);
+    case Code::edge_thin:
+        return "Move it away from the edge by " + say_length(check.limit - check.value, units);
+    case Code::floor_thin:
+        return "Make the pocket shallower or the insert thicker by " +
+               say_length(check.limit - check.value, units);
+    case Code::overlap:
+        return "Move them apart";
+    case Code::outside:
+        return "Move it inside the insert";
+    case Code::too_high:
+        return "Make the pocket deeper, the insert thicker, or lay the object down";
+    case Code::notch_apart:
+        return "Move the notch against its pocket, or let it be a pocket of its own";
+    case Code::fit_vanishes:
+        return "Use a looser fit or a larger outline";
+    case Code::insert_split:
+        return "Make the gap smaller, or move the obstruction that cuts the drawer in two";
+    case Code::obstructed:
+        return "Move the pocket off the obstruction";
+    case Code::overload:
+        return "Take heavy objects to another drawer";
+    case Code::foot_pressure:
+        return "Give the object a wider foot or use a firmer foam";
+    case Code::not_placed:
+        return "Place the rest, or lower the count";
+    case Code::no_cup:
+        return "Pour a test cup and enter it: the pressure to build for comes down with it";
+    case Code::short_if_low:
+        return "Raise the overpack or pour a test cup";
+    case Code::hard_if_high:
+        return "Lower the overpack or pour a test cup";
+    case Code::too_many_batches:
+        return "Use larger containers, more people, or a foam with a longer pot life";
+    case Code::dose_altitude:
+        return "A sea-level dose would put " + say_pressure_kpa(check.limit, units) +
+               " on the plate here: use this dose";
+    case Code::pour_late:
+        return "Pour in more batches, use cooler parts, or a foam with a longer pot life";
+    case Code::dose_refused:
+        return "Less overpack, or a foam that rises more";
+    case Code::geometry:
+        return "Move the pocket a little, or simplify its outline";
+    }
+    return {};
+}
+
+std::string subject_name(std::string_view subject, const job::Job& job) {
+    const auto hash = subject.find('#');
+    const auto* object = job::find_object(job, subject.substr(0, hash));
+    if (object == nullptr) return std::string(subject);
+    const bool several = object->count > 1 && hash != std::string_view::npos;
+    return several ? object->name + " " + std::string(subject.substr(hash + 1)) : object->name;
+}
+
+std::string subjects_text(const Check& check, const job::Job& job) {
+    std::string text;
+    for (const auto& subject : check.subjects) {
+        if (!text.empty()) text += ", ";
+        text += subject_name(subject, job);
+    }
+    return text;
+}
+
+std::string sentence(const Check& check, const job::Job& job) {
+    std::string text = title(check, job);
+    const std::string whom = subjects_text(check, job);
+    if (!whom.empty()) text += " (" + whom + ")";
+    const std::string todo = advice(check, job);
+    return todo.empty() ? text + "." : text + ". " + todo + ".";
+}
+
+} // namespace drawercast::plan
