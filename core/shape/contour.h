@@ -77,7 +77,8 @@ bool contains(const Contour& contour, Vec p);
 bool convex(const Contour& contour);
 
 /// A simple counter-clockwise ring, first vertex not repeated, whose arcs are chords no further than
-/// `sagitta_mm` from the true arc (inscribed: vertices lie on the arc).
+/// `sagitta_mm` from the true arc (inscribed: vertices lie on the arc). A reflex core whose rounding closes a
+/// slot has no simple trace: region_of() then asks offset_round().
 using Ring = std::vector<Vec>;
 Ring traced(const Contour& contour, double sagitta_mm = chord_sagitta_mm);
 

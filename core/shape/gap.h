@@ -7,8 +7,8 @@
 
 namespace drawercast::shape {
 
-/// The least distance between two outlines and where it is. `mm` is 0 where they touch, overlap or one holds
-/// the other.
+/// The least distance between two outlines and where it is. `mm` is 0 where they touch (within 1e-9 mm),
+/// overlap or one holds the other; the points are then one place, in what they share.
 struct Gap {
     double mm = std::numeric_limits<double>::infinity();
     Vec a; ///< nearest point on the first outline's boundary
@@ -25,8 +25,9 @@ Gap gap_between(const Contour& a, const Contour& b, double cutoff_mm = any_dista
 /// As gap_between for outlines whose boxes the caller keeps.
 Gap gap_between(const Contour& a, const Box& box_a, const Contour& b, const Box& box_b, double cutoff_mm);
 
-/// Least distance from the outline `inner` to the boundary of the ring `outer` that should hold it: > 0
-/// inside; 0 where it touches; where it sticks out, minus the greatest distance by which it does. Above
+/// Least distance from the outline `inner` to the boundary of `outer` that should hold it: > 0 inside; 0
+/// where it touches; where it sticks out, minus the greatest distance by which its boundary does. Exact where
+/// `outer` is convex, or sharp and holds it; else within what the chords of traced() and 1e-6 mm leave. Above
 /// `cutoff_mm` may answer infinity.
 Gap gap_inside(const Contour& inner, const Contour& outer, double cutoff_mm = any_distance);
 

@@ -9,8 +9,8 @@
 
 namespace drawercast::shape {
 
-/// An area with holes: the result of set operations. Outer rings counter-clockwise, holes clockwise, on the
-/// grid.
+/// An area with holes: the result of set operations. Outer rings counter-clockwise, holes clockwise; vertices
+/// on the grid except where that would make a ring cross itself.
 struct Patch {
     Ring outer;
     std::vector<Ring> holes;
@@ -27,7 +27,7 @@ struct Region {
 inline constexpr double grid_mm = 1.0 / 1024;
 Vec on_grid(Vec p);
 
-Region region_of(const Contour& contour); ///< traced and on the grid
+Region region_of(const Contour& contour); ///< traced and on the grid; empty where finer than the grid
 Region region_of(const Ring& ring);       ///< a simple ring
 
 double area(const Region& region);
@@ -35,7 +35,8 @@ double perimeter(const Region& region); ///< outer rings and holes
 Box bounds(const Region& region);
 
 /// Set operations. Each result is checked (validity, area bounds, area identity); a failure is retried with
-/// one operand shrunk by 1e-6 mm and then is a Problem "geometry", never a wrong area.
+/// one operand shrunk by 1e-6 mm and then is a Problem "geometry", never a wrong area. Slivers and slits
+/// narrower than two grid steps, which only the grid makes of flush sides, are left out.
 Expected<Region> united(const Region& a, const Region& b);
 Expected<Region> united(std::span<const Region> all); ///< by overlapping clusters, balanced
 Expected<Region> shared(const Region& a, const Region& b);
