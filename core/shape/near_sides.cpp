@@ -100,12 +100,13 @@ NearSides nearest_sides(std::span<const Vec> a, const Box& box_a, std::span<cons
 
 Gap gap_from(const NearSides& near, double round_a, double round_b) {
     const double apart = std::sqrt(near.squared);
-    const double mm = apart - round_a - round_b;
+    const double mm = apart - (round_a + round_b); // the same whichever outline comes first
     const Vec toward = apart > 0 ? (near.b - near.a) * (1 / apart) : Vec{};
-    const Vec on_a = near.a + toward * round_a;
-    const Vec on_b = near.b - toward * round_b;
-    if (mm > touching_mm) return {mm, on_a, on_b};
-    const Vec middle = (on_a + on_b) * 0.5;
+    if (mm > touching_mm) return {mm, near.a + toward * round_a, near.b - toward * round_b};
+    // from one core to the other: the first outline ends at `last`, the second begins at `first`
+    const double first = std::max(0.0, apart - round_b);
+    const double last = std::min(apart, round_a);
+    const Vec middle = near.a + toward * ((first + last) / 2);
     return {0, middle, middle};
 }
 

@@ -38,11 +38,11 @@ std::vector<Side> sorted_sides(const Ring& ring) {
 }
 
 std::optional<Meeting> meeting(const Side& s, const Side& t) {
-    if (const auto at = crossing(s.from, s.to, t.from, t.to)) return Meeting{*at, true};
     for (const Vec p : {s.from, s.to})
         if (within(nearest_on(p, t.from, t.to), p)) return Meeting{p, false};
     for (const Vec p : {t.from, t.to})
         if (within(nearest_on(p, s.from, s.to), p)) return Meeting{p, false};
+    if (const auto at = crossing(s.from, s.to, t.from, t.to)) return Meeting{*at, true};
     return std::nullopt;
 }
 
