@@ -41,6 +41,29 @@ Region without_slivers(Region region) {
     return region;
 }
 
+/// Without the corners that a straight side was given where something else met it: rounded to the grid they
+/// would be tiny bends.
+Ring straightened(const Ring& ring) {
+    const auto straight = [](Vec a, Vec b, Vec c) {
+        const double across = std::abs(cross(c - a, b - a));
+        return across <= nudge_mm * length(c - a) && dot(b - a, c - b) > 0;
+    };
+    Ring out;
+    for (std::size_t i = 0; i < ring.size(); ++i) {
+        const Vec before = out.empty() ? ring.back() : out.back();
+        if (!straight(before, ring[i], ring[(i + 1) % ring.size()])) out.push_back(ring[i]);
+    }
+    return out;
+}
+
+Region straightened(Region region) {
+    for (Patch& patch : region.patches) {
+        patch.outer = straightened(patch.outer);
+        for (Ring& hole : patch.holes) hole = straightened(hole);
+    }
+    return region;
+}
+
 Operation complement_of(Operation operation) {
     return operation == Operation::share ? Operation::subtract : Operation::share;
 }
@@ -81,7 +104,7 @@ Expected<Region> prepared(const Region& region) {
 }
 
 Region settled(const Region& raw) {
-    Region snapped = without_slivers(kernel::cleaned(each_point(raw, on_grid)));
+    Region snapped = without_slivers(kernel::cleaned(each_point(straightened(raw), on_grid)));
     return kernel::fault(snapped) ? without_slivers(raw) : snapped;
 }
 

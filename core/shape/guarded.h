@@ -12,8 +12,8 @@ namespace drawercast::shape {
 /// itself. A Problem "geometry" where it is not valid either way.
 Expected<Region> prepared(const Region& region);
 
-/// A result as it leaves this folder: on the grid where that keeps it valid, without slivers and slits that
-/// only the rounding to the grid made (mean width under two grid steps).
+/// A result as it leaves this folder: straight sides without corners, on the grid where that keeps it valid,
+/// without slivers and slits that only the rounding to the grid made (mean width under two grid steps).
 Region settled(const Region& raw);
 
 /// Whether `main` can be the answer, checked with its complement (for unite: what both share; for share: a

@@ -25,7 +25,7 @@ std::vector<std::size_t> clusters(std::span<const Region> all) {
     for (std::size_t i = 0; i < order.size(); ++i)
         for (std::size_t j = i + 1; j < order.size() && boxes[order[j]].min.x <= boxes[order[i]].max.x; ++j) {
             if (!near(boxes[order[i]], boxes[order[j]])) continue;
-            const auto [low, high] = std::minmax(root(order[i]), root(order[j]));
+            const auto [low, high] = std::minmax({root(order[i]), root(order[j])});
             parent[high] = low;
         }
     for (std::size_t i = 0; i < parent.size(); ++i) parent[i] = root(i);
