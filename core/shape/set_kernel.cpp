@@ -57,6 +57,15 @@ Region from_library(const Multi& multi) {
     return out;
 }
 
+/// The library first simplifies a ring by a thousandth of the distance, which on large offsets is far more
+/// than a chord may miss its arc by. Half a grid step still takes away what only the grid bent.
+struct Distance : bg::strategy::buffer::distance_symmetric<double> {
+    using distance_symmetric::distance_symmetric;
+    double simplify_distance() const {
+        return std::min(distance_symmetric::simplify_distance(), grid_mm / 2);
+    }
+};
+
 } // namespace
 
 std::optional<std::string> fault(const Region& region) {
@@ -107,7 +116,7 @@ std::optional<Region> apply(Operation operation, const Region& a, const Region& 
 std::optional<Region> moved(const Region& region, double by_mm, Join join, std::size_t points_per_circle) {
     namespace buffer = bg::strategy::buffer;
     const Multi from = to_library(region);
-    const buffer::distance_symmetric<double> distance(by_mm);
+    const Distance distance(by_mm);
     const buffer::side_straight side;
     const buffer::end_flat end;
     const buffer::point_circle point(points_per_circle);
