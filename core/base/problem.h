@@ -4,6 +4,7 @@
 #include <boost/system/result.hpp>
 
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace drawercast {
@@ -15,6 +16,10 @@ struct Problem {
     std::string what;  ///< what is wrong, one sentence without a full stop
     std::string fix;   ///< what to do about it, one sentence without a full stop; may be empty
 
+    Problem() = default;
+    /// All four, so that no text is a Problem by itself and an Expected<std::string> stays unambiguous.
+    Problem(std::string code_, std::string where_, std::string what_, std::string fix_)
+        : code(std::move(code_)), where(std::move(where_)), what(std::move(what_)), fix(std::move(fix_)) {}
     bool operator==(const Problem&) const = default;
 };
 

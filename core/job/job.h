@@ -10,13 +10,15 @@
 #include <variant>
 #include <vector>
 
-/// What the user said, and nothing computed. All lengths mm, finished (cured) sizes, drawer frame. Member names are the
-/// job file's keys; resources/schema/job.schema.json holds every range. `std::optional` is the file's "auto" or null.
+/// What the user said, and nothing computed. All lengths mm, finished (cured) sizes, drawer frame. Member
+/// names are the job file's keys; resources/schema/job.schema.json holds every range. `std::optional` is the
+/// file's "auto" or null.
 namespace drawercast::job {
 
 inline constexpr int format_version = 1;
 
-/// Members of the file that this version does not know, kept as their own text so that nothing is lost on saving.
+/// Members of the file that this version does not know, kept as their own text so that nothing is lost on
+/// saving.
 struct Unknown {
     std::string key;
     std::string raw; ///< the value's JSON text, verbatim
@@ -85,9 +87,9 @@ struct Shop {
     double kerf_mm = 3.2;
     std::vector<double> drills_mm{2, 2.5, 3, 3.5, 4, 4.5, 5, 6, 8, 10};
     std::optional<std::string> start;
-    std::vector<Board> boards;          ///< empty: the built-in catalog
-    std::vector<Stiffener> stiffeners;  ///< empty: the built-in catalog
-    std::vector<Closure> closures;      ///< empty: the built-in catalog
+    std::vector<Board> boards;         ///< empty: the built-in catalog
+    std::vector<Stiffener> stiffeners; ///< empty: the built-in catalog
+    std::vector<Closure> closures;     ///< empty: the built-in catalog
     Unknowns unknown;
     bool operator==(const Shop&) const = default;
 };
@@ -220,7 +222,7 @@ struct Object {
     double height_mm = 0;
     std::optional<double> fit_mm;     ///< null: by the foam's firmness
     std::optional<double> fit_end_mm; ///< null: as fit_mm
-    std::optional<double> volume_ml;  ///< measured by dunking; then the outline serves walls and template only
+    std::optional<double> volume_ml; ///< measured by dunking; then the outline serves walls and template only
     std::string note;
     std::vector<Level> levels; ///< 1 to 4
     Unknowns unknown;
@@ -275,7 +277,8 @@ struct Pour {
 struct Drawer {
     std::string id;
     std::string name;
-    shape::Given outline; ///< rectangles and such are put so that the bounding box's lower-left corner is (0, 0)
+    shape::Given
+        outline; ///< rectangles and such are put so that the bounding box's lower-left corner is (0, 0)
     double clear_height_mm = 90;
     double insert_mm = 60;
     std::optional<double> gap_mm; ///< null: by the foam's firmness

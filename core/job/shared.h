@@ -6,8 +6,8 @@
 
 namespace drawercast::job {
 
-/// A value held once and shared by its copies until one of them changes it: jobs stay values, and two hundred undo steps
-/// stay small. Equal pointers answer == at once, which is what makes "what changed?" cheap.
+/// A value held once and shared by its copies until one of them changes it: jobs stay values, and two hundred
+/// undo steps stay small. Equal pointers answer == at once, which is what makes "what changed?" cheap.
 template <class T>
 class Shared {
   public:
@@ -23,7 +23,9 @@ class Shared {
         value_ = std::make_shared<const T>(std::move(copy));
     }
     bool same_instance(const Shared& other) const { return value_ == other.value_; }
-    friend bool operator==(const Shared& a, const Shared& b) { return a.value_ == b.value_ || *a.value_ == *b.value_; }
+    friend bool operator==(const Shared& a, const Shared& b) {
+        return a.value_ == b.value_ || *a.value_ == *b.value_;
+    }
 
   private:
     std::shared_ptr<const T> value_;

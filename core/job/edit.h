@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "job/job.h"
+#include "shape/vec.h"
+
+#include <string>
+#include <vector>
+
+/// The acts of a maker as pure functions from a job to the next one. Ids that are not there change nothing.
+/// What comes out can be saved as it is.
+namespace drawercast::job {
+
+using Subjects = std::vector<std::string>; ///< pockets, "i1#1"
+
+// ---- pockets ----
+Job moved(Job job, const Subjects& which, shape::Vec by);
+/// Each pocket put at a pose of its own.
+struct Placement {
+    std::string subject;
+    shape::Pose pose;
+};
+Job posed(Job job, const std::vector<Placement>& placements);
+/// Turned as a group counter-clockwise about a point.
+Job turned(Job job, const Subjects& which, double by_deg, shape::Vec about);
+Job locked(Job job, const Subjects& which, bool lock);
+Job removed(Job job, const Subjects& which);
+/// A new pocket of an object; its number is the next never used. `made` gets its subject.
+Job placed(Job job, const std::string& drawer, const std::string& object, const shape::Pose& pose,
+           std::string* made = nullptr);
+/// Copies of pockets, offset, notches and all; the copies' subjects in the order of `which`. Counts grow
+/// where more are placed than there were.
+Job duplicated(Job job, const Subjects& which, shape::Vec by, Subjects* made = nullptr);
+Job with_notch(Job job, const std::string& subject, const Notch& notch);
+Job without_notch(Job job, const std::string& subject, std::size_t index);
+/// To another drawer, at the same place in it.
+Job moved_to_drawer(Job job, const Subjects& which, const std::string& drawer);
+
+// ---- objects ----
+/// The next id of the form "i7" that no object has or had a pocket with.
+std::string free_object_id(const Job& job);
+Job with_object(Job job, const Object& object);     ///< added, or replacing the one of the same id
+Job without_object(Job job, const std::string& id); ///< and all its pockets
+Job with_object_copied(Job job, const std::string& id, std::string* made = nullptr);
+
+// ---- drawers and the rest ----
+std::string free_drawer_id(const Job& job);
+Job with_drawer(Job job, const Drawer& drawer);     ///< added, or replacing the one of the same id
+Job without_drawer(Job job, const std::string& id); ///< and its pockets; its looks left as is too
+Job with_left_as_is(Job job, LeftAsIs left); ///< sorted subjects; replaces the same drawer, code, subjects
+Job without_left_as_is(Job job, const LeftAsIs& left);
+Job in_units(Job job, DisplayUnits units);
+Job next_revision(Job job);
+
+/// Where a pocket stands: its drawer and itself; null where it does not.
+struct Found {
+    const Drawer* drawer = nullptr;
+    const Pocket* pocket = nullptr;
+};
+Found find_pocket(const Job& job, const std::string& subject);
+const Drawer* find_drawer(const Job& job, const std::string& id);
+
+} // namespace drawercast::job

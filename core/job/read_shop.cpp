@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "job/read_parts.h"
+#include "job/words.h"
+
+namespace drawercast::job {
+
+namespace {
+
+constexpr std::size_t most_entries = 1000;
+
+Board read_board(Reading& reading, const Spot& spot) {
+    Board board;
+    Fields fields(reading, spot);
+    fields.require("name");
+    fields.text("name", board.name);
+    fields.length("thickness_mm", board.thickness_mm);
+    fields.number("elasticity_mpa", board.elasticity_mpa);
+    fields.number("poisson", board.poisson);
+    fields.number("rupture_mpa", board.rupture_mpa);
+    fields.number("specific_gravity", board.specific_gravity);
+    fields.pair("sheet_mm", board.sheet_length_mm, board.sheet_width_mm);
+    fields.number("price", board.price);
+    fields.whole("at_hand", board.at_hand);
+    board.unknown = fields.rest();
+    return board;
+}
+
+Stiffener read_stiffener(Reading& reading, const Spot& spot) {
+    Stiffener stiffener;
+    Fields fields(reading, spot);
+    fields.require("name");
+    fields.text("name", stiffener.name);
+    fields.pair("section_mm", stiffener.width_mm, stiffener.height_mm);
+    fields.number("elasticity_mpa", stiffener.elasticity_mpa);
+    fields.number("rupture_mpa", stiffener.rupture_mpa);
+    fields.length("length_mm", stiffener.length_mm);
+    fields.number("price", stiffener.price);
+    stiffener.unknown = fields.rest();
+    return stiffener;
+}
+
+Closure read_closure(Reading& reading, const Spot& spot) {
+    Closure closure;
+    Fields fields(reading, spot);
+    fields.require("name");
+    fields.text("name", closure.name);
+    fields.word("kind", closure.kind, closure_words());
+    fields.length("diameter_mm", closure.diameter_mm);
+    fields.length("length_mm", closure.length_mm);
+    fields.number("stiffness_n_mm", closure.stiffness_n_mm);
+    fields.maybe_number("capacity_n", closure.capacity_n);
+    fields.maybe_number("seconds", closure.seconds);
+    fields.number("price", closure.price);
+    fields.maybe_whole("at_hand", closure.at_hand);
+    closure.unknown = fields.rest();
+    if (closure.kind != ClosureKind::screw && !closure.capacity_n)
+        reading.report("missing", spot.pointer, spot.node->begin,
+                       "has no capacity, and only screws have a formula for it",
+                       "Add \"capacity_n\" from its data sheet");
+    return closure;
+}
+
+} // namespace
+
+Shop read_shop(Reading& reading, const Spot& spot) {
+    Shop shop;
+    Fields fields(reading, spot);
+    fields.number("temperature_c", shop.temperature_c);
+    fields.number("altitude_m", shop.altitude_m);
+    fields.whole("people", shop.people);
+    fields.whole("drivers", shop.drivers);
+    fields.number("seconds_per_closure", shop.seconds_per_closure);
+    fields.number("pour_l_s", shop.pour_l_s);
+    fields.maybe_number("pour_s", shop.pour_s);
+    fields.number("set_plate_s", shop.set_plate_s);
+    fields.number("container_ml", shop.container_ml);
+    fields.number("stir_room", shop.stir_room);
+    fields.maybe_number("mixer_ml", shop.mixer_ml);
+    fields.maybe_number("bucket_left_ml", shop.bucket_left_ml);
+    fields.length("saw_step_mm", shop.saw_step_mm);
+    fields.length("kerf_mm", shop.kerf_mm);
+    fields.numbers("drills_mm", shop.drills_mm);
+    fields.maybe_text("start", shop.start);
+    fields.list("boards", most_entries,
+                [&](const Spot& item) { shop.boards.push_back(read_board(reading, item)); });
+    fields.list("stiffeners", most_entries,
+                [&](const Spot& item) { shop.stiffeners.push_back(read_stiffener(reading, item)); });
+    fields.list("closures", most_entries,
+                [&](const Spot& item) { shop.closures.push_back(read_closure(reading, item)); });
+    shop.unknown = fields.rest();
+    return shop;
+}
+
+} // namespace drawercast::job

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "job/job.h"
+
+#include <string_view>
+#include <utility>
+#include <vector>
+
+/// The words of the job file and what they mean, for reading and writing alike.
+namespace drawercast::job {
+
+template <class Enum>
+using Words = std::vector<std::pair<std::string_view, Enum>>;
+
+inline Words<DisplayUnits> unit_words() {
+    return {{"mm", DisplayUnits::mm}, {"in", DisplayUnits::inch}, {"in/32", DisplayUnits::inch_32}};
+}
+inline Words<ClosureKind> closure_words() {
+    return {{"screw", ClosureKind::screw},
+            {"rod", ClosureKind::rod},
+            {"clamp", ClosureKind::clamp},
+            {"strap", ClosureKind::strap}};
+}
+inline Words<Firmness> firmness_words() {
+    return {{"firm", Firmness::firm}, {"medium", Firmness::medium}, {"soft", Firmness::soft}};
+}
+inline Words<BoxCorner> corner_words() {
+    return {{"lapped", BoxCorner::lapped}, {"pinwheel", BoxCorner::pinwheel}};
+}
+inline Words<Along> along_words() { return {{"short", Along::short_side}, {"long", Along::long_side}}; }
+
+template <class Enum>
+std::string_view word_of(Enum value, const Words<Enum>& words) {
+    for (const auto& [text, meaning] : words)
+        if (meaning == value) return text;
+    return {};
+}
+
+} // namespace drawercast::job
