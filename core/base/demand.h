@@ -9,5 +9,5 @@ namespace drawercast {
 } // namespace drawercast
 
 /// An invariant of ours, kept in every build: cheaper to stop at than to cast foam by.
-#define DRAWERCAST_DEMAND(condition, what)                                                                             \
+#define DRAWERCAST_DEMAND(condition, what)                                                                   \
     (static_cast<bool>(condition) ? void() : ::drawercast::demand_failed(what, __FILE__, __LINE__))

@@ -29,8 +29,8 @@ std::string number_text(double value) {
 std::string rounded_text(double value, int digits) {
     DRAWERCAST_DEMAND(std::isfinite(value), "only finite numbers are written");
     std::array<char, 64> room;
-    const auto done =
-        std::to_chars(room.data(), room.data() + room.size(), value, std::chars_format::scientific, digits - 1);
+    const auto done = std::to_chars(room.data(), room.data() + room.size(), value,
+                                    std::chars_format::scientific, digits - 1);
     DRAWERCAST_DEMAND(done.ec == std::errc(), "a rounded number fits");
     double rounded = 0;
     std::from_chars(room.data(), done.ptr, rounded);

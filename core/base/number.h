@@ -19,7 +19,8 @@ std::string number_text(double value);
 /// read back as the same double.
 std::string rounded_text(double value, int digits);
 
-/// `value` rounded to 1e-6, the grain in which lengths enter a job, so that equality means equality. −0 becomes 0.
+/// `value` rounded to 1e-6, the grain in which lengths enter a job, so that equality means equality. −0
+/// becomes 0.
 double grained(double value);
 
 } // namespace drawercast

@@ -24,8 +24,9 @@ void throw_exception_from_error(const drawercast::Problem& problem, const source
 }
 
 void throw_exception_from_error(const drawercast::Problems& problems, const source_location&) {
-    throw std::logic_error("value of a failed result: " +
-                           (problems.empty() ? std::string("no problem named") : drawercast::one_line(problems.front())));
+    throw std::logic_error("value of a failed result: " + (problems.empty()
+                                                               ? std::string("no problem named")
+                                                               : drawercast::one_line(problems.front())));
 }
 
 } // namespace boost::system

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "canvas/hit.h"
+
+#include "shape/gap.h"
+
+#include <algorithm>
+
+namespace drawercast::app {
+
+namespace {
+
+bool covers(const layout::PlacedPocket& pocket, shape::Vec at, double reach_mm) {
+    const shape::Contour pointer{{at}, 0};
+    return std::any_of(pocket.cuts.begin(), pocket.cuts.end(), [&](const auto& cut) {
+        return shape::gap_between(cut.outline.contour, pointer, reach_mm).within(reach_mm);
+    });
+}
+
+bool holds(const shape::Box& outer, const shape::Box& inner) {
+    return inner.min.x >= outer.min.x && inner.max.x <= outer.max.x && inner.min.y >= outer.min.y &&
+           inner.max.y <= outer.max.y;
+}
+
+} // namespace
+
+std::string pocket_at(const plan::DrawerPlan& drawer, shape::Vec at_mm, double reach_mm) {
+    std::string near;
+    for (auto it = drawer.pockets.rbegin(); it != drawer.pockets.rend(); ++it) {
+        if (covers(**it, at_mm, 0)) return (*it)->subject; // truly inside wins over merely near
+        if (near.empty() && covers(**it, at_mm, reach_mm)) near = (*it)->subject;
+    }
+    return near;
+}
+
+std::vector<std::string> pockets_inside(const plan::DrawerPlan& drawer, const shape::Box& box) {
+    std::vector<std::string> inside;
+    for (const auto& pocket : drawer.pockets)
+        if (holds(box, pocket->box)) inside.push_back(pocket->subject);
+    return inside;
+}
+
+shape::Box box_of(const plan::DrawerPlan& drawer, const std::vector<std::string>& subjects) {
+    shape::Box box;
+    for (const auto& subject : subjects)
+        if (const auto* pocket = find_pocket(drawer, subject)) box.add(pocket->box);
+    return box;
+}
+
+const layout::PlacedPocket* find_pocket(const plan::DrawerPlan& drawer, const std::string& subject) {
+    for (const auto& pocket : drawer.pockets)
+        if (pocket->subject == subject) return pocket.get();
+    return nullptr;
+}
+
+} // namespace drawercast::app

@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QByteArray>
+#include <QObject>
+#include <QSettings>
+#include <QStringList>
+
+namespace drawercast::app {
+
+/// What the maker likes and the program remembers; never part of a job, never read by core. Behind it stands the
+/// settings file it was given, so that tests have their own.
+class Preferences : public QObject {
+    Q_OBJECT
+  public:
+    enum class Appearance { system, light, dark };
+    Q_ENUM(Appearance)
+
+    /// `file` empty: the user's own settings.
+    explicit Preferences(const QString& file = {}, QObject* parent = nullptr);
+
+    Appearance appearance() const;
+    void set_appearance(Appearance appearance);
+
+    double text_scale() const; ///< 0.75 … 3
+    void set_text_scale(double scale);
+
+    bool snapping() const;
+    void set_snapping(bool on);
+
+    bool grid_shown() const;
+    void set_grid_shown(bool on);
+    double grid_mm() const; ///< over 0
+    void set_grid_mm(double mm);
+
+    static constexpr int most_recent = 9;
+    QStringList recent() const; ///< absolute paths, last used first
+    void add_recent(const QString& path);
+    void forget_recent(const QString& path);
+
+    QByteArray window_state(const QString& name) const;
+    void set_window_state(const QString& name, const QByteArray& state);
+
+  signals:
+    void changed();
+
+  private:
+    void set(const QString& key, const QVariant& value);
+
+    QSettings settings_;
+};
+
+} // namespace drawercast::app

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "plan/plan.h"
+
+#include "plan/planner.h"
+
+#include <algorithm>
+
+namespace drawercast::plan {
+
+namespace {
+
+bool mends(const layout::Check& check) { return check.severity == layout::Severity::mend && !check.left_as_is; }
+
+bool same_pocket(const std::shared_ptr<const layout::PlacedPocket>& a,
+                 const std::shared_ptr<const layout::PlacedPocket>& b) {
+    return a == b || (a->subject == b->subject && a->object == b->object && a->pose == b->pose &&
+                      *a->form == *b->form && a->cuts == b->cuts && a->boxes == b->boxes && a->box == b->box);
+}
+
+bool same_insert(const std::shared_ptr<const layout::Insert>& a, const std::shared_ptr<const layout::Insert>& b) {
+    if (a == b) return true;
+    if (!a || !b) return false;
+    return a->area == b->area && a->edges == b->edges && a->box == b->box && a->area_mm2 == b->area_mm2 &&
+           a->thickness_mm == b->thickness_mm && a->drawer == b->drawer && a->obstructions == b->obstructions;
+}
+
+bool same_drawer(const DrawerPlan& a, const DrawerPlan& b) {
+    return a.id == b.id && same_insert(a.insert, b.insert) &&
+           std::equal(a.pockets.begin(), a.pockets.end(), b.pockets.begin(), b.pockets.end(), same_pocket) &&
+           a.figures == b.figures && a.cavity == b.cavity && a.dose == b.dose && a.band == b.band &&
+           a.pressure == b.pressure && a.times == b.times && a.checks == b.checks;
+}
+
+} // namespace
+
+bool same(const Plan& a, const Plan& b) {
+    return std::equal(a.drawers.begin(), a.drawers.end(), b.drawers.begin(), b.drawers.end(), same_drawer) &&
+           a.purchase == b.purchase && a.checks == b.checks && a.a_ml == b.a_ml && a.b_ml == b.b_ml;
+}
+
+bool anything_to_mend(const Plan& plan) {
+    if (std::any_of(plan.checks.begin(), plan.checks.end(), mends)) return true;
+    return std::any_of(plan.drawers.begin(), plan.drawers.end(), [](const DrawerPlan& drawer) {
+        return std::any_of(drawer.checks.begin(), drawer.checks.end(), mends);
+    });
+}
+
+Plan compute(const job::Job& job) { return Planner().fast(job); }
+
+std::vector<layout::Feel> feel_of(const job::Job& job, const DrawerPlan& drawer) {
+    return layout::feel_of(drawer.pockets, job, drawer.insert.get());
+}
+
+} // namespace drawercast::plan
