@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QApplication>
+
+namespace drawercast::test {
+
+/// The one application object of a test program, without a display.
+inline QApplication& application() {
+    static int count = 1;
+    static char name[] = "test";
+    static char* arguments[] = {name, nullptr};
+    static const bool without_display = qputenv("QT_QPA_PLATFORM", "offscreen");
+    static QApplication instance(count, arguments);
+    Q_UNUSED(without_display);
+    return instance;
+}
+
+} // namespace drawercast::test
