@@ -19,7 +19,9 @@ Problem size_problem(std::string what, std::string fix) {
 }
 
 std::string place(Vec at) {
-    return "(" + rounded_text(grained(at.x), 6) + ", " + rounded_text(grained(at.y), 6) + ")";
+    std::string text("(");
+    text += rounded_text(grained(at.x), 6) + ", " + rounded_text(grained(at.y), 6) + ")";
+    return text;
 }
 
 bool size(double mm) { return mm > 0 && mm <= largest_mm; } // false for NaN

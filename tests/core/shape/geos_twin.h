@@ -47,6 +47,11 @@ class Geos {
         if (!geometry || GEOSArea_r(context_, geometry.get(), &mm2) == 0) return std::nan("");
         return mm2;
     }
+    double distance(const Geometry& a, const Geometry& b) const {
+        double mm = std::nan("");
+        GEOSDistance_r(context_, a.get(), b.get(), &mm);
+        return mm;
+    }
 
   private:
     Geometry own(GEOSGeometry* geometry) const { return {geometry, Deleter{context_}}; }
