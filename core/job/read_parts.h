@@ -8,6 +8,9 @@
 /// stays default.
 namespace drawercast::job {
 
+Board read_board(Reading& reading, const Spot& spot);
+Stiffener read_stiffener(Reading& reading, const Spot& spot);
+Closure read_closure(Reading& reading, const Spot& spot);
 Shop read_shop(Reading& reading, const Spot& spot);
 Foam read_foam(Reading& reading, const Spot& spot);
 Mold read_mold(Reading& reading, const Spot& spot);

@@ -8,6 +8,8 @@ namespace {
 
 constexpr std::size_t most_entries = 1000;
 
+} // namespace
+
 Board read_board(Reading& reading, const Spot& spot) {
     Board board;
     Fields fields(reading, spot);
@@ -59,8 +61,6 @@ Closure read_closure(Reading& reading, const Spot& spot) {
                        "Add \"capacity_n\" from its data sheet");
     return closure;
 }
-
-} // namespace
 
 Shop read_shop(Reading& reading, const Spot& spot) {
     Shop shop;
