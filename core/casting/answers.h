@@ -8,7 +8,8 @@
 #include <string>
 #include <vector>
 
-/// What casting answers, as plain values. How each figure comes about stands beside the function that makes it.
+/// What casting answers, as plain values. How each figure comes about stands beside the function that makes
+/// it.
 namespace drawercast::casting {
 
 /// What the mold holds. Mold frame and sizes (enlarged), mm² and mm³.
@@ -29,6 +30,8 @@ struct Dose {
     bool by_cup = false;  ///< false: "by the label"
     double overpack = 0;  ///< over free rise, 0.15 = 15 %
     bool overpack_auto = true;
+    bool none_passes =
+        false; ///< the automatic overpack found none that is neither short if low nor hard if high
     double free_rise_kg_m3 = 0;
     double molded_kg_m3 = 0;
     double liquid_g_ml = 0; ///< mixed density
@@ -87,7 +90,7 @@ struct KitCount {
     bool operator==(const KitCount&) const = default;
 };
 struct Purchase {
-    double needed_ml = 0; ///< mixed over all drawers and the spare
+    double needed_ml = 0;       ///< mixed over all drawers and the spare
     std::vector<KitCount> kits; ///< to buy, over what is at hand
     std::vector<KitCount> from_shelf;
     double price = 0;
@@ -95,10 +98,12 @@ struct Purchase {
     bool operator==(const Purchase&) const = default;
 };
 
-// ---- what stands on the pattern board (mold frame, sealed sizes: what displaces foam and what the template shows) ----
+// ---- what stands on the pattern board (mold frame, sealed sizes: what displaces foam and what the template
+// shows) ----
 struct BlockPart {
-    layout::Cut<shape::InMold> cut; ///< outline and depth enlarged: depth_mm is the block's height over the board
-    double wood_height_mm = 0;      ///< height to cut to: less the sealer's film
+    layout::Cut<shape::InMold>
+        cut;                   ///< outline and depth enlarged: depth_mm is the block's height over the board
+    double wood_height_mm = 0; ///< height to cut to: less the sealer's film
     bool operator==(const BlockPart&) const = default;
 };
 struct Block {
@@ -116,9 +121,9 @@ struct PatternBoard {
     shape::Box box; ///< inner box: (0, 0) to its size
     double height_mm = 0;
     double enlargement = 1;
-    shape::Area<shape::InMold> opening;  ///< the insert
-    shape::Area<shape::InMold> fillers;  ///< full height, screwed to the base
-    shape::Area<shape::InMold> clay;     ///< blocks and their fillets: its boundary is the clay line
+    shape::Area<shape::InMold> opening; ///< the insert
+    shape::Area<shape::InMold> fillers; ///< full height, screwed to the base
+    shape::Area<shape::InMold> clay;    ///< blocks and their fillets: its boundary is the clay line
     std::vector<Block> blocks;
 };
 

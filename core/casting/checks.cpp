@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "casting/checks.h"
+
+#include <cmath>
+
+namespace drawercast::casting {
+namespace {
+
+using layout::Check;
+using layout::Code;
+using layout::Severity;
+
+Check check_of(Code code, Severity severity, double value, double limit) {
+    Check check;
+    check.code = code;
+    check.severity = severity;
+    check.value = value;
+    check.limit = limit;
+    return check;
+}
+
+} // namespace
+
+std::vector<Check> foam_checks(const Profile& profile) {
+    if (profile.by_cup) return {};
+    return {check_of(Code::no_cup, Severity::note, 0, 0)};
+}
+
+std::vector<Check> dose_checks(const DoseChecksIn& in) {
+    const Profile& foam = in.mold.profile;
+    std::vector<Check> out;
+    if (in.band.low.fill < flow_index)
+        out.push_back(check_of(Code::short_if_low, Severity::look, in.band.low.fill, flow_index));
+    if (in.band.high.fill > hard_fill)
+        out.push_back(check_of(Code::hard_if_high, Severity::look, in.band.high.fill, hard_fill));
+    if (in.dose.batches > in.people)
+        out.push_back(check_of(Code::too_many_batches, Severity::mend, in.dose.batches, in.people));
+    if (in.times.pour_margin_s < 0 || foam.pot_life_s <= foam.mix_s)
+        out.push_back(
+            check_of(Code::pour_late, Severity::mend, foam.mix_s + in.dose.pour_s, in.times.pot_life_s));
+    if (std::abs(in.altitude_m) > level_altitude_m)
+        if (const auto closed_kpa = sea_level_dose(in.mold, in.dose.overpack).closed_kpa)
+            out.push_back(check_of(Code::dose_altitude, Severity::note, in.altitude_m, *closed_kpa));
+    return out;
+}
+
+Check dose_refused_check(double net_mm3) {
+    return check_of(Code::dose_refused, Severity::mend, net_mm3 / 1000, 0);
+}
+
+} // namespace drawercast::casting

@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "base/problem.h"
+#include "job/job.h"
+
+#include <optional>
+
+namespace drawercast::casting {
+
+/// How far the real expansion may lie from the stated one, as a share of it (our guess).
+inline constexpr double label_uncertainty = 0.10;
+inline constexpr double cup_uncertainty = 0.04;
+
+struct ProfileIn {
+    job::Shared<job::Foam> foam;
+    double temperature_c = 23; ///< of the shop and the parts
+    double altitude_m = 0;
+    bool operator==(const ProfileIn&) const = default;
+};
+
+/// What a test cup showed, seconds from the start of mixing.
+struct CupTimes {
+    double start_s = 0;
+    double half_s = 0;
+    double full_s = 0;
+    bool operator==(const CupTimes&) const = default;
+};
+
+/// The foam as it is today: by its label, or by a test cup that is in use.
+struct Profile {
+    double ambient_kpa = 0;
+    double expansion_sea_level = 0; ///< E
+    double expansion = 0;           ///< E', at this altitude
+    double expansion_low = 0;       ///< E(1 − u) and E(1 + u), each at this altitude
+    double expansion_high = 0;
+    double uncertainty = label_uncertainty; ///< u
+    bool by_cup = false;
+    double liquid_g_ml = 0;  ///< mixed density ρ_L = (aρ_A + bρ_B)/(a + b)
+    double measured_k = 296; ///< absolute temperature at which E was read
+    double mix_s = 0;
+    double pot_life_s = 0; ///< today
+    double rise_s = 0;     ///< today; a cup in use: its full rise
+    double demold_min = 0; ///< today, never below the label
+    std::optional<CupTimes> cup;
+    bool operator==(const Profile&) const = default;
+};
+
+/// How much longer everything takes at `temperature_c` than at `reference_c`: 2^((reference − t)/10), the
+/// pessimistic rule of thumb (common practice; published activation energies of 27 … 48 kJ/mol give less),
+/// or, where the foam's activation energy is known, Arrhenius' exp[(Ea/R)(1/T − 1/T_reference)].
+double time_factor(double temperature_c, double reference_c, std::optional<double> activation_kj_mol);
+
+/// Density of a straight-sided cup's foam, g/mL: 4000·liquid/(π·diameter²·risen).
+double cup_density_g_ml(const job::Cup& cup);
+
+/// Today's profile. Refused ("cup-unusable") where a cup in use did not rise or its times are out of order.
+Expected<Profile> profile_of(const ProfileIn& in);
+
+} // namespace drawercast::casting
