@@ -1,0 +1,77 @@
+#!/usr/bin/env bash
+# SPDX-License-Identifier: GPL-3.0-or-later
+# Installs what it needs, builds with warnings as errors and runs every test.
+#   --long    the long counts (DRAWERCAST_LONG=1)
+#   --fuzz    each fuzz target for 10 s too (clang)
+source "$(dirname "$0")/steps.sh"
+
+fuzz=no
+for option in "$@"; do
+    case $option in
+    --long) export DRAWERCAST_LONG=1 ;;
+    --fuzz) fuzz=yes ;;
+    *) echo "usage: packaging/test.sh [--long] [--fuzz]" >&2; exit 64 ;;
+    esac
+done
+trap 'minutes_table' EXIT
+
+checked=$top/build/checked
+release=$top/build/release-tests
+
+check_format() {
+    cd "$top"
+    find core app tests -name '*.h' -o -name '*.cpp' | sort | xargs clang-format --dry-run -Werror
+}
+
+smoke() {
+    local program=$release/app/drawercast out
+    out=$(mktemp -d)
+    for job in "$top"/resources/demo/*.drawercast.json; do
+        "$program" check "$job"
+        "$program" figures "$job" >"$out/figures.json"
+        python3 -m json.tool "$out/figures.json" >/dev/null
+        python3 -m jsonschema -i "$job" "$top/resources/schema/job.schema.json"
+        for paper in a4 letter a3 tabloid; do
+            "$program" templates "$job" --out "$out/templates.pdf" --paper "$paper"
+            qpdf --check "$out/templates.pdf" >/dev/null
+        done
+        "$program" summary "$job" --out "$out/summary.pdf"
+        qpdf --check "$out/summary.pdf" >/dev/null
+        mkdir -p "$out/drawings"
+        "$program" drawings "$job" --out "$out/drawings"
+        ls "$out"/drawings/*.svg >/dev/null
+    done
+    rm -r "$out"
+}
+
+fuzz_all() {
+    CC=clang CXX=clang++ configure "$top/build/fuzz" -DCMAKE_BUILD_TYPE=RelWithDebInfo -DDRAWERCAST_FUZZ=ON \
+        -DDRAWERCAST_TESTS=ON
+    build "$top/build/fuzz" --target fuzzers
+    for target in "$top"/build/fuzz/tests/fuzz/fuzz_*; do
+        [ -f "$target" ] && [ -x "$target" ] || continue
+        local corpus scratch
+        corpus=$top/tests/fuzz/corpus/$(basename "$target" | sed 's/^fuzz_//')
+        scratch=$(mktemp -d)
+        "$target" -max_total_time=10 -timeout=5 -rss_limit_mb=2048 "$scratch" "$corpus"
+        rm -r "$scratch"
+    done
+}
+
+step "packages" install "${build_packages[@]}" "${test_packages[@]}"
+step "format" check_format
+step "configure, release" configure "$release" -DCMAKE_BUILD_TYPE=Release -DDRAWERCAST_WERROR=ON -DDRAWERCAST_TESTS=OFF
+step "build, release" build "$release"
+step "smoke: the demo jobs, release" smoke
+if [ "$fuzz" = yes ]; then
+    step "packages, fuzzing" install "${fuzz_packages[@]}"
+    step "fuzzing" fuzz_all
+fi
+step "configure, sanitizers" configure "$checked" -DCMAKE_BUILD_TYPE=Debug -DCMAKE_CXX_FLAGS=-O1 \
+    -DDRAWERCAST_WERROR=ON -DDRAWERCAST_SANITIZE=ON
+step "build, sanitizers" build "$checked"
+export QT_QPA_PLATFORM=offscreen
+# Qt's font and style caches live to the end of the process on purpose: leaks are looked for in core's tests alone.
+export ASAN_OPTIONS=detect_leaks=0:detect_stack_use_after_return=1 UBSAN_OPTIONS=print_stacktrace=1
+step "all tests, address and undefined behavior sanitizers" \
+    ctest --test-dir "$checked" --output-on-failure --parallel "$jobs"

@@ -1,0 +1,81 @@
+#!/usr/bin/env python3
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""Holds the tree to its rules: what may stand at the top, which folder may include what, who says its license.
+
+Usage: tree.py SOURCE_FOLDER. Prints each breach and ends with 1, or prints the sizes of files and ends with 0.
+"""
+import pathlib
+import re
+import sys
+
+TOP = {"CMakeLists.txt", "README.md", "DEVELOPERS.md", "core", "app", "resources", "tests", "packaging", "build"}
+LIBRARIES = {  # what may be included only by some sources, never by a header
+    "boost/geometry": lambda p: p.match("core/shape/*.cpp"),
+    "boost/json": lambda p: p.match("core/job/*.cpp"),
+    "Eigen/": lambda p: p.match("core/mold/plate*.cpp"),
+}
+ALLOWED = {  # the arrows between core's folders
+    "base": set(),
+    "shape": {"base"},
+    "job": {"base", "shape"},
+    "layout": {"base", "shape", "job"},
+    "casting": {"base", "shape", "job", "layout"},
+    "plan": {"base", "shape", "job", "layout", "casting"},
+}
+INCLUDE = re.compile(r'^\s*#\s*include\s*[<"]([^>"]+)[>"]', re.M)
+
+
+def code_files(top):
+    for folder in ("core", "app", "tests"):
+        for path in sorted((top / folder).rglob("*")):
+            if path.suffix in {".h", ".cpp"}:
+                yield path.relative_to(top), path.read_text(encoding="utf-8")
+
+
+def breaches(top):
+    for entry in top.iterdir():
+        if not entry.name.startswith(".") and entry.name not in TOP and not entry.name.startswith("build"):
+            yield f"{entry.name}: nothing else may stand at the top"
+    for path, text in code_files(top):
+        if "SPDX-License-Identifier: GPL-3.0-or-later" not in text.split("\n", 1)[0]:
+            yield f"{path}: the first line does not say the license"
+        if path.suffix == ".h" and "#pragma once" not in text:
+            yield f"{path}: no #pragma once"
+        includes = INCLUDE.findall(text)
+        for include in includes:
+            for library, allowed in LIBRARIES.items():
+                if include.startswith(library) and path.parts[0] != "tests" and not allowed(path):
+                    yield f"{path}: may not include {include}"
+            if path.parts[0] == "core":
+                if re.match(r"Q[A-Z]|Qt", include):
+                    yield f"{path}: core knows no Qt ({include})"
+                folder, own = include.split("/")[0], path.parts[1]
+                if folder in ALLOWED and folder != own and folder not in ALLOWED.get(own, set()):
+                    yield f"{path}: core/{own} may not know core/{folder} ({include})"
+    developers = top / "DEVELOPERS.md"
+    for path in re.findall(r"`((?:core|app|tests|resources|packaging)/[\w./*-]+)`", developers.read_text(encoding="utf-8")):
+        if not list(top.glob(path.rstrip("/"))):
+            yield f"DEVELOPERS.md: {path} is not there"
+
+
+def sizes(top):
+    for folder in ("core", "app", "tests"):
+        lines = sorted(text.count("\n") for path, text in code_files(top) if path.parts[0] == folder)
+        if lines:
+            yield (f"{folder}: {len(lines)} files, {sum(lines)} lines; median {lines[len(lines) // 2]}, "
+                   f"90th percentile {lines[len(lines) * 9 // 10]}, longest {lines[-1]}")
+
+
+def main():
+    top = pathlib.Path(sys.argv[1]).resolve()
+    found = list(breaches(top))
+    for breach in found:
+        print(breach)
+    if found:
+        return 1
+    print("\n".join(sizes(top)))
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
