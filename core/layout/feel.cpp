@@ -2,6 +2,7 @@
 #include "layout/feel.h"
 
 #include "base/demand.h"
+#include "layout/boundary.h"
 #include "layout/gravity.h"
 #include "layout/walls.h"
 
@@ -12,7 +13,6 @@ namespace drawercast::layout {
 
 namespace {
 
-using shape::Ring;
 using shape::Vec;
 
 constexpr double strain25 = 0.25;
@@ -54,33 +54,19 @@ class Pull {
         : walls_(walls), foam_(foam), step_mm_(step_mm) {}
 
     void add(const Cut<shape::InDrawer>& cut, const Squeeze& squeeze) {
-        const Ring ring = shape::traced(cut.outline.contour);
-        Vec a = ring.back();
-        for (const Vec b : ring) {
-            add_side(a, b, cut.depth_mm, squeeze);
-            a = b;
+        for (const BoundaryPiece& piece : boundary_of(cut.outline.contour, step_mm_)) {
+            const Beside beside = walls_.beside(piece.middle, piece.outward, cut.depth_mm);
+            if (beside.height_mm == 0) continue;
+            const double strain =
+                (squeeze.toward(piece.outward) + beside.far_squeeze_mm) / beside.thickness_mm;
+            kpa_mm2_ += beside.height_mm * stress_kpa(strain, foam_) * piece.mm;
+            if (strain > strain40) beyond_curve_ = true;
         }
     }
     double newtons() const { return friction * kpa_mm2_ / 1000; }
     bool beyond_curve() const { return beyond_curve_; }
 
   private:
-    void add_side(Vec a, Vec b, double depth_mm, const Squeeze& squeeze) {
-        const Vec side = b - a;
-        const double whole = length(side);
-        if (whole == 0) return;
-        const Vec outward{side.y / whole, -side.x / whole}; // of a counter-clockwise ring
-        const int pieces = static_cast<int>(std::ceil(whole / step_mm_));
-        for (int i = 0; i < pieces; ++i) {
-            const Vec middle = a + side * ((i + 0.5) / pieces);
-            const Beside beside = walls_.beside(middle, outward, depth_mm);
-            const double strain = (squeeze.toward(outward) + beside.far_squeeze_mm) / beside.thickness_mm;
-            if (beside.height_mm == 0) continue;
-            kpa_mm2_ += beside.height_mm * stress_kpa(strain, foam_) * whole / pieces;
-            if (strain > strain40) beyond_curve_ = true;
-        }
-    }
-
     const Walls& walls_;
     const job::Foam& foam_;
     double step_mm_;
@@ -119,7 +105,6 @@ Grip grip_of(double lift_out_n, double weight_n) {
 
 std::vector<Feel> feel_of(const std::vector<std::shared_ptr<const PlacedPocket>>& pockets,
                           const job::Job& job, const Insert* insert, double step_mm) {
-    DRAWERCAST_DEMAND(step_mm > 0, "a boundary is taken in steps");
     std::vector<std::vector<Squeeze>> squeezes;
     for (const auto& pocket : pockets)
         squeezes.push_back(squeezes_of(*pocket, job::find_object(job, pocket->object), job.foam->firmness));

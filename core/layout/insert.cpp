@@ -74,9 +74,12 @@ Expected<std::vector<Grown>> grown_obstructions(const job::Drawer& drawer, doubl
 }
 
 /// Whether the obstruction stands free: its edge is then a whole hole of the insert, and stays exact.
-bool stands_free(const std::vector<Grown>& all, std::size_t which, const Contour& inset) {
+bool stands_free(const std::vector<Grown>& all, std::size_t which, const Contour& drawer,
+                 const Contour& inset) {
     const Contour& self = all[which].grown.contour;
     if (!(shape::gap_inside(self, inset).mm > 0)) return false;
+    if (!(shape::gap_inside(all[which].plain.contour, drawer).mm > 0))
+        return false; // a press fit shrinks what is grown
     for (std::size_t i = 0; i < all.size(); ++i)
         if (i != which && !(shape::gap_between(self, all[i].grown.contour).mm > 0)) return false;
     return true;
@@ -129,7 +132,8 @@ Expected<Insert> insert_of(const job::Drawer& drawer, double gap_mm) {
     std::vector<const Grown*> cutting;
     std::vector<const Grown*> free;
     for (std::size_t i = 0; i < obstructions->size(); ++i)
-        (stands_free(*obstructions, i, (*inset)->contour) ? free : cutting).push_back(&(*obstructions)[i]);
+        (stands_free(*obstructions, i, whole.contour, (*inset)->contour) ? free : cutting)
+            .push_back(&(*obstructions)[i]);
 
     Insert insert{{(*inset)->region}, {{(*inset)->contour}}, {}, shape::area((*inset)->contour),
                   drawer.insert_mm,   {whole.contour},       {}};

@@ -19,6 +19,9 @@ constexpr double infinite = std::numeric_limits<double>::infinity();
 /// A wall starts this far outside the boundary: two hollows drawn flush leave no wall to speak of.
 constexpr double skin_mm = 0.001;
 
+/// A ray this nearly along a side (sine of the angle) slides by it instead of ending there.
+constexpr double along_side = 1e-9;
+
 /// The part of a ray within one slab of a box, as parameters; empty (from > to) where it misses.
 std::pair<double, double> within_slab(double from, double along, double low, double high) {
     if (along == 0)
@@ -39,7 +42,7 @@ double distance_along(const Ring& ring, Vec p, Vec along, double before) {
     for (const Vec b : ring) {
         const Vec side = b - a;
         const double scale = cross(along, side);
-        if (scale != 0) {
+        if (std::abs(scale) > along_side * length(side)) {
             const double distance = cross(a - p, side) / scale;
             const double part = cross(a - p, along) / scale;
             if (part >= 0 && part <= 1 && distance > 0 && distance < nearest) nearest = distance;

@@ -75,7 +75,8 @@ TEST_P(LayoutChecks, AppearAtTheRightFigure) {
     ASSERT_EQ(found.size(), 1U);
     const Check& check = found[0];
     EXPECT_EQ(text_of(check.severity), text_of(*row.severity));
-    EXPECT_NEAR(check.value, row.value, 1e-6);
+    // How far two outlines overlap comes over the grid of set operations.
+    EXPECT_NEAR(check.value, row.value, row.limit == 0 ? 0.002 : 1e-6);
     EXPECT_NEAR(check.limit, row.limit, 1e-9);
     const std::vector<std::string> subjects =
         row.subjects.empty() ? std::vector<std::string>{"a#1"} : row.subjects;
@@ -98,7 +99,7 @@ INSTANTIATE_TEST_SUITE_P(
         Expectation{"at 60 percent", walls(6, 40, 40), Code::wall_thin, look, 6, 10, both},
         Expectation{"below 60 percent", walls(5.99, 40, 40), Code::wall_thin, mend, 5.99, 10, both},
         Expectation{"a quarter of the depth", walls(11.9, 48, 48), Code::wall_thin, look, 11.9, 12, both},
-        Expectation{"of the lesser depth", walls(11.9, 48, 44), Code::wall_thin, look, 11.9, 12, both},
+        Expectation{"of the lesser depth", walls(10.9, 48, 44), Code::wall_thin, look, 10.9, 11, both},
         Expectation{"the lesser depth lets it pass", walls(10, 56, 20), Code::wall_thin, {}},
         Expectation{"touching", walls(0, 30, 30), Code::wall_thin, mend, 0, 10, both},
         Expectation{"touching is no overlap", walls(0, 30, 30), Code::overlap, {}},

@@ -153,7 +153,7 @@ TEST(Insert, WhatDoesNotHangTogetherIsRefused) {
         EXPECT_EQ(insert.error().where, "d1") << row.name;
         EXPECT_EQ(check_of(insert.error(), {}).code, Code::insert_split);
     }
-    EXPECT_TRUE(insert_of(rows[1].drawer, 0.4).has_value())
+    EXPECT_TRUE(insert_of(rows[1].drawer, 0.2).has_value())
         << "0.1 mm of foam at both ends still hangs together";
 }
 
