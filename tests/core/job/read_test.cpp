@@ -67,7 +67,7 @@ TEST(ReadJob, refuses_and_says_where) {
     for (const auto& row : rows) {
         const auto job = read_job(row.text);
         ASSERT_FALSE(job) << row.name;
-        const Problem& problem = job.error().front();
+        const Problem problem = job.error().front(); // error() answers by value
         if (row.code != nullptr) {
             EXPECT_EQ(problem.code, row.code) << row.name;
         }
