@@ -13,7 +13,7 @@ using kernel::Join;
 
 constexpr double pi = std::numbers::pi;
 constexpr double nudge_mm = 1e-6;
-constexpr std::size_t most_point_checks = 1'000'000; // pairs of a result's points and an operand's sides
+constexpr std::size_t most_point_checks = 50'000; // pairs of a result's points and an operand's sides
 
 template <class Do>
 void each_ring(const Region& region, Do act) {
