@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "sheets/ink.h"
+#include "theme/pens.h"
+
+#include <vector>
+
+namespace drawercast::print {
+
+using shape::Box;
+using shape::Vec;
+
+/// One printed page; its inks in 1/96 in from the paper's upper left corner, y down.
+struct Page {
+    Vec size_mm;
+    sheets::Inks inks;
+};
+
+/// What the job file does not say but a print does. The caller knows the clock, nobody below does.
+struct Printing {
+    QString program; ///< "Drawercast 0.1.0"
+    QString at;      ///< "2031-03-04 14:32"
+};
+
+constexpr double px(double mm) { return mm * theme::px_per_mm; }
+constexpr Vec px(Vec mm) { return {px(mm.x), px(mm.y)}; }
+constexpr Box px(const Box& mm) { return {px(mm.min), px(mm.max)}; }
+
+} // namespace drawercast::print

@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "print/templates.h"
+
+#include "plan/say.h"
+
+#include "print/template_sheet.h"
+#include "sheets/drawer_plan.h"
+#include "sheets/pattern_board.h"
+
+namespace drawercast::print {
+
+namespace {
+
+QString job_words(const job::Job& job) {
+    const QString title =
+        job.title.empty() ? QStringLiteral("Untitled job") : QString::fromStdString(job.title);
+    return title + QStringLiteral(", rev. %1").arg(job.revision);
+}
+
+QString drawer_words(const job::Drawer& drawer) {
+    return QString::fromStdString(drawer.name.empty() ? drawer.id : drawer.name);
+}
+
+Template board_template(const job::Job& job, const job::Drawer& drawer, const casting::PatternBoard& board) {
+    TemplateWords words;
+    words.sheet = QStringLiteral("Pattern board");
+    words.lay_on = {QStringLiteral("top face of the pattern board, print up;"),
+                    QStringLiteral("the insert is cast FACE DOWN on it")};
+    words.steps = {
+        QStringLiteral("Lay it on the top face of the pattern board, printed side up: datum 0, 0 in the "
+                       "front-left inner corner of the box, arrow F to the drawer’s front."),
+        QStringLiteral("It is the mirror image of the drawer: the drawer’s RIGHT lies on the left. Do not "
+                       "turn it over."),
+        QStringLiteral("Prick the screw points (ringed crosses) through the paper and drill them; trace the "
+                       "blocks. Outlines are sealed sizes, “h” is the sealed height."),
+        QStringLiteral("Fix each block by its number; the dashed line is the edge of the clay.")};
+    words.job = job_words(job);
+    words.drawer = drawer_words(drawer);
+    words.units = job.display_units;
+    words.remark = QStringLiteral("Enlarged %1 times for shrinkage.")
+                       .arg(QString::fromStdString(plan::fixed(board.enlargement, 4)));
+    words.table = sheets::block_table(job, board);
+    return template_of(sheets::pattern_board(job, board, sheets::Finish::lines_only), std::move(words));
+}
+
+Template check_template(const job::Job& job, const job::Drawer& drawer, const plan::DrawerPlan& plan) {
+    TemplateWords words;
+    words.sheet = QStringLiteral("Drawer check");
+    words.lay_on = {QStringLiteral("bottom of the drawer, print up;"),
+                    QStringLiteral("the insert will lie FACE UP")};
+    words.steps = {
+        QStringLiteral("Lay it on the drawer’s bottom, printed side up, arrow F to the drawer’s front. The "
+                       "outer line is the drawer, the dashed one the insert."),
+        QStringLiteral("It must lie flat and reach every wall. Where it does not, measure the drawer again."),
+        QStringLiteral("Set each object on its outline. Close the drawer: nothing may strike.")};
+    words.job = job_words(job);
+    words.drawer = drawer_words(drawer);
+    words.units = job.display_units;
+    return template_of(sheets::drawer_check(job, drawer, plan), std::move(words));
+}
+
+} // namespace
+
+std::optional<TemplateKind> template_named(std::string_view name) {
+    if (name == "pattern-board") return TemplateKind::pattern_board;
+    if (name == "drawer-check") return TemplateKind::drawer_check;
+    return std::nullopt;
+}
+
+std::vector<Page> template_pages(const job::Job& job, const plan::Plan& plan, Paper paper,
+                                 std::optional<TemplateKind> only, const Printing& printing) {
+    const theme::Theme theme = theme::printed_theme();
+    std::vector<Template> templates;
+    for (std::size_t i = 0; i < job.drawers.size() && i < plan.drawers.size(); ++i) {
+        const job::Drawer& drawer = *job.drawers[i];
+        if (only != TemplateKind::drawer_check)
+            if (const auto board = plan::pattern_board(job, plan.drawers[i]))
+                templates.push_back(board_template(job, drawer, *board));
+        if (only != TemplateKind::pattern_board && plan.drawers[i].insert)
+            templates.push_back(check_template(job, drawer, plan.drawers[i]));
+    }
+    std::vector<LaidOut> laid;
+    int total = 0;
+    for (const Template& drawing : templates) {
+        laid.push_back(laid_out(drawing, paper, theme));
+        total += laid.back().tiling.printed() +
+                 static_cast<int>(cover_pages(drawing, laid.back(), paper, 0, 0, printing, theme).size());
+    }
+    std::vector<Page> pages;
+    for (std::size_t i = 0; i < templates.size(); ++i) {
+        for (Page& page : cover_pages(templates[i], laid[i], paper, static_cast<int>(pages.size()) + 1, total,
+                                      printing, theme))
+            pages.push_back(std::move(page));
+        for (const Tile& tile : laid[i].tiling.tiles)
+            if (!tile.empty)
+                pages.push_back(tile_page(templates[i], laid[i], tile, paper,
+                                          static_cast<int>(pages.size()) + 1, total, printing, theme));
+    }
+    return pages;
+}
+
+} // namespace drawercast::print

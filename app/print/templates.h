@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "job/job.h"
+#include "plan/plan.h"
+
+#include "print/page.h"
+#include "print/paper.h"
+
+#include <optional>
+#include <string_view>
+#include <vector>
+
+namespace drawercast::print {
+
+enum class TemplateKind { pattern_board, drawer_check };
+std::optional<TemplateKind> template_named(std::string_view name); ///< "pattern-board", "drawer-check"
+
+/// All 1:1 templates of a job, drawer by drawer: for each a cover and its tiles. Only those of `only` where
+/// it is given. A drawer whose insert or cavity can't be made gives no pages of what depends on it.
+std::vector<Page> template_pages(const job::Job& job, const plan::Plan& plan, Paper paper,
+                                 std::optional<TemplateKind> only, const Printing& printing);
+
+} // namespace drawercast::print

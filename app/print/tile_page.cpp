@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "print/registration.h"
+#include "print/ruler.h"
+#include "print/template_sheet.h"
+#include "print/title_block.h"
+#include "sheets/inking.h"
+#include "sheets/room.h"
+#include "sheets/signs.h"
+
+namespace drawercast::print {
+
+using sheets::Align;
+using theme::Face;
+using theme::LineRole;
+
+namespace {
+
+constexpr double title_mm = 25;       ///< height of the title block
+constexpr double frame_row_mm = 13.5; ///< of which the frame in large letters
+constexpr double strip_mm = 10;       ///< left of and below the window, for rulers
+
+/// True where some outline passes through a part of the drawing; words and dimensions alone don't count.
+class Outlines {
+  public:
+    explicit Outlines(const std::vector<sheets::Mark>& marks) {
+        for (const auto& mark : marks) {
+            const auto* path = std::get_if<sheets::PathMark>(&mark.kind);
+            if (path && path->line && mark.layer != sheets::Layer::live)
+                rings_.push_back({sheets::bounds(path->path), sheets::chords(path->path, 0.01)});
+        }
+    }
+    bool operator()(const Box& part) const {
+        for (const auto& [box, rings] : rings_)
+            if (shape::near(box, part) && sheets::crosses(rings, part)) return true;
+        return false;
+    }
+
+  private:
+    std::vector<std::pair<Box, std::vector<shape::Ring>>> rings_;
+};
+
+void write_left_strip(sheets::Inks& inks, const Box& window, bool mirrored, const theme::Theme& theme) {
+    const double x = safe_margin_mm + ruler_half_mm + 0.5;
+    write_ruler(inks, px(Vec{x, window.max.y}), RulerWay::upright, theme);
+    const Vec arrow = px(Vec{x, window.max.y - ruler_length_mm - 9});
+    inks.push_back(sheets::Stroke{sheets::front_arrow(arrow, 40),
+                                  theme::pen_of(LineRole::thin, theme, theme::Medium::paper, 1)});
+    inks.push_back(sheets::Fill{sheets::frame_sign(arrow - Vec{0, 7}, 14, mirrored), theme.ink});
+    sheets::write(inks, QStringLiteral("FRONT"), arrow + Vec{4, -24}, {Face::drafting, 13, 1.16}, theme.ink,
+                  Align::left, 90);
+}
+
+void write_lower_strip(sheets::Inks& inks, const Box& window, double right_mm, const theme::Theme& theme) {
+    const double y = window.max.y + strip_mm / 2 + 0.3;
+    write_ruler(inks, px(Vec{window.min.x, y}), RulerWay::level, theme);
+    const double left = window.min.x + ruler_length_mm + 2;
+    const theme::Lettering bold{Face::bold, 10.5}, plain{Face::regular, 9.5};
+    const double width = px(right_mm - left);
+    const Vec at = px(Vec{left, y});
+    sheets::write(inks,
+                  sheets::elided(QStringLiteral("Print at actual size (100 %), never “fit”."), bold, width),
+                  at + Vec{0, -2}, bold, theme.ink);
+    sheets::write(inks,
+                  sheets::elided(QStringLiteral("Hold a ruler to both scales before you cut."), plain, width),
+                  at + Vec{0, 11}, plain, theme.ink2);
+}
+
+void write_title(sheets::Inks& inks, const Box& block_mm, const Template& drawing, const Tiling& tiling,
+                 const Tile& tile, int number, int total, const Printing& printing,
+                 const theme::Theme& theme) {
+    const Box block = px(block_mm);
+    const double middle = px(block_mm.min.y + frame_row_mm);
+    const Box frame_cell{block.min, {block.min.x + px(84), middle}};
+    write_frame(inks, frame_cell, drawing.mirrored, 7, theme);
+    const QString tile_name = QString::fromStdString(tile.name());
+    const auto name = [&](sheets::Inks& into, const Box& box) {
+        const theme::Lettering face{Face::drafting, 22};
+        sheets::write(into, sheets::elided(drawing.words.sheet, face, box.width()),
+                      {box.min.x, box.center().y + 8}, face, theme.ink);
+    };
+    const auto which = [&](sheets::Inks& into, const Box& box) {
+        const theme::Lettering large{Face::bold, 27}, small{Face::regular, 13};
+        sheets::write(into, tile_name, {box.min.x, box.center().y + 10}, large, theme.ink);
+        const double x = box.min.x + sheets::written_width(tile_name, large) + 6;
+        sheets::write(into, QStringLiteral("of ") + QString::fromStdString(tiling.extent()),
+                      {x, box.center().y + 10}, small, theme.ink2);
+    };
+    TitleCell name_cell, which_cell;
+    name_cell.share = 1.25;
+    name_cell.draw = name;
+    which_cell.draw = which;
+    write_cells(inks, {{frame_cell.max.x, block.min.y}, {block.max.x, middle}}, {name_cell, which_cell},
+                theme);
+    rule(inks, {block.min.x, middle}, {block.max.x, middle}, LineRole::thin, theme);
+    rule(inks, {frame_cell.max.x, block.min.y}, {frame_cell.max.x, middle}, LineRole::thin, theme);
+    const std::vector<TitleCell> cells{
+        {"lay on", drawing.words.lay_on, 58, true, {}},
+        {"job", {drawing.words.job}, 40, false, {}},
+        {"drawer", {drawing.words.drawer}, 32, false, {}},
+        {"scale", {"1 : 1"}, 12.5, false, {}},
+        {"printed", {printing.at}, 31, false, {}},
+        {"page", {QStringLiteral("%1 of %2").arg(number).arg(total)}, 17, false, {}}};
+    write_cells(inks, {{block.min.x, middle}, block.max}, cells, theme);
+    write_outline(inks, block, theme);
+}
+
+} // namespace
+
+Box tile_window_mm(Paper paper, Orientation orientation) {
+    const Vec size = size_mm(paper, orientation);
+    return {{safe_margin_mm + strip_mm, safe_margin_mm},
+            {size.x - safe_margin_mm, size.y - safe_margin_mm - title_mm - strip_mm - 1}};
+}
+
+LaidOut laid_out(const Template& drawing, Paper paper, const theme::Theme& theme) {
+    const Outlines outlines(drawing.marks);
+    const auto tiling = [&](Orientation orientation) {
+        const Box window = tile_window_mm(paper, orientation);
+        return tiled(drawing.area_mm, {window.width(), window.height()}, orientation,
+                     [&](const Box& part) { return outlines(part); });
+    };
+    return {fewest_tiles(tiling(Orientation::portrait), tiling(Orientation::landscape)),
+            sheets::ink_of(drawing.marks, sheets::View::true_size({}), theme)};
+}
+
+Page tile_page(const Template& drawing, const LaidOut& laid, const Tile& tile, Paper paper, int number,
+               int total, const Printing& printing, const theme::Theme& theme) {
+    Page page{size_mm(paper, laid.tiling.orientation), {}};
+    sheets::Inks& inks = page.inks;
+    const Box window = tile_window_mm(paper, laid.tiling.orientation);
+    const Box shown = px(window);
+    // from the drawing's (0, 0) at the origin to its tile in the window; y of the page points down
+    const Vec by = shown.min + px(Vec{-tile.area_mm.min.x, tile.area_mm.max.y});
+    inks.push_back(sheets::Clip{shown});
+    for (const auto& ink : laid.inks) {
+        const Box reach = sheets::reach_of(ink);
+        if (reach.empty() || !shape::near({reach.min + by, reach.max + by}, shown)) continue;
+        sheets::Inks one = sheets::moved({ink}, 1, by);
+        inks.push_back(std::move(one.front()));
+    }
+    write_joints(inks, laid.tiling, tile, by, drawing.words.units, theme);
+    inks.push_back(sheets::Clip{});
+    frame(inks, shown, LineRole::soft, theme);
+    write_neighbors(inks, laid.tiling, tile, shown, theme);
+    write_left_strip(inks, window, drawing.mirrored, theme);
+    write_lower_strip(inks, window, page.size_mm.x - safe_margin_mm, theme);
+    const Box block{{safe_margin_mm, page.size_mm.y - safe_margin_mm - title_mm},
+                    {page.size_mm.x - safe_margin_mm, page.size_mm.y - safe_margin_mm}};
+    write_title(inks, block, drawing, laid.tiling, tile, number, total, printing, theme);
+    return page;
+}
+
+} // namespace drawercast::print

@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "print/title_block.h"
+
+#include "sheets/signs.h"
+#include "sheets/table.h"
+
+#include <algorithm>
+
+namespace drawercast::print {
+
+using sheets::Align;
+using theme::Face;
+using theme::LineRole;
+
+void rule(sheets::Inks& inks, Vec from, Vec to, LineRole role, const theme::Theme& theme) {
+    inks.push_back(
+        sheets::Stroke{sheets::line(from, to), theme::pen_of(role, theme, theme::Medium::paper, 1)});
+}
+
+void frame(sheets::Inks& inks, const Box& box, LineRole role, const theme::Theme& theme) {
+    inks.push_back(sheets::Stroke{sheets::path_of(box), theme::pen_of(role, theme, theme::Medium::paper, 1)});
+}
+
+void write_outline(sheets::Inks& inks, const Box& box, const theme::Theme& theme) {
+    frame(inks, box, LineRole::thin, theme);
+    rule(inks, box.min, {box.max.x, box.min.y}, LineRole::title_line, theme);
+}
+
+void write_cells(sheets::Inks& inks, const Box& box, const std::vector<TitleCell>& cells,
+                 const theme::Theme& theme) {
+    constexpr double pad = 5, caption_px = 9.5, line_px = 11, pitch = 13;
+    double shares = 0;
+    for (const TitleCell& cell : cells) shares += cell.share;
+    double x = box.min.x;
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        const TitleCell& cell = cells[i];
+        const double width = box.width() * cell.share / shares;
+        if (i > 0) rule(inks, {x, box.min.y}, {x, box.max.y}, LineRole::thin, theme);
+        const Box inner{{x + pad, box.min.y}, {x + width - pad, box.max.y}};
+        x += width;
+        if (cell.draw) {
+            cell.draw(inks, inner);
+            continue;
+        }
+        sheets::write(inks, cell.caption, {inner.min.x, box.min.y + 11}, {Face::regular, caption_px},
+                      theme.ink3);
+        double base = box.min.y + 11 + pitch;
+        for (std::size_t k = 0; k < cell.lines.size(); ++k) {
+            const theme::Lettering face{k == 0 && !cell.quiet ? Face::bold : Face::regular,
+                                        cell.quiet ? 9.5 : line_px};
+            sheets::write(inks, sheets::elided(cell.lines[k], face, inner.width()), {inner.min.x, base}, face,
+                          theme.ink);
+            base += cell.quiet ? 12 : pitch;
+        }
+    }
+}
+
+void write_frame(sheets::Inks& inks, const Box& box, bool mirrored, double capital_mm,
+                 const theme::Theme& theme) {
+    const double height = px(capital_mm);
+    const double large = height / theme::capital_share;
+    const QColor ink = mirrored ? theme.paper : theme.ink;
+    if (mirrored) inks.push_back(sheets::Fill{sheets::path_of(box), theme.ink});
+    const double base = box.center().y + height / 2;
+    double x = box.min.x + height * 0.45;
+    const double sign = height * 1.25;
+    inks.push_back(sheets::Fill{sheets::frame_sign({x + sign * 0.31, box.center().y}, sign, mirrored), ink});
+    x += sign * 0.62 + height * 0.5;
+    const auto put = [&](const QString& text, double size) {
+        const theme::Lettering face{Face::drafting, size};
+        sheets::write(inks, text, {x, base}, face, ink);
+        x += sheets::written_width(text, face) + size * 0.3;
+    };
+    if (mirrored) {
+        put(QStringLiteral("Mold,"), large * 0.7);
+        put(QStringLiteral("MIRRORED"), large);
+    } else {
+        put(QStringLiteral("Drawer,"), large * 0.85);
+        put(QStringLiteral("from above"), large * 0.7);
+    }
+}
+
+} // namespace drawercast::print

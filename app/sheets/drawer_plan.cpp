@@ -1,0 +1,206 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "sheets/drawer_plan.h"
+
+#include "plan/say.h"
+#include "plan/sentences.h"
+#include "shape/region.h"
+
+#include "sheets/check_words.h"
+#include "sheets/depth_ladder.h"
+#include "sheets/edge_words.h"
+#include "sheets/pocket_labels.h"
+#include "sheets/zones.h"
+
+namespace drawercast::sheets {
+
+using shape::InDrawer;
+using theme::LineRole;
+using theme::TextRole;
+using theme::WashRole;
+using Plan = Sheet<InDrawer>;
+using Pen = Drafter<InDrawer>;
+
+namespace {
+
+constexpr double wall_mm = 12;      ///< how thick the drawer's wall is drawn; the job does not know it
+constexpr double dimension_px = 34; ///< how far off that wall its dimensions stand
+
+/// What is known of the drawer even where it has no insert.
+shape::Outline<InDrawer> drawer_outline(const job::Drawer& drawer, const plan::DrawerPlan& plan) {
+    if (plan.insert) return plan.insert->drawer;
+    auto contour = shape::contour_of(drawer.outline);
+    if (!contour) return {};
+    const Box box = shape::bounds(*contour);
+    return {shape::placed(*contour, {box.min * -1, 0})};
+}
+
+void add_wall(Pen& pen, const shape::Outline<InDrawer>& drawer) {
+    const Box inner = shape::bounds(drawer.contour), outer = inner.grown(wall_mm);
+    const Path wall = joined(path_of(outer), path_of(drawer.contour)); // even-odd: what lies between
+    pen.put(PathMark{wall, std::nullopt, theme::Wash{WashRole::wall}});
+    pen.put(HatchMark{wall, Hatch::wall});
+    pen.put(PathMark{path_of(outer), LineRole::thin, std::nullopt});
+}
+
+void add_zones(Pen& pen, const Box& drawer) {
+    const auto tick = [&](Vec a, Vec b) { pen.put(PathMark{line(a, b), LineRole::soft, std::nullopt}); };
+    const auto text = [&](Vec at, const std::string& word) {
+        pen.put(TextMark{{at}, word, TextRole::zone, Side::center, 0, true});
+    };
+    const double out = wall_mm / 2;
+    for (int i = 0, n = zone_count(drawer.width()); i < n; ++i) {
+        const double from = drawer.min.x + i * zone_mm;
+        const double to = i + 1 == n ? drawer.max.x : from + zone_mm;
+        for (const double y : {drawer.min.y - out, drawer.max.y + out}) {
+            text({(from + to) / 2, y}, std::to_string(i + 1));
+            if (i > 0) tick({from, y - out}, {from, y + out});
+        }
+    }
+    for (int i = 0, n = zone_count(drawer.height()); i < n; ++i) {
+        const double from = drawer.min.y + i * zone_mm;
+        const double to = i + 1 == n ? drawer.max.y : from + zone_mm;
+        for (const double x : {drawer.min.x - out, drawer.max.x + out}) {
+            text({x, (from + to) / 2}, zone_letter(i));
+            if (i > 0) tick({x - out, from}, {x + out, from});
+        }
+    }
+}
+
+void add_dimensions(Pen& pen, const Box& box, const job::Job& job, double out_mm, double out_px) {
+    const auto say = [&](double mm) { return plan::say_length_bare(mm, job.display_units); };
+    pen.put(DimensionMark{box.min, {box.max.x, box.min.y}, {{0, -out_mm}, {0, -out_px}}, say(box.width())});
+    pen.put(DimensionMark{box.min, {box.min.x, box.max.y}, {{-out_mm, 0}, {-out_px, 0}}, say(box.height())});
+}
+
+TextLine depth_line(const layout::Cut<InDrawer>& cut, const job::Job& job, TextRole role) {
+    if (cut.through) return {"through", role, false};
+    return {plan::say_length_bare(cut.depth_mm, job.display_units), role, true};
+}
+
+/// Edges from shallow to deep; a deeper hollow hides the edge of a shallower one that runs through it.
+void add_pocket(Pen& pen, const layout::PlacedPocket& pocket, double full_mm) {
+    pen.turn_to(Layer::still, pocket.subject);
+    for (const std::size_t i : by_depth(pocket.cuts)) {
+        const auto& cut = pocket.cuts[i];
+        bool step = false;
+        for (std::size_t k = 0; k < pocket.cuts.size(); ++k)
+            step |= k != i && pocket.cuts[k].depth_mm < cut.depth_mm &&
+                    lies_within(cut.outline.contour, pocket.cuts[k].outline.contour);
+        pen.edge(cut.outline, step ? LineRole::thin : LineRole::pocket_edge,
+                 theme::Wash{WashRole::depth, cut.depth_mm / full_mm});
+    }
+}
+
+void add_labels(Pen& pen, const layout::PlacedPocket& pocket, const job::Job& job, TextRole name,
+                TextRole small, TextRole depth) {
+    pen.turn_to(Layer::still, pocket.subject);
+    const std::size_t named = named_cut(pocket.cuts);
+    for (std::size_t i = 0; i < pocket.cuts.size(); ++i) {
+        const auto& cut = pocket.cuts[i];
+        LabelMark label;
+        label.tries = label_tries(i == named ? plan::subject_name(pocket.subject, job) : std::string(),
+                                  depth_line(cut, job, depth), name, small);
+        label.within = path_of(cut.outline.contour);
+        for (std::size_t k = 0; k < pocket.cuts.size(); ++k)
+            if (k != i && pocket.cuts[k].depth_mm > cut.depth_mm)
+                label.avoid.push_back(path_of(pocket.cuts[k].outline.contour));
+        pen.put(std::move(label));
+    }
+}
+
+/// What two overlapping pockets both want, hatched in red.
+void add_shared(Pen& pen, const layout::Check& check, const plan::DrawerPlan& plan) {
+    const layout::PlacedPocket *a = nullptr, *b = nullptr;
+    for (const auto& pocket : plan.pockets)
+        for (const auto& subject : check.subjects)
+            if (pocket->subject == subject) (a ? b : a) = pocket.get();
+    if (!a || !b) return;
+    for (const auto& one : a->cuts)
+        for (const auto& other : b->cuts) {
+            const auto both =
+                shape::shared(shape::region_of(one.outline.contour), shape::region_of(other.outline.contour));
+            if (both && !both->empty()) pen.hatch(shape::Area<InDrawer>{*both}, Hatch::shared);
+        }
+}
+
+void add_checks(Pen& pen, const job::Job& job, const plan::DrawerPlan& plan) {
+    pen.turn_to(Layer::live);
+    for (const auto& check : plan.checks)
+        if (check.code == layout::Code::overlap) add_shared(pen, check, plan);
+    int number = 0;
+    for (const auto& check : plan.checks) {
+        ++number;
+        const auto at = place_of(check, plan);
+        if (!at) continue;
+        const CheckTag tag = tag_of(check, number, job);
+        if (check.frame == layout::CheckFrame::drawer && check.at && check.to)
+            pen.put(GapMark{*check.at, *check.to, tag});
+        else
+            pen.put(FlagMark{*at, tag});
+    }
+}
+
+} // namespace
+
+Plan drawer_plan(const job::Job& job, const job::Drawer& drawer, const plan::DrawerPlan& plan) {
+    Plan sheet;
+    sheet.name = "Drawer plan";
+    Pen pen(sheet);
+    const auto outline = drawer_outline(drawer, plan);
+    const Box inner = shape::bounds(outline.contour);
+    if (inner.empty()) return sheet;
+    sheet.area = inner.grown(wall_mm);
+    sheet.lower_room_px = {36, 76};
+    sheet.upper_room_px = {6, 20};
+
+    pen.turn_to(Layer::ground);
+    add_wall(pen, outline);
+    if (plan.insert) {
+        pen.edge(plan.insert->area, LineRole::thin, theme::Wash{WashRole::face});
+        for (const auto& obstruction : plan.insert->obstructions) {
+            pen.edge(obstruction, LineRole::neighbor, theme::Wash{WashRole::paper});
+            pen.hatch(obstruction, Hatch::obstruction);
+        }
+    }
+    pen.edge(outline, LineRole::cavity_edge);
+    add_zones(pen, inner);
+    add_edge_words(pen, sheet.area, EdgeWords::front_and_back);
+    add_dimensions(pen, inner, job, wall_mm, dimension_px);
+    const double full = ladder_full_mm(drawer.insert_mm, job.display_units);
+    pen.put(LegendMark{{{sheet.area.max.x, sheet.area.min.y}, {-6 * 31 - 12, -50}}, full, job.display_units});
+
+    for (const auto& pocket : plan.pockets) add_pocket(pen, *pocket, full);
+    for (const auto& pocket : plan.pockets)
+        add_labels(pen, *pocket, job, TextRole::name, TextRole::name_small, TextRole::depth);
+    add_checks(pen, job, plan);
+    return sheet;
+}
+
+Plan drawer_check(const job::Job& job, const job::Drawer& drawer, const plan::DrawerPlan& plan) {
+    Plan sheet;
+    sheet.name = "Drawer check";
+    Pen pen(sheet);
+    const auto outline = drawer_outline(drawer, plan);
+    const Box inner = shape::bounds(outline.contour);
+    if (inner.empty()) return sheet;
+    sheet.area = inner.grown(edge_room_mm);
+
+    pen.turn_to(Layer::ground);
+    pen.edge(outline, LineRole::trace);
+    if (plan.insert) {
+        pen.edge(plan.insert->area, LineRole::under);
+        for (const auto& obstruction : plan.insert->obstructions) pen.edge(obstruction, LineRole::neighbor);
+    }
+    add_edge_words(pen, inner, EdgeWords::drawer);
+    add_dimensions(pen, inner, job, 0, template_dimension_px);
+    for (const auto& pocket : plan.pockets) {
+        pen.turn_to(Layer::still, pocket->subject);
+        for (const std::size_t i : by_depth(pocket->cuts)) pen.edge(pocket->cuts[i].outline, LineRole::trace);
+    }
+    for (const auto& pocket : plan.pockets)
+        add_labels(pen, *pocket, job, TextRole::template_name, TextRole::template_small,
+                   TextRole::template_name);
+    return sheet;
+}
+
+} // namespace drawercast::sheets

@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "job/job.h"
+#include "plan/plan.h"
+
+#include "sheets/sheet.h"
+
+namespace drawercast::sheets {
+
+/// The drawer as one looks into it: wall with zones, insert, pockets by depth, notches, obstructions, checks
+/// in red and ochre with both numbers, dimensions. `plan` is that of `drawer`.
+Sheet<shape::InDrawer> drawer_plan(const job::Job& job, const job::Drawer& drawer,
+                                   const plan::DrawerPlan& plan);
+
+/// The same at true size to lay into the drawer: lines and letters only, nothing washed or hatched.
+Sheet<shape::InDrawer> drawer_check(const job::Job& job, const job::Drawer& drawer,
+                                    const plan::DrawerPlan& plan);
+
+} // namespace drawercast::sheets

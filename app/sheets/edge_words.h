@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "sheets/sheet.h"
+
+namespace drawercast::sheets {
+
+/// Which side of the drawer each edge of a drawing is. In the mold the drawer's right is on the left.
+enum class EdgeWords { front_and_back, drawer, mold };
+
+/// Room around a 1:1 template for its edge words and dimensions, mm.
+inline constexpr double edge_room_mm = 14;
+/// How far off the edge a 1:1 template's overall dimensions stand.
+inline constexpr double template_dimension_px = 40;
+
+/// FRONT, BACK, LEFT, RIGHT outside the edges of `box`.
+template <class Frame>
+void add_edge_words(Drafter<Frame>& pen, const Box& box, EdgeWords which) {
+    const auto word = [&](Vec at, Vec px, const char* text, double turn_deg) {
+        pen.put(TextMark{{at, px}, text, theme::TextRole::edge_word, Side::center, turn_deg, false});
+    };
+    const Vec c = box.center();
+    constexpr double off = 13; // px
+    word({c.x, box.min.y}, {0, -off}, "FRONT", 0);
+    word({c.x, box.max.y}, {0, off}, "BACK", 0);
+    if (which == EdgeWords::front_and_back) return;
+    const bool mold = which == EdgeWords::mold;
+    word({box.min.x, c.y}, {-off, 0}, mold ? "RIGHT of the drawer" : "LEFT", 90);
+    word({box.max.x, c.y}, {off, 0}, mold ? "LEFT of the drawer" : "RIGHT", 90);
+}
+
+} // namespace drawercast::sheets

@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "sheets/inking.h"
+#include "sheets/room.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace drawercast::sheets {
+
+namespace {
+
+constexpr double line_pitch = 1.28; // of the size
+constexpr double sign_width = 0.62; // of the size, with the space after it
+constexpr double margin_px = 3;     // of a plate around its words
+
+/// The sign of a hole's depth: a bar over an arrow pointing down, standing on the base line.
+Path depth_sign_lines(Vec at, double px, const shape::Turn& turn) {
+    const auto place = [&](double x, double y) { // y up from the base line
+        return at + Vec{turn.cosine * x - turn.sine * y, -turn.sine * x - turn.cosine * y} * px;
+    };
+    return joined(line(place(0.06, 0.72), place(0.46, 0.72)), line(place(0.26, 0.72), place(0.26, 0.2)));
+}
+Path depth_sign_head(Vec at, double px, const shape::Turn& turn) {
+    const auto place = [&](double x, double y) {
+        return at + Vec{turn.cosine * x - turn.sine * y, -turn.sine * x - turn.cosine * y} * px;
+    };
+    return polygon({place(0.26, -0.02), place(0.1, 0.32), place(0.42, 0.32)});
+}
+
+} // namespace
+
+struct Inking::Block {
+    struct Line {
+        QString text;
+        theme::Lettering face;
+        bool depth_sign;
+        double width;
+    };
+    std::vector<Line> lines;
+    double width = 0;
+    double height = 0;
+};
+
+Inking::Block Inking::measured(const std::vector<TextLine>& lines) const {
+    Block block;
+    for (const TextLine& text : lines) {
+        Block::Line line{QString::fromStdString(text.text), lettering(text.role), text.depth_sign, 0};
+        line.width = written_width(line.text, line.face) + (line.depth_sign ? sign_width * line.face.px : 0);
+        block.width = std::max(block.width, line.width);
+        block.height += block.lines.empty() ? line.face.px * theme::capital_share : line.face.px * line_pitch;
+        block.lines.push_back(std::move(line));
+    }
+    return block;
+}
+
+void Inking::write_block(const Block& block, Vec center, bool upright) {
+    const shape::Turn turn = shape::Turn::of_degrees(upright ? 90 : 0);
+    const Vec along{turn.cosine, -turn.sine}, down{turn.sine, turn.cosine};
+    const Vec size = upright ? Vec{block.height, block.width} : Vec{block.width, block.height};
+    const Vec margin{px(margin_px), px(margin_px)};
+    plate({center - size * 0.5 - margin, center + size * 0.5 + margin}, theme_.paper);
+    words_.push_back(Box{center - size * 0.5 - margin, center + size * 0.5 + margin});
+    double y = -block.height / 2;
+    for (std::size_t i = 0; i < block.lines.size(); ++i) {
+        const auto& text = block.lines[i];
+        y += i == 0 ? text.face.px * theme::capital_share : text.face.px * line_pitch;
+        Vec at = center + down * y - along * (text.width / 2);
+        if (text.depth_sign) {
+            inks_.push_back(
+                Stroke{depth_sign_lines(at, text.face.px, turn), {theme_.ink, 0.1 * text.face.px, {}}});
+            inks_.push_back(Fill{depth_sign_head(at, text.face.px, turn), theme_.ink});
+            at = at + along * (sign_width * text.face.px);
+        }
+        write(inks_, text.text, at, text.face, theme_.ink, Align::left, upright ? 90 : 0);
+    }
+}
+
+bool Inking::label_inside(const LabelMark& mark, bool uncover) {
+    const double sagitta = px(0.2);
+    const auto within = chords(view_(mark.within), sagitta);
+    std::vector<std::vector<shape::Ring>> avoid;
+    for (const Path& path : mark.avoid) avoid.push_back(chords(view_(path), sagitta));
+    if (uncover)
+        for (const Path& path : mark.uncovered) avoid.push_back(chords(view_(path), sagitta));
+    for (const auto& lines : mark.tries) {
+        const Block block = measured(lines);
+        const double room = px(margin_px + 1.5);
+        for (const bool upright : {false, true}) {
+            const Vec size = upright ? Vec{block.height, block.width} : Vec{block.width, block.height};
+            const auto place = room_inside(within, avoid, size + Vec{2 * room, 2 * room});
+            if (!place) continue;
+            write_block(block, *place, upright);
+            return true;
+        }
+    }
+    return false;
+}
+
+void Inking::add(const LabelMark& mark) {
+    if (mark.tries.empty()) return;
+    if (!mark.uncovered.empty() && label_inside(mark, true)) return;
+    if (label_inside(mark, false)) return;
+    if (mark.outside) label_outside(mark);
+}
+
+void Inking::label_outside(const LabelMark& mark) {
+    const Block block = measured(mark.tries.back());
+    const Vec from = bounds(view_(mark.within)).center();
+    const Vec margin{px(margin_px), px(margin_px)};
+    const auto place = free_place(from, Vec{block.width, block.height} + margin * 2);
+    if (!place) return;
+    const Vec to{std::clamp(from.x, place->min.x, place->max.x),
+                 std::clamp(from.y, place->min.y, place->max.y)};
+    stroke(line(from, to), theme::LineRole::thin);
+    inks_.push_back(Fill{circle(from, px(1.5)), theme_.ink});
+    write_block(block, place->center(), false);
+}
+
+} // namespace drawercast::sheets

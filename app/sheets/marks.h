@@ -1,0 +1,130 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "job/job.h"
+#include "layout/check.h"
+
+#include "sheets/path.h"
+#include "theme/roles.h"
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+/// The marks a sheet is made of: places in millimeters of the sheet's frame (y up), and for the rest what
+/// they are (roles), never colors, weights or sizes. Texts are UTF-8.
+namespace drawercast::sheets {
+
+/// Some logical pixels away from a point, y up.
+struct Place {
+    Vec mm;
+    Vec px{};
+};
+
+/// An outline or line.
+struct PathMark {
+    Path path;
+    std::optional<theme::LineRole> line;
+    std::optional<theme::Wash> wash;
+};
+
+enum class Hatch { wall, obstruction, block, block_other, notch, filler, shared };
+/// Parallel lines over an area, anchored to the sheet.
+struct HatchMark {
+    Path area;
+    Hatch hatch = Hatch::wall;
+};
+
+struct TextLine {
+    std::string text;
+    theme::TextRole role = theme::TextRole::name;
+    bool depth_sign = false; ///< the sign of a hole's depth before the words
+};
+/// Words inside an outline, wherever they fit: the first of `tries` that does, level or upright. Where none
+/// does it is left out, or stands outside on a leader.
+struct LabelMark {
+    std::vector<std::vector<TextLine>> tries;
+    Path within;
+    std::vector<Path> avoid;     ///< deeper hollows in it, with labels of their own
+    std::vector<Path> uncovered; ///< better left free, if there is room: center, screws
+    bool outside = false;        ///< must be seen: on a leader where it has no room
+};
+
+enum class Side { left, center, right };
+/// Words at a place, on one line.
+struct TextMark {
+    Place at;
+    std::string text;
+    theme::TextRole role = theme::TextRole::caption;
+    Side anchor = Side::center;
+    double turn_deg = 0;
+    bool plate = false; ///< knocks out what lies under it
+};
+
+/// A dimension (ISO 129): line moved by `out` away from the two points, filled arrows, figure in the line.
+struct DimensionMark {
+    Vec from;
+    Vec to;
+    Place out;
+    std::string text;
+};
+
+/// What stands on a check's badge and plate.
+struct CheckTag {
+    int number = 0; ///< as in the list
+    layout::Severity severity = layout::Severity::note;
+    bool left_as_is = false;
+    std::string text; ///< "wall 6.2, needs 8"; empty: badge only
+};
+/// Something too thin between two points: wide ends, arrows from outside, leader to a plate on free face.
+struct GapMark {
+    Vec from;
+    Vec to;
+    CheckTag tag;
+};
+/// A check at a point.
+struct FlagMark {
+    Vec at;
+    CheckTag tag;
+};
+
+/// Two center lines reaching a little past the edges.
+struct CenterMark {
+    Vec center;
+    Vec half_mm; ///< half extents along the turned axes
+    double turn_deg = 0;
+};
+
+enum class Sign {
+    screw,   ///< ring with a cross
+    pin,     ///< small ring
+    datum,   ///< quartered disc
+    f_front, ///< arrow to the drawer's front with an upright F
+    f_front_mirrored,
+};
+struct SignMark {
+    Sign sign = Sign::datum;
+    Place at;
+};
+
+/// The steps of the depth ladder and their figures, from `at` to the right.
+struct LegendMark {
+    Place at;
+    double full_mm = 60;
+    job::DisplayUnits units = job::DisplayUnits::mm;
+};
+
+using MarkKind = std::variant<PathMark, HatchMark, LabelMark, TextMark, DimensionMark, GapMark, FlagMark,
+                              CenterMark, SignMark, LegendMark>;
+
+/// ground: the drawer or box itself. still: what stands in it. live: what changes while the pointer moves.
+enum class Layer { ground, still, live };
+
+struct Mark {
+    Layer layer = Layer::ground;
+    std::string subject; ///< "i1#1"; empty: none
+    MarkKind kind;
+};
+
+} // namespace drawercast::sheets

@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "sheets/ink.h"
+
+class QPainter;
+class QPainterPath;
+
+namespace drawercast::sheets {
+
+/// Draws with a painter whose units are the inks' device units: logical pixels on screen, 1/96 in on paper.
+void paint(const Inks& inks, QPainter& painter);
+
+/// Arcs become cubic curves, off by at most 0.03 % of their radius.
+QPainterPath painter_path(const Path& path);
+
+} // namespace drawercast::sheets

@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "sheets/pattern_board.h"
+
+#include "plan/say.h"
+
+#include "sheets/block_axis.h"
+#include "sheets/edge_words.h"
+#include "sheets/pocket_labels.h"
+
+namespace drawercast::sheets {
+
+using shape::InMold;
+using theme::LineRole;
+using theme::TextRole;
+using theme::WashRole;
+using Pen = Drafter<InMold>;
+
+namespace {
+
+constexpr double screw_ring_mm = 3.5; ///< kept free of words around a screw point or a center
+
+std::vector<layout::Cut<InMold>> cuts_of(const casting::Block& block) {
+    std::vector<layout::Cut<InMold>> cuts;
+    for (const auto& part : block.parts) cuts.push_back(part.cut);
+    return cuts;
+}
+
+/// Lower parts first, so that the taller block of two hides the edge that runs into it.
+void add_block(Pen& pen, const casting::Block& block, Finish finish) {
+    pen.turn_to(Layer::still, block.subject);
+    const auto cuts = cuts_of(block);
+    for (const std::size_t i : by_depth(cuts)) {
+        const auto& cut = cuts[i];
+        if (finish == Finish::lines_only) {
+            pen.edge(cut.outline, LineRole::trace);
+            continue;
+        }
+        const bool notch = cut.kind == layout::Cut<InMold>::Kind::notch;
+        pen.edge(cut.outline, LineRole::pocket_edge, theme::Wash{WashRole::wood});
+        pen.hatch(cut.outline, notch ? Hatch::notch : block.number % 2 ? Hatch::block : Hatch::block_other);
+    }
+}
+
+void add_fixing(Pen& pen, const casting::Block& block) {
+    pen.turn_to(Layer::still, block.subject);
+    const BlockAxis axis = axis_of(block);
+    pen.put(CenterMark{block.center.vec(), axis.half_mm, axis.turn_deg});
+    for (const auto& point : block.fixing) pen.put(SignMark{Sign::screw, {point.vec()}});
+}
+
+void add_label(Pen& pen, const casting::Block& block, const job::Job& job, Finish finish) {
+    pen.turn_to(Layer::still, block.subject);
+    const bool trace = finish == Finish::lines_only;
+    const TextRole name = trace ? TextRole::template_name : TextRole::name;
+    const TextRole small = trace ? TextRole::template_small : TextRole::name_small;
+    const auto cuts = cuts_of(block);
+    const std::size_t named = named_cut(cuts);
+    for (std::size_t i = 0; i < cuts.size(); ++i) {
+        LabelMark label;
+        const TextLine height{"h " + plan::say_length_bare(cuts[i].depth_mm, job.display_units),
+                              trace ? TextRole::template_name : TextRole::depth, false};
+        const std::string number = std::to_string(block.number);
+        label.tries =
+            label_tries(i == named ? number + " " + block.name : std::string(), height, name, small);
+        if (i == named) // no room for a name: the number leads to it in the table
+            label.tries.insert(label.tries.end() - 2,
+                               {{TextLine{number + ":  " + height.text, small, false}}});
+        label.outside = i == named;
+        label.within = path_of(cuts[i].outline.contour);
+        for (std::size_t k = 0; k < cuts.size(); ++k)
+            if (k != i && cuts[k].depth_mm > cuts[i].depth_mm)
+                label.avoid.push_back(path_of(cuts[k].outline.contour));
+        for (const auto& point : block.fixing) label.uncovered.push_back(circle(point.vec(), screw_ring_mm));
+        label.uncovered.push_back(circle(block.center.vec(), screw_ring_mm));
+        pen.put(std::move(label));
+    }
+}
+
+void add_dimensions(Pen& pen, const Box& box, const job::Job& job) {
+    const auto say = [&](double mm) { return plan::say_length_bare(mm, job.display_units); };
+    const double out = template_dimension_px;
+    pen.put(DimensionMark{box.min, {box.max.x, box.min.y}, {{}, {0, -out}}, say(box.width())});
+    pen.put(DimensionMark{box.min, {box.min.x, box.max.y}, {{}, {-out, 0}}, say(box.height())});
+}
+
+} // namespace
+
+Sheet<InMold> pattern_board(const job::Job& job, const casting::PatternBoard& board, Finish finish) {
+    Sheet<InMold> sheet;
+    sheet.name = "Pattern board";
+    Pen pen(sheet);
+    const bool trace = finish == Finish::lines_only;
+    sheet.area = trace ? board.box.grown(edge_room_mm) : board.box;
+    if (!trace) sheet.lower_room_px = sheet.upper_room_px = {56, 56};
+
+    pen.turn_to(Layer::ground);
+    if (!board.fillers.region.empty()) {
+        if (trace)
+            pen.edge(board.fillers, LineRole::trace);
+        else {
+            pen.edge(board.fillers, LineRole::pocket_edge, theme::Wash{WashRole::wood});
+            pen.hatch(board.fillers, Hatch::filler);
+        }
+    }
+    pen.put(PathMark{path_of(board.box), trace ? LineRole::trace : LineRole::cavity_edge, std::nullopt});
+    add_edge_words(pen, board.box, EdgeWords::mold);
+    add_dimensions(pen, board.box, job);
+
+    pen.turn_to(Layer::still);
+    pen.edge(board.clay, LineRole::clay);
+    for (const auto& block : board.blocks) add_block(pen, block, finish);
+    for (const auto& block : board.blocks) add_fixing(pen, block);
+    for (const auto& patch : board.fillers.region.patches) {
+        pen.turn_to(Layer::still);
+        LabelMark label;
+        label.tries = {
+            {TextLine{"filler", TextRole::name},
+             TextLine{"h " + plan::say_length_bare(board.height_mm, job.display_units), TextRole::depth}},
+            {TextLine{"filler h " + plan::say_length_bare(board.height_mm, job.display_units),
+                      TextRole::name_small}}};
+        label.within = path_of(shape::Region{{patch}});
+        label.outside = true;
+        pen.put(std::move(label));
+    }
+    for (const auto& block : board.blocks) add_label(pen, block, job, finish);
+    pen.turn_to(Layer::still);
+    pen.put(SignMark{Sign::datum, {board.box.min}});
+    pen.put(TextMark{{board.box.min, {-12, -13}}, "0, 0", TextRole::caption, Side::right, 0, false});
+    return sheet;
+}
+
+} // namespace drawercast::sheets

@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "casting/answers.h"
+#include "job/job.h"
+
+#include "sheets/sheet.h"
+#include "sheets/table.h"
+
+namespace drawercast::sheets {
+
+/// washed: to look at, in wood and hatching. lines_only: to trace and drill by, at true size.
+enum class Finish { washed, lines_only };
+
+/// The pattern board from above, mirrored and enlarged as the mold needs it: sealed outlines of the blocks
+/// with number, name and height, center marks, clay line, two screw points each, fillers, datum at the box's
+/// front-left inner corner.
+Sheet<shape::InMold> pattern_board(const job::Job& job, const casting::PatternBoard& board, Finish finish);
+
+/// Blocks by number with heights and the places of their centers and screws, from the datum.
+Table block_table(const job::Job& job, const casting::PatternBoard& board);
+
+} // namespace drawercast::sheets
