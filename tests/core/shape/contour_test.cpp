@@ -98,11 +98,9 @@ TEST(Contour, ContainsAgreesWithTheTrace) {
     for (int i = 0; i < 200; ++i) {
         const Contour outline = any_outline(dice);
         const Contour drawn{traced(outline), 0};
-        int inside = 0;
         for (int k = 0; k < 40; ++k) {
             const Vec p{dice.real(-45, 45), dice.real(-45, 45)};
             const bool in = contains(outline, p);
-            inside += in;
             EXPECT_TRUE(in || !contains(drawn, p));
             if (in && !contains(drawn, p)) { // between the arc and its chord
                 double nearest = 1e9;
