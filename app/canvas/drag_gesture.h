@@ -2,6 +2,7 @@
 #pragma once
 
 #include "job/job.h"
+#include "layout/checks.h"
 #include "layout/snap.h"
 #include "plan/plan.h"
 

@@ -36,6 +36,7 @@ class DrawerStage {
         bool operator==(const InsertIn&) const = default;
     };
     void update_insert(const job::Drawer& drawer, double gap_mm);
+    casting::Cavity update_cavity(const job::Job& job);
 
     std::optional<InsertIn> insert_in_;
     std::shared_ptr<const layout::Insert> insert_;

@@ -9,7 +9,9 @@ namespace drawercast::plan {
 
 namespace {
 
-bool mends(const layout::Check& check) { return check.severity == layout::Severity::mend && !check.left_as_is; }
+bool mends(const layout::Check& check) {
+    return check.severity == layout::Severity::mend && !check.left_as_is;
+}
 
 bool same_pocket(const std::shared_ptr<const layout::PlacedPocket>& a,
                  const std::shared_ptr<const layout::PlacedPocket>& b) {
@@ -17,7 +19,8 @@ bool same_pocket(const std::shared_ptr<const layout::PlacedPocket>& a,
                       *a->form == *b->form && a->cuts == b->cuts && a->boxes == b->boxes && a->box == b->box);
 }
 
-bool same_insert(const std::shared_ptr<const layout::Insert>& a, const std::shared_ptr<const layout::Insert>& b) {
+bool same_insert(const std::shared_ptr<const layout::Insert>& a,
+                 const std::shared_ptr<const layout::Insert>& b) {
     if (a == b) return true;
     if (!a || !b) return false;
     return a->area == b->area && a->edges == b->edges && a->box == b->box && a->area_mm2 == b->area_mm2 &&

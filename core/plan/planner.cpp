@@ -5,7 +5,6 @@
 #include "casting/profile.h"
 #include "layout/checks.h"
 #include "layout/left_as_is.h"
-
 #include "plan/drawer_stage.h"
 #include "plan/object_table.h"
 
@@ -55,8 +54,7 @@ std::vector<layout::Check> job_checks(const job::Job& job) {
 Plan Planner::fast(const job::Job& job) {
     Plan plan;
     memory_->objects.update(job.objects, job.foam->firmness);
-    const auto profile =
-        casting::profile_of({job.foam, job.shop->temperature_c, job.shop->altitude_m});
+    const auto profile = casting::profile_of({job.foam, job.shop->temperature_c, job.shop->altitude_m});
     const Setting setting{job, memory_->objects, profile};
 
     std::map<std::string, DrawerStage> kept; // drawers no longer in the job are forgotten
@@ -69,7 +67,8 @@ Plan Planner::fast(const job::Job& job) {
     memory_->drawers = std::move(kept);
 
     if (const auto mixed = mixed_of_all(plan.drawers)) {
-        for (const auto& drawer : plan.drawers) plan.a_ml += drawer.dose->a_ml, plan.b_ml += drawer.dose->b_ml;
+        for (const auto& drawer : plan.drawers)
+            plan.a_ml += drawer.dose->a_ml, plan.b_ml += drawer.dose->b_ml;
         if (!job.foam->kits.empty()) {
             casting::PurchaseIn in{*mixed, job.foam->kits};
             if (memory_->purchase_in != in) {

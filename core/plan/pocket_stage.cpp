@@ -72,9 +72,13 @@ void PocketStage::update(const std::vector<job::Pocket>& pockets, const ObjectTa
     old.clear();
     objects_version_ = objects.version();
     standing_.clear();
+    bodies_.clear();
     refusals_.clear();
     for (const auto& entry : entries_) {
-        if (entry.standing.pocket) standing_.push_back(entry.standing);
+        if (entry.standing.pocket) {
+            standing_.push_back(entry.standing);
+            bodies_.push_back({entry.standing.pocket, entry.object->object->volume_ml});
+        }
         if (entry.refusal) refusals_.push_back(*entry.refusal);
     }
     drop_unused_forms();

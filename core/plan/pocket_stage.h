@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "casting/cavity.h"
 #include "layout/checks.h"
 #include "layout/pocket.h"
 #include "plan/object_table.h"
@@ -18,6 +19,7 @@ class PocketStage {
     void update(const std::vector<job::Pocket>& pockets, const ObjectTable& objects, double insert_mm);
 
     const std::vector<layout::Standing>& standing() const { return standing_; }
+    const std::vector<casting::CavityPocket>& bodies() const { return bodies_; } ///< as standing()
     const std::vector<layout::Check>& refusals() const { return refusals_; }
 
   private:
@@ -44,6 +46,7 @@ class PocketStage {
     std::vector<Entry> entries_;
     std::vector<FormEntry> forms_;
     std::vector<layout::Standing> standing_;
+    std::vector<casting::CavityPocket> bodies_;
     std::vector<layout::Check> refusals_;
 };
 
