@@ -1,0 +1,179 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "casting/coverage.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace drawercast::casting {
+namespace {
+
+using shape::Box;
+using shape::Vec;
+
+constexpr int window_owner = -1;
+constexpr int opening_owner = -2;
+
+Vec swap_axes(Vec p) { return {p.y, p.x}; }
+Box swap_axes(const Box& box) { return {swap_axes(box.min), swap_axes(box.max)}; }
+
+} // namespace
+
+double Coverage::area(std::span<const Placed> footprints, const Field& field, Counting counting) {
+    window_ = field.window;
+    if (window_.empty()) return 0;
+    // Along the shorter side fewer paths come by.
+    swapped_ = window_.height() < window_.width();
+    if (swapped_) window_ = swap_axes(window_);
+    counting_ = counting;
+    has_opening_ = field.opening != nullptr;
+    outside_ = field.outside;
+    winding_.assign(footprints.size(), 0);
+    sides_.clear();
+    for (std::size_t i = 0; i < footprints.size(); ++i)
+        for (const shape::Ring& path : footprints[i].footprint->paths)
+            add_path(path, footprints[i].turn, footprints[i].at, static_cast<int>(i));
+    if (sides_.empty()) return 0;
+    if (has_opening_)
+        for (const shape::Ring& path : field.opening->paths) add_path(path, {}, {}, opening_owner);
+    add_window();
+
+    std::sort(sides_.begin(), sides_.end(), [](const Side& a, const Side& b) { return a.from < b.from; });
+    stops_.clear();
+    for (const Side& side : sides_) {
+        stops_.push_back(side.from);
+        stops_.push_back(side.to);
+    }
+    std::sort(stops_.begin(), stops_.end());
+    stops_.erase(std::unique(stops_.begin(), stops_.end()), stops_.end());
+
+    double sum = 0;
+    auto next = sides_.cbegin();
+    active_.clear();
+    for (std::size_t i = 0; i + 1 < stops_.size(); ++i) {
+        std::erase_if(active_, [&](const Side* side) { return side->to <= stops_[i]; });
+        for (; next != sides_.cend() && next->from <= stops_[i]; ++next) active_.push_back(&*next);
+        if (active_.size() > 2) sum += strip(stops_[i], stops_[i + 1]); // more than the window
+    }
+    return sum;
+}
+
+void Coverage::add_path(const shape::Ring& path, const shape::Turn& turn, Vec at, int owner) {
+    Vec last = turn(path.back()) + at;
+    for (const Vec p : path) {
+        const Vec here = turn(p) + at;
+        add_side(last, here, owner);
+        last = here;
+    }
+}
+
+void Coverage::add_side(Vec a, Vec b, int owner) {
+    if (swapped_) {
+        a = swap_axes(a);
+        b = swap_axes(b);
+    }
+    // Going right, the inside is above; swapped axes mirror the plane.
+    int step = swapped_ ? -1 : 1;
+    if (a.x > b.x) {
+        std::swap(a, b);
+        step = -step;
+    }
+    const double from = std::max(a.x, window_.min.x);
+    const double to = std::min(b.x, window_.max.x);
+    if (!(from < to) || (a.y >= window_.max.y && b.y >= window_.max.y)) return;
+    Side side{from, to, 0, 0, owner, step};
+    if (a.y <= window_.min.y && b.y <= window_.min.y) {
+        side.height = window_.min.y; // below the window only its winding matters
+    } else {
+        side.slope = (b.y - a.y) / (b.x - a.x);
+        side.height = a.y + side.slope * (from - a.x);
+    }
+    sides_.push_back(side);
+}
+
+void Coverage::add_window() {
+    const double width[] = {window_.min.x, window_.max.x};
+    sides_.push_back({width[0], width[1], window_.min.y, 0, window_owner, 1});
+    sides_.push_back({width[0], width[1], window_.max.y, 0, window_owner, -1});
+}
+
+double Coverage::strip(double from, double to) {
+    standing_.clear();
+    for (const Side* side : active_) standing_.push_back({side->at(from), side->at(to), side});
+    std::sort(standing_.begin(), standing_.end(), [](const Standing& a, const Standing& b) {
+        return a.left != b.left ? a.left < b.left : a.right < b.right;
+    });
+    const bool crossing = !std::is_sorted(standing_.begin(), standing_.end(),
+                                          [](const auto& a, const auto& b) { return a.right < b.right; });
+    return crossing ? split_strip(from, to) : (to - from) * counted_length(standing_);
+}
+
+/// Sides cross in this strip: every length is linear between the crossings.
+double Coverage::split_strip(double from, double to) {
+    crossings_.assign({0, 1});
+    for (std::size_t i = 0; i < standing_.size(); ++i)
+        for (std::size_t j = i + 1; j < standing_.size(); ++j) {
+            const double before = standing_[j].left - standing_[i].left; // ≥ 0: sorted
+            const double after = standing_[i].right - standing_[j].right;
+            if (after > 0) crossings_.push_back(before / (before + after));
+        }
+    std::sort(crossings_.begin(), crossings_.end());
+    double sum = 0;
+    for (std::size_t i = 0; i + 1 < crossings_.size(); ++i) {
+        const double share = crossings_[i + 1] - crossings_[i];
+        if (!(share > 0)) continue;
+        const double middle = (crossings_[i] + crossings_[i + 1]) / 2;
+        middle_ = standing_;
+        for (Standing& s : middle_) s.left = s.right = s.left + (s.right - s.left) * middle;
+        std::sort(middle_.begin(), middle_.end(),
+                  [](const Standing& a, const Standing& b) { return a.left < b.left; });
+        sum += share * counted_length(middle_);
+    }
+    return (to - from) * sum;
+}
+
+/// Mean counted length across a strip whose sides do not cross.
+double Coverage::counted_length(const std::vector<Standing>& sorted) {
+    std::fill(winding_.begin(), winding_.end(), 0);
+    int depth = 0;
+    int in_window = 0;
+    int in_opening = 0;
+    double last = 0;
+    double sum = 0;
+    for (const Standing& s : sorted) {
+        const double here = (s.left + s.right) / 2;
+        if (depth > 0 && in_window > 0 && (!has_opening_ || (in_opening > 0) != outside_))
+            sum += counted(depth) * (here - last);
+        last = here;
+        const int owner = s.side->owner;
+        if (owner == window_owner) {
+            in_window += s.side->step;
+        } else if (owner == opening_owner) {
+            in_opening += s.side->step;
+        } else {
+            int& winding = winding_[static_cast<std::size_t>(owner)];
+            const bool was = winding > 0;
+            winding += s.side->step;
+            depth += static_cast<int>(winding > 0) - static_cast<int>(was);
+        }
+    }
+    return sum;
+}
+
+double Coverage::counted(int depth) const {
+    switch (counting_) {
+    case Counting::any:
+        return 1;
+    case Counting::shared:
+        return depth * (depth - 1) / 2.0;
+    case Counting::crowded:
+        return (depth - 1) * (depth - 2) / 2.0;
+    }
+    return 0;
+}
+
+double union_area(const Footprint& footprint) {
+    const Placed placed{&footprint, {}, {}};
+    return Coverage().area({&placed, 1}, {footprint.box}, Counting::any);
+}
+
+} // namespace drawercast::casting

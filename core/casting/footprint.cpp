@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "casting/footprint.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+#include <utility>
+
+namespace drawercast::casting {
+namespace {
+
+using shape::Ring;
+using shape::Vec;
+
+constexpr double straight = 1e-9; // radians: a turn that is none
+constexpr double pi = std::numbers::pi;
+
+Vec outward(Vec from, Vec to) {
+    const Vec d = to - from;
+    return Vec{d.y, -d.x} * (1 / length(d));
+}
+
+int chords_for(double angle, double radius, double sagitta_mm) {
+    const double step = 2 * std::acos(std::max(0.5, 1 - sagitta_mm / radius));
+    return std::max(1, static_cast<int>(std::ceil(angle / step - 1e-9)));
+}
+
+/// Radius of the inner corners of an arc's chords, whose ends stay on the arc, for the fan to have the
+/// sector's area: (m − 2)·ρ² sin δ + 2·R·ρ sin δ = R²·angle.
+double even_radius(double radius, double angle, int chords) {
+    const double sine = std::sin(angle / chords);
+    const double inner = chords - 2;
+    if (chords == 2) return radius * angle / (2 * sine);
+    return radius * (std::sqrt(1 + inner * angle / sine) - 1) / inner;
+}
+
+/// From `center + radius·normal` through `angle`, both ends included.
+void add_arc(Ring& path, Vec center, Vec normal, double radius, double angle, double sagitta_mm) {
+    const int chords = chords_for(angle, radius, sagitta_mm);
+    const double even = chords > 1 ? even_radius(radius, angle, chords) : radius;
+    for (int k = 0; k <= chords; ++k) {
+        const double phi = angle * k / chords;
+        const shape::Turn turn{std::cos(phi), std::sin(phi)};
+        path.push_back(center + turn(normal) * (k == 0 || k == chords ? radius : even));
+    }
+}
+
+Ring circle(Vec center, double radius, double sagitta_mm) {
+    const int chords = std::max(6, chords_for(2 * pi, radius, sagitta_mm));
+    const double step = 2 * pi / chords;
+    const double even = radius * std::sqrt(step / std::sin(step));
+    Ring path;
+    for (int k = 0; k < chords; ++k)
+        path.push_back(center + Vec{std::cos(k * step), std::sin(k * step)} * even);
+    return path;
+}
+
+void add_corner(Ring& path, Vec corner, Vec before, Vec after, double by, double sagitta_mm) {
+    const double turn = std::atan2(cross(before, after), dot(before, after));
+    if (turn > straight) return add_arc(path, corner, before, by, turn, sagitta_mm);
+    path.push_back(corner + before * by);
+    if (turn > -straight) return;
+    path.push_back(corner);
+    path.push_back(corner + after * by);
+}
+
+} // namespace
+
+void Footprint::add(Ring path) {
+    box.add(shape::bounds(path));
+    paths.push_back(std::move(path));
+}
+
+Ring path_around(const shape::Contour& contour, double by_mm, double sagitta_mm) {
+    const Ring& core = contour.core;
+    const double by = contour.round_mm + by_mm;
+    if (core.size() == 1) return circle(core[0], by, sagitta_mm);
+    if (by == 0) return core;
+    Ring path;
+    if (core.size() == 2) {
+        const Vec right = outward(core[0], core[1]);
+        add_arc(path, core[1], right, by, pi, sagitta_mm);
+        add_arc(path, core[0], right * -1, by, pi, sagitta_mm);
+        return path;
+    }
+    const std::size_t n = core.size();
+    Vec before = outward(core[n - 1], core[0]);
+    for (std::size_t i = 0; i < n; ++i) {
+        const Vec after = outward(core[i], core[(i + 1) % n]);
+        add_corner(path, core[i], before, after, by, sagitta_mm);
+        before = after;
+    }
+    return path;
+}
+
+} // namespace drawercast::casting
