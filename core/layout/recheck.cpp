@@ -19,7 +19,7 @@ void Recheck::set_all(std::vector<Standing> pockets) {
         boxes_.push_back(standing.pocket->box);
         reach_.push_back(reach_of(standing));
     }
-    forgotten_.assign(pockets_.size(), false);
+    stands_.assign(pockets_.size(), 0);
     checks_.clear();
     owners_.clear();
     found_.clear();
@@ -41,7 +41,7 @@ void Recheck::set_all(std::vector<Standing> pockets) {
 void Recheck::move(std::size_t index, Standing pocket) {
     DRAWERCAST_DEMAND(index < pockets_.size(), "only a pocket that is there can move");
     const Index self = static_cast<Index>(index);
-    forget(self);
+    ++stands_[index];
     boxes_[index] = pocket.pocket->box;
     reach_[index] = reach_of(pocket);
     pockets_[index] = std::move(pocket);
@@ -59,15 +59,15 @@ void Recheck::insert(std::size_t index, Standing pocket) {
     boxes_.insert(boxes_.begin() + at, pocket.pocket->box);
     reach_.insert(reach_.begin() + at, reach_of(pocket));
     pockets_.insert(pockets_.begin() + at, std::move(pocket));
-    forgotten_.push_back(false); // all false after a merge
+    stands_.insert(stands_.begin() + at, 0);
     find_around(self);
 }
 
 void Recheck::remove(std::size_t index) {
     DRAWERCAST_DEMAND(index < pockets_.size(), "only a pocket that is there can go");
     const Index self = static_cast<Index>(index);
-    forget(self);
-    merge();
+    ++stands_[index];
+    merge(); // drops its checks
     for (Owners& owners : owners_)
         for (Index* owner : {&owners.a, &owners.b})
             if (*owner != nobody && *owner > self) --*owner;
@@ -75,7 +75,7 @@ void Recheck::remove(std::size_t index) {
     boxes_.erase(boxes_.begin() + at);
     reach_.erase(reach_.begin() + at);
     pockets_.erase(pockets_.begin() + at);
-    forgotten_.pop_back();
+    stands_.erase(stands_.begin() + at);
     merged_ = false; // the load is less now
 }
 
@@ -91,15 +91,16 @@ double Recheck::reach_of(const Standing& standing) const {
 void Recheck::find_own(Index index) {
     fresh_.clear();
     add_pocket_checks(*pockets_[index].pocket, *pockets_[index].object, limits_, fresh_);
-    for (Check& check : fresh_) found_.push_back({std::move(check), {index, nobody}});
+    for (Check& check : fresh_) found_.push_back({std::move(check), {index, nobody, stands_[index], 0}});
 }
 
 void Recheck::find_pair(Index a, Index b) {
     if (auto check = pair_check(*pockets_[a].pocket, *pockets_[b].pocket, limits_.minimums))
-        found_.push_back({*std::move(check), {a, b}});
+        found_.push_back({*std::move(check), {a, b, stands_[a], stands_[b]}});
 }
 
 void Recheck::find_around(Index index) {
+    if (found_.size() > checks_.size() + pockets_.size()) merge(); // nobody asked for long: don't hoard
     merged_ = false;
     find_own(index);
     // Reading every box in turn beats an index up to some thousand pockets; the pairs found are what costs.
@@ -108,18 +109,13 @@ void Recheck::find_around(Index index) {
         if (other != index && shape::near(reached, boxes_[other])) find_pair(index, other);
 }
 
-void Recheck::forget(Index index) {
-    forgotten_[index] = true;
-    std::erase_if(found_,
-                  [index](const Found& one) { return one.owners.a == index || one.owners.b == index; });
-}
-
 bool Recheck::holds(Owners owners) const {
     if (owners.a == nobody) return false; // the drawer's are made anew each time: sums of all pockets
-    return !forgotten_[owners.a] && (owners.b == nobody || !forgotten_[owners.b]);
+    return owners.stand_a == stands_[owners.a] && (owners.b == nobody || owners.stand_b == stands_[owners.b]);
 }
 
 void Recheck::merge() {
+    std::erase_if(found_, [this](const Found& one) { return !holds(one.owners); });
     double objects_g = 0;
     for (const Standing& standing : pockets_) objects_g += standing.object->mass_g;
     fresh_.clear();
@@ -146,7 +142,6 @@ void Recheck::merge() {
     }
     while (next != found_.end()) take_found();
     found_.clear();
-    forgotten_.assign(pockets_.size(), false);
     merged_ = true;
 }
 

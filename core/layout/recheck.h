@@ -36,10 +36,13 @@ class Recheck {
     using Index = std::uint32_t;
     static constexpr Index nobody = std::numeric_limits<Index>::max();
 
-    /// Whose check it is: one pocket's, a pair's, or (nobody, nobody) the drawer's.
+    /// Whose check it is: one pocket's, a pair's, or (nobody, nobody) the drawer's; and of which stand of
+    /// theirs. A check whose pocket stands anew is stale: moving costs nothing for what was found before.
     struct Owners {
         Index a = nobody;
         Index b = nobody;
+        Index stand_a = 0;
+        Index stand_b = 0;
     };
     struct Found {
         Check check;
@@ -50,7 +53,6 @@ class Recheck {
     void find_own(Index index);
     void find_pair(Index a, Index b);
     void find_around(Index index);
-    void forget(Index index);
     bool holds(Owners owners) const;
     void merge();
 
@@ -58,7 +60,7 @@ class Recheck {
     std::vector<Standing> pockets_;
     std::vector<shape::Box> boxes_; ///< of the pockets, side by side in memory for the scan
     std::vector<double> reach_;     ///< the widest wall a pocket can ask for
-    std::vector<bool> forgotten_;   ///< whose merged checks no longer hold
+    std::vector<Index> stands_;     ///< how often each pocket was put anew
     std::vector<Check> checks_;     ///< merged and sorted
     std::vector<Owners> owners_;    ///< of checks_, side by side
     std::vector<Found> found_;      ///< since the last merge, not sorted

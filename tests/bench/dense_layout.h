@@ -14,8 +14,8 @@ namespace drawercast::bench {
 /// Walls and edges the dense layout asks for; also the cut-off of everything it is measured against.
 inline constexpr double dense_limit_mm = 6;
 
-/// N stars of 40 vertices on a jittered square lattice in a drawer of 36 vertices, none overlapping;
-/// about 1.8 walls a pocket are below the limit.
+/// N stars of 40 vertices in jittered rows set off by half a place, in a drawer of 36 vertices, none
+/// overlapping; about 1.5 walls a pocket are below the limit.
 struct DenseLayout {
     std::vector<layout::Standing> standing;
     std::vector<job::Pocket> pockets;
@@ -40,9 +40,9 @@ inline shape::Polygon many_sided_drawer(double side_mm) {
 
 inline DenseLayout dense_layout(int count) {
     layout::testing::Dice dice(17);
-    constexpr double pitch_mm = 41, margin_mm = 26;
+    constexpr double pitch_mm = 40, row_mm = 34.7, margin_mm = 24; // three neighbors at one distance
     const int columns = static_cast<int>(std::ceil(std::sqrt(count)));
-    const double side_mm = 2 * margin_mm + pitch_mm * (columns - 1);
+    const double side_mm = 2 * margin_mm + pitch_mm * (columns - 0.5);
 
     DenseLayout dense;
     job::Job job;
@@ -55,8 +55,8 @@ inline DenseLayout dense_layout(int count) {
     const shape::Vec shift = shape::Vec{2, 2}; // the drawer's lower-left vertex bulges by that
     for (int i = 0; i < count; ++i) {
         const job::Object object = layout::testing::object_of(
-            "i" + std::to_string(i), {layout::testing::sunk(layout::testing::star(dice, 40, 11, 21), 20)});
-        const shape::Vec jitter{dice.between(-1, 1), dice.between(-1, 1)};
+            "i" + std::to_string(i), {layout::testing::sunk(layout::testing::star(dice, 40, 13, 19.4), 20)});
+        const shape::Vec jitter{dice.between(-0.4, 0.4), dice.between(-0.4, 0.4)};
         const shape::Vec at =
             shape::Vec{margin_mm + pitch_mm * (i % columns), margin_mm + pitch_mm * (i / columns)};
         const job::Pocket pocket{object.id, 1, {at + jitter + shift, dice.between(0, 360)}, false, {}, {}};

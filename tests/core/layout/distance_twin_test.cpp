@@ -32,12 +32,16 @@ BgLine boundary_of(const shape::Contour& contour) {
 
 struct Hollow {
     BgPolygon polygon;
+    bg::model::box<BgPoint> box;
     double depth_mm;
 };
 
 std::vector<Hollow> hollows_of(const PlacedPocket& pocket) {
     std::vector<Hollow> hollows;
-    for (const auto& cut : pocket.cuts) hollows.push_back({polygon_of(cut.outline.contour), cut.depth_mm});
+    for (const auto& cut : pocket.cuts) {
+        const BgPolygon polygon = polygon_of(cut.outline.contour);
+        hollows.push_back({polygon, bg::return_envelope<bg::model::box<BgPoint>>(polygon), cut.depth_mm});
+    }
     return hollows;
 }
 
@@ -49,6 +53,7 @@ std::optional<double> thinnest_wall(const std::vector<Hollow>& a, const std::vec
     for (const auto& p : a) {
         for (const auto& q : b) {
             const double limit = minimums.wall(std::min(p.depth_mm, q.depth_mm));
+            if (bg::distance(p.box, q.box) > limit) continue; // the library takes its time over the far ones
             const double mm = bg::distance(p.polygon, q.polygon);
             if (!(mm < limit - slack_mm) || !(mm / limit < ratio)) continue;
             ratio = mm / limit;
