@@ -11,13 +11,13 @@ namespace {
 
 /// A list of parts read by the job reader's own functions; the catalog is ours, so a fault in it is a fault
 /// of ours.
-template <class Item, class Read>
-std::vector<Item> read_list(std::string_view text, const char* pattern, Read read) {
+template <class Item>
+std::vector<Item> parts(std::string_view text, Item (*read)(Reading&, JsonValue)) {
     const auto tree = parse_json(text);
-    DRAWERCAST_DEMAND(tree && tree->kind == JsonNode::Kind::array, "the built-in catalog is a list");
-    Reading reading(text);
+    DRAWERCAST_DEMAND(tree && tree->root().kind() == JsonKind::array, "the built-in catalog is a list");
+    Reading reading;
     std::vector<Item> items;
-    for (const auto& node : tree->items) items.push_back(read(reading, Spot{&node, pattern, pattern}));
+    tree->root().each_item([&](JsonValue item) { items.push_back(read(reading, item)); });
     const Problems problems = reading.take();
     DRAWERCAST_DEMAND(problems.empty(), one_line(problems.front()).c_str());
     return items;
@@ -26,30 +26,27 @@ std::vector<Item> read_list(std::string_view text, const char* pattern, Read rea
 } // namespace
 
 const std::vector<Foam>& builtin_foams() {
-    static const auto foams = read_list<Foam>(catalog_text::foams(), "/foam", read_foam);
+    static const auto foams = parts(catalog_text::foams(), read_foam);
     return foams;
 }
 
 const std::vector<Board>& builtin_boards() {
-    static const auto boards = read_list<Board>(catalog_text::boards(), "/shop/boards/*", read_board);
+    static const auto boards = parts(catalog_text::boards(), read_board);
     return boards;
 }
 
 const std::vector<Stiffener>& builtin_stiffeners() {
-    static const auto stiffeners =
-        read_list<Stiffener>(catalog_text::stiffeners(), "/shop/stiffeners/*", read_stiffener);
+    static const auto stiffeners = parts(catalog_text::stiffeners(), read_stiffener);
     return stiffeners;
 }
 
 const std::vector<Closure>& builtin_closures() {
-    static const auto closures =
-        read_list<Closure>(catalog_text::closures(), "/shop/closures/*", read_closure);
+    static const auto closures = parts(catalog_text::closures(), read_closure);
     return closures;
 }
 
 const std::vector<Object>& standard_objects() {
-    static const auto objects =
-        read_list<Object>(catalog_text::standard_objects(), "/objects/*", read_object);
+    static const auto objects = parts(catalog_text::standard_objects(), read_object);
     return objects;
 }
 

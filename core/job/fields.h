@@ -7,7 +7,6 @@
 #include "shape/vec.h"
 
 #include <optional>
-#include <set>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -15,48 +14,42 @@
 
 namespace drawercast::job {
 
-/// One reading of one text: where its problems are gathered.
+/// One reading of one tree: gathers its problems.
 class Reading {
   public:
     static constexpr std::size_t most_problems = 100;
 
-    explicit Reading(std::string_view text) : text_(text) {}
-    void report(std::string code, const std::string& pointer, std::size_t offset, std::string what,
-                std::string fix);
-    std::string_view text() const { return text_; }
-    Problems take() { return std::move(problems_); }
+    void report(std::string code, const JsonValue& at, std::string what, std::string fix);
+    /// No more are kept: what is left to do only costs time.
+    bool full() const { return problems_.size() >= most_problems; }
     bool clean() const { return problems_.empty(); }
+    Problems take() { return std::move(problems_); }
+
+    /// Corners and chords of the outlines read so far: few bytes can ask for a great many.
+    std::size_t outline_corners = 0;
+    bool outlines_refused = false; ///< they were too many, which is told once
 
   private:
-    std::string_view text_;
     Problems problems_;
-};
-
-/// A value with its path: "/objects/3/count" for people, "/objects/*/count" for the table of ranges.
-struct Spot {
-    const JsonNode* node = nullptr;
-    std::string pointer;
-    std::string pattern;
-    Spot at(std::string_view key, const JsonNode& child) const;
-    Spot item(std::size_t index, const JsonNode& child) const;
 };
 
 /// Reads an object's members one by one into a struct; what is left over is unknown to this version and kept.
 /// A member that is absent leaves the target as it is: that is the default.
 class Fields {
   public:
-    /// Reports where the value is no object; then nothing is found in it.
-    Fields(Reading& reading, Spot spot);
+    /// `scope` is the object's path in the table of ranges, "/drawers/*/pockets/*". Reports where the value
+    /// is no object; then nothing is found in it.
+    Fields(Reading& reading, JsonValue object, std::string_view scope);
 
-    bool has(std::string_view key) const;
+    bool has(std::string_view key) const { return object_.find(key).has_value(); }
     void number(std::string_view key, double& value);
     void length(std::string_view key, double& value); ///< grained
     void whole(std::string_view key, int& value);
     void text(std::string_view key, std::string& value);
     void flag(std::string_view key, bool& value);
-    void numbers(std::string_view key, std::vector<double>& values);
-    void pair(std::string_view key, double& first, double& second); ///< two lengths with the range of `key`
-    void point(std::string_view key, shape::Vec& value);
+    void lengths(std::string_view key, std::vector<double>& values); ///< each with the range of `key`
+    void pair(std::string_view key, double& first, double& second);  ///< two lengths with the range of `key`
+    void point(std::string_view key, shape::Vec& value); ///< coordinates within ±most_coordinate_mm
     void texts(std::string_view key, std::vector<std::string>& values);
     void kept(std::string_view key, std::string& raw_list); ///< a list this version carries along
 
@@ -70,51 +63,63 @@ class Fields {
     template <class Enum>
     void word(std::string_view key, Enum& value,
               const std::vector<std::pair<std::string_view, Enum>>& words) {
-        const JsonNode* node = take(key);
-        if (node == nullptr) return;
-        for (const auto& [text, meaning] : words)
-            if (node->kind == JsonNode::Kind::string && node->text == text) {
+        const auto at = take(key);
+        if (!at) return;
+        std::string known;
+        for (const auto& [text, meaning] : words) {
+            if (at->text() == text) {
                 value = meaning;
                 return;
             }
-        std::string known;
-        for (const auto& [text, meaning] : words)
             known += (known.empty() ? "\"" : ", \"") + std::string(text) + "\"";
-        wrong(key, *node, "is none of the words known here", "Use one of " + known);
+        }
+        reading_.report("value", *at, "is none of the words known here", "Use one of " + known);
     }
 
-    /// The member to be read by `read(Spot)`, where there is one.
+    /// The member to be read by `read(JsonValue)`, where there is one.
     template <class Read>
     void part(std::string_view key, Read read) {
-        if (const JsonNode* node = take(key)) read(spot_.at(key, *node));
+        if (const auto at = take(key)) read(*at);
     }
-    /// Each item of a list.
+    /// The same where null or the word "auto" stands for nothing.
+    template <class Read>
+    void maybe_part(std::string_view key, Read read, std::string_view word = {}) {
+        if (const auto at = take(key); at && !stands_for_nothing(*at, word)) read(*at);
+    }
+    /// Each item of a list, until the reading is full.
     template <class Read>
     void list(std::string_view key, std::size_t most, Read read) {
-        const JsonNode* node = take_list(key, most);
-        if (node == nullptr) return;
-        const Spot list = spot_.at(key, *node);
-        for (std::size_t i = 0; i < node->items.size(); ++i) read(list.item(i, node->items[i]));
+        const auto at = take_list(key, most);
+        if (!at) return;
+        at->each_item([&](JsonValue item) {
+            if (!reading_.full()) read(item);
+        });
     }
 
-    void require(std::string_view key); ///< reports where it is missing
-    void wrong(std::string_view key, const JsonNode& node, std::string what, std::string fix);
-    Unknowns rest() const; ///< members nobody asked for
-    const Spot& spot() const { return spot_; }
+    void require(std::string_view key);                 ///< reports where it is missing
+    void refuse(std::string_view key, const char* why); ///< reports where it is there: it contradicts another
+    Unknowns rest() const;                              ///< members nobody asked for
+    const JsonValue& object() const { return object_; }
     Reading& reading() { return reading_; }
 
   private:
-    const JsonNode* take(std::string_view key);
-    const JsonNode* take_list(std::string_view key, std::size_t most);
+    std::optional<JsonValue> take(std::string_view key);
+    std::optional<JsonValue> take_list(std::string_view key, std::size_t most);
+    std::optional<double> number_at(const JsonValue& at, std::string_view key);
+    static bool stands_for_nothing(const JsonValue& at, std::string_view word);
 
     Reading& reading_;
-    Spot spot_;
-    std::set<std::string, std::less<>> asked_;
+    JsonValue object_;
+    std::string scope_;
+    std::vector<std::string_view> asked_;
 };
 
-/// The number of a node within the range of the pattern; nothing, and a report, where it is none.
-std::optional<double> read_number(Reading& reading, const Spot& spot);
-/// [x, y], coordinates anywhere within a workshop (±100 m).
-std::optional<shape::Vec> read_point(Reading& reading, const Spot& spot);
+inline constexpr double most_coordinate_mm = 100000; ///< a workshop's length
+inline constexpr std::size_t most_text_characters = 100000;
+
+/// A finite number; nothing, and a report, where it is none.
+std::optional<double> read_number(Reading& reading, const JsonValue& at);
+/// The same within the range of `path`.
+std::optional<double> read_number(Reading& reading, const JsonValue& at, std::string_view path);
 
 } // namespace drawercast::job

@@ -260,6 +260,7 @@ std::string subject_of(const Pocket& pocket);
 struct KeptVent {
     shape::Vec at;
     double diameter_mm = 3;
+    Unknowns unknown = {};
     bool operator==(const KeptVent&) const = default;
 };
 struct Vents { ///< set by the maker
@@ -271,6 +272,7 @@ struct Vents { ///< set by the maker
 struct Pour {
     shape::Vec at;
     double ml = 0;
+    Unknowns unknown = {};
     bool operator==(const Pour&) const = default;
 };
 

@@ -4,42 +4,103 @@
 #include "base/problem.h"
 
 #include <cstddef>
+#include <cstdint>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
 namespace drawercast::job {
 
-/// One JSON value with its place in the text. Numbers keep their own text: they are read with
-/// std::from_chars, never by way of another double.
-struct JsonNode {
-    enum class Kind { null, boolean, number, string, array, object };
-    struct Member;
+class JsonTree;
 
-    Kind kind = Kind::null;
-    std::size_t begin = 0; ///< byte offsets of the value's text
-    std::size_t end = 0;
-    bool truth = false;
-    std::string text;            ///< a string's characters, or a number as written
-    std::vector<JsonNode> items; ///< of an array
-    std::vector<Member> members; ///< of an object, in order, keys unique
-    const JsonNode* find(std::string_view key) const;
-};
-struct JsonNode::Member {
-    std::string key;
-    JsonNode value;
+enum class JsonKind : std::uint8_t { null, boolean, number, string, array, object };
+
+/// One value of a tree. As cheap to copy as a pointer; holds as long as its tree stays where it is.
+class JsonValue {
+  public:
+    JsonValue(const JsonTree& tree, std::uint32_t index) : tree_(&tree), index_(index) {}
+
+    JsonKind kind() const;
+    std::size_t begin() const;    ///< byte offset of its first character
+    std::string_view raw() const; ///< its text, verbatim: a number is read from this, never by another double
+    std::string_view text() const; ///< a string's characters, unescaped; empty for other kinds
+    std::size_t size() const;      ///< items of an array, members of an object, 0 for other kinds
+
+    /// The member of that key; the first, should there be several.
+    std::optional<JsonValue> find(std::string_view key) const;
+    /// do_with(JsonValue item), in order.
+    template <class Do>
+    void each_item(Do do_with) const;
+    /// do_with(std::string_view key, JsonValue value), in order.
+    template <class Do>
+    void each_member(Do do_with) const;
+
+    std::string pointer() const; ///< JSON pointer (RFC 6901), "" for the whole text
+    std::string where() const;   ///< "/objects/3/count (line 41, column 16)", for a problem
+
+  private:
+    friend class JsonTree;
+    const JsonTree* tree_;
+    std::uint32_t index_;
 };
 
-/// Limits that keep hostile bytes from taking the machine: text size, nesting, number of values.
+/// A JSON text taken apart: its values in the order in which they begin, with their places. Small (20 bytes
+/// a value) and flat, so that neither size nor nesting of hostile bytes costs more than the bytes themselves.
+class JsonTree {
+  public:
+    JsonValue root() const { return {*this, 0}; }
+    std::string_view source() const { return source_; }
+    /// Keys that stand a second time in their object, in order, at most a hundred.
+    std::vector<JsonValue> repeated_keys() const;
+
+  private:
+    friend class JsonValue;
+    friend class JsonTreeBuilder;
+
+    /// A member's key is a node of its own, right before its value.
+    struct Node {
+        std::uint32_t begin = 0;
+        std::uint32_t end = 0;
+        std::uint32_t next = 0;  ///< index of the first node that is not inside this one
+        std::uint32_t extra = 0; ///< containers: how many children; strings: 1 + index in unescaped_, or 0
+        JsonKind kind = JsonKind::null;
+    };
+    std::string_view source_;
+    std::vector<Node> nodes_;
+    std::vector<std::string> unescaped_; ///< of those strings whose characters are not their text
+    std::vector<std::uint32_t> repeated_;
+};
+
+/// Limits that keep hostile bytes from taking the machine: text size, nesting, number of values and keys.
 inline constexpr std::size_t most_json_bytes = 32u * 1024 * 1024;
 inline constexpr std::size_t most_json_depth = 64;
 inline constexpr std::size_t most_json_values = 4'000'000;
 
-/// The value of a whole JSON text (RFC 8259: UTF-8, one value, nothing after it; duplicate keys are refused).
-/// The problem's `where` names line and column, both from 1, columns in bytes.
-Expected<JsonNode> parse_json(std::string_view text);
+/// Takes `text` apart (RFC 8259: UTF-8, one value, nothing after it); the tree refers to `text`, which must
+/// outlive it. Keys that stand twice are told by the tree. Problems "json-size", "json-values", "json-deep"
+/// and "json" name the line and the column, both from 1, columns in bytes.
+Expected<JsonTree> parse_json(std::string_view text);
 
 /// "line 41, column 16" of a byte offset.
 std::string place_text(std::string_view text, std::size_t offset);
+
+// ---- templates ----
+
+template <class Do>
+void JsonValue::each_item(Do do_with) const {
+    if (kind() != JsonKind::array) return;
+    const auto& nodes = tree_->nodes_;
+    for (std::uint32_t i = index_ + 1; i < nodes[index_].next; i = nodes[i].next)
+        do_with(JsonValue(*tree_, i));
+}
+
+template <class Do>
+void JsonValue::each_member(Do do_with) const {
+    if (kind() != JsonKind::object) return;
+    const auto& nodes = tree_->nodes_;
+    for (std::uint32_t key = index_ + 1; key < nodes[index_].next; key = nodes[key + 1].next)
+        do_with(JsonValue(*tree_, key).text(), JsonValue(*tree_, key + 1));
+}
 
 } // namespace drawercast::job

@@ -8,9 +8,9 @@ namespace {
 
 constexpr std::size_t most_kits = 100;
 
-Kit read_kit(Reading& reading, const Spot& spot) {
+Kit read_kit(Reading& reading, JsonValue at) {
     Kit kit;
-    Fields fields(reading, spot);
+    Fields fields(reading, at, "/foam/kits/*");
     fields.require("name");
     fields.text("name", kit.name);
     fields.number("volume_ml", kit.volume_ml);
@@ -20,10 +20,9 @@ Kit read_kit(Reading& reading, const Spot& spot) {
     return kit;
 }
 
-std::optional<Cup> read_cup(Reading& reading, const Spot& spot) {
-    if (spot.node->kind == JsonNode::Kind::null) return std::nullopt;
+Cup read_cup(Reading& reading, JsonValue at) {
     Cup cup;
-    Fields fields(reading, spot);
+    Fields fields(reading, at, "/foam/cup");
     fields.flag("use", cup.use);
     fields.length("diameter_mm", cup.diameter_mm);
     fields.number("liquid_g", cup.liquid_g);
@@ -35,28 +34,37 @@ std::optional<Cup> read_cup(Reading& reading, const Spot& spot) {
     fields.number("room_c", cup.room_c);
     cup.unknown = fields.rest();
     if (!(cup.start_s < cup.half_s && cup.half_s < cup.full_s))
-        reading.report("cup-times", spot.pointer, spot.node->begin,
-                       "the cup's times do not follow one another",
+        reading.report("cup-times", at, "the cup's times do not follow one another",
                        "Enter start before half before full rise, in seconds from the start of mixing");
     return cup;
 }
 
 /// Times and stresses that must follow one another for any formula to make sense.
-void check_foam(Reading& reading, const Spot& spot, const Foam& foam) {
+void check_foam(Reading& reading, JsonValue at, const Foam& foam) {
     if (!(foam.rise_s > foam.pot_life_s))
-        reading.report("foam-times", spot.pointer, spot.node->begin,
-                       "the foam has risen before its pot life is over",
+        reading.report("foam-times", at, "the foam has risen before its pot life is over",
                        "Make \"rise_s\" longer than \"pot_life_s\"");
     if (foam.stress40_kpa < foam.stress25_kpa)
-        reading.report("foam-stress", spot.pointer, spot.node->begin,
-                       "the foam is softer at 40 % than at 25 % compression", "Check the two stresses");
+        reading.report("foam-stress", at, "the foam is softer at 40 % than at 25 % compression",
+                       "Check the two stresses");
+}
+
+StiffenerChoice read_stiffener_choice(Reading& reading, JsonValue at) {
+    StiffenerChoice choice;
+    Fields fields(reading, at, "/mold/stiffeners");
+    fields.whole("count", choice.count);
+    fields.text("name", choice.name);
+    fields.word("along", choice.along, along_words());
+    fields.flag("glued", choice.glued);
+    choice.unknown = fields.rest();
+    return choice;
 }
 
 } // namespace
 
-Foam read_foam(Reading& reading, const Spot& spot) {
+Foam read_foam(Reading& reading, JsonValue at) {
     Foam foam;
-    Fields fields(reading, spot);
+    Fields fields(reading, at, "/foam");
     fields.text("name", foam.name);
     fields.number("expansion", foam.expansion);
     fields.number("reference_c", foam.reference_c);
@@ -78,16 +86,16 @@ Foam read_foam(Reading& reading, const Spot& spot) {
     fields.number("mold_hotter_k", foam.mold_hotter_k);
     fields.word("firmness", foam.firmness, firmness_words());
     fields.flag("crush", foam.crush);
-    fields.list("kits", most_kits, [&](const Spot& item) { foam.kits.push_back(read_kit(reading, item)); });
-    fields.part("cup", [&](const Spot& part) { foam.cup = read_cup(reading, part); });
+    fields.list("kits", most_kits, [&](JsonValue item) { foam.kits.push_back(read_kit(reading, item)); });
+    fields.maybe_part("cup", [&](JsonValue part) { foam.cup = read_cup(reading, part); });
     foam.unknown = fields.rest();
-    check_foam(reading, spot, foam);
+    check_foam(reading, at, foam);
     return foam;
 }
 
-Mold read_mold(Reading& reading, const Spot& spot) {
+Mold read_mold(Reading& reading, JsonValue at) {
     Mold mold;
-    Fields fields(reading, spot);
+    Fields fields(reading, at, "/mold");
     fields.length("fillet_mm", mold.fillet_mm);
     fields.length("film_mm", mold.film_mm);
     fields.word("corner", mold.corner, corner_words());
@@ -96,28 +104,18 @@ Mold read_mold(Reading& reading, const Spot& spot) {
     fields.maybe_text("board", mold.board, "auto");
     fields.maybe_text("box_board", mold.box_board, "auto");
     fields.maybe_text("closure", mold.closure, "auto");
-    fields.part("stiffeners", [&](const Spot& part) {
-        if (part.node->kind == JsonNode::Kind::null ||
-            (part.node->kind == JsonNode::Kind::string && part.node->text == "auto"))
-            return;
-        StiffenerChoice choice;
-        Fields inner(reading, part);
-        inner.whole("count", choice.count);
-        inner.text("name", choice.name);
-        inner.word("along", choice.along, along_words());
-        inner.flag("glued", choice.glued);
-        choice.unknown = inner.rest();
-        mold.stiffeners = std::move(choice);
-    });
+    fields.maybe_part(
+        "stiffeners", [&](JsonValue part) { mold.stiffeners = read_stiffener_choice(reading, part); },
+        "auto");
     fields.length("vent_spacing_mm", mold.vent_spacing_mm);
     fields.number("pressure_factor", mold.pressure_factor);
     mold.unknown = fields.rest();
     return mold;
 }
 
-Minimums read_minimums(Reading& reading, const Spot& spot) {
+Minimums read_minimums(Reading& reading, JsonValue at) {
     Minimums minimums;
-    Fields fields(reading, spot);
+    Fields fields(reading, at, "/minimums");
     fields.maybe_length("wall_mm", minimums.wall_mm);
     fields.maybe_number("wall_ratio", minimums.wall_ratio);
     fields.maybe_length("edge_mm", minimums.edge_mm);

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "base/number.h"
 #include "job/read_outline.h"
 #include "job/read_parts.h"
+#include "job/words.h"
+
+#include <algorithm>
 
 namespace drawercast::job {
 
@@ -13,59 +17,76 @@ constexpr std::size_t most_notches = 20;
 constexpr std::size_t most_obstructions = 100;
 constexpr std::size_t most_points = 1000;
 
+std::optional<Cylinder> read_cylinder(Reading& reading, JsonValue at) {
+    if (at.kind() != JsonKind::array || at.size() != 2) {
+        reading.report("lying", at, "is no cylinder", "Write [length, diameter] in mm");
+        return std::nullopt;
+    }
+    std::vector<double> sizes;
+    at.each_item([&](JsonValue item) {
+        const auto size = read_number(reading, item,
+                                      sizes.empty() ? "/objects/*/levels/*/lying/*/length_mm"
+                                                    : "/objects/*/levels/*/lying/*/diameter_mm");
+        if (size) sizes.push_back(grained(*size));
+    });
+    if (sizes.size() != 2) return std::nullopt;
+    return Cylinder{sizes[0], sizes[1]};
+}
+
 Lying read_lying(Fields& fields) {
     Lying lying;
-    fields.list("lying", most_cylinders, [&](const Spot& item) {
-        Cylinder cylinder;
-        if (item.node->kind != JsonNode::Kind::array || item.node->items.size() != 2) {
-            fields.reading().report("lying", item.pointer, item.node->begin, "is no cylinder",
-                                    "Write [length, diameter] in mm");
-            return;
-        }
-        const auto length = read_number(fields.reading(), item.at("length_mm", item.node->items[0]));
-        const auto diameter = read_number(fields.reading(), item.at("diameter_mm", item.node->items[1]));
-        if (length && diameter) lying.cylinders.push_back({*length, *diameter});
+    Reading& reading = fields.reading();
+    fields.list("lying", most_cylinders, [&](JsonValue item) {
+        if (const auto cylinder = read_cylinder(reading, item)) lying.cylinders.push_back(*cylinder);
     });
     fields.length("axis_mm", lying.axis_mm);
-    for (const auto& cylinder : lying.cylinders)
-        if (!(lying.axis_mm > -cylinder.diameter_mm / 2))
-            fields.reading().report("lying", fields.spot().pointer, fields.spot().node->begin,
-                                    "a cylinder lies wholly above the insert's face",
-                                    "Make \"axis_mm\" larger than minus its radius");
-    if (lying.cylinders.empty())
-        fields.reading().report("lying", fields.spot().pointer, fields.spot().node->begin, "has no cylinder",
-                                "Write at least one [length, diameter]");
+    if (fields.object().find("lying")->size() == 0)
+        reading.report("lying", fields.object(), "has no cylinder", "Write at least one [length, diameter]");
+    const bool above = std::any_of(lying.cylinders.begin(), lying.cylinders.end(),
+                                   [&](const Cylinder& c) { return !(lying.axis_mm > -c.diameter_mm / 2); });
+    if (above)
+        reading.report("lying", fields.object(), "a cylinder lies wholly above the insert's face",
+                       "Make \"axis_mm\" larger than minus its radius");
     return lying;
 }
 
-Level read_level(Reading& reading, const Spot& spot) {
+Sunk read_sunk(Fields& fields) {
+    Sunk sunk;
+    read_outline(fields, "outline", sunk.outline);
+    fields.require("depth_mm");
+    fields.length("depth_mm", sunk.depth_mm);
+    return sunk;
+}
+
+Through read_through(Fields& fields) {
+    Through through;
+    read_outline(fields, "outline", through.outline);
+    fields.refuse("depth_mm", "a level that goes through has no depth of its own");
+    return through;
+}
+
+Level read_level(Reading& reading, JsonValue at) {
     Level level;
-    Fields fields(reading, spot);
+    Fields fields(reading, at, "/objects/*/levels/*");
+    bool through = false;
+    fields.flag("through", through);
     if (fields.has("lying")) {
         level.form = read_lying(fields);
+        for (const char* other : {"outline", "depth_mm", "through"})
+            fields.refuse(other, "a lying round has its own form and depth");
+    } else if (through) {
+        level.form = read_through(fields);
     } else {
-        bool through = false;
-        fields.flag("through", through);
-        if (through) {
-            Through form;
-            read_outline(fields, "outline", form.outline);
-            level.form = form;
-        } else {
-            Sunk form;
-            read_outline(fields, "outline", form.outline);
-            fields.require("depth_mm");
-            fields.length("depth_mm", form.depth_mm);
-            level.form = form;
-        }
+        level.form = read_sunk(fields);
     }
     read_pose(fields, level.pose);
     level.unknown = fields.rest();
     return level;
 }
 
-Notch read_notch(Reading& reading, const Spot& spot) {
+Notch read_notch(Reading& reading, JsonValue at) {
     Notch notch;
-    Fields fields(reading, spot);
+    Fields fields(reading, at, "/drawers/*/pockets/*/notches/*");
     read_outline(fields, "outline", notch.outline);
     read_pose(fields, notch.pose);
     fields.require("depth_mm");
@@ -74,42 +95,54 @@ Notch read_notch(Reading& reading, const Spot& spot) {
     return notch;
 }
 
-Pocket read_pocket(Reading& reading, const Spot& spot) {
+Pocket read_pocket(Reading& reading, JsonValue at) {
     Pocket pocket;
-    Fields fields(reading, spot);
+    Fields fields(reading, at, "/drawers/*/pockets/*");
     fields.require("object");
     fields.text("object", pocket.object);
     fields.whole("n", pocket.n);
     read_pose(fields, pocket.pose);
     fields.flag("locked", pocket.locked);
     fields.list("notches", most_notches,
-                [&](const Spot& item) { pocket.notches.push_back(read_notch(reading, item)); });
+                [&](JsonValue item) { pocket.notches.push_back(read_notch(reading, item)); });
     pocket.unknown = fields.rest();
     return pocket;
 }
 
-std::optional<Vents> read_vents(Reading& reading, const Spot& spot) {
-    if (spot.node->kind == JsonNode::Kind::null ||
-        (spot.node->kind == JsonNode::Kind::string && spot.node->text == "auto"))
-        return std::nullopt;
+KeptVent read_kept_vent(Reading& reading, JsonValue at) {
+    KeptVent vent;
+    Fields fields(reading, at, "/drawers/*/vents/keep/*");
+    fields.require("at");
+    fields.point("at", vent.at);
+    fields.length("diameter_mm", vent.diameter_mm);
+    vent.unknown = fields.rest();
+    return vent;
+}
+
+Vents read_vents(Reading& reading, JsonValue at) {
     Vents vents;
-    Fields fields(reading, spot);
-    fields.list("keep", most_points, [&](const Spot& item) {
-        KeptVent vent;
-        Fields inner(reading, item);
-        inner.point("at", vent.at);
-        inner.length("diameter_mm", vent.diameter_mm);
-        vents.keep.push_back(vent);
-    });
-    fields.word("rest", vents.rest_auto,
-                std::vector<std::pair<std::string_view, bool>>{{"auto", true}, {"none", false}});
+    Fields fields(reading, at, "/drawers/*/vents");
+    fields.list("keep", most_points,
+                [&](JsonValue item) { vents.keep.push_back(read_kept_vent(reading, item)); });
+    fields.word("rest", vents.rest_auto, rest_words());
     vents.unknown = fields.rest();
     return vents;
 }
 
-Obstruction read_obstruction(Reading& reading, const Spot& spot) {
+Pour read_pour(Reading& reading, JsonValue at) {
+    Pour pour;
+    Fields fields(reading, at, "/drawers/*/pours/*");
+    fields.require("at");
+    fields.point("at", pour.at);
+    fields.require("ml");
+    fields.number("ml", pour.ml);
+    pour.unknown = fields.rest();
+    return pour;
+}
+
+Obstruction read_obstruction(Reading& reading, JsonValue at) {
     Obstruction obstruction;
-    Fields fields(reading, spot);
+    Fields fields(reading, at, "/drawers/*/obstructions/*");
     read_outline(fields, "outline", obstruction.outline);
     read_pose(fields, obstruction.pose);
     obstruction.unknown = fields.rest();
@@ -118,9 +151,9 @@ Obstruction read_obstruction(Reading& reading, const Spot& spot) {
 
 } // namespace
 
-Object read_object(Reading& reading, const Spot& spot) {
+Object read_object(Reading& reading, JsonValue at) {
     Object object;
-    Fields fields(reading, spot);
+    Fields fields(reading, at, "/objects/*");
     fields.require("id");
     fields.text("id", object.id);
     fields.text("name", object.name);
@@ -133,17 +166,16 @@ Object read_object(Reading& reading, const Spot& spot) {
     fields.text("note", object.note);
     fields.require("levels");
     fields.list("levels", most_levels,
-                [&](const Spot& item) { object.levels.push_back(read_level(reading, item)); });
+                [&](JsonValue item) { object.levels.push_back(read_level(reading, item)); });
     object.unknown = fields.rest();
     if (object.levels.empty() && fields.has("levels"))
-        reading.report("missing", spot.pointer, spot.node->begin, "the object has no level",
-                       "Give it at least one outline with a depth");
+        reading.report("missing", at, "the object has no level", "Give it at least one outline with a depth");
     return object;
 }
 
-Drawer read_drawer(Reading& reading, const Spot& spot) {
+Drawer read_drawer(Reading& reading, JsonValue at) {
     Drawer drawer;
-    Fields fields(reading, spot);
+    Fields fields(reading, at, "/drawers/*");
     fields.require("id");
     fields.text("id", drawer.id);
     fields.text("name", drawer.name);
@@ -153,29 +185,25 @@ Drawer read_drawer(Reading& reading, const Spot& spot) {
     fields.maybe_length("gap_mm", drawer.gap_mm);
     fields.number("load_kg", drawer.load_kg);
     fields.list("obstructions", most_obstructions,
-                [&](const Spot& item) { drawer.obstructions.push_back(read_obstruction(reading, item)); });
+                [&](JsonValue item) { drawer.obstructions.push_back(read_obstruction(reading, item)); });
     fields.list("pockets", most_pockets,
-                [&](const Spot& item) { drawer.pockets.push_back(read_pocket(reading, item)); });
-    fields.part("vents", [&](const Spot& part) { drawer.vents = read_vents(reading, part); });
-    fields.list("pours", most_points, [&](const Spot& item) {
-        Pour pour;
-        Fields inner(reading, item);
-        inner.point("at", pour.at);
-        inner.require("ml");
-        inner.number("ml", pour.ml);
-        drawer.pours.push_back(pour);
-    });
+                [&](JsonValue item) { drawer.pockets.push_back(read_pocket(reading, item)); });
+    fields.maybe_part(
+        "vents", [&](JsonValue part) { drawer.vents = read_vents(reading, part); }, "auto");
+    fields.list("pours", most_points,
+                [&](JsonValue item) { drawer.pours.push_back(read_pour(reading, item)); });
     drawer.unknown = fields.rest();
     return drawer;
 }
 
-LeftAsIs read_left_as_is(Reading& reading, const Spot& spot) {
+LeftAsIs read_left_as_is(Reading& reading, JsonValue at) {
     LeftAsIs left;
-    Fields fields(reading, spot);
+    Fields fields(reading, at, "/left_as_is/*");
     fields.text("drawer", left.drawer);
     fields.require("code");
     fields.text("code", left.code);
     fields.texts("subjects", left.subjects);
+    std::sort(left.subjects.begin(), left.subjects.end());
     fields.number("value", left.value);
     left.unknown = fields.rest();
     return left;

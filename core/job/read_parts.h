@@ -8,15 +8,15 @@
 /// stays default.
 namespace drawercast::job {
 
-Board read_board(Reading& reading, const Spot& spot);
-Stiffener read_stiffener(Reading& reading, const Spot& spot);
-Closure read_closure(Reading& reading, const Spot& spot);
-Shop read_shop(Reading& reading, const Spot& spot);
-Foam read_foam(Reading& reading, const Spot& spot);
-Mold read_mold(Reading& reading, const Spot& spot);
-Minimums read_minimums(Reading& reading, const Spot& spot);
-Object read_object(Reading& reading, const Spot& spot);
-Drawer read_drawer(Reading& reading, const Spot& spot);
-LeftAsIs read_left_as_is(Reading& reading, const Spot& spot);
+Board read_board(Reading& reading, JsonValue at);
+Stiffener read_stiffener(Reading& reading, JsonValue at);
+Closure read_closure(Reading& reading, JsonValue at);
+Shop read_shop(Reading& reading, JsonValue at);
+Foam read_foam(Reading& reading, JsonValue at);
+Mold read_mold(Reading& reading, JsonValue at);
+Minimums read_minimums(Reading& reading, JsonValue at);
+Object read_object(Reading& reading, JsonValue at);
+Drawer read_drawer(Reading& reading, JsonValue at);
+LeftAsIs read_left_as_is(Reading& reading, JsonValue at);
 
 } // namespace drawercast::job

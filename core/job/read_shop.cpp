@@ -10,9 +10,9 @@ constexpr std::size_t most_entries = 1000;
 
 } // namespace
 
-Board read_board(Reading& reading, const Spot& spot) {
+Board read_board(Reading& reading, JsonValue at) {
     Board board;
-    Fields fields(reading, spot);
+    Fields fields(reading, at, "/shop/boards/*");
     fields.require("name");
     fields.text("name", board.name);
     fields.length("thickness_mm", board.thickness_mm);
@@ -27,9 +27,9 @@ Board read_board(Reading& reading, const Spot& spot) {
     return board;
 }
 
-Stiffener read_stiffener(Reading& reading, const Spot& spot) {
+Stiffener read_stiffener(Reading& reading, JsonValue at) {
     Stiffener stiffener;
-    Fields fields(reading, spot);
+    Fields fields(reading, at, "/shop/stiffeners/*");
     fields.require("name");
     fields.text("name", stiffener.name);
     fields.pair("section_mm", stiffener.width_mm, stiffener.height_mm);
@@ -41,9 +41,9 @@ Stiffener read_stiffener(Reading& reading, const Spot& spot) {
     return stiffener;
 }
 
-Closure read_closure(Reading& reading, const Spot& spot) {
+Closure read_closure(Reading& reading, JsonValue at) {
     Closure closure;
-    Fields fields(reading, spot);
+    Fields fields(reading, at, "/shop/closures/*");
     fields.require("name");
     fields.text("name", closure.name);
     fields.word("kind", closure.kind, closure_words());
@@ -56,15 +56,14 @@ Closure read_closure(Reading& reading, const Spot& spot) {
     fields.maybe_whole("at_hand", closure.at_hand);
     closure.unknown = fields.rest();
     if (closure.kind != ClosureKind::screw && !closure.capacity_n)
-        reading.report("missing", spot.pointer, spot.node->begin,
-                       "has no capacity, and only screws have a formula for it",
+        reading.report("missing", at, "has no capacity, and only screws have a formula for it",
                        "Add \"capacity_n\" from its data sheet");
     return closure;
 }
 
-Shop read_shop(Reading& reading, const Spot& spot) {
+Shop read_shop(Reading& reading, JsonValue at) {
     Shop shop;
-    Fields fields(reading, spot);
+    Fields fields(reading, at, "/shop");
     fields.number("temperature_c", shop.temperature_c);
     fields.number("altitude_m", shop.altitude_m);
     fields.whole("people", shop.people);
@@ -79,14 +78,14 @@ Shop read_shop(Reading& reading, const Spot& spot) {
     fields.maybe_number("bucket_left_ml", shop.bucket_left_ml);
     fields.length("saw_step_mm", shop.saw_step_mm);
     fields.length("kerf_mm", shop.kerf_mm);
-    fields.numbers("drills_mm", shop.drills_mm);
+    fields.lengths("drills_mm", shop.drills_mm);
     fields.maybe_text("start", shop.start);
     fields.list("boards", most_entries,
-                [&](const Spot& item) { shop.boards.push_back(read_board(reading, item)); });
+                [&](JsonValue item) { shop.boards.push_back(read_board(reading, item)); });
     fields.list("stiffeners", most_entries,
-                [&](const Spot& item) { shop.stiffeners.push_back(read_stiffener(reading, item)); });
+                [&](JsonValue item) { shop.stiffeners.push_back(read_stiffener(reading, item)); });
     fields.list("closures", most_entries,
-                [&](const Spot& item) { shop.closures.push_back(read_closure(reading, item)); });
+                [&](JsonValue item) { shop.closures.push_back(read_closure(reading, item)); });
     shop.unknown = fields.rest();
     return shop;
 }

@@ -29,6 +29,8 @@ inline Words<BoxCorner> corner_words() {
     return {{"lapped", BoxCorner::lapped}, {"pinwheel", BoxCorner::pinwheel}};
 }
 inline Words<Along> along_words() { return {{"short", Along::short_side}, {"long", Along::long_side}}; }
+/// Vents beside those the maker set: true for "auto".
+inline Words<bool> rest_words() { return {{"auto", true}, {"none", false}}; }
 
 template <class Enum>
 std::string_view word_of(Enum value, const Words<Enum>& words) {

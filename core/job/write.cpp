@@ -257,7 +257,7 @@ struct LevelWriter {
 void level(JsonLines& out, const Level& level) {
     out.begin_object(Width::narrow);
     std::visit(LevelWriter{out}, level.form);
-    pose(out, level.pose);
+    if (level.pose != shape::Pose{}) pose(out, level.pose); // few levels stand off their object's origin
     out.rest(level.unknown);
     out.end_object();
 }
@@ -315,9 +315,10 @@ void vents(JsonLines& out, const std::optional<Vents>& vents) {
         to.key("at");
         to.point(vent.at);
         to.member("diameter_mm", vent.diameter_mm);
+        to.rest(vent.unknown);
         to.end_object();
     });
-    out.member("rest", std::string_view(vents->rest_auto ? "auto" : "none"));
+    out.member("rest", word_of(vents->rest_auto, rest_words()));
     out.rest(vents->unknown);
     out.end_object();
 }
@@ -327,6 +328,7 @@ void pour(JsonLines& out, const Pour& pour) {
     out.key("at");
     out.point(pour.at);
     out.member("ml", pour.ml);
+    out.rest(pour.unknown);
     out.end_object();
 }
 
@@ -361,12 +363,6 @@ void left_as_is(JsonLines& out, const LeftAsIs& left) {
 }
 
 } // namespace
-
-std::string write_object(const Object& value) {
-    JsonLines out;
-    object(out, value);
-    return out.take();
-}
 
 std::string write_job(const Job& job) {
     JsonLines out;

@@ -12,7 +12,4 @@ namespace drawercast::job {
 /// written as this text again.
 std::string write_job(const Job& job);
 
-/// The same for parts that stand alone in catalogs.
-std::string write_object(const Object& object);
-
 } // namespace drawercast::job

@@ -4,9 +4,11 @@
 #include "job/read.h"
 #include "job/write.h"
 
+#include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
 #include <string>
+#include <vector>
 
 namespace drawercast::job {
 namespace {
@@ -33,11 +35,18 @@ TEST(ReadJob, refuses_and_says_where) {
         {"empty", "", "json", "line 1, column 1"},
         {"other format", R"({"format": "x"})", "format", "/format (line 1, column 12)"},
         {"no object", "[]", "format", "line 1"},
-        {"no version", R"({"format": "drawercast-job"})", "version", "/version"},
+        {"no version", R"({"format": "drawercast-job"})", "version", "line 1, column 1"},
+        {"version by halves", R"({"format": "drawercast-job", "version": 1.5})", "version", "/version"},
+        {"version in quotes", R"({"format": "drawercast-job", "version": "1"})", "version", "/version"},
         {"newer", "{\"format\": \"drawercast-job\",\n \"version\": 2, \"objects\": 7}", "version-newer",
          "/version (line 2, column 13)"},
         {"trailing", job_text("") + " x", "json", "line 1, column"},
-        {"duplicate", job_text(R"("title": "a", "title": "b")"), "json", "line 1, column"},
+        {"newer, and told nothing else",
+         R"({"version": 1e3, "format": "drawercast-job", "title": 1, "title": 2})", "version-newer",
+         "/version"},
+        {"duplicate", job_text(R"("title": "a", "title": "b")"), "key-twice", "/title (line 1, column 58)"},
+        {"duplicate, deep and unknown", job_text(R"("later": [{"a": 1, "a": 1}])"), "key-twice",
+         "/later/0/a"},
         {"not a number", job_text(R"("shop": {"people": "two"})"), "number", "/shop/people"},
         {"NaN", job_text(R"("shop": {"altitude_m": NaN})"), "json", "line 1"},
         {"too large", job_text(R"("shop": {"altitude_m": 1e999})"), "number", "/shop/altitude_m"},
@@ -55,6 +64,41 @@ TEST(ReadJob, refuses_and_says_where) {
          job_text(
              R"("objects": [{"id": "i1", "levels": [{"outline": {"polygon": [[0,0],[9,9],[9,0],[0,9]]}, "depth_mm": 3}]}])"),
          nullptr, "/objects/0/levels/0/outline/polygon"},
+        {"tiny number", job_text(R"("shop": {"altitude_m": 1e-999})"), "number", "/shop/altitude_m"},
+        {"huge whole", job_text(R"("revision": 12345678901234567890123)"), "number-range", "/revision"},
+        {"negative zero is no less than zero", job_text(R"("foam": {"pot_life_s": -0})"), "number-range",
+         "/foam/pot_life_s"},
+        {"a drill of no size", job_text(R"("shop": {"drills_mm": [3, 0]})"), "number-range",
+         "/shop/drills_mm/1"},
+        {"three sides of a sheet", job_text(R"("shop": {"boards": [{"name": "b", "sheet_mm": [9, 9, 9]}]})"),
+         "number-range", "/shop/boards/0/sheet_mm/0"},
+        {"a point of three",
+         job_text(
+             R"("drawers": [{"id": "d1", "outline": {"rect": [9, 9]}, "pours": [{"at": [1, 2, 3], "ml": 5}]}])"),
+         "point", "/drawers/0/pours/0/at"},
+        {"a vent without a place",
+         job_text(R"("drawers": [{"id": "d1", "outline": {"rect": [9, 9]}, "vents": {"keep": [{}]}}])"),
+         "missing", "/drawers/0/vents/keep/0"},
+        {"five levels", job_text(R"("objects": [{"id": "i1", "levels": [1, 2, 3, 4, 5]}])"), "value",
+         "/objects/0/levels"},
+        {"a depth of its own though through",
+         job_text(
+             R"("objects": [{"id": "i1", "levels": [{"outline": {"circle": [9]}, "through": true, "depth_mm": 3}]}])"),
+         "value", "/objects/0/levels/0/depth_mm"},
+        {"lying and outlined",
+         job_text(
+             R"("objects": [{"id": "i1", "levels": [{"lying": [[50, 14]], "axis_mm": 5, "outline": {"circle": [9]}}]}])"),
+         "value", "/objects/0/levels/0/outline"},
+        {"lying above the face",
+         job_text(R"("objects": [{"id": "i1", "levels": [{"lying": [[50, 14]], "axis_mm": -7}]}])"), "lying",
+         "/objects/0/levels/0"},
+        {"two outlines in one",
+         job_text(
+             R"("objects": [{"id": "i1", "levels": [{"outline": {"circle": [9], "rect": [9, 9]}, "depth_mm": 3}]}])"),
+         "outline", "/objects/0/levels/0/outline"},
+        {"a mark in an id",
+         job_text(R"("objects": [{"id": "i#1", "levels": [{"outline": {"circle": [9]}, "depth_mm": 3}]}])"),
+         "id", "/objects/0"},
         {"cup times", job_text(R"("foam": {"cup": {"start_s": 90, "half_s": 50}})"), "cup-times",
          "/foam/cup"},
         {"rise before pot life", job_text(R"("foam": {"rise_s": 10})"), "foam-times", "/foam"},
@@ -78,10 +122,23 @@ TEST(ReadJob, refuses_and_says_where) {
 }
 
 TEST(ReadJob, reports_all_problems_at_once) {
-    const auto job =
-        read_job(job_text(R"("shop": {"people": 0, "drivers": -1, "altitude_m": true}, "currency": 4)"));
+    const auto job = read_job(job_text(
+        R"("shop": {"people": 0, "drivers": -1, "altitude_m": true}, "currency": 4, "title": "", "title": "",
+           "objects": [{"id": "i1", "levels": [{"outline": {"circle": [0]}, "depth_mm": 3}]}],
+           "drawers": [{"id": "d1", "outline": {"rect": [9, 9]}, "pockets": [{"object": "i2"}]}])"));
     ASSERT_FALSE(job);
-    EXPECT_EQ(job.error().size(), 4u);
+    std::vector<std::string> codes;
+    for (const Problem& problem : job.error()) codes.push_back(problem.code);
+    EXPECT_THAT(codes, ::testing::UnorderedElementsAre("key-twice", "number", "number-range", "number-range",
+                                                       "value", "outline-size", "object-unknown"));
+}
+
+TEST(ReadJob, stops_after_a_hundred) {
+    std::string drills = "0";
+    for (int i = 0; i < 500; ++i) drills += ", 0";
+    const auto job = read_job(job_text("\"shop\": {\"drills_mm\": [" + drills + "]}"));
+    ASSERT_FALSE(job);
+    EXPECT_EQ(job.error().size(), 100u);
 }
 
 TEST(ReadJob, the_same_pocket_or_id_twice_is_refused) {
@@ -93,6 +150,27 @@ TEST(ReadJob, the_same_pocket_or_id_twice_is_refused) {
         "pocket-twice");
     EXPECT_EQ(read_job(job_text(R"("objects": [)" + object + ", " + object + "]")).error()[0].code,
               "id-twice");
+}
+
+TEST(ReadJob, every_place_that_may_grow_keeps_what_it_does_not_know) {
+    const std::string job_json = job_text(R"(
+        "later": {"a": [1.50]}, "shop": {"later": 1.0, "boards": [{"name": "b", "later": 2}],
+        "stiffeners": [{"name": "s", "later": 3}], "closures": [{"name": "c", "later": 4}]},
+        "foam": {"later": 5, "kits": [{"name": "k", "later": 6}], "cup": {"later": 7}},
+        "mold": {"later": 8, "stiffeners": {"count": 2, "name": "s", "later": 9}}, "minimums": {"later": 10},
+        "objects": [{"id": "i1", "later": 11, "levels": [{"outline": {"circle": [9]}, "depth_mm": 3, "later": 12}]}],
+        "drawers": [{"id": "d1", "outline": {"rect": [99, 99]}, "later": 13,
+          "obstructions": [{"outline": {"circle": [9]}, "later": 14}],
+          "pockets": [{"object": "i1", "later": 15, "notches": [{"outline": {"circle": [9]}, "depth_mm": 2, "later": 16}]}],
+          "vents": {"keep": [{"at": [1, 2], "later": 17}], "later": 18}, "pours": [{"at": [1, 2], "ml": 5, "later": 19}]}],
+        "left_as_is": [{"code": "wall-thin", "later": 20}])");
+    const auto job = read_job(job_json);
+    ASSERT_TRUE(job) << one_line(job.error().front());
+    const std::string text = write_job(*job);
+    EXPECT_NE(text.find("\"later\": {\"a\": [1.50]}"), std::string::npos);
+    EXPECT_NE(text.find("\"later\": 1.0"), std::string::npos);
+    for (int i = 2; i <= 20; ++i)
+        EXPECT_NE(text.find("\"later\": " + std::to_string(i)), std::string::npos) << i;
 }
 
 TEST(ReadJob, hostile_bytes_end_in_words) {
@@ -114,14 +192,35 @@ TEST(ReadJob, hostile_bytes_end_in_words) {
 }
 
 TEST(ReadJob, twenty_megabytes_are_read_or_refused_in_words) {
-    std::string list = "\"later\": [";
-    while (list.size() < 20'000'000) list += "123.25,";
-    const auto kept = read_job(job_text(list + "1]")); // unknown to this version: carried along
+    const auto filled = [](const std::string& head, const std::string& item, const std::string& tail) {
+        std::string text = head;
+        while (text.size() < 20'000'000) text += item;
+        return job_text(text + tail);
+    };
+    const auto kept = read_job(filled("\"later\": [", "123.25,", "1]")); // unknown here: carried along
     ASSERT_TRUE(kept);
     EXPECT_EQ(kept->unknown.size(), 1u);
-    std::string objects = "\"objects\": [";
-    while (objects.size() < 20'000'000) objects += "{},";
-    EXPECT_FALSE(read_job(job_text(objects + "{}]")));
+    EXPECT_TRUE(read_job(filled("\"later\": [", "\"a\\nb\",", "1]")));
+    for (const char* item : {"1,", "{},", "[],"}) {
+        const auto many = read_job(filled("\"objects\": [", item, "0]"));
+        ASSERT_FALSE(many) << item;
+        EXPECT_THAT(many.error().front().code, ::testing::AnyOf("json-values", "value")) << item;
+    }
+}
+
+TEST(ReadJob, a_few_bytes_cannot_ask_for_endless_arcs) {
+    std::string objects;
+    for (int i = 0; i < 5000; ++i) {
+        objects += (i == 0 ? "" : ",") + (R"({"id": "i)" + std::to_string(i) + R"(", "levels": [)");
+        for (int level = 0; level < 4; ++level)
+            objects += std::string(level == 0 ? "" : ",") +
+                       R"({"outline": {"polygon": [[0, 0, 4999], [9999, 0, 4999]]}, "depth_mm": 9})";
+        objects += "]}";
+    }
+    const auto job = read_job(job_text("\"objects\": [" + objects + "]"));
+    ASSERT_FALSE(job);
+    ASSERT_EQ(job.error().size(), 1u); // told once
+    EXPECT_EQ(job.error().front().code, "outline-many-corners");
 }
 
 TEST(ReadJob, a_byte_order_mark_is_passed_over) { EXPECT_TRUE(read_job("\xEF\xBB\xBF" + job_text(""))); }
@@ -134,20 +233,6 @@ TEST(ReadJob, lengths_enter_in_millionths) {
 
 TEST(Ranges, each_is_a_range) {
     for (const auto& range : ranges()) EXPECT_LT(range.least, range.most) << range.path;
-}
-
-TEST(JsonTree, values_know_their_place) {
-    const std::string text = "{\"a\": -1.50e3 ,\n \"b\": [1, {\"c\": \"x\\\"]\"}]}";
-    const auto tree = parse_json(text);
-    ASSERT_TRUE(tree);
-    const auto raw = [&](const JsonNode& node) { return text.substr(node.begin, node.end - node.begin); };
-    EXPECT_EQ(raw(*tree), text);
-    EXPECT_EQ(raw(*tree->find("a")), "-1.50e3");
-    EXPECT_EQ(tree->find("a")->text, "-1.50e3");
-    EXPECT_EQ(raw(*tree->find("b")), "[1, {\"c\": \"x\\\"]\"}]");
-    EXPECT_EQ(raw(tree->find("b")->items[1]), "{\"c\": \"x\\\"]\"}");
-    EXPECT_EQ(tree->find("b")->items[1].find("c")->text, "x\"]");
-    EXPECT_EQ(place_text(text, text.find('b')), "line 2, column 3");
 }
 
 } // namespace

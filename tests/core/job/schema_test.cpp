@@ -7,37 +7,51 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
+#include <optional>
 #include <string>
+#include <vector>
 
 namespace drawercast::job {
 namespace {
 
+using Found = std::optional<JsonValue>;
+
+Found number_schema(const JsonValue& schema, std::string_view path);
+
+Found number_schema(const Found& schema, std::string_view path) {
+    return schema ? number_schema(*schema, path) : std::nullopt;
+}
+
 /// The schema of the number at a path like "/shop/boards/*/thickness_mm": through properties and list items,
 /// and into the one alternative that fits where there are several.
-const JsonNode* number_schema(const JsonNode* schema, std::string_view path) {
-    if (schema == nullptr) return nullptr;
-    if (const auto* alternatives = schema->find("anyOf"); alternatives && !schema->find("properties")) {
-        for (const auto& one : alternatives->items)
-            if (const auto* found = number_schema(&one, path)) return found;
-        return nullptr;
+Found number_schema(const JsonValue& schema, std::string_view path) {
+    if (const auto alternatives = schema.find("anyOf"); alternatives && !schema.find("properties")) {
+        Found found;
+        alternatives->each_item([&](JsonValue one) {
+            if (!found) found = number_schema(one, path);
+        });
+        return found;
     }
     if (path.empty()) { // a list of numbers: the range is that of its items
-        if (const auto* items = schema->find("items")) return number_schema(items, path);
-        return schema->find("maximum") ? schema : nullptr;
+        if (schema.find("items")) return number_schema(schema.find("items"), path);
+        return schema.find("maximum") ? Found(schema) : std::nullopt;
     }
     const auto end = path.find('/', 1);
     const auto word = path.substr(1, end == std::string_view::npos ? end : end - 1);
     const auto rest = end == std::string_view::npos ? std::string_view() : path.substr(end);
-    if (word == "*") return number_schema(schema->find("items"), rest);
-    if (const auto* pair = schema->find("prefixItems"))
-        return number_schema(&pair->items.at(word == "length_mm" ? 0 : 1), rest);
-    const auto* properties = schema->find("properties");
-    return properties ? number_schema(properties->find(word), rest) : nullptr;
+    if (word == "*") return number_schema(schema.find("items"), rest);
+    if (const auto pair = schema.find("prefixItems")) {
+        std::vector<JsonValue> both;
+        pair->each_item([&](JsonValue item) { both.push_back(item); });
+        return number_schema(both.at(word == "length_mm" ? 0 : 1), rest);
+    }
+    const auto properties = schema.find("properties");
+    return properties ? number_schema(properties->find(word), rest) : std::nullopt;
 }
 
-double number_at(const JsonNode& schema, const char* key) {
-    const auto* node = schema.find(key);
-    return node ? parse_number(node->text).value() : NAN;
+double number_at(const JsonValue& schema, const char* key) {
+    const auto value = schema.find(key);
+    return value ? parse_number(value->raw()).value() : NAN;
 }
 
 TEST(Schema, states_the_ranges_that_the_reader_keeps) {
@@ -46,12 +60,12 @@ TEST(Schema, states_the_ranges_that_the_reader_keeps) {
     const auto schema = parse_json(*text);
     ASSERT_TRUE(schema);
     for (const auto& range : ranges()) {
-        const auto* found = number_schema(&*schema, range.path);
-        ASSERT_NE(found, nullptr) << range.path;
+        const auto found = number_schema(schema->root(), range.path);
+        ASSERT_TRUE(found) << range.path;
         EXPECT_EQ(number_at(*found, "maximum"), range.most) << range.path;
         EXPECT_EQ(number_at(*found, range.open_least ? "exclusiveMinimum" : "minimum"), range.least)
             << range.path;
-        EXPECT_EQ(found->find("type")->text, range.whole ? "integer" : "number") << range.path;
+        EXPECT_EQ(found->find("type")->text(), range.whole ? "integer" : "number") << range.path;
     }
 }
 
