@@ -12,7 +12,8 @@
 namespace drawercast::plan {
 namespace {
 
-/// One random act on a job, of the kinds a maker does; the job stays readable (ids unique, pockets of known objects).
+/// One random act on a job, of the kinds a maker does; the job stays readable (ids unique, pockets of known
+/// objects).
 class Scribbler {
   public:
     explicit Scribbler(unsigned seed) : random_(seed) {}
@@ -21,13 +22,20 @@ class Scribbler {
         switch (pick(9)) {
         case 0:
         case 1:
-        case 2: return move(job);
-        case 3: return turn(job);
-        case 4: return add(job);
-        case 5: return remove(job);
-        case 6: return change_object(job);
-        case 7: return change_setting(job);
-        default: return change_drawer(job);
+        case 2:
+            return move(job);
+        case 3:
+            return turn(job);
+        case 4:
+            return add(job);
+        case 5:
+            return remove(job);
+        case 6:
+            return change_object(job);
+        case 7:
+            return change_setting(job);
+        default:
+            return change_drawer(job);
         }
     }
 
@@ -52,7 +60,8 @@ class Scribbler {
     }
     void add(job::Job& job) {
         auto& drawer = job.drawers[static_cast<std::size_t>(pick(static_cast<int>(job.drawers.size())))];
-        const auto& object = job.objects[static_cast<std::size_t>(pick(static_cast<int>(job.objects.size())))];
+        const auto& object =
+            job.objects[static_cast<std::size_t>(pick(static_cast<int>(job.objects.size())))];
         job::Pocket pocket{object->id, ++next_, {{real(30, 450), real(30, 330)}, 0}, false, {}, {}};
         if (pick(3) == 0)
             pocket.notches = {{shape::Capsule{50, 28}, {{real(-30, 30), real(-30, 30)}, 0}, real(5, 25), {}}};
@@ -77,10 +86,18 @@ class Scribbler {
     }
     void change_setting(job::Job& job) {
         switch (pick(4)) {
-        case 0: job.foam.edit([&](job::Foam& foam) { foam.expansion = real(4, 15); }); break;
-        case 1: job.mold.fillet_mm = real(0, 8); break;
-        case 2: job.shop.edit([&](job::Shop& shop) { shop.altitude_m = real(0, 2500); }); break;
-        default: job.minimums.wall_mm = real(6, 15); break;
+        case 0:
+            job.foam.edit([&](job::Foam& foam) { foam.expansion = real(4, 15); });
+            break;
+        case 1:
+            job.mold.fillet_mm = real(0, 8);
+            break;
+        case 2:
+            job.shop.edit([&](job::Shop& shop) { shop.altitude_m = real(0, 2500); });
+            break;
+        default:
+            job.minimums.wall_mm = real(6, 15);
+            break;
         }
     }
     void change_drawer(job::Job& job) {

@@ -5,8 +5,8 @@
 
 namespace drawercast::plan::testing {
 
-/// The published-style worked drawer: 480 × 360 × 60 mm, four rectangles and two circles, firm foam ×6, no shrinkage, no
-/// fit, no gap, no heat: the figures of an in-house reckoning that the reference tests hold.
+/// The published-style worked drawer: 480 × 360 × 60 mm, four rectangles and two circles, firm foam ×6, no
+/// shrinkage, no fit, no gap, no heat: the figures of an in-house reckoning that the reference tests hold.
 inline job::Object object(const char* id, shape::Given outline, double depth_mm, double mass_g = 100) {
     job::Object object;
     object.id = id;
@@ -41,9 +41,12 @@ inline job::Job worked_job() {
         shape::Vec at;
     };
     const Place places[] = {
-        {"R1", shape::Rectangle{160, 80, 0}, 40, {100, 300}}, {"R2", shape::Rectangle{120, 60, 0}, 30, {280, 300}},
-        {"R3", shape::Rectangle{100, 100, 0}, 25, {80, 180}},  {"R4", shape::Rectangle{200, 50, 0}, 20, {260, 180}},
-        {"C1", shape::Circle{60}, 35, {80, 70}},              {"C2", shape::Circle{40}, 30, {180, 70}},
+        {"R1", shape::Rectangle{160, 80, 0}, 40, {100, 300}},
+        {"R2", shape::Rectangle{120, 60, 0}, 30, {280, 300}},
+        {"R3", shape::Rectangle{100, 100, 0}, 25, {80, 180}},
+        {"R4", shape::Rectangle{200, 50, 0}, 20, {260, 180}},
+        {"C1", shape::Circle{60}, 35, {80, 70}},
+        {"C2", shape::Circle{40}, 30, {180, 70}},
     };
     for (const auto& place : places) {
         job.objects.emplace_back(object(place.id, place.outline, place.depth_mm));
