@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/plan.h"
 
+#include "casting/blocks.h"
 #include "plan/planner.h"
+#include "plan/sentences.h"
 
 #include <algorithm>
 
@@ -49,6 +51,16 @@ bool anything_to_mend(const Plan& plan) {
 }
 
 Plan compute(const job::Job& job) { return Planner().fast(job); }
+
+std::optional<casting::PatternBoard> pattern_board(const job::Job& job, const DrawerPlan& drawer) {
+    if (!drawer.insert) return std::nullopt;
+    casting::BoardIn in{drawer.insert, job.foam->shrinkage, job.mold.fillet_mm, job.mold.film_mm, {}};
+    for (const auto& pocket : drawer.pockets)
+        in.pockets.push_back({pocket, subject_name(pocket->subject, job)});
+    auto board = casting::pattern_board_of(in);
+    if (!board) return std::nullopt;
+    return std::move(*board);
+}
 
 std::vector<layout::Feel> feel_of(const job::Job& job, const DrawerPlan& drawer) {
     return layout::feel_of(drawer.pockets, job, drawer.insert.get());
