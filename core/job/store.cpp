@@ -1,17 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/store.h"
 
+#include "job/draft.h"
 #include "job/json_tree.h"
 #include "job/read.h"
 #include "job/write.h"
 
 #include <array>
-#include <cerrno>
-#include <climits>
-#include <cstdlib>
-#include <cstring>
 #include <fcntl.h>
-#include <sys/stat.h>
 #include <unistd.h>
 #include <utility>
 
@@ -19,161 +15,75 @@ namespace drawercast::job {
 
 namespace {
 
-constexpr unsigned new_file_mode = 0666; // less the user's umask
-
-/// Asks again where a signal came between.
-template <class Call>
-auto uninterrupted(Call call) {
-    for (;;) {
-        const auto answer = call();
-        if (answer != -1 || errno != EINTR) return answer;
-    }
-}
-
-std::string folder_of(const std::string& path) {
-    const auto slash = path.rfind('/');
-    if (slash == std::string::npos) return ".";
-    return slash == 0 ? "/" : path.substr(0, slash);
-}
-
-Problem file_problem(const std::string& path, const std::string& what, const std::string& fix) {
-    return {"file", path, what + ": " + std::strerror(errno), fix};
-}
-
-/// What `path` really is: where a symbolic link points, so that it stays a link. A link to nothing is
-/// followed one step.
-std::string resolved(const std::string& path) {
-    std::array<char, PATH_MAX> room;
-    if (::realpath(path.c_str(), room.data()) != nullptr) return room.data();
-    const ssize_t count = ::readlink(path.c_str(), room.data(), room.size());
-    if (count <= 0) return path;
-    const std::string target(room.data(), static_cast<std::size_t>(count));
-    return target.front() == '/' ? target : folder_of(path) + "/" + target;
-}
-
-/// A file being written under another name; taken away again unless it was kept.
-class Draft {
-  public:
-    Draft(FileSystem& files, std::string path, unsigned mode)
-        : files_(files), path_(std::move(path)),
-          file_(uninterrupted([&] { return files_.open_new(path_, mode); })) {}
-    Draft(const Draft&) = delete;
-    Draft& operator=(const Draft&) = delete;
-    ~Draft() {
-        if (file_ >= 0) files_.close(file_);
-        if (made_ && !kept_) files_.remove(path_);
-    }
-
-    bool fill(std::string_view bytes) {
-        if (file_ < 0) return false;
-        made_ = true;
-        while (!bytes.empty()) {
-            const long count = uninterrupted([&] { return files_.write(file_, bytes.data(), bytes.size()); });
-            if (count < 0) return false;
-            if (count == 0) {
-                errno = ENOSPC; // no progress and no reason: treat it as a full disk rather than try for ever
-                return false;
-            }
-            bytes.remove_prefix(static_cast<std::size_t>(count));
-        }
-        if (uninterrupted([&] { return files_.sync(file_); }) != 0) return false;
-        const int file = std::exchange(file_, -1);
-        return files_.close(file) == 0; // never retried: after EINTR the handle is gone on Linux
-    }
-    bool put_over(const std::string& target) {
-        if (uninterrupted([&] { return files_.rename(path_, target); }) != 0) return false;
-        kept_ = true;
-        return true;
-    }
-
-  private:
-    FileSystem& files_;
-    std::string path_;
-    int file_;
-    bool made_ = false;
-    bool kept_ = false;
-};
-
-std::string draft_name(const std::string& target) { return target + ".part-" + std::to_string(::getpid()); }
-
-/// Keeps the version on disk under its own name; a hard link, so that there is no moment without either.
-std::optional<Problem> keep_before(const std::string& target, FileSystem& files) {
-    struct stat info {};
-    if (::stat(target.c_str(), &info) != 0) return std::nullopt; // the first save
-    const std::string kept = target + ".before";
-    const std::string fresh = kept + ".part-" + std::to_string(::getpid());
-    files.remove(fresh);
-    if (files.link(target, fresh) == 0) {
-        if (files.rename(fresh, kept) == 0) return std::nullopt;
-    } else if (const auto bytes = read_file(target, most_json_bytes);
-               bytes) { // file systems without hard links
-        Draft draft(files, fresh, info.st_mode & 07777);
-        if (draft.fill(*bytes) && draft.put_over(kept)) return std::nullopt;
-    }
-    Problem problem = file_problem(kept, "the version before could not be kept",
-                                   "The job itself is saved; make room there");
-    problem.code = "backup";
-    files.remove(fresh);
-    return problem;
-}
-
-Expected<void> replace_file(const std::string& target, std::string_view bytes, FileSystem& files) {
-    struct stat info {};
-    const bool known = ::stat(target.c_str(), &info) == 0;
-    const std::string draft_path = draft_name(target);
-    files.remove(draft_path); // of a run with the same number that was killed
-    Draft draft(files, draft_path, known ? info.st_mode & 07777 : new_file_mode);
-    if (!draft.fill(bytes))
-        return file_problem(target, "could not be written",
-                            "Save it in another folder, or make room on the disk");
-    if (known && ::chmod(draft_path.c_str(), info.st_mode & 07777) != 0) // the umask took bits from it
-        return file_problem(target, "its mode could not be kept", "Save it in another folder");
-    if (!draft.put_over(target))
-        return file_problem(target, "could not be replaced", "Save it in another folder");
-    files.sync_folder(
-        folder_of(target)); // the new job is in place either way; this only hurries it to the disk
-    return {};
-}
+constexpr const char* elsewhere = "Save it in another folder, or make room on the disk";
 
 /// Said outright: a Saved can be made of a Problem too.
 Expected<Saved> refused(Problem problem) { return {boost::system::in_place_error, std::move(problem)}; }
 
-} // namespace
+/// Why a job must not be written: its text would not bring it back.
+std::optional<Problem> why_unsavable(const Job& job, const std::string& text, const std::string& path) {
+    const auto again = read_job(text);
+    if (!again) {
+        const Problem problem = again.error().front();
+        return Problem{"unsavable", problem.where, "the job would not open again: " + problem.what,
+                       problem.fix};
+    }
+    if (*again == job) return std::nullopt;
+    return Problem{"unsavable", path, "the job would not open as it is now",
+                   "Undo the last change and save again; this is a fault of the program"};
+}
 
-int FileSystem::open_new(const std::string& path, unsigned mode) {
-    return ::open(path.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, static_cast<mode_t>(mode));
+Problem backup_problem(const std::string& path, const std::string& what, const std::string& fix) {
+    return {"backup", path, what, fix};
 }
-long FileSystem::write(int file, const char* bytes, std::size_t count) { return ::write(file, bytes, count); }
-int FileSystem::sync(int file) { return ::fsync(file); }
-int FileSystem::close(int file) { return ::close(file); }
-int FileSystem::rename(const std::string& from, const std::string& to) {
-    return ::rename(from.c_str(), to.c_str());
+
+bool linked(FileSystem& files, const std::string& from, const std::string& to) {
+    const std::string fresh = to + ".part-" + std::to_string(::getpid());
+    files.remove(fresh); // left by a process of the same number that was killed
+    if (files.link(from, fresh) != 0) return false;
+    if (files.rename(fresh, to) == 0) return true;
+    const int error = errno;
+    files.remove(fresh);
+    errno = error;
+    return false;
 }
-int FileSystem::link(const std::string& from, const std::string& to) {
-    return ::link(from.c_str(), to.c_str());
+
+bool copied(FileSystem& files, const std::string& bytes, const Target& to) {
+    Draft copy(files, to);
+    return copy.fill(bytes) && copy.put_in_place();
 }
-int FileSystem::remove(const std::string& path) { return ::unlink(path.c_str()); }
-int FileSystem::sync_folder(const std::string& path) {
-    const int folder = ::open(path.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
-    if (folder < 0) return -1;
-    const int answer = ::fsync(folder);
-    ::close(folder);
-    return answer;
+
+/// Keeps the version on disk under its own name, so that there is no moment without either: by a hard link,
+/// or a copy on file systems without.
+std::optional<Problem> keep_before(const Target& target, std::string_view text, FileSystem& files) {
+    if (!target.mode) return std::nullopt; // the first save
+    const Target kept{target.path + ".before", target.mode, true};
+    const auto old = read_file(target.path, most_json_bytes);
+    if (!old || !read_job(*old))
+        return backup_problem(kept.path,
+                              "the file that was there is no job that can be read, so the backup was "
+                              "left as it is",
+                              "The job itself is saved");
+    if (*old == text) return std::nullopt; // saved twice: the version before is an older one
+    if (linked(files, target.path, kept.path) || copied(files, *old, kept)) return std::nullopt;
+    const Problem problem = file_problem(kept.path, "the version before could not be kept",
+                                         "The job itself is saved; make room for \"" + kept.path + "\"");
+    return backup_problem(problem.where, problem.what, problem.fix);
 }
+
+} // namespace
 
 Expected<Saved> save_job(const Job& job, const std::string& path, FileSystem& files) {
     const std::string text = write_job(job);
-    const auto again = read_job(text);
-    if (!again)
-        return refused({"unsavable", again.error().front().where,
-                        "the job would not open again: " + again.error().front().what,
-                        again.error().front().fix});
-    if (!(*again == job))
-        return refused({"unsavable", path, "the job would not open as it is now",
-                        "Undo the last change and save again; this is a fault of the program"});
-    const std::string target = resolved(path);
-    Saved saved{keep_before(target, files)};
-    if (const auto written = replace_file(target, text, files); !written) return refused(written.error());
+    if (auto problem = why_unsavable(job, text, path)) return refused(std::move(*problem));
+    const auto target = find_target(path);
+    if (!target) return refused(target.error());
+    if (!target->plain)
+        return refused({"file", path, "this is no file that a job can be kept in", "Give it another name"});
+    Draft draft(files, *target);
+    if (!draft.fill(text)) return refused(file_problem(path, "could not be written", elsewhere));
+    Saved saved{keep_before(*target, text, files)}; // once the new one is safely on the disk beside it
+    if (!draft.put_in_place()) return refused(file_problem(path, "could not be replaced", elsewhere));
     return saved;
 }
 
@@ -187,22 +97,18 @@ Expected<std::string> read_file(const std::string& path, std::size_t most) {
     if (file < 0) return file_problem(path, "could not be opened", "Check the name and the folder");
     std::string bytes;
     std::array<char, 65536> room;
-    for (;;) {
-        const ssize_t count = uninterrupted([&] { return ::read(file, room.data(), room.size()); });
-        if (count < 0) {
-            const Problem problem =
-                file_problem(path, "could not be read", "Check that it is a file you may read");
-            ::close(file);
-            return problem;
-        }
-        if (count == 0) break;
-        bytes.append(room.data(), static_cast<std::size_t>(count));
-        if (bytes.size() > most) {
-            ::close(file);
-            return Problem{"file-size", path, "is larger than any job", "Check that this is the right file"};
-        }
-    }
+    ssize_t count = 0;
+    do {
+        count = uninterrupted([&] { return ::read(file, room.data(), room.size()); });
+        if (count > 0) bytes.append(room.data(), static_cast<std::size_t>(count));
+    } while (count > 0 && bytes.size() <= most);
+    const int error = errno;
     ::close(file);
+    errno = error;
+    if (count < 0) return file_problem(path, "could not be read", "Check that it is a file you may read");
+    if (bytes.size() > most)
+        return Problem{"file-size", path, "is larger than " + std::to_string(most / 1024 / 1024) + " MB",
+                       "Check that this is the right file"};
     return bytes;
 }
 
@@ -214,7 +120,18 @@ ExpectedAll<Job> load_job(const std::string& path) {
 
 Expected<void> write_file(const std::string& path, std::string_view bytes) {
     FileSystem files;
-    return replace_file(resolved(path), bytes, files);
+    const auto target = find_target(path);
+    if (!target) return target.error();
+    if (target->plain) {
+        Draft draft(files, *target);
+        if (draft.fill(bytes) && draft.put_in_place()) return {};
+        return file_problem(path, "could not be written", elsewhere);
+    }
+    const int file = uninterrupted([&] { return ::open(path.c_str(), O_WRONLY | O_CLOEXEC); });
+    bool written = file >= 0 && write_all(files, file, bytes);
+    if (file >= 0 && ::close(file) != 0) written = false;
+    if (!written) return file_problem(path, "could not be written", "Give it another name");
+    return {};
 }
 
 } // namespace drawercast::job

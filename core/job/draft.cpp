@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "job/draft.h"
+
+#include <array>
+#include <climits>
+#include <cstdlib>
+#include <cstring>
+#include <sys/stat.h>
+#include <unistd.h>
+#include <utility>
+
+namespace drawercast::job {
+
+namespace {
+
+constexpr unsigned new_file_mode = 0666; // less the user's umask
+constexpr unsigned permissions = 07777;
+constexpr unsigned anybody_writes = 0222;
+
+std::string folder_of(const std::string& path) {
+    const auto slash = path.rfind('/');
+    if (slash == std::string::npos) return ".";
+    return slash == 0 ? "/" : path.substr(0, slash);
+}
+
+/// Where a chain of symbolic links ends, so that they stay links; the last one may point to nothing.
+std::string resolved(std::string path) {
+    constexpr int most_links = 40; // as many as the system follows
+    std::array<char, PATH_MAX> room;
+    for (int i = 0; i < most_links; ++i) {
+        const ssize_t count = ::readlink(path.c_str(), room.data(), room.size());
+        if (count <= 0) return path;
+        const std::string next(room.data(), static_cast<std::size_t>(count));
+        path = next.front() == '/' ? next : folder_of(path) + "/" + next;
+    }
+    return path;
+}
+
+} // namespace
+
+Problem file_problem(const std::string& path, const std::string& what, const std::string& fix) {
+    return {"file", path, what + ": " + std::strerror(errno), fix};
+}
+
+Expected<Target> find_target(const std::string& path) {
+    Target target{resolved(path), std::nullopt, true};
+    struct stat info {};
+    if (::stat(target.path.c_str(), &info) != 0) return target;
+    if (S_ISDIR(info.st_mode)) return Problem{"file", path, "this is a folder", "Give the file a name in it"};
+    target.plain = S_ISREG(info.st_mode);
+    target.mode = info.st_mode & permissions;
+    const bool locked = (info.st_mode & anybody_writes) == 0 || ::access(target.path.c_str(), W_OK) != 0;
+    if (locked) return Problem{"file", path, "the file may not be written to", "Save it under another name"};
+    return target;
+}
+
+bool write_all(FileSystem& files, int file, std::string_view bytes) {
+    while (!bytes.empty()) {
+        const long count = uninterrupted([&] { return files.write(file, bytes.data(), bytes.size()); });
+        if (count == 0) errno = ENOSPC; // no progress and no reason: a full disk, rather than try for ever
+        if (count <= 0) return false;
+        bytes.remove_prefix(static_cast<std::size_t>(count));
+    }
+    return true;
+}
+
+Draft::Draft(FileSystem& files, const Target& target)
+    : files_(files), target_(target), path_(target.path + ".part-" + std::to_string(::getpid())) {
+    files_.remove(path_); // left by a process of the same number that was killed
+    file_ = uninterrupted([&] { return files_.open_new(path_, target_.mode.value_or(new_file_mode)); });
+    there_ = file_ >= 0;
+}
+
+Draft::~Draft() { drop(); }
+
+void Draft::drop() {
+    const int error = errno; // the reason is still to be told
+    if (file_ >= 0) files_.close(std::exchange(file_, -1));
+    if (std::exchange(there_, false)) files_.remove(path_);
+    errno = error;
+}
+
+bool Draft::fill(std::string_view bytes) {
+    if (file_ < 0 || !write_all(files_, file_, bytes)) return false;
+    if (target_.mode && uninterrupted([&] { return files_.set_mode(file_, *target_.mode); }) != 0)
+        return false;
+    if (uninterrupted([&] { return files_.sync(file_); }) != 0) return false;
+    const int file =
+        std::exchange(file_, -1); // never closed twice: Linux gives the handle up whatever it answers
+    return files_.close(file) == 0 || errno == EINTR;
+}
+
+bool Draft::put_in_place() {
+    if (uninterrupted([&] { return files_.rename(path_, target_.path); }) != 0) return false;
+    there_ = false;
+    // The new file is in place either way; this only makes sure of it should the power fail now. Some file
+    // systems cannot.
+    uninterrupted([&] { return files_.sync_folder(folder_of(target_.path)); });
+    return true;
+}
+
+} // namespace drawercast::job
