@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "theme/bar_paint.h"
 #include "theme/complex_paint.h"
-#include "theme/icons.h"
 #include "theme/style.h"
 
 #include <QStyleOption>
@@ -208,37 +207,6 @@ int Style::styleHint(StyleHint hint, const QStyleOption* option, const QWidget* 
         return int(theme_.rule.rgb());
     default:
         return QProxyStyle::styleHint(hint, option, widget, result);
-    }
-}
-
-QIcon Style::standardIcon(StandardPixmap which, const QStyleOption* option, const QWidget* widget) const {
-    switch (which) {
-    case SP_MessageBoxInformation:
-        return icon(QStringLiteral("summary"));
-    case SP_MessageBoxQuestion:
-        return icon(QStringLiteral("explain"));
-    case SP_MessageBoxWarning:
-    case SP_MessageBoxCritical:
-        return icon(QStringLiteral("check"));
-    case SP_LineEditClearButton:
-        return icon(QStringLiteral("clear"));
-    default:
-        return QProxyStyle::standardIcon(which, option, widget);
-    }
-}
-
-QPixmap Style::standardPixmap(StandardPixmap which, const QStyleOption* option, const QWidget* widget) const {
-    switch (which) {
-    case SP_MessageBoxInformation:
-    case SP_MessageBoxQuestion:
-    case SP_MessageBoxWarning:
-    case SP_MessageBoxCritical: {
-        const int side = pixelMetric(PM_MessageBoxIconSize, option, widget);
-        return standardIcon(which, option, widget)
-            .pixmap(QSize(side, side), widget ? widget->devicePixelRatio() : 1.0);
-    }
-    default:
-        return QProxyStyle::standardPixmap(which, option, widget);
     }
 }
 

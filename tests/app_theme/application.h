@@ -5,15 +5,16 @@
 
 namespace drawercast::test {
 
-/// The one application object of a test program, without a display.
+/// The one application object of a test program, without a display. Never destroyed: what Qt keeps of its own
+/// is gone by the time statics are.
 inline QApplication& application() {
     static int count = 1;
     static char name[] = "test";
     static char* arguments[] = {name, nullptr};
     static const bool without_display = qputenv("QT_QPA_PLATFORM", "offscreen");
-    static QApplication instance(count, arguments);
+    static auto* instance = new QApplication(count, arguments);
     Q_UNUSED(without_display);
-    return instance;
+    return *instance;
 }
 
 } // namespace drawercast::test

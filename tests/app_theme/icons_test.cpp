@@ -29,7 +29,9 @@ const QStringList wanted =
         "depth fillet foam vent plate stiffener screw pour-point air box cut-sheet build-up "
         // pour day, marks, window
         "run-sheet pour-day as-cast cost kits check mend left-as-is explain settings drawer "
-        "pane-left pane-right clear")
+        "pane-left pane-right clear "
+        // file dialog
+        "back forward up folder folder-new file tiles rows computer")
         .split(QLatin1Char(' '));
 
 class Icons : public testing::Test {
