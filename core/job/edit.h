@@ -8,7 +8,8 @@
 #include <vector>
 
 /// The acts of a maker as pure functions from a job to the next one. Ids that are not there change nothing.
-/// What comes out can be saved as it is.
+/// Places are grained, turns end from 0 up to 360. Sizes a maker types into an object or a drawer come from
+/// parse_length; whether a job made of them can be kept is asked of checked_text (write.h).
 namespace drawercast::job {
 
 using Subjects = std::vector<std::string>; ///< pockets, "i1#1"
@@ -25,7 +26,8 @@ Job posed(Job job, const std::vector<Placement>& placements);
 Job turned(Job job, const Subjects& which, double by_deg, shape::Vec about);
 Job locked(Job job, const Subjects& which, bool lock);
 Job removed(Job job, const Subjects& which);
-/// A new pocket of an object; its number is the next never used. `made` gets its subject.
+/// A new pocket of an object; its number is one more than any that is there or that a look left as is names.
+/// `made` gets its subject. The object's count grows where more are placed than there were.
 Job placed(Job job, const std::string& drawer, const std::string& object, const shape::Pose& pose,
            std::string* made = nullptr);
 /// Copies of pockets, offset, notches and all; the copies' subjects in the order of `which`. Counts grow
@@ -37,7 +39,7 @@ Job without_notch(Job job, const std::string& subject, std::size_t index);
 Job moved_to_drawer(Job job, const Subjects& which, const std::string& drawer);
 
 // ---- objects ----
-/// The next id of the form "i7" that no object has or had a pocket with.
+/// The first id of the form "i7" that no object has.
 std::string free_object_id(const Job& job);
 Job with_object(Job job, const Object& object);     ///< added, or replacing the one of the same id
 Job without_object(Job job, const std::string& id); ///< and all its pockets

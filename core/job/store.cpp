@@ -20,19 +20,6 @@ constexpr const char* elsewhere = "Save it in another folder, or make room on th
 /// Said outright: a Saved can be made of a Problem too.
 Expected<Saved> refused(Problem problem) { return {boost::system::in_place_error, std::move(problem)}; }
 
-/// Why a job must not be written: its text would not bring it back.
-std::optional<Problem> why_unsavable(const Job& job, const std::string& text, const std::string& path) {
-    const auto again = read_job(text);
-    if (!again) {
-        const Problem problem = again.error().front();
-        return Problem{"unsavable", problem.where, "the job would not open again: " + problem.what,
-                       problem.fix};
-    }
-    if (*again == job) return std::nullopt;
-    return Problem{"unsavable", path, "the job would not open as it is now",
-                   "Undo the last change and save again; this is a fault of the program"};
-}
-
 Problem backup_problem(const std::string& path, const std::string& what, const std::string& fix) {
     return {"backup", path, what, fix};
 }
@@ -74,15 +61,19 @@ std::optional<Problem> keep_before(const Target& target, std::string_view text, 
 } // namespace
 
 Expected<Saved> save_job(const Job& job, const std::string& path, FileSystem& files) {
-    const std::string text = write_job(job);
-    if (auto problem = why_unsavable(job, text, path)) return refused(std::move(*problem));
+    const auto text = checked_text(job);
+    if (!text) {
+        const Problem problem = text.error().front();
+        return refused(
+            {"unsavable", problem.where, "the job would not open again: " + problem.what, problem.fix});
+    }
     const auto target = find_target(path);
     if (!target) return refused(target.error());
     if (!target->plain)
         return refused({"file", path, "this is no file that a job can be kept in", "Give it another name"});
     Draft draft(files, *target);
-    if (!draft.fill(text)) return refused(file_problem(path, "could not be written", elsewhere));
-    Saved saved{keep_before(*target, text, files)}; // once the new one is safely on the disk beside it
+    if (!draft.fill(*text)) return refused(file_problem(path, "could not be written", elsewhere));
+    Saved saved{keep_before(*target, *text, files)}; // once the new one is safely on the disk beside it
     if (!draft.put_in_place()) return refused(file_problem(path, "could not be replaced", elsewhere));
     return saved;
 }

@@ -31,13 +31,60 @@ TEST(Edit, placing_counts_on_and_numbers_are_not_used_twice) {
     EXPECT_EQ(made, "i1#3");
 }
 
+TEST(Edit, a_number_that_a_look_left_as_is_speaks_of_is_not_used_again) {
+    Job job = with_left_as_is(two_pockets(), {"d1", "wall-thin", {"i1#1", "i1#7"}, 9, {}});
+    job =
+        with_left_as_is(job, {"d1", "wall-thin", {"i10#40", "i1#x"}, 9, {}}); // other objects, and no number
+    std::string made;
+    placed(removed(job, {"i1#2"}), "d1", "i1", {{50, 50}, 0}, &made);
+    EXPECT_EQ(made, "i1#8");
+}
+
 TEST(Edit, there_and_back_is_the_same_job) {
-    const Job job = two_pockets();
-    EXPECT_EQ(moved(moved(job, {"i1#1"}, {12.5, -3}), {"i1#1"}, {-12.5, 3}), job);
-    EXPECT_EQ(turned(turned(job, {"i1#1", "i1#2"}, 90, {150, 100}), {"i1#1", "i1#2"}, -90, {150, 100}), job);
-    EXPECT_EQ(locked(locked(job, {"i1#1"}, true), {"i1#1"}, false), job);
-    const Notch notch{shape::Capsule{50, 28}, {{0, 20}, 0}, 10, {}};
-    EXPECT_EQ(without_notch(with_notch(job, "i1#1", notch), "i1#1", 0), job);
+    for (const double turn : {0.0, 90.0, 180.0, 270.0, 15.25, 359.999999}) {
+        const Job job = posed(two_pockets(), {{"i1#1", {{100, 100}, turn}}});
+        EXPECT_EQ(find_pocket(job, "i1#1").pocket->pose.turn_deg, turn);
+        EXPECT_EQ(moved(moved(job, {"i1#1"}, {12.5, -3}), {"i1#1"}, {-12.5, 3}), job);
+        EXPECT_EQ(turned(turned(job, {"i1#1", "i1#2"}, 90, {150, 100}), {"i1#1", "i1#2"}, -90, {150, 100}),
+                  job);
+        Job round = job;
+        for (int i = 0; i < 24; ++i) round = turned(round, {"i1#1"}, 15, {100, 100}); // about its own origin
+        EXPECT_EQ(round, job);
+        EXPECT_EQ(locked(locked(job, {"i1#1"}, true), {"i1#1"}, false), job);
+        const Notch notch{shape::Capsule{50, 28}, {{0, 20}, 0}, 10, {}};
+        EXPECT_EQ(without_notch(with_notch(job, "i1#1", notch), "i1#1", 0), job);
+        EXPECT_EQ(in_units(in_units(job, DisplayUnits::inch_32), job.display_units), job);
+    }
+}
+
+TEST(Edit, turns_end_from_0_up_to_360) {
+    const auto turn_of = [](double given) {
+        return find_pocket(posed(two_pockets(), {{"i1#1", {{0, 0}, given}}}), "i1#1").pocket->pose.turn_deg;
+    };
+    EXPECT_EQ(turn_of(-90), 270);
+    EXPECT_EQ(turn_of(360), 0);
+    EXPECT_EQ(turn_of(-1e-9), 0);
+    EXPECT_EQ(turn_of(359.9999999), 0);
+    EXPECT_EQ(turn_of(725.5), 5.5);
+}
+
+TEST(Edit, moving_leaves_a_turn_that_a_file_gave_as_it_is) {
+    Job job = two_pockets();
+    job.drawers[0].edit([](Drawer& drawer) { drawer.pockets[0].pose.turn_deg = -90; });
+    EXPECT_EQ(find_pocket(moved(job, {"i1#1"}, {1, 2}), "i1#1").pocket->pose.turn_deg, -90);
+}
+
+TEST(Edit, to_another_drawer_and_back) {
+    Job job = two_pockets();
+    Drawer second = *job.drawers[0];
+    second.id = free_drawer_id(job);
+    second.pockets.clear();
+    job = with_drawer(std::move(job), second);
+    const Job there = moved_to_drawer(job, {"i1#2"}, "d2");
+    EXPECT_EQ(find_pocket(there, "i1#2").drawer->id, "d2");
+    EXPECT_EQ(find_pocket(there, "i1#2").pocket->pose, find_pocket(job, "i1#2").pocket->pose);
+    EXPECT_EQ(moved_to_drawer(there, {"i1#2"}, "d1"), job);
+    EXPECT_EQ(without_drawer(there, "d2").drawers[0]->pockets.size(), 1u);
 }
 
 TEST(Edit, turning_a_group_keeps_distances) {

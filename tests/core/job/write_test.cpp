@@ -20,6 +20,19 @@ TEST(WriteJob, what_is_written_reads_back_equal_and_is_written_the_same_again) {
     }
 }
 
+TEST(WriteJob, checked_text_is_the_text_or_all_there_is_against_it) {
+    Job job = new_job({});
+    EXPECT_EQ(*checked_text(job), write_job(job));
+    job.mold.fillet_mm = 1e-9; // not grained: would read back as 0
+    EXPECT_EQ(checked_text(job).error().front().code, "unsavable");
+    job.mold.fillet_mm = -1;
+    job.foam.edit([](Foam& foam) { foam.expansion = 0; });
+    const Problems problems = checked_text(job).error();
+    ASSERT_EQ(problems.size(), 2u);
+    EXPECT_EQ(problems[0].code, "number-range");
+    EXPECT_NE(problems[0].where.find("/foam/expansion"), std::string::npos);
+}
+
 TEST(WriteJob, unknown_members_stay_word_for_word) {
     const std::string raw = R"({"z":  [1.50, 2e3 ,"\u00e9"], "y":null})";
     const auto job = read_job(R"({"format": "drawercast-job", "version": 1, "from_later": )" + raw + "}");
