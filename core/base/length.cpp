@@ -47,13 +47,6 @@ std::string fraction_digits(double inches) {
 
 bool digit(char c) { return c >= '0' && c <= '9'; }
 
-std::string_view trimmed(std::string_view text) {
-    const auto blank = [](char c) { return c == ' ' || c == '\t' || c == '\n' || c == '\r'; };
-    while (!text.empty() && blank(text.front())) text.remove_prefix(1);
-    while (!text.empty() && blank(text.back())) text.remove_suffix(1);
-    return text;
-}
-
 struct UnitWord {
     std::string_view word;
     double mm;
@@ -86,57 +79,6 @@ std::optional<double> take_unit(std::string_view& text) {
         return unit.mm;
     }
     return std::nullopt;
-}
-
-enum class Fault { none, not_number, ambiguous };
-
-/// A decimal with one mark of either kind. Three digits behind the mark that is not the decimal one may be
-/// thousands, unless a zero stands before it.
-std::optional<double> decimal(std::string_view text, DecimalMark mark, Fault& fault) {
-    const char other = mark == DecimalMark::point ? ',' : '.';
-    std::string plain(text);
-    const auto at = text.find_first_of(".,");
-    if (at != std::string_view::npos) {
-        if (text.find_first_of(".,", at + 1) != std::string_view::npos) fault = Fault::ambiguous;
-        if (text[at] == other && text.size() - at - 1 == 3 && at >= 1 && at <= 3 && text.front() != '0')
-            fault = Fault::ambiguous;
-        plain[at] = '.';
-        if (at + 1 == text.size()) plain.pop_back();
-        if (at == 0) plain.insert(0, "0");
-    }
-    for (const char c : plain)
-        if (!digit(c) && c != '.' && c != ',') fault = Fault::not_number;
-    if (fault != Fault::none) return std::nullopt;
-    const auto value = parse_number(plain);
-    if (!value) fault = Fault::not_number;
-    return value;
-}
-
-std::optional<std::int64_t> small_whole(std::string_view text) {
-    if (text.empty() || text.size() > 6) return std::nullopt;
-    std::int64_t value = 0;
-    for (const char c : text) {
-        if (!digit(c)) return std::nullopt;
-        value = value * 10 + (c - '0');
-    }
-    return value;
-}
-
-/// "5/8", "3 1/4", "3-1/4"; nothing where there is no fraction.
-std::optional<double> mixed_fraction(std::string_view text) {
-    const auto slash = text.find('/');
-    if (slash == std::string_view::npos) return std::nullopt;
-    const auto below = small_whole(trimmed(text.substr(slash + 1)));
-    auto head = trimmed(text.substr(0, slash));
-    const auto split = head.find_last_of(" -");
-    std::optional<std::int64_t> whole = 0;
-    if (split != std::string_view::npos) {
-        whole = small_whole(trimmed(head.substr(0, split)));
-        head = head.substr(split + 1);
-    }
-    const auto above = small_whole(head);
-    if (!below || !above || !whole || *below == 0) return std::nullopt;
-    return static_cast<double>(*whole) + static_cast<double>(*above) / static_cast<double>(*below);
 }
 
 Problem not_a_length(std::string_view typed) {
@@ -177,27 +119,17 @@ double as_shown(double mm, LengthUnit unit) {
 Expected<double> parse_length(std::string_view typed, LengthUnit unit, DecimalMark mark) {
     std::string_view text = trimmed(typed);
     if (text.size() > 64) return not_a_length(text.substr(0, 64));
-    bool negative = false;
-    if (!text.empty() && (text.front() == '-' || text.front() == '+')) {
-        negative = text.front() == '-';
-        text = trimmed(text.substr(1));
-    } else if (text.substr(0, 3) == "\xE2\x88\x92") { // the minus sign that the program shows
-        negative = true;
-        text = trimmed(text.substr(3));
-    }
     const double in_mm = take_unit(text).value_or(unit == LengthUnit::mm ? 1 : units::mm_per_inch);
-    Fault fault = Fault::none;
-    const auto value =
-        text.find('/') != std::string_view::npos ? mixed_fraction(text) : decimal(text, mark, fault);
-    if (fault == Fault::ambiguous)
+    const auto value = parse_typed_number(text, mark);
+    if (value.has_error() && value.error().code == "number-ambiguous")
         return Problem{"length-ambiguous", "",
                        "\"" + std::string(trimmed(typed)) + "\" can be read in two ways",
                        "Type it without a thousands mark"};
     if (!value) return not_a_length(trimmed(typed));
     const double mm = *value * in_mm;
-    if (!(mm <= most_mm))
+    if (!(std::abs(mm) <= most_mm))
         return Problem{"length-range", "", "that is longer than any workshop", "Check the unit"};
-    return grained(negative ? -mm : mm);
+    return grained(mm);
 }
 
 } // namespace drawercast
