@@ -5,6 +5,8 @@ set -euo pipefail
 top=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 jobs=$(nproc)
 steps=()
+# The same cache serves every folder this is cloned into.
+export CCACHE_BASEDIR=$top CCACHE_NOHASHDIR=1
 
 build_packages=(g++ cmake ninja-build ccache libboost1.81-dev libboost-json1.81-dev qt6-base-dev qt6-svg-dev libgl-dev)
 test_packages=(libgtest-dev libgmock-dev libgeos-dev qpdf poppler-utils clang-format python3 python3-jsonschema)
