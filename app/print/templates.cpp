@@ -61,12 +61,6 @@ Template check_template(const job::Job& job, const job::Drawer& drawer, const pl
 
 } // namespace
 
-std::optional<TemplateKind> template_named(std::string_view name) {
-    if (name == "pattern-board") return TemplateKind::pattern_board;
-    if (name == "drawer-check") return TemplateKind::drawer_check;
-    return std::nullopt;
-}
-
 std::vector<Page> template_pages(const job::Job& job, const plan::Plan& plan, Paper paper,
                                  std::optional<TemplateKind> only, const Printing& printing) {
     const theme::Theme theme = theme::printed_theme();

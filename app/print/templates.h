@@ -6,15 +6,12 @@
 
 #include "print/page.h"
 #include "print/paper.h"
+#include "print/template_kind.h"
 
 #include <optional>
-#include <string_view>
 #include <vector>
 
 namespace drawercast::print {
-
-enum class TemplateKind { pattern_board, drawer_check };
-std::optional<TemplateKind> template_named(std::string_view name); ///< "pattern-board", "drawer-check"
 
 /// All 1:1 templates of a job, drawer by drawer: for each a cover and its tiles. Only those of `only` where
 /// it is given. A drawer whose insert or cavity can't be made gives no pages of what depends on it.

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "sheets/badge.h"
 #include "sheets/inking.h"
 #include "sheets/room.h"
 
@@ -52,40 +53,10 @@ std::optional<Box> Inking::free_place(Vec at, Vec size) const {
 
 Vec Inking::badge_size() const { return Vec{px(16), px(16)}; }
 
-/// mend a filled square, look a filled triangle, note an open circle; left as is the open shape and a check.
 void Inking::badge(Vec center, const CheckTag& tag) {
-    const double r = px(8);
-    Path shape;
-    Vec figure = center;
-    if (tag.severity == Severity::mend)
-        shape = path_of(Box{center - Vec{r, r}, center + Vec{r, r}});
-    else if (tag.severity == Severity::look) {
-        shape = polygon({center + Vec{0, -r * 1.08}, center + Vec{r * 1.15, r}, center + Vec{-r * 1.15, r}});
-        figure = figure + Vec{0, px(2.6)};
-    } else
-        shape = circle(center, r);
-    const bool open = tag.left_as_is || tag.severity == Severity::note;
-    QColor fill = tag.severity == Severity::mend ? theme_.mend_fill : theme_.look_fill;
-    QColor line = tag.severity == Severity::mend ? theme_.mend_fill : theme_.look_line;
-    QColor ink = tag.severity == Severity::mend ? theme_.mend_figure : theme_.look_figure;
-    if (open) {
-        fill = theme_.paper;
-        ink = theme_.ink;
-        if (tag.severity == Severity::note) line = theme_.ink;
-    }
-    inks_.push_back(Fill{shape, fill});
-    inks_.push_back(Stroke{shape, {line, px(1.3), {}}});
-    const bool small = tag.severity == Severity::look || tag.number > 9;
     theme::Lettering face = lettering(theme::TextRole::badge);
-    if (small) face.px *= 0.86;
-    write(inks_, QString::number(tag.number), figure + Vec{0, face.px * theme::capital_share / 2}, face, ink,
-          Align::center);
-    if (tag.left_as_is) {
-        const Vec corner = center + Vec{r * 0.9, r * 0.4};
-        const Path check = polyline({corner, corner + Vec{px(2.5), px(4)}, corner + Vec{px(8), px(-4)}});
-        inks_.push_back(Stroke{check, {theme_.paper, px(4), {}}});
-        inks_.push_back(Stroke{check, {theme_.ink, px(1.8), {}}});
-    }
+    write_badge(inks_, center, view_.per_px, tag, face, theme_);
+    const double r = px(8);
     words_.push_back(Box{center - Vec{r, r}, center + Vec{r, r}});
 }
 

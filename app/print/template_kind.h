@@ -1,0 +1,13 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <optional>
+#include <string_view>
+
+namespace drawercast::print {
+
+enum class TemplateKind { pattern_board, drawer_check };
+
+std::optional<TemplateKind> template_named(std::string_view name); ///< "pattern-board", "drawer-check"
+
+} // namespace drawercast::print

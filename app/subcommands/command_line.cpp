@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "subcommands/command_line.h"
+
+#include <algorithm>
+#include <array>
+#include <string_view>
+
+namespace drawercast::subcommands {
+
+namespace {
+
+struct VerbKind {
+    std::string_view name;
+    Verb verb;
+    bool writes = false; ///< needs --out
+    bool on_paper = false;
+    bool by_sheet = false;
+};
+constexpr std::array verbs{VerbKind{"check", Verb::check}, VerbKind{"figures", Verb::figures},
+                           VerbKind{"templates", Verb::templates, true, true, true},
+                           VerbKind{"summary", Verb::summary, true, true},
+                           VerbKind{"drawings", Verb::drawings, true}};
+
+Problem usage(std::string what, std::string fix = "See drawercast --help") {
+    return {"usage", {}, std::move(what), std::move(fix)};
+}
+
+/// Options as pairs, the rest in order.
+struct Split {
+    std::vector<std::pair<std::string, std::string>> options;
+    std::vector<std::string> rest;
+};
+
+Expected<Split> split(const std::vector<std::string>& arguments) {
+    Split out;
+    bool options_end = false;
+    for (std::size_t i = 1; i < arguments.size(); ++i) {
+        const std::string& argument = arguments[i];
+        if (options_end || argument.rfind("--", 0) != 0) {
+            out.rest.push_back(argument);
+            continue;
+        }
+        if (argument == "--") {
+            options_end = true;
+            continue;
+        }
+        const auto equals = argument.find('=');
+        if (equals != std::string::npos)
+            out.options.emplace_back(argument.substr(0, equals), argument.substr(equals + 1));
+        else if (i + 1 < arguments.size())
+            out.options.emplace_back(argument, arguments[++i]);
+        else
+            return usage("nothing stands behind " + argument);
+    }
+    return out;
+}
+
+/// Puts one option into the command, or says why not.
+std::optional<Problem> take(const VerbKind& kind, const std::string& name, const std::string& value,
+                            Command& command) {
+    if (name == "--out" && kind.writes) {
+        command.out = value;
+        return value.empty() ? std::optional(usage("nothing stands behind --out")) : std::nullopt;
+    }
+    if (name == "--paper" && kind.on_paper) {
+        const auto paper = print::paper_named(value);
+        if (!paper) return usage("there is no paper \"" + value + "\"", "Choose a4, letter, a3 or tabloid");
+        command.paper = *paper;
+        return std::nullopt;
+    }
+    if (name == "--sheet" && kind.by_sheet) {
+        command.sheet = print::template_named(value);
+        if (!command.sheet)
+            return usage("there is no sheet \"" + value + "\"", "Choose pattern-board or drawer-check");
+        return std::nullopt;
+    }
+    return usage(std::string(kind.name) + " knows no option " + name);
+}
+
+} // namespace
+
+Expected<Command> parsed(const std::vector<std::string>& arguments) {
+    Command command;
+    if (arguments.empty()) return usage("say what to do: the window is not part of this version yet");
+    for (const std::string& argument : arguments) {
+        if (argument == "--") break;
+        if (argument == "--help" || argument == "-h") return command;
+    }
+    if (arguments.front() == "--version") {
+        command.verb = Verb::version;
+        return command;
+    }
+    const auto kind = std::find_if(verbs.begin(), verbs.end(),
+                                   [&](const VerbKind& one) { return one.name == arguments.front(); });
+    if (kind == verbs.end()) {
+        if (arguments.front().rfind("-", 0) == 0) return usage("there is no option " + arguments.front());
+        return usage("\"" + arguments.front() +
+                     "\" is no subcommand, and the window that would open it as a job is not part of this "
+                     "version yet");
+    }
+    command.verb = kind->verb;
+    const auto parts = split(arguments);
+    if (!parts) return parts.error();
+    for (const auto& [name, value] : parts->options)
+        if (auto problem = take(*kind, name, value, command)) return *problem;
+    if (parts->rest.empty()) return usage(std::string(kind->name) + " needs a job file");
+    if (parts->rest.size() > 1) return usage("one job at a time: \"" + parts->rest[1] + "\" is too many");
+    command.job = parts->rest.front();
+    if (kind->writes && command.out.empty()) return usage(std::string(kind->name) + " needs --out");
+    return command;
+}
+
+} // namespace drawercast::subcommands

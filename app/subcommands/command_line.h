@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "base/problem.h"
+
+#include "print/paper.h"
+#include "print/template_kind.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace drawercast::subcommands {
+
+enum class Verb { help, version, check, figures, templates, summary, drawings };
+
+/// A command line understood.
+struct Command {
+    Verb verb = Verb::help;
+    std::string job; ///< path
+    std::string out; ///< file or folder
+    print::Paper paper = print::Paper::a4;
+    std::optional<print::TemplateKind> sheet; ///< nothing: all of them
+};
+
+/// The arguments behind the program's name; options may stand anywhere behind the subcommand, as
+/// "--out FILE" or "--out=FILE", and "--" ends them. A Problem of code "usage" where they are not understood.
+Expected<Command> parsed(const std::vector<std::string>& arguments);
+
+/// What --help prints.
+std::string help_text();
+
+} // namespace drawercast::subcommands

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "subcommands/drawing_files.h"
+
+#include "sheets/drawer_plan.h"
+#include "sheets/inking.h"
+#include "sheets/pattern_board.h"
+#include "sheets/signs.h"
+#include "sheets/svg.h"
+
+#include <algorithm>
+#include <set>
+
+namespace drawercast::subcommands {
+
+using shape::Vec;
+using theme::px_per_mm;
+
+namespace {
+
+/// An id as part of a file's name: letters, digits, - and _ stay.
+std::string file_part(const std::string& id, std::set<std::string>& used) {
+    std::string part = id;
+    for (char& c : part)
+        if (!((c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '-' ||
+              c == '_'))
+            c = '_';
+    if (part.empty()) part = "drawer";
+    const std::string stem = part;
+    for (int n = 2; !used.insert(part).second; ++n) part = stem + "-" + std::to_string(n);
+    return part;
+}
+
+constexpr double gap_mm = 8, caption_mm = 10;
+
+/// The sheet at true size, a line that says what it is, and its table.
+template <class Frame>
+QByteArray drawn(const sheets::Sheet<Frame>& sheet, const job::Job& job, const job::Drawer& drawer,
+                 const sheets::Table* table) {
+    const theme::Theme theme = theme::printed_theme();
+    const shape::Box seen{sheet.area.min - sheet.lower_room_px * (1 / px_per_mm) - Vec{2, 2},
+                          sheet.area.max + sheet.upper_room_px * (1 / px_per_mm) + Vec{2, 2}};
+    sheets::Inks inks = sheets::ink_of(sheet.marks, sheets::View::true_mm({seen.min.x, seen.max.y}), theme);
+    Vec size{seen.width(), seen.height() + caption_mm};
+
+    const double base = size.y - 3.5;
+    inks.push_back(sheets::About{});
+    inks.push_back(
+        sheets::Fill{sheets::frame_sign({5, base - 1.8}, 5, sheets::is_mirrored(sheet)), theme.ink});
+    const std::string words = std::string(sheets::frame_words(sheet)) + "  ·  " + sheet.name + "  ·  " +
+                              (drawer.name.empty() ? drawer.id : drawer.name) + "  ·  " + job.title +
+                              ", rev. " + std::to_string(job.revision) + "  ·  1 : 1";
+    sheets::write(inks, QString::fromStdString(words), {9, base}, {theme::Face::bold, 3.6}, theme.ink);
+    if (table) {
+        constexpr double table_px = 660;
+        sheets::Inks rows;
+        const double height = table->write(rows, {}, table_px, 0, table->rows.size(), theme);
+        for (auto& ink : sheets::moved(std::move(rows), 1 / px_per_mm, {3, size.y + gap_mm / 2}))
+            inks.push_back(std::move(ink));
+        size = {std::max(size.x, table_px / px_per_mm + 6), size.y + height / px_per_mm + gap_mm};
+    }
+    return sheets::svg_of(inks, size, QString::fromStdString(words));
+}
+
+} // namespace
+
+std::vector<DrawingFile> drawing_files(const job::Job& job, const plan::Plan& plan) {
+    std::vector<DrawingFile> files;
+    std::set<std::string> used;
+    for (std::size_t i = 0; i < job.drawers.size() && i < plan.drawers.size(); ++i) {
+        const job::Drawer& drawer = *job.drawers[i];
+        const std::string stem = file_part(drawer.id, used);
+        files.push_back({stem + "-drawer-plan.svg",
+                         drawn(sheets::drawer_plan(job, drawer, plan.drawers[i]), job, drawer, nullptr)});
+        if (plan.drawers[i].insert)
+            files.push_back(
+                {stem + "-drawer-check.svg",
+                 drawn(sheets::drawer_check(job, drawer, plan.drawers[i]), job, drawer, nullptr)});
+        if (const auto board = plan::pattern_board(job, plan.drawers[i])) {
+            const sheets::Table table = sheets::block_table(job, *board);
+            files.push_back(
+                {stem + "-pattern-board.svg",
+                 drawn(sheets::pattern_board(job, *board, sheets::Finish::lines_only), job, drawer, &table)});
+        }
+    }
+    return files;
+}
+
+} // namespace drawercast::subcommands

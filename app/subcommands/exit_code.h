@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+namespace drawercast::subcommands {
+
+/// What the program tells the shell.
+enum class Exit {
+    fine = 0,       ///< done; check: nothing to mend
+    mend = 1,       ///< check: something to mend; elsewhere: so much to mend that nothing could be drawn
+    unreadable = 2, ///< the job can't be read
+    unwritable = 3, ///< the output can't be written
+    usage = 64,     ///< the command line is not understood (sysexits.h)
+    fault = 70,     ///< a fault of this program (sysexits.h)
+};
+
+} // namespace drawercast::subcommands

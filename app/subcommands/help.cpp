@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "subcommands/command_line.h"
+
+namespace drawercast::subcommands {
+
+std::string help_text() {
+    return R"(drawercast plans foam inserts cast for drawers: whether a layout fits, how much
+foam to mix, and the templates to build the mold by. It reads a job file
+(NAME.drawercast.json) and never changes it.
+
+  drawercast check JOB
+        Lists what must be mended, what deserves a look, and what is worth
+        knowing, each with its figure and its limit.
+  drawercast figures JOB
+        Prints every figure as JSON.
+  drawercast templates JOB --out FILE.pdf [--paper PAPER] [--sheet SHEET]
+        True-size templates, tiled with overlap, rulers and a map: the pattern
+        board (mirrored) and the drawer check. SHEET is pattern-board or
+        drawer-check; both where it is left out.
+  drawercast summary JOB --out FILE.pdf [--paper PAPER]
+        The job on paper: each drawer's plan, foam, pressure, times, objects
+        and checks, then assumptions and cautions.
+  drawercast drawings JOB --out FOLDER
+        Each sheet of each drawer as an SVG drawing, one unit to the millimeter.
+  drawercast --help | --version
+
+PAPER is a4, letter, a3 or tabloid; a4 where it is left out. An existing file
+is replaced only when the new one is complete. No display is needed.
+
+Exit codes: 0 done, nothing to mend; 1 something must be mended; 2 the job
+can't be read; 3 the output can't be written; 64 the command line is not
+understood.
+)";
+}
+
+} // namespace drawercast::subcommands

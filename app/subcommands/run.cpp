@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "subcommands/run.h"
+
+#include "base/demand.h"
+#include "job/store.h"
+#include "plan/figures.h"
+#include "plan/plan.h"
+
+#include "print/pdf.h"
+#include "print/templates.h"
+#include "subcommands/check_report.h"
+#include "subcommands/command_line.h"
+#include "subcommands/drawing_files.h"
+#include "subcommands/output.h"
+#include "summary/summary.h"
+
+#include <QDateTime>
+#include <QGuiApplication>
+
+#include <array>
+#include <filesystem>
+#include <system_error>
+
+namespace drawercast::subcommands {
+
+namespace {
+
+const std::string program = "Drawercast " DRAWERCAST_VERSION;
+
+/// Letters need Qt's fonts, fonts need an application object; the offscreen platform needs no display.
+class Lettering {
+  public:
+    Lettering() : application_(count_, arguments_.data()) {
+        DRAWERCAST_DEMAND(theme::load_fonts(), "the embedded fonts are there");
+    }
+
+  private:
+    std::array<char, 11> name_{"drawercast"};
+    std::array<char, 10> platform_{"-platform"};
+    std::array<char, 10> offscreen_{"offscreen"};
+    std::array<char*, 4> arguments_{name_.data(), platform_.data(), offscreen_.data(), nullptr};
+    int count_ = 3;
+    QGuiApplication application_;
+};
+
+print::Printing printing_now() {
+    return {QString::fromStdString(program),
+            QDateTime::currentDateTime().toString(QStringLiteral("yyyy-MM-dd HH:mm"))};
+}
+
+Exit said(std::string_view text) {
+    const auto done = say(text);
+    if (done) return Exit::fine;
+    complain(one_line(done.error()));
+    return Exit::unwritable;
+}
+
+Exit written(const std::string& path, const QByteArray& bytes) {
+    const auto done = job::write_file(path, {bytes.constData(), static_cast<std::size_t>(bytes.size())});
+    if (done) return Exit::fine;
+    complain(one_line(done.error()));
+    return Exit::unwritable;
+}
+
+Exit write_pages(const std::vector<print::Page>& pages, const job::Job& job, const std::string& path) {
+    if (pages.empty()) {
+        complain("nothing could be drawn: see drawercast check");
+        return Exit::mend;
+    }
+    const QByteArray pdf =
+        print::pdf_of(pages, QString::fromStdString(job.title), QString::fromStdString(program));
+    DRAWERCAST_DEMAND(!pdf.isEmpty(), "a PDF can be made in memory");
+    return written(path, pdf);
+}
+
+Exit write_drawings(const job::Job& job, const plan::Plan& plan, const std::string& folder) {
+    std::error_code error;
+    std::filesystem::create_directories(folder, error);
+    if (error) {
+        complain(folder + ": the folder can't be made: " + error.message());
+        return Exit::unwritable;
+    }
+    for (const DrawingFile& file : drawing_files(job, plan)) {
+        const Exit exit = written((std::filesystem::path(folder) / file.name).string(), file.bytes);
+        if (exit != Exit::fine) return exit;
+    }
+    return Exit::fine;
+}
+
+Exit answer(const Command& command, const job::Job& job) {
+    const plan::Plan plan = plan::compute(job);
+    switch (command.verb) {
+    case Verb::check: {
+        const Exit exit = said(check_report(job, plan));
+        return exit == Exit::fine && plan::anything_to_mend(plan) ? Exit::mend : exit;
+    }
+    case Verb::figures:
+        return said(plan::figures_json(job, plan, program));
+    case Verb::templates: {
+        const Lettering lettering;
+        return write_pages(print::template_pages(job, plan, command.paper, command.sheet, printing_now()),
+                           job, command.out);
+    }
+    case Verb::summary: {
+        const Lettering lettering;
+        return write_pages(summary::summary_pages(job, plan, command.paper, printing_now()), job,
+                           command.out);
+    }
+    case Verb::drawings: {
+        const Lettering lettering;
+        return write_drawings(job, plan, command.out);
+    }
+    case Verb::help:
+    case Verb::version:
+        break;
+    }
+    return Exit::usage;
+}
+
+} // namespace
+
+Exit run(const std::vector<std::string>& arguments) {
+    const auto command = parsed(arguments);
+    if (!command) {
+        complain(one_line(command.error()));
+        return Exit::usage;
+    }
+    if (command->verb == Verb::help) return said(help_text());
+    if (command->verb == Verb::version) return said(program + "\n");
+    const auto job = job::load_job(command->job);
+    if (!job) {
+        const Problems& problems = job.error();
+        std::string line = one_line(problems.front());
+        if (problems.size() > 1) line += " (and " + std::to_string(problems.size() - 1) + " more)";
+        const bool named = problems.front().where.rfind(command->job, 0) == 0;
+        complain(named ? line : command->job + ": " + line);
+        return Exit::unreadable;
+    }
+    return answer(*command, *job);
+}
+
+} // namespace drawercast::subcommands

@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "summary/assumptions.h"
+
+#include "layout/minimums.h"
+#include "plan/say.h"
+
+namespace drawercast::summary {
+
+namespace {
+
+using sheets::Align;
+using Rows = std::vector<std::vector<sheets::Table::Cell>>;
+
+QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
+QString fixed(double value, int decimals) { return text(plan::fixed(value, decimals)); }
+
+const char* firmness_name(job::Firmness firmness) {
+    switch (firmness) {
+    case job::Firmness::firm:
+        return "firm";
+    case job::Firmness::medium:
+        return "medium";
+    case job::Firmness::soft:
+        return "soft";
+    }
+    return "firm";
+}
+
+class RowAdder {
+  public:
+    explicit RowAdder(Rows& rows) : rows_(rows) {}
+    void operator()(const QString& what, const QString& value, const QString& from) {
+        rows_.push_back({{what, false, {}}, {value, true, {}}, {from, false, {}}});
+    }
+
+  private:
+    Rows& rows_;
+};
+
+void add_foam(RowAdder row, const Summary& summary, const plan::Plan& plan) {
+    const job::Foam& foam = *summary.job.foam;
+    const auto units = summary.job.display_units;
+    const bool cup = foam.cup && foam.cup->use;
+    const QString label = QStringLiteral("foam's label, as entered"),
+                  source = cup ? QStringLiteral("test cup") : label;
+    double expansion = foam.expansion, uncertainty = cup ? 0.04 : 0.10;
+    for (const auto& drawer : plan.drawers)
+        if (drawer.dose && drawer.band) {
+            expansion = drawer.dose->expansion;
+            uncertainty = drawer.band->uncertainty;
+        }
+    row(QStringLiteral("foam"),
+        text(foam.name) + QStringLiteral(", ") + QLatin1String(firmness_name(foam.firmness)),
+        QStringLiteral("set in the job"));
+    row(QStringLiteral("rise, free, at this altitude"), QStringLiteral("×") + fixed(expansion, 2), source);
+    row(QStringLiteral("rise may be off by"),
+        QStringLiteral("± ") + fixed(uncertainty * 100, 0) + QStringLiteral(" %"),
+        cup ? QStringLiteral("our guess after a test cup")
+            : QStringLiteral("our guess by the label; a test cup narrows it"));
+    row(QStringLiteral("ratio A : B by volume"),
+        fixed(foam.ratio_a, 1) + QStringLiteral(" : ") + fixed(foam.ratio_b, 1), label);
+    row(QStringLiteral("density of A, of B"),
+        fixed(foam.density_a_g_ml, 2) + QStringLiteral(", ") + fixed(foam.density_b_g_ml, 2) +
+            QStringLiteral(" g/mL"),
+        label);
+    row(QStringLiteral("mix, pot life, rise"),
+        fixed(foam.mix_s, 0) + QStringLiteral(", ") + fixed(foam.pot_life_s, 0) + QStringLiteral(", ") +
+            fixed(foam.rise_s, 0) + QStringLiteral(" s"),
+        cup ? QStringLiteral("label; rise by the test cup")
+            : label + QStringLiteral(", at ") + text(plan::say_temperature_c(foam.reference_c, units)));
+    row(QStringLiteral("shrinkage"), fixed(foam.shrinkage * 100, 2) + QStringLiteral(" %"),
+        label + QStringLiteral("; the mold is that much larger"));
+    row(QStringLiteral("mold hotter than the parts by"), fixed(foam.mold_hotter_k, 0) + QStringLiteral(" K"),
+        QStringLiteral("our guess unless measured"));
+}
+
+void add_shop(RowAdder row, const Summary& summary) {
+    const job::Job& job = summary.job;
+    const auto units = job.display_units;
+    const QString set = QStringLiteral("set in the job");
+    row(QStringLiteral("shop"),
+        text(plan::say_temperature_c(job.shop->temperature_c, units)) + QStringLiteral(", ") +
+            text(plan::say_altitude_m(job.shop->altitude_m, units)),
+        set);
+    row(QStringLiteral("clay fillet, sealer's film"),
+        summary.said(job.mold.fillet_mm) + QStringLiteral(", ") + fixed(job.mold.film_mm, 2) +
+            QStringLiteral(" mm"),
+        set);
+    row(QStringLiteral("pressure to build for, at least"),
+        QStringLiteral("× ") + fixed(job.mold.pressure_factor, 2) + QStringLiteral(" of closed"), set);
+}
+
+void add_minimums(RowAdder row, const Summary& summary) {
+    const job::Job& job = summary.job;
+    const layout::Minimums least = layout::minimums_of(job.minimums, job.foam->firmness);
+    const QString usual = QStringLiteral("common practice for ") +
+                          QLatin1String(firmness_name(job.foam->firmness)) + QStringLiteral(" foam"),
+                  set = QStringLiteral("set in the job");
+    row(QStringLiteral("wall between pockets, least"),
+        summary.said(least.wall_mm) + QStringLiteral(", and depth / ") + fixed(least.wall_ratio, 1),
+        job.minimums.wall_mm || job.minimums.wall_ratio ? set : usual);
+    const auto two = [&](double one, double other, const char* when) {
+        return one == other
+                   ? summary.said(one)
+                   : summary.said(one) + QStringLiteral(", ") + summary.said(other) + QLatin1String(when);
+    };
+    row(QStringLiteral("edge, least"), two(least.edge_mm, least.edge_deep_mm, " beside deep ones"),
+        job.minimums.edge_mm ? set : usual);
+    row(QStringLiteral("floor, least"), two(least.floor_mm, least.floor_heavy_mm, " wide or heavy"),
+        job.minimums.floor_mm ? set : usual);
+}
+
+} // namespace
+
+sheets::Table assumption_table(const Summary& summary, const plan::Plan& plan) {
+    sheets::Table table;
+    table.columns = {{"figure", Align::left, 1.0, 0},
+                     {"value", Align::left, 1.0, 0},
+                     {"where from", Align::left, 1.45, 0}};
+    const RowAdder row(table.rows);
+    add_foam(row, summary, plan);
+    add_shop(row, summary);
+    add_minimums(row, summary);
+    return table;
+}
+
+std::vector<QString> purchase_lines(const Summary& summary, const plan::Plan& plan) {
+    const auto units = summary.job.display_units;
+    if (summary.job.foam->kits.empty()) return {QStringLiteral("The job names no kits for this foam.")};
+    if (!plan.purchase) return {QStringLiteral("Not yet: a drawer has no foam figures.")};
+    const casting::Purchase& purchase = *plan.purchase;
+    std::vector<QString> lines{QStringLiteral("Needed with spare: ") +
+                               text(plan::say_volume_ml(purchase.needed_ml, units))};
+    for (const auto& kit : purchase.from_shelf)
+        lines.push_back(QStringLiteral("From the shelf: %1 × ").arg(kit.count) + text(kit.name));
+    for (const auto& kit : purchase.kits)
+        lines.push_back(QStringLiteral("To buy: %1 × ").arg(kit.count) + text(kit.name));
+    if (purchase.kits.empty()) lines.push_back(QStringLiteral("Nothing to buy"));
+    if (purchase.price > 0) {
+        const QString currency =
+            summary.job.currency.empty() ? QString() : QStringLiteral(" ") + text(summary.job.currency);
+        lines.push_back(QStringLiteral("Price: ") + fixed(purchase.price, 2) + currency);
+    }
+    lines.push_back(QStringLiteral("Left over: ") + text(plan::say_volume_ml(purchase.left_over_ml, units)));
+    return lines;
+}
+
+} // namespace drawercast::summary

@@ -1,0 +1,154 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "summary/drawer_page.h"
+
+#include "plan/say.h"
+
+#include "print/title_block.h"
+#include "sheets/drawer_plan.h"
+#include "sheets/inking.h"
+#include "summary/check_list.h"
+#include "summary/object_rows.h"
+#include "summary/panels.h"
+
+#include <algorithm>
+#include <array>
+
+namespace drawercast::summary {
+
+using sheets::Align;
+using theme::Face;
+using theme::LineRole;
+
+namespace {
+
+constexpr double pad = 10, header_px = 50;
+
+QString name_of(const job::Drawer& drawer) {
+    return QString::fromStdString(drawer.name.empty() ? drawer.id : drawer.name);
+}
+
+void write_header(sheets::Inks& inks, const Box& box, const Summary& summary, const job::Drawer& drawer,
+                  const plan::DrawerPlan& plan, const QString& which,
+                  const std::vector<ListedCheck>& checks) {
+    const theme::Lettering face{Face::drafting, 27}, plain{Face::regular, 12};
+    const double base = box.min.y + 34;
+    const QString name = sheets::elided(name_of(drawer), face, box.width() * 0.42);
+    sheets::write(inks, name, {box.min.x + pad, base}, face, summary.theme.ink);
+    const double x = box.min.x + pad + sheets::written_width(name, face) + 14;
+    if (plan.insert) {
+        const QString times = QStringLiteral(" × ");
+        const QString insert =
+            QStringLiteral("insert ") + summary.said(plan.insert->box.width()) + times +
+            summary.said(plan.insert->box.height()) + times +
+            QString::fromStdString(plan::say_length(drawer.insert_mm, summary.job.display_units));
+        sheets::write(inks, insert, {x, base - 13}, plain, summary.theme.ink2);
+    }
+    sheets::write(inks, which, {x, base + 3}, plain, summary.theme.ink2);
+    write_state(inks, {box.max.x - pad, box.min.y + header_px / 2}, checks, summary);
+}
+
+/// The largest of the usual reductions (ISO 5455 and the steps between that a shop's paper needs).
+double reduction_for(Vec mm, Vec room_px) {
+    constexpr std::array usual{1.0, 1.25, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 7.5, 10.0};
+    for (const double reduction : usual)
+        if (print::px(mm.x) / reduction <= room_px.x && print::px(mm.y) / reduction <= room_px.y)
+            return reduction;
+    return std::max(print::px(mm.x) / room_px.x, print::px(mm.y) / room_px.y);
+}
+
+/// Draws the plan into the box's width, from its top; returns the height used and sets the scale's words.
+double write_plan(sheets::Inks& inks, const Box& box, const sheets::Sheet<shape::InDrawer>& sheet,
+                  QString& scale, const theme::Theme& theme) {
+    const Vec margins = sheet.lower_room_px + sheet.upper_room_px;
+    const Vec size{sheet.area.width(), sheet.area.height()};
+    if (sheet.area.empty()) return 0;
+    const double reduction = reduction_for(size, Vec{box.width(), box.height()} - margins);
+    const Vec drawn = print::px(size) * (1 / reduction);
+    const double left = box.min.x + (box.width() - drawn.x - margins.x) / 2 + sheet.lower_room_px.x;
+    const double bottom = box.min.y + sheet.upper_room_px.y + drawn.y;
+    const Vec corner = sheet.area.min * (theme::px_per_mm / reduction);
+    const auto view = sheets::View::reduced(reduction, {left - corner.x, bottom + corner.y});
+    for (auto& ink : sheets::ink_of(sheet.marks, view, theme)) inks.push_back(std::move(ink));
+    scale = QStringLiteral("1 : ") +
+            QString::fromStdString(plan::fixed(reduction, reduction == std::round(reduction) ? 0 : 2));
+    return drawn.y + margins.y;
+}
+
+/// Objects left and checks right, from `y` to `floor`, as many as have room; what is left goes on.
+struct Rest {
+    std::size_t row = 0;
+    std::size_t check = 0;
+};
+void write_lists(sheets::Inks& inks, const Box& box, const sheets::Table& table,
+                 const std::vector<ListedCheck>& checks, Rest& rest, const Summary& summary) {
+    const double split = box.min.x + box.width() * 0.575;
+    print::rule(inks, box.min, {box.max.x, box.min.y}, LineRole::thin, summary.theme);
+    print::rule(inks, {split, box.min.y}, {split, box.max.y}, LineRole::thin, summary.theme);
+    const std::size_t rows = table.rows_fitting(rest.row, box.height() - 8);
+    if (rest.row < table.rows.size())
+        table.write(inks, {box.min.x + pad, box.min.y + 2}, split - box.min.x - 2 * pad, rest.row, rows,
+                    summary.theme);
+    rest.row += rows;
+    const double width = box.max.x - split - 2 * pad;
+    double y = box.min.y + 8;
+    if (checks.empty())
+        sheets::write(inks, QStringLiteral("No checks: nothing to mend"), {split + pad, y + 12},
+                      {Face::regular, 11}, summary.theme.ink);
+    while (rest.check < checks.size()) {
+        if (y + check_height(checks[rest.check], width, summary) > box.max.y) return;
+        y += write_check(inks, {split + pad, y}, width, checks[rest.check], summary);
+        ++rest.check;
+    }
+}
+
+/// Height the lists want, for the plan to leave them.
+double wanted(const sheets::Table& table, const std::vector<ListedCheck>& checks, double width,
+              const Summary& summary) {
+    double list = 12;
+    for (const auto& check : checks) list += check_height(check, width * 0.425 - 2 * pad, summary);
+    return std::max(table.head_height() + table.row_px * static_cast<double>(table.rows.size()) + 12, list);
+}
+
+} // namespace
+
+std::vector<Composed> drawer_pages(const Summary& summary, const plan::Plan& plan, std::size_t index) {
+    const job::Drawer& drawer = *summary.job.drawers[index];
+    const plan::DrawerPlan& answer = plan.drawers[index];
+    const auto checks = listed(answer);
+    const auto table = object_table(summary, drawer, answer);
+    const Box room = page_room(summary.paper);
+    const QString which = QStringLiteral("drawer %1 of %2").arg(index + 1).arg(summary.job.drawers.size());
+
+    std::vector<Composed> pages{{empty_page(summary.paper), {name_of(drawer), {}, true}}};
+    sheets::Inks& inks = pages.front().page.inks;
+    write_header(inks, room, summary, drawer, answer, which, checks);
+    double y = room.min.y + header_px;
+    print::rule(inks, {room.min.x, y}, {room.max.x, y}, LineRole::thin, summary.theme);
+    write_panels(inks, {{room.min.x, y}, {room.max.x, y + panels_px}}, summary, answer);
+    y += panels_px;
+    print::rule(inks, {room.min.x, y}, {room.max.x, y}, LineRole::thin, summary.theme);
+
+    constexpr double least_plan_px =
+        400; // below that its words get too crowded: then the lists go on overleaf
+    const double free = room.max.y - y;
+    const double plan_px = std::max(least_plan_px, free - wanted(table, checks, room.width(), summary));
+    const Box plan_box{{room.min.x + pad, y + pad}, {room.max.x - pad, y + std::min(plan_px, free) - pad}};
+    y = plan_box.min.y +
+        write_plan(inks, plan_box, sheets::drawer_plan(summary.job, drawer, answer), pages.front().foot.scale,
+                   summary.theme) +
+        pad;
+
+    Rest rest;
+    write_lists(inks, {{room.min.x, y}, room.max}, table, checks, rest, summary);
+    while (rest.row < table.rows.size() || rest.check < checks.size()) {
+        pages.push_back({empty_page(summary.paper), {name_of(drawer), {}, false}});
+        sheets::Inks& more = pages.back().page.inks;
+        write_header(more, room, summary, drawer, answer, which + QStringLiteral(", continued"), checks);
+        const Rest before = rest;
+        write_lists(more, {{room.min.x, room.min.y + header_px}, room.max}, table, checks, rest, summary);
+        if (rest.row == before.row && rest.check == before.check) break; // an entry taller than a page
+    }
+    return pages;
+}
+
+} // namespace drawercast::summary

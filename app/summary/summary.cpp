@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "summary/summary.h"
+
+#include "summary/job_page.h"
+
+#include <algorithm>
+
+namespace drawercast::summary {
+
+std::vector<print::Page> summary_pages(const job::Job& job, const plan::Plan& plan, print::Paper paper,
+                                       const print::Printing& printing) {
+    const theme::Theme theme = theme::printed_theme();
+    const Summary summary{job, paper, printing, theme};
+    std::vector<Composed> composed;
+    const auto add = [&](std::vector<Composed> more) {
+        std::move(more.begin(), more.end(), std::back_inserter(composed));
+    };
+    for (std::size_t i = 0; i < std::min(job.drawers.size(), plan.drawers.size()); ++i)
+        add(drawer_pages(summary, plan, i));
+    add(job_pages(summary, plan));
+
+    std::vector<print::Page> pages;
+    for (Composed& one : composed) {
+        write_page_frame(one.page, summary, one.foot, static_cast<int>(pages.size()) + 1,
+                         static_cast<int>(composed.size()));
+        pages.push_back(std::move(one.page));
+    }
+    return pages;
+}
+
+} // namespace drawercast::summary
