@@ -39,11 +39,14 @@ class Spot {
                     [node](const Standing& member) { return &member.casting->clay[node]; });
     }
 
-    /// From the nodes' areas over `foot_mm2`.
+    /// From the nodes' areas over `foot_mm2`; upward, as long as there is anything: clay only recedes.
     double fillet(double foot_mm2) {
         double sum = 0;
-        for (std::size_t k = 0; k < ground_.nodes.size(); ++k)
-            sum += ground_.nodes[k].weight_mm * (clay_area(k) - foot_mm2);
+        for (std::size_t k = ground_.nodes.size(); k-- > 0;) {
+            const double clay_mm2 = clay_area(k);
+            if (clay_mm2 == 0) break;
+            sum += ground_.nodes[k].weight_mm * (clay_mm2 - foot_mm2);
+        }
         return sum;
     }
 

@@ -47,12 +47,11 @@ double Coverage::area(std::span<const Placed> footprints, const Field& field, Co
     stops_.erase(std::unique(stops_.begin(), stops_.end()), stops_.end());
 
     double sum = 0;
-    auto next = sides_.cbegin();
-    active_.clear();
+    std::size_t next = 0;
+    strip_.clear();
     for (std::size_t i = 0; i + 1 < stops_.size(); ++i) {
-        std::erase_if(active_, [&](const Side* side) { return side->to <= stops_[i]; });
-        for (; next != sides_.cend() && next->from <= stops_[i]; ++next) active_.push_back(&*next);
-        if (active_.size() > 2) sum += strip(stops_[i], stops_[i + 1]); // more than the window
+        enter_strip(stops_[i], stops_[i + 1], next);
+        if (strip_.size() > 2) sum += strip_area(stops_[i], stops_[i + 1]); // more than the window
     }
     return sum;
 }
@@ -96,50 +95,66 @@ void Coverage::add_window() {
     sides_.push_back({width[0], width[1], window_.max.y, 0, window_owner, -1});
 }
 
-double Coverage::strip(double from, double to) {
-    standing_.clear();
-    for (const Side* side : active_) standing_.push_back({side->at(from), side->at(to), side});
-    std::sort(standing_.begin(), standing_.end(), [](const Standing& a, const Standing& b) {
-        return a.left != b.left ? a.left < b.left : a.right < b.right;
-    });
-    const bool crossing = !std::is_sorted(standing_.begin(), standing_.end(),
-                                          [](const auto& a, const auto& b) { return a.right < b.right; });
-    return crossing ? split_strip(from, to) : (to - from) * counted_length(standing_);
+bool Coverage::upward(const Crossing& a, const Crossing& b) {
+    return a.left != b.left ? a.left < b.left : a.right < b.right;
+}
+
+/// Sides that go on keep their order but where they crossed, so that sorting is nearly free.
+void Coverage::enter_strip(double from, double to, std::size_t& next) {
+    std::size_t kept = 0;
+    for (const Crossing& crossing : strip_)
+        if (crossing.side->to > from) strip_[kept++] = {crossing.right, 0, crossing.side};
+    strip_.resize(kept);
+    for (; next < sides_.size() && sides_[next].from <= from; ++next)
+        strip_.push_back({sides_[next].height, 0, &sides_[next]});
+    for (Crossing& crossing : strip_) crossing.right = crossing.side->at(to);
+    for (std::size_t i = 1; i < strip_.size(); ++i) {
+        const Crossing moved = strip_[i];
+        std::size_t j = i;
+        for (; j > 0 && upward(moved, strip_[j - 1]); --j) strip_[j] = strip_[j - 1];
+        strip_[j] = moved;
+    }
+}
+
+double Coverage::strip_area(double from, double to) {
+    for (std::size_t i = 1; i < strip_.size(); ++i)
+        if (strip_[i].right < strip_[i - 1].right) return split_strip_area(from, to);
+    return (to - from) * counted_length(strip_);
 }
 
 /// Sides cross in this strip: every length is linear between the crossings.
-double Coverage::split_strip(double from, double to) {
-    crossings_.assign({0, 1});
-    for (std::size_t i = 0; i < standing_.size(); ++i)
-        for (std::size_t j = i + 1; j < standing_.size(); ++j) {
-            const double before = standing_[j].left - standing_[i].left; // ≥ 0: sorted
-            const double after = standing_[i].right - standing_[j].right;
-            if (after > 0) crossings_.push_back(before / (before + after));
+double Coverage::split_strip_area(double from, double to) {
+    splits_.assign({0, 1});
+    for (std::size_t i = 0; i < strip_.size(); ++i)
+        for (std::size_t j = i + 1; j < strip_.size(); ++j) {
+            const double before = strip_[j].left - strip_[i].left; // ≥ 0: in order
+            const double after = strip_[i].right - strip_[j].right;
+            if (after > 0) splits_.push_back(before / (before + after));
         }
-    std::sort(crossings_.begin(), crossings_.end());
+    std::sort(splits_.begin(), splits_.end());
     double sum = 0;
-    for (std::size_t i = 0; i + 1 < crossings_.size(); ++i) {
-        const double share = crossings_[i + 1] - crossings_[i];
+    for (std::size_t i = 0; i + 1 < splits_.size(); ++i) {
+        const double share = splits_[i + 1] - splits_[i];
         if (!(share > 0)) continue;
-        const double middle = (crossings_[i] + crossings_[i + 1]) / 2;
-        middle_ = standing_;
-        for (Standing& s : middle_) s.left = s.right = s.left + (s.right - s.left) * middle;
+        const double at = (splits_[i] + splits_[i + 1]) / 2;
+        middle_ = strip_;
+        for (Crossing& c : middle_) c.left = c.right = c.left + (c.right - c.left) * at;
         std::sort(middle_.begin(), middle_.end(),
-                  [](const Standing& a, const Standing& b) { return a.left < b.left; });
+                  [](const auto& a, const auto& b) { return a.left < b.left; });
         sum += share * counted_length(middle_);
     }
     return (to - from) * sum;
 }
 
 /// Mean counted length across a strip whose sides do not cross.
-double Coverage::counted_length(const std::vector<Standing>& sorted) {
+double Coverage::counted_length(const std::vector<Crossing>& sorted) {
     std::fill(winding_.begin(), winding_.end(), 0);
     int depth = 0;
     int in_window = 0;
     int in_opening = 0;
     double last = 0;
     double sum = 0;
-    for (const Standing& s : sorted) {
+    for (const Crossing& s : sorted) {
         const double here = (s.left + s.right) / 2;
         if (depth > 0 && in_window > 0 && (!has_opening_ || (in_opening > 0) != outside_))
             sum += counted(depth) * (here - last);

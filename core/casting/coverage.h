@@ -50,7 +50,7 @@ class Coverage {
         int step = 0; ///< what the winding changes by where the sweep line passes it upward
         double at(double s) const { return height + slope * (s - from); }
     };
-    struct Standing { ///< a side in the strip at hand
+    struct Crossing { ///< a side where it crosses the strip at hand
         double left = 0;
         double right = 0;
         const Side* side = nullptr;
@@ -59,9 +59,11 @@ class Coverage {
     void add_path(const shape::Ring& path, const shape::Turn& turn, shape::Vec at, int owner);
     void add_side(shape::Vec a, shape::Vec b, int owner);
     void add_window();
-    double strip(double from, double to);
-    double split_strip(double from, double to);
-    double counted_length(const std::vector<Standing>& sorted);
+    static bool upward(const Crossing& a, const Crossing& b);
+    void enter_strip(double from, double to, std::size_t& next);
+    double strip_area(double from, double to);
+    double split_strip_area(double from, double to);
+    double counted_length(const std::vector<Crossing>& sorted);
     double counted(int depth) const;
 
     shape::Box window_;
@@ -71,10 +73,9 @@ class Coverage {
     Counting counting_ = Counting::any;
     std::vector<Side> sides_;
     std::vector<double> stops_;
-    std::vector<const Side*> active_;
-    std::vector<Standing> standing_;
-    std::vector<Standing> middle_;
-    std::vector<double> crossings_;
+    std::vector<Crossing> strip_; ///< in order upward
+    std::vector<Crossing> middle_;
+    std::vector<double> splits_;
     std::vector<int> winding_;
 };
 

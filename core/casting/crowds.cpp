@@ -48,10 +48,16 @@ Neighbors neighbors_near(const std::vector<Box>& zones, const std::vector<Place>
     return out;
 }
 
-/// The members of each dirty tile: every three pockets that meet each other and whose boxes share part of it.
-std::map<Tile, std::set<int>> crowded_tiles(const std::set<Tile>& dirty, const Neighbors& neighbors,
-                                            const std::vector<Place>& places) {
-    std::map<Tile, std::set<int>> out;
+/// Who meets in a tile, and in which part of it.
+struct Crowd {
+    std::set<int> members;
+    Box window;
+};
+
+/// The crowd of each dirty tile: every three pockets that meet each other and whose boxes share part of it.
+std::map<Tile, Crowd> crowded_tiles(const std::set<Tile>& dirty, const Neighbors& neighbors,
+                                    const std::vector<Place>& places) {
+    std::map<Tile, Crowd> out;
     const auto box = [&](int i) { return covered(places[static_cast<std::size_t>(i)]); };
     for (int i = 0; i < static_cast<int>(places.size()); ++i) {
         const auto& met = neighbors[static_cast<std::size_t>(i)];
@@ -62,25 +68,27 @@ std::map<Tile, std::set<int>> crowded_tiles(const std::set<Tile>& dirty, const N
                 const Box shared = common(common(box(i), box(met[j])), box(met[k]));
                 if (shared.empty()) continue;
                 for_each_tile(shared, [&](Tile tile) {
-                    if (dirty.contains(tile)) out[tile].insert({i, met[j], met[k]});
+                    if (!dirty.contains(tile)) return;
+                    Crowd& crowd = out[tile];
+                    crowd.members.insert({i, met[j], met[k]});
+                    crowd.window.add(common(shared, box_of(tile)));
                 });
             }
     }
     return out;
 }
 
-Correction correction_in(Tile tile, const std::set<int>& members, const std::vector<Place>& places,
-                         const Ground& ground) {
+Correction correction_in(const Crowd& crowd, const std::vector<Place>& places, const Ground& ground) {
     std::vector<const Standing*> standing;
     int at_edge = 0;
-    for (const int i : members) {
+    for (const int i : crowd.members) {
         const Place& place = places[static_cast<std::size_t>(i)];
         standing.push_back(&place.standing);
         at_edge += place.at_edge ? 1 : 0;
     }
     std::sort(standing.begin(), standing.end(),
               [](const Standing* a, const Standing* b) { return a->pocket->subject < b->pocket->subject; });
-    return crowded_in(box_of(tile), standing, ground,
+    return crowded_in(crowd.window, standing, ground,
                       at_edge >= 3); // all three must reach out for a point outside
 }
 
@@ -99,8 +107,8 @@ void Crowds::refresh(const std::vector<Box>& dirty, const std::vector<Place>& pl
     }
     for (const Tile& tile : tiles) all_.erase(tile);
     const auto crowded = crowded_tiles(tiles, neighbors_near(zones, places, contacts), places);
-    for (const auto& [tile, members] : crowded) {
-        Correction correction = correction_in(tile, members, places, ground);
+    for (const auto& [tile, crowd] : crowded) {
+        Correction correction = correction_in(crowd, places, ground);
         if (correction != Correction{}) all_.emplace(tile, std::move(correction));
     }
 }

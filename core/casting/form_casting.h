@@ -13,9 +13,9 @@
 namespace drawercast::casting {
 
 /// Heights at which clay that meets other clay is looked at; see clay_nodes.
-inline constexpr int shared_clay_nodes = 16;
+inline constexpr int shared_clay_nodes = 12;
 /// Heights for a pocket's own clay where it has no closed form, between any two heights of fillets.
-inline constexpr int own_clay_nodes = 24;
+inline constexpr int own_clay_nodes = 16;
 
 struct FormIn {
     std::shared_ptr<const layout::PocketForm> form; ///< by instance

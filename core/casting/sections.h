@@ -16,7 +16,7 @@ using FormCut = layout::Cut<shape::InObject>;
 
 inline constexpr double block_sagitta_mm =
     0.002; ///< chords of a block's arcs; their area is the arcs' all the same
-inline constexpr double clay_sagitta_mm = 0.01; ///< chords of the clay's arcs
+inline constexpr double clay_sagitta_mm = 0.02; ///< chords of the clay's arcs
 
 /// Height of a cut's block: its depth, but never over the insert's thickness.
 double height_of(const FormCut& cut, double insert_mm);
