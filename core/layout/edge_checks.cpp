@@ -30,7 +30,7 @@ void take_outside(const Gap& gap, Overlap& outside) {
 }
 
 void add_outside(const PlacedPocket& pocket, const Overlap& outside, std::vector<Check>& checks) {
-    if (outside.mm > slack_mm)
+    if (outside.found())
         checks.push_back({Code::outside,
                           Severity::mend,
                           {pocket.subject},
@@ -47,7 +47,7 @@ void add_outside(const PlacedPocket& pocket, const Overlap& outside, std::vector
 void add_edge_checks(const PlacedPocket& pocket, const Insert& insert, const Minimums& minimums,
                      std::vector<Check>& checks) {
     const Overlap on_obstruction = obstructed(pocket, insert);
-    if (on_obstruction.mm > slack_mm) {
+    if (on_obstruction.found()) {
         // The obstruction explains what is missing of the insert there; only leaving the drawer itself is
         // news.
         checks.push_back({Code::obstructed,
@@ -80,7 +80,7 @@ void add_edge_checks(const PlacedPocket& pocket, const Insert& insert, const Min
             edge.take(gap, limit);
         }
     }
-    if (outside.mm > slack_mm)
+    if (outside.found())
         add_outside(pocket, outside, checks);
     else if (edge.found())
         checks.push_back(edge.check(Code::edge_thin, {pocket.subject}));

@@ -27,7 +27,7 @@ std::optional<Check> pair_check(const PlacedPocket& first, const PlacedPocket& s
             if (gap.mm == 0) overlap.take(shape::overlap_width(outline_a, outline_b), gap.a);
         }
     }
-    if (overlap.mm > slack_mm)
+    if (overlap.found())
         return Check{Code::overlap,      Severity::mend, {a.subject, b.subject}, overlap.mm, 0,
                      CheckFrame::drawer, overlap.at,     std::nullopt,           false};
     if (wall.found()) return wall.check(Code::wall_thin, {a.subject, b.subject});

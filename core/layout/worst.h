@@ -43,8 +43,12 @@ class Worst {
     double limit_ = 0;
 };
 
+/// Outlines that overlap by less are flush: turned ones do so by what set operations round their vertices.
+inline constexpr double flush_mm = 0.003;
+
 /// The widest of several overlaps.
 struct Overlap {
+    bool found() const { return mm > flush_mm; }
     double mm = 0;
     shape::Vec at;
     std::optional<shape::Vec> to;

@@ -88,6 +88,7 @@ TEST_P(LayoutChecks, AppearAtTheRightFigure) {
 }
 
 const std::vector<std::string> both{"a#1", "b#1"};
+
 constexpr auto mend = Severity::mend;
 constexpr auto look = Severity::look;
 
@@ -179,6 +180,22 @@ INSTANTIATE_TEST_SUITE_P(
         Expectation{"a notch does not lower it",
                     one({sunk(square, 40)}, 0, 70.5, {notch(shape::Circle{25}, {{20, 0}, 0}, 45)}),
                     Code::too_high, mend, 90.5, 90}));
+
+TEST(LayoutChecksOfNeighbors, FlushSidesAtAnyTurnAreAThinWallAndNoOverlap) {
+    for (int turn_deg = 0; turn_deg < 180; ++turn_deg) {
+        const double turn = turn_deg * std::numbers::pi / 180;
+        const shape::Vec step{40 * std::cos(turn), 40 * std::sin(turn)};
+        const double turned = turn_deg;
+        Scene scene; // in floating point they overlap or part by next to nothing
+        scene.add(object_of("a", {sunk(square, 30)}), {{{150.3, 150.7}, turned}});
+        scene.add(object_of("b", {sunk(square, 30)}), {{shape::Vec{150.3, 150.7} + step, turned}});
+        const auto checks = scene.checks();
+        EXPECT_TRUE(only(checks, Code::overlap).empty()) << turn_deg;
+        const auto found = only(checks, Code::wall_thin);
+        ASSERT_EQ(found.size(), 1U) << turn_deg;
+        EXPECT_NEAR(found[0].value, 0, 1e-9) << turn_deg;
+    }
+}
 
 TEST(LayoutChecksOfTheDrawer, AnInsertHigherThanTheDrawerIsAMend) {
     Scene scene;
