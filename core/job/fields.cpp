@@ -32,15 +32,12 @@ void Reading::report(std::string code, const JsonValue& at, std::string what, st
     if (!full()) problems_.emplace_back(std::move(code), at.where(), std::move(what), std::move(fix));
 }
 
-std::optional<double> read_number(Reading& reading, const JsonValue& at) {
-    const auto value = at.kind() == JsonKind::number ? parse_number(at.raw()) : std::nullopt;
-    if (!value) reading.report("number", at, "is not a number", "Write a plain number there");
-    return value;
-}
-
 std::optional<double> read_number(Reading& reading, const JsonValue& at, std::string_view path) {
-    const auto value = read_number(reading, at);
-    if (!value) return std::nullopt;
+    const auto value = at.kind() == JsonKind::number ? parse_number(at.raw()) : std::nullopt;
+    if (!value) {
+        reading.report("number", at, "is not a number", "Write a plain number there");
+        return std::nullopt;
+    }
     const Range& range = range_of(path);
     if (!in_range(*value, range)) {
         reading.report("number-range", at, rounded_text(*value, 9) + " is out of range",
@@ -156,13 +153,8 @@ void Fields::point(std::string_view key, shape::Vec& value) {
         return reading_.report("point", *at, "is not a point", "Write [x, y] in mm");
     std::vector<double> xy;
     at->each_item([&](JsonValue item) {
-        const auto coordinate = read_number(reading_, item);
-        if (!coordinate) return;
-        if (std::abs(*coordinate) <= most_coordinate_mm)
-            xy.push_back(grained(*coordinate));
-        else
-            reading_.report("number-range", item, "lies further away than any workshop is long",
-                            "Use coordinates within " + number_text(most_coordinate_mm) + " mm");
+        if (const auto number = read_number(reading_, item, "/point/coordinate_mm"))
+            xy.push_back(grained(*number));
     });
     if (xy.size() == 2) value = {xy[0], xy[1]};
 }

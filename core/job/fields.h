@@ -49,7 +49,7 @@ class Fields {
     void flag(std::string_view key, bool& value);
     void lengths(std::string_view key, std::vector<double>& values); ///< each with the range of `key`
     void pair(std::string_view key, double& first, double& second);  ///< two lengths with the range of `key`
-    void point(std::string_view key, shape::Vec& value); ///< coordinates within ±most_coordinate_mm
+    void point(std::string_view key, shape::Vec& value);             ///< grained
     void texts(std::string_view key, std::vector<std::string>& values);
     void kept(std::string_view key, std::string& raw_list); ///< a list this version carries along
 
@@ -114,12 +114,9 @@ class Fields {
     std::vector<std::string_view> asked_;
 };
 
-inline constexpr double most_coordinate_mm = 100000; ///< a workshop's length
 inline constexpr std::size_t most_text_characters = 100000;
 
-/// A finite number; nothing, and a report, where it is none.
-std::optional<double> read_number(Reading& reading, const JsonValue& at);
-/// The same within the range of `path`.
+/// A finite number within the range of `path`; nothing, and a report, where it is none.
 std::optional<double> read_number(Reading& reading, const JsonValue& at, std::string_view path);
 
 } // namespace drawercast::job

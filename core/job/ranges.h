@@ -8,7 +8,9 @@ namespace drawercast::job {
 
 /// The numbers a job may hold. The JSON Schema states the same ones; a test holds them against each other.
 struct Range {
-    std::string_view path; ///< JSON pointer with * for list items: "/shop/boards/*/thickness_mm"
+    /// JSON pointer with * for list items: "/shop/boards/*/thickness_mm". A list of numbers has the range of
+    /// each; those of any outline are under /outline, of any [x, y] under /point.
+    std::string_view path;
     double least = 0;
     double most = 0;
     bool open_least = false; ///< `least` itself is refused

@@ -3,7 +3,7 @@
 
 #include "base/number.h"
 
-#include <cmath>
+#include <array>
 #include <optional>
 #include <utility>
 
@@ -11,33 +11,62 @@ namespace drawercast::job {
 
 namespace {
 
-constexpr double most_outline_mm = 10000;
 constexpr std::size_t most_corners = 5000;
 /// Of one job, arcs as their chords. Forty bytes can ask for ten thousand chords; a thousand objects with
 /// rounded outlines come to half a million.
 constexpr std::size_t most_corners_in_all = 3'000'000;
 
-/// The numbers of a list of `least` to `most` of them; empty and a report where it is none.
-std::vector<double> sizes(Reading& reading, JsonValue at, std::size_t least, std::size_t most) {
-    if (at.kind() != JsonKind::array || at.size() < least || at.size() > most) {
+/// Which numbers a list holds: one to three, each with its range; the last may be left out where it says so.
+struct Sizes {
+    std::string_view paths[3];
+    std::size_t least = 1;
+    std::size_t most = 1;
+};
+constexpr std::string_view size_path = "/outline/size_mm";
+constexpr std::string_view coordinate_path = "/outline/coordinate_mm";
+constexpr Sizes rectangle_sizes{{size_path, size_path, "/outline/corner_mm"}, 2, 3};
+constexpr Sizes circle_sizes{{size_path}, 1, 1};
+constexpr Sizes capsule_sizes{{size_path, size_path}, 2, 2};
+constexpr Sizes corner_sizes{{coordinate_path, coordinate_path, "/outline/sagitta_mm"}, 2, 3};
+
+/// The numbers of a list, those left out 0; nothing and a report where it is none.
+std::optional<std::array<double, 3>> read_sizes(Reading& reading, JsonValue at, const Sizes& sizes) {
+    if (at.kind() != JsonKind::array || at.size() < sizes.least || at.size() > sizes.most) {
         reading.report("outline", at,
-                       "needs " + std::to_string(least) +
-                           (least == most ? "" : " to " + std::to_string(most)) + " numbers",
+                       "needs " + std::to_string(sizes.least) +
+                           (sizes.least == sizes.most ? "" : " to " + std::to_string(sizes.most)) +
+                           " numbers",
                        "Write them as a list, in mm");
-        return {};
+        return std::nullopt;
     }
-    std::vector<double> values;
+    std::array<double, 3> values{};
+    std::size_t count = 0;
+    bool all = true;
     at.each_item([&](JsonValue item) {
-        const auto value = read_number(reading, item);
-        if (!value) return;
-        if (std::abs(*value) <= most_outline_mm)
-            values.push_back(grained(*value));
-        else
-            reading.report("number-range", item, rounded_text(*value, 9) + " is out of range",
-                           "Use numbers within " + number_text(most_outline_mm) + " mm");
+        const auto value = read_number(reading, item, sizes.paths[count]);
+        all = all && value;
+        values[count++] = grained(value.value_or(0));
     });
-    if (values.size() != at.size()) values.clear();
+    if (!all) return std::nullopt;
     return values;
+}
+
+std::optional<shape::Given> read_rectangle(Reading& reading, JsonValue at) {
+    const auto s = read_sizes(reading, at, rectangle_sizes);
+    if (!s) return std::nullopt;
+    return shape::Rectangle{(*s)[0], (*s)[1], (*s)[2]};
+}
+
+std::optional<shape::Given> read_circle(Reading& reading, JsonValue at) {
+    const auto s = read_sizes(reading, at, circle_sizes);
+    if (!s) return std::nullopt;
+    return shape::Circle{(*s)[0]};
+}
+
+std::optional<shape::Given> read_capsule(Reading& reading, JsonValue at) {
+    const auto s = read_sizes(reading, at, capsule_sizes);
+    if (!s) return std::nullopt;
+    return shape::Capsule{(*s)[0], (*s)[1]};
 }
 
 std::optional<shape::Given> read_polygon(Reading& reading, JsonValue at) {
@@ -48,29 +77,12 @@ std::optional<shape::Given> read_polygon(Reading& reading, JsonValue at) {
     }
     shape::Polygon polygon;
     at.each_item([&](JsonValue corner) {
-        const auto xy = sizes(reading, corner, 2, 3);
-        if (!xy.empty()) polygon.corners.push_back({{xy[0], xy[1]}, xy.size() > 2 ? xy[2] : 0});
+        if (reading.full()) return;
+        const auto s = read_sizes(reading, corner, corner_sizes);
+        if (s) polygon.corners.push_back({{(*s)[0], (*s)[1]}, (*s)[2]});
     });
     if (polygon.corners.size() != at.size()) return std::nullopt;
     return polygon;
-}
-
-std::optional<shape::Given> read_rectangle(Reading& reading, JsonValue at) {
-    const auto s = sizes(reading, at, 2, 3);
-    if (s.empty()) return std::nullopt;
-    return shape::Rectangle{s[0], s[1], s.size() > 2 ? s[2] : 0};
-}
-
-std::optional<shape::Given> read_circle(Reading& reading, JsonValue at) {
-    const auto s = sizes(reading, at, 1, 1);
-    if (s.empty()) return std::nullopt;
-    return shape::Circle{s[0]};
-}
-
-std::optional<shape::Given> read_capsule(Reading& reading, JsonValue at) {
-    const auto s = sizes(reading, at, 2, 2);
-    if (s.empty()) return std::nullopt;
-    return shape::Capsule{s[0], s[1]};
 }
 
 struct Family {

@@ -1,72 +1,251 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/number.h"
-#include "job/json_tree.h"
 #include "job/ranges.h"
 #include "job/store.h"
+
+#include "core/job/full_job.h"
+#include "core/job/random_job.h"
 
 #include <gtest/gtest.h>
 
 #include <cmath>
+#include <cstdlib>
+#include <filesystem>
+#include <map>
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
 namespace drawercast::job {
 namespace {
 
-using Found = std::optional<JsonValue>;
+const std::string schema_path = DRAWERCAST_SOURCE_DIR "/resources/schema/job.schema.json";
 
-Found number_schema(const JsonValue& schema, std::string_view path);
+/// The schema, and walks through it that follow "$ref".
+class Schema : public ::testing::Test {
+  protected:
+    void SetUp() override {
+        const auto bytes = read_file(schema_path, most_json_bytes);
+        ASSERT_TRUE(bytes);
+        text_ = *bytes;
+        auto tree = parse_json(text_);
+        ASSERT_TRUE(tree);
+        tree_.emplace(std::move(*tree));
+        ASSERT_TRUE(tree_->repeated_keys().empty());
+    }
 
-Found number_schema(const Found& schema, std::string_view path) {
-    return schema ? number_schema(*schema, path) : std::nullopt;
-}
+    JsonValue resolved(JsonValue schema) const {
+        const auto ref = schema.find("$ref");
+        return ref ? *testing::value_at(tree_->root(), ref->text().substr(1)) : schema;
+    }
 
-/// The schema of the number at a path like "/shop/boards/*/thickness_mm": through properties and list items,
-/// and into the one alternative that fits where there are several.
-Found number_schema(const JsonValue& schema, std::string_view path) {
-    if (const auto alternatives = schema.find("anyOf"); alternatives && !schema.find("properties")) {
-        Found found;
-        alternatives->each_item([&](JsonValue one) {
-            if (!found) found = number_schema(one, path);
-        });
-        return found;
+    /// Every number the schema allows, by the path of its range.
+    void gather_numbers(JsonValue at, const std::string& path) {
+        const auto ref = at.find("$ref");
+        if (ref && (ref->text() == "#/$defs/outline" || ref->text() == "#/$defs/point"))
+            return gather_numbers(resolved(at), ref->text() == "#/$defs/point" ? "/point" : "/outline");
+        const JsonValue schema = resolved(at);
+        const auto type = schema.find("type");
+        if (type && (type->text() == "number" || type->text() == "integer")) return add_number(schema, path);
+        if (const auto alternatives = schema.find("anyOf"))
+            alternatives->each_item([&](JsonValue one) { gather_numbers(one, path); });
+        if (const auto items = schema.find("items")) {
+            const auto item_type = resolved(*items).find("type");
+            gather_numbers(*items, item_type && item_type->text() == "number" ? path : path + "/*");
+        }
+        if (const auto several = schema.find("prefixItems")) {
+            int index = 0;
+            several->each_item(
+                [&](JsonValue one) { gather_numbers(one, path + "/" + std::to_string(index++)); });
+        }
+        if (const auto properties = schema.find("properties"))
+            properties->each_member([&](std::string_view key, JsonValue one) {
+                gather_numbers(one, path + "/" + std::string(key));
+            });
     }
-    if (path.empty()) { // a list of numbers: the range is that of its items
-        if (schema.find("items")) return number_schema(schema.find("items"), path);
-        return schema.find("maximum") ? Found(schema) : std::nullopt;
+
+    void add_number(JsonValue schema, const std::string& path) {
+        static const std::map<std::string, std::string> names{
+            {"/point", "/point/coordinate_mm"},
+            {"/outline/rect/0", "/outline/size_mm"},
+            {"/outline/rect/1", "/outline/size_mm"},
+            {"/outline/rect/2", "/outline/corner_mm"},
+            {"/outline/circle", "/outline/size_mm"},
+            {"/outline/capsule", "/outline/size_mm"},
+            {"/outline/polygon/*/0", "/outline/coordinate_mm"},
+            {"/outline/polygon/*/1", "/outline/coordinate_mm"},
+            {"/outline/polygon/*/2", "/outline/sagitta_mm"},
+            {"/objects/*/levels/*/lying/*/0", "/objects/*/levels/*/lying/*/length_mm"},
+            {"/objects/*/levels/*/lying/*/1", "/objects/*/levels/*/lying/*/diameter_mm"}};
+        const auto name = names.find(path);
+        numbers_.emplace(name == names.end() ? path : name->second, schema);
     }
-    const auto end = path.find('/', 1);
-    const auto word = path.substr(1, end == std::string_view::npos ? end : end - 1);
-    const auto rest = end == std::string_view::npos ? std::string_view() : path.substr(end);
-    if (word == "*") return number_schema(schema.find("items"), rest);
-    if (const auto pair = schema.find("prefixItems")) {
-        std::vector<JsonValue> both;
-        pair->each_item([&](JsonValue item) { both.push_back(item); });
-        return number_schema(both.at(word == "length_mm" ? 0 : 1), rest);
-    }
-    const auto properties = schema.find("properties");
-    return properties ? number_schema(properties->find(word), rest) : std::nullopt;
-}
+
+    std::string text_;
+    std::optional<JsonTree> tree_;
+    std::multimap<std::string, JsonValue> numbers_;
+};
 
 double number_at(const JsonValue& schema, const char* key) {
     const auto value = schema.find(key);
     return value ? parse_number(value->raw()).value() : NAN;
 }
 
-TEST(Schema, states_the_ranges_that_the_reader_keeps) {
-    const auto text = read_file(DRAWERCAST_SOURCE_DIR "/resources/schema/job.schema.json", most_json_bytes);
-    ASSERT_TRUE(text);
-    const auto schema = parse_json(*text);
-    ASSERT_TRUE(schema);
-    for (const auto& range : ranges()) {
-        const auto found = number_schema(schema->root(), range.path);
-        ASSERT_TRUE(found) << range.path;
-        EXPECT_EQ(number_at(*found, "maximum"), range.most) << range.path;
-        EXPECT_EQ(number_at(*found, range.open_least ? "exclusiveMinimum" : "minimum"), range.least)
-            << range.path;
-        EXPECT_EQ(found->find("type")->text(), range.whole ? "integer" : "number") << range.path;
+TEST_F(Schema, states_the_ranges_that_the_reader_keeps_and_no_others) {
+    gather_numbers(tree_->root(), "");
+    std::set<std::string> stated;
+    for (const auto& [path, schema] : numbers_) {
+        SCOPED_TRACE(path);
+        stated.insert(path);
+        const Range& range = range_of(path); // stops where there is none
+        EXPECT_EQ(number_at(schema, "maximum"), range.most);
+        EXPECT_EQ(number_at(schema, range.open_least ? "exclusiveMinimum" : "minimum"), range.least);
+        EXPECT_EQ(schema.find("type")->text(), range.whole ? "integer" : "number");
     }
+    for (const auto& range : ranges()) EXPECT_EQ(stated.count(std::string(range.path)), 1u) << range.path;
+}
+
+/// The members that are written, in order; of a list's items those of each, without repeats.
+std::vector<std::string> keys_of(const JsonValue& object) {
+    std::vector<std::string> keys;
+    object.each_member([&](std::string_view key, JsonValue) { keys.emplace_back(key); });
+    return keys;
+}
+
+TEST_F(Schema, names_every_key_that_is_written_in_the_order_it_is_written) {
+    const std::string text = write_job(testing::full_job());
+    const auto job = parse_json(text);
+    ASSERT_TRUE(job);
+    const std::pair<const char*, const char*> parts[] = {
+        {"", ""},
+        {"/shop", "/$defs/shop"},
+        {"/shop/boards/*", "/$defs/board"},
+        {"/shop/stiffeners/*", "/$defs/stiffener"},
+        {"/shop/closures/*", "/$defs/closure"},
+        {"/foam", "/$defs/foam"},
+        {"/foam/kits/*", "/$defs/kit"},
+        {"/foam/cup", "/$defs/cup"},
+        {"/mold", "/$defs/mold"},
+        {"/mold/stiffeners", "/$defs/stiffener_choice"},
+        {"/minimums", "/$defs/minimums"},
+        {"/objects/*", "/$defs/object"},
+        {"/drawers/*", "/$defs/drawer"},
+        {"/drawers/*/obstructions/*", "/$defs/obstruction"},
+        {"/drawers/*/pockets/*", "/$defs/pocket"},
+        {"/drawers/*/pockets/*/notches/*", "/$defs/notch"},
+        {"/drawers/*/vents", "/$defs/vents"},
+        {"/drawers/*/vents/keep/*", "/$defs/kept_vent"},
+        {"/drawers/*/pours/*", "/$defs/pour"},
+        {"/left_as_is/*", "/$defs/left_as_is"},
+    };
+    for (const auto& [written, stated] : parts) {
+        SCOPED_TRACE(written);
+        const auto part = testing::value_at(job->root(), written);
+        ASSERT_TRUE(part);
+        EXPECT_EQ(keys_of(*part),
+                  keys_of(*testing::value_at(tree_->root(), stated + std::string("/properties"))));
+    }
+    std::set<std::string> level_keys; // no level has them all
+    testing::value_at(job->root(), "/objects/*/levels")->each_item([&](JsonValue level) {
+        for (const auto& key : keys_of(level)) level_keys.insert(key);
+    });
+    std::set<std::string> stated;
+    for (const auto& key : keys_of(*testing::value_at(tree_->root(), "/$defs/level/properties")))
+        stated.insert(key);
+    EXPECT_EQ(level_keys, stated);
+}
+
+/// The same value, whatever the blanks.
+std::string plain(std::string_view raw) {
+    std::string text;
+    for (const char c : raw)
+        if (c != ' ' && c != '\n') text += c;
+    return text;
+}
+
+TEST_F(Schema, states_the_defaults_that_keys_left_out_take) {
+    Job job; // everything at its default, one of each part
+    job.shop.edit([](Shop& shop) {
+        shop.boards = {Board{}};
+        shop.stiffeners = {Stiffener{}};
+        shop.closures = {Closure{}};
+    });
+    job.foam.edit([](Foam& foam) {
+        foam.kits = {Kit{}};
+        foam.cup = Cup{};
+    });
+    job.objects = {Shared<Object>(Object{})};
+    Drawer drawer;
+    drawer.obstructions = {Obstruction{}};
+    drawer.pockets = {Pocket{}};
+    drawer.pockets[0].notches = {Notch{}};
+    job.drawers = {Shared<Drawer>(Drawer{}), Shared<Drawer>(drawer)};
+    job.left_as_is = {LeftAsIs{}};
+    Job set = job; // what is set by the maker, at its default
+    set.mold.stiffeners = StiffenerChoice{};
+    set.drawers[1].edit([](Drawer& d) { d.vents = Vents{{KeptVent{}}, true, {}}; });
+
+    const std::string texts[] = {write_job(job), write_job(set)};
+    const std::tuple<int, const char*, const char*> parts[] = {
+        {0, "", ""},
+        {0, "/shop", "shop"},
+        {0, "/shop/boards/*", "board"},
+        {0, "/shop/stiffeners/*", "stiffener"},
+        {0, "/shop/closures/*", "closure"},
+        {0, "/foam", "foam"},
+        {0, "/foam/kits/*", "kit"},
+        {0, "/foam/cup", "cup"},
+        {0, "/mold", "mold"},
+        {1, "/mold/stiffeners", "stiffener_choice"},
+        {0, "/minimums", "minimums"},
+        {0, "/objects/*", "object"},
+        {0, "/drawers/*", "drawer"},
+        {0, "/drawers/1/obstructions/*", "obstruction"},
+        {0, "/drawers/1/pockets/*", "pocket"},
+        {0, "/drawers/1/pockets/*/notches/*", "notch"},
+        {1, "/drawers/1/vents", "vents"},
+        {1, "/drawers/1/vents/keep/*", "kept_vent"},
+        {0, "/left_as_is/*", "left_as_is"},
+    };
+    for (const auto& [which, written, stated] : parts) {
+        const auto tree = parse_json(texts[which]);
+        const auto part = testing::value_at(tree->root(), written);
+        ASSERT_TRUE(part) << written;
+        const std::string schema = *stated == 0 ? "" : "/$defs/" + std::string(stated);
+        testing::value_at(tree_->root(), schema + "/properties")
+            ->each_member([&](std::string_view key, JsonValue value) {
+                const auto fallback = value.find("default");
+                if (!fallback) return;
+                SCOPED_TRACE(std::string(written) + "/" + std::string(key));
+                if (fallback->raw() == "[]" || key == "cup") return; // filled above, to see into them
+                EXPECT_EQ(plain(part->find(key)->raw()), plain(fallback->raw()));
+            });
+    }
+}
+
+/// An independent validator's word: what is written is valid, what is out of range is not.
+TEST_F(Schema, a_validator_agrees_with_the_reader) {
+    if (std::system("python3 -c 'import jsonschema' 2>/dev/null") != 0) GTEST_SKIP() << "no validator here";
+    namespace fs = std::filesystem;
+    std::string pattern = (fs::temp_directory_path() / "drawercast-schema-XXXXXX").string();
+    ASSERT_NE(::mkdtemp(pattern.data()), nullptr);
+    const fs::path folder = pattern;
+    const std::string full = write_job(testing::full_job());
+    ASSERT_TRUE(write_file((folder / "valid-full.json").string(), full));
+    for (unsigned seed = 0; seed < 20; ++seed)
+        ASSERT_TRUE(write_file((folder / ("valid-" + std::to_string(seed) + ".json")).string(),
+                               write_job(testing::RandomJob(seed).make())));
+    int count = 0;
+    for (const auto& range : ranges())
+        for (const double value : {range.least - 1, range.most + 1})
+            ASSERT_TRUE(write_file(
+                (folder / ("refused-" + std::to_string(count++) + ".json")).string(),
+                testing::with_value(full, testing::place_of_range(range.path), number_text(value))));
+    const std::string command =
+        "python3 " DRAWERCAST_SOURCE_DIR "/tests/core/job/validate.py " + schema_path + " " + folder.string();
+    EXPECT_EQ(std::system(command.c_str()), 0);
+    fs::remove_all(folder);
 }
 
 } // namespace
