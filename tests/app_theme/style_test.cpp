@@ -257,5 +257,26 @@ TEST_P(StyleIn, NothingMovesByItselfAndAWheelChangesNoChoice) {
     EXPECT_EQ(style->styleHint(QStyle::SH_ComboBox_AllowWheelScrolling, nullptr, nullptr, nullptr), 0);
 }
 
+TEST(Style, AShownWindowFollowsAChangeOfThemeAndTextSize) {
+    QApplication& application = test::application();
+    const auto wear = [&](const Theme& theme, double text_scale) {
+        application.setStyle(new Style(theme, text_scale));
+        application.setPalette(widget_palette(theme));
+        QApplication::processEvents(); // the change reaches widgets by events
+    };
+    wear(light_theme(), 1.0);
+    QPushButton button("Place");
+    button.setFocusPolicy(Qt::NoFocus); // its border is what is looked at
+    button.show();
+    EXPECT_EQ(button.palette().color(QPalette::Window), light_theme().pane);
+    EXPECT_EQ(button.grab().toImage().pixelColor(0, 0), light_theme().edge);
+    const int height = button.sizeHint().height();
+    wear(dark_theme(), 1.5);
+    EXPECT_EQ(button.palette().color(QPalette::Window), dark_theme().pane);
+    EXPECT_EQ(button.grab().toImage().pixelColor(0, 0), dark_theme().edge);
+    EXPECT_GT(button.sizeHint().height(), height);
+    EXPECT_TRUE(application.styleSheet().isEmpty());
+}
+
 } // namespace
 } // namespace drawercast::theme
