@@ -25,8 +25,6 @@ constexpr std::array temperature{Unit{"°c"}, Unit{"c"}, Unit{"°f", 5.0 / 9, -1
                                  Unit{"f", 5.0 / 9, -160.0 / 9}};
 constexpr std::array warmer{Unit{"°c"}, Unit{"k"}, Unit{"c"}, Unit{"°f", 5.0 / 9}, Unit{"f", 5.0 / 9}};
 constexpr std::array altitude{Unit{"m"}, Unit{"ft", units::mm_per_foot / 1000}};
-constexpr std::array density{Unit{"g/ml"}, Unit{"kg/m³", 0.001},
-                             Unit{"lb/ft³", units::kg_m3_per_pound_per_cubic_foot / 1000}};
 
 /// Capital letters of ASCII only: the words have no others.
 std::string lower(std::string_view text) {
@@ -56,8 +54,6 @@ std::span<const Unit> units_of(Quantity quantity) {
         return warmer;
     case Quantity::altitude_m:
         return altitude;
-    case Quantity::density_g_ml:
-        return density;
     }
     return {};
 }

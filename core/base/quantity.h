@@ -19,7 +19,7 @@ enum class Quantity {
     temperature_c,
     warmer_k,
     altitude_m,
-    density_g_ml
+
 };
 
 /// A unit's word as typed behind a number (lower case): value in the job's unit = typed × scale + zero.
