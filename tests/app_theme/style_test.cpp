@@ -266,7 +266,8 @@ TEST(Style, AShownWindowFollowsAChangeOfThemeAndTextSize) {
     };
     wear(light_theme(), 1.0);
     QPushButton button("Place");
-    button.setFocusPolicy(Qt::NoFocus); // its border is what is looked at
+    button.setFocusPolicy(Qt::NoFocus); // its border is looked at: neither focus nor pointer may be on it
+    button.move(300, 300);
     button.show();
     EXPECT_EQ(button.palette().color(QPalette::Window), light_theme().pane);
     EXPECT_EQ(button.grab().toImage().pixelColor(0, 0), light_theme().edge);
