@@ -4,41 +4,30 @@
 #include "base/problem.h"
 #include "casting/answers.h"
 #include "layout/insert.h"
-#include "layout/pocket.h"
 
 #include <memory>
 #include <string>
 #include <vector>
 
-/// The pattern board: what stands on it, mirrored and enlarged for the shrinkage.
 namespace drawercast::casting {
-
-inline constexpr double fixing_inset_mm =
-    15; ///< of a screw from the block's edge (common practice, no source)
-inline constexpr double two_screws_from_mm =
-    40; ///< a shorter block gets one screw and a pin (common practice)
 
 struct BoardPocket {
     std::shared_ptr<const layout::PlacedPocket> pocket;
-    std::string name; ///< as it stands on the template
+    std::string name; ///< as it is to stand on the block
 };
 
 struct BoardIn {
-    std::shared_ptr<const layout::Insert> insert; ///< not null
+    std::shared_ptr<const layout::Insert> insert;
     double shrinkage = 0;
-    double fillet_mm = 5; ///< as made, not enlarged
-    double film_mm = 0.1; ///< of sealer, not enlarged
+    double fillet_mm = 5;
+    double film_mm = 0.1; ///< of the sealer, on all faces that show
     std::vector<BoardPocket> pockets;
 };
 
-/// The blocks at their sealed sizes, numbered in reading order of the board (from the back, left to right),
-/// each with its fixing points; fillers where the box is not insert; the clay around all feet. Refused where
-/// an area can't be worked out.
+/// The pattern board with all that stands on it: mirrored, enlarged, sealed sizes. Blocks are numbered row by
+/// row from the back, left to right. Each piece of a block (levels and notches that touch) is screwed on in
+/// its largest level. The set operations' problem ("geometry") where the fillers or the clay line can't be
+/// worked out.
 Expected<PatternBoard> pattern_board_of(const BoardIn& in);
-
-/// Where a block is screwed from below: two points on a line through its middle along one of its sides, as
-/// far apart as they can be while each is `fixing_inset_mm` from the edge (as far as the middle is, where the
-/// block is narrower); one in the middle where it is under `two_screws_from_mm` long.
-std::vector<shape::Point<shape::InMold>> fixing_points(const shape::Outline<shape::InMold>& foot);
 
 } // namespace drawercast::casting
