@@ -30,11 +30,15 @@ const std::string program = "Drawercast " DRAWERCAST_VERSION;
 /// Letters need Qt's fonts, fonts need an application object; the offscreen platform needs no display.
 class Lettering {
   public:
-    Lettering() : application_(count_, arguments_.data()) {
+    Lettering() : quiet_(qInstallMessageHandler(ignore)), application_(count_, arguments_.data()) {
         DRAWERCAST_DEMAND(theme::load_fonts(), "the embedded fonts are there");
     }
 
   private:
+    /// Standard error is for what a script must know; what Qt thinks of the session it runs in is not.
+    static void ignore(QtMsgType, const QMessageLogContext&, const QString&) {}
+
+    QtMessageHandler quiet_;
     std::array<char, 11> name_{"drawercast"};
     std::array<char, 10> platform_{"-platform"};
     std::array<char, 10> offscreen_{"offscreen"};
