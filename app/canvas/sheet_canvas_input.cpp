@@ -210,12 +210,12 @@ void SheetCanvas::dragMoveEvent(QDragMoveEvent* event) {
 void SheetCanvas::dragLeaveEvent(QDragLeaveEvent*) { preview(std::nullopt); }
 
 void SheetCanvas::dropEvent(QDropEvent* event) {
-    const auto data = event->mimeData()->data(ObjectsModel::mime_type);
-    auto job = with_dropped(data, event->position());
+    const auto object = event->mimeData()->data(ObjectsModel::mime_type);
+    auto job = with_dropped(object, event->position());
     if (!job) return preview(std::nullopt);
     std::string made;
     const auto at = view_.to_mm(event->position());
-    commit(tr("Place"), job::placed(document_.job(), selection_.drawer(), data.toStdString(),
+    commit(tr("Place"), job::placed(document_.job(), selection_.drawer(), object.toStdString(),
                                     {{std::round(at.x), std::round(at.y)}, 0}, &made));
     selection_.choose_pockets({made});
     setFocus();

@@ -49,6 +49,7 @@ class Document : public QObject {
     std::optional<Problem> save(const QString& path);
 
     QUndoStack& undo_stack() { return undo_; }
+    const QUndoStack& undo_stack() const { return undo_; }
     const QString& path() const { return path_; }
     bool unsaved() const {
         return !(job_ == saved_job_);

@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "panes/sketch.h"
+
+#include "shape/contour.h"
+
+#include "sheets/paint.h"
+#include "sheets/path.h"
+
+#include <QPainter>
+#include <QPainterPath>
+
+#include <algorithm>
+
+namespace drawercast::app {
+
+namespace {
+
+struct Part {
+    QPainterPath path;
+    double depth_mm = 0;
+};
+
+void add(std::vector<Part>& parts, const shape::Given& given, const shape::Pose& pose, double depth_mm) {
+    const auto contour = shape::contour_of(given);
+    if (contour)
+        parts.push_back({sheets::painter_path(sheets::path_of(shape::placed(*contour, pose))), depth_mm});
+}
+
+void add(std::vector<Part>& parts, const job::Lying& lying, const shape::Pose& pose) {
+    double length = 0;
+    for (const auto& cylinder : lying.cylinders) length += cylinder.length_mm;
+    double x = -length / 2;
+    for (const auto& cylinder : lying.cylinders) {
+        const shape::Pose own{shape::placed({x + cylinder.length_mm / 2, 0}, pose), pose.turn_deg};
+        add(parts, shape::Rectangle{cylinder.length_mm, cylinder.diameter_mm, 0}, own,
+            lying.axis_mm + cylinder.diameter_mm / 2);
+        x += cylinder.length_mm;
+    }
+}
+
+std::vector<Part> parts_of(const job::Object& object) {
+    std::vector<Part> parts;
+    for (const auto& level : object.levels) {
+        if (const auto* sunk = std::get_if<job::Sunk>(&level.form))
+            add(parts, sunk->outline, level.pose, sunk->depth_mm);
+        else if (const auto* through = std::get_if<job::Through>(&level.form))
+            add(parts, through->outline, level.pose, object.height_mm);
+        else
+            add(parts, std::get<job::Lying>(level.form), level.pose);
+    }
+    return parts;
+}
+
+} // namespace
+
+void paint_sketch(QPainter& painter, const QRectF& where, const job::Object& object, bool placed,
+                  const theme::Theme& theme) {
+    constexpr double full_depth_mm = 60;
+    const auto parts = parts_of(object);
+    QRectF extent;
+    for (const auto& part : parts) extent |= part.path.boundingRect();
+    if (extent.isEmpty()) return;
+    const double scale = std::min(where.width() / extent.width(), where.height() / extent.height());
+    QTransform to_px;
+    to_px.translate(where.center().x(), where.center().y());
+    to_px.scale(scale, -scale);
+    to_px.translate(-extent.center().x(), -extent.center().y());
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    QPen pen(placed ? theme.ink : theme.ink3, placed ? 1.2 : 1);
+    if (!placed) pen.setDashPattern({4, 2});
+    painter.setPen(pen);
+    for (const auto& part : parts) {
+        const double share = std::clamp(part.depth_mm / full_depth_mm, 0.01, 1.0);
+        painter.setBrush(placed ? QBrush(theme.depth_wash(share)) : QBrush(Qt::NoBrush));
+        painter.drawPath(to_px.map(part.path));
+    }
+    painter.restore();
+}
+
+} // namespace drawercast::app

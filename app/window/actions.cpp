@@ -1,0 +1,154 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "window/actions.h"
+
+#include "base/demand.h"
+
+#include "theme/icons.h"
+
+#include <QCoreApplication>
+
+namespace drawercast::app {
+
+namespace {
+
+bool always(const Situation&) { return true; }
+bool drawer(const Situation& s) { return s.drawer; }
+bool pockets(const Situation& s) { return s.pockets > 0; }
+bool free_pockets(const Situation& s) { return s.free > 0; }
+bool to_align(const Situation& s) { return s.pockets > 1 && s.free > 0; }
+bool to_spread(const Situation& s) { return s.free > 2; }
+bool one_pocket(const Situation& s) { return s.pockets == 1; }
+
+} // namespace
+
+#define TEXT(words) QT_TRANSLATE_NOOP("Actions", words)
+
+const std::vector<ActionSpec>& action_specs() {
+    static const std::vector<ActionSpec> specs{
+        {"job.new", TEXT("&New job…"), "new", "Ctrl+N", always},
+        {"job.open", TEXT("&Open…"), "open", "Ctrl+O", always},
+        {"job.save", TEXT("&Save"), "save", "Ctrl+S", always},
+        {"job.save_as", TEXT("Save &as…"), "", "Ctrl+Shift+S", always},
+        {"job.templates", TEXT("&Templates…"), "templates", "Ctrl+T", drawer},
+        {"job.summary", TEXT("S&ummary…"), "summary", "Ctrl+Shift+U", drawer},
+        {"job.drawings", TEXT("&Drawings…"), "drawings", "Ctrl+Shift+D", drawer},
+        {"job.demo", TEXT("Open the d&emo job"), "", "", always},
+        {"job.quit", TEXT("&Quit"), "", "Ctrl+Q", always},
+
+        {"edit.undo", TEXT("&Undo"), "undo", "Ctrl+Z", [](const Situation& s) { return s.can_undo; }},
+        {"edit.redo", TEXT("&Redo"), "redo", "Ctrl+Shift+Z, Ctrl+Y",
+         [](const Situation& s) { return s.can_redo; }},
+        {"edit.duplicate", TEXT("Dupl&icate"), "duplicate", "Ctrl+D", pockets},
+        {"edit.delete", TEXT("&Delete"), "delete", "Del", pockets},
+        {"edit.select_all", TEXT("Select &all"), "", "Ctrl+A",
+         [](const Situation& s) { return s.plan_sheet && s.drawer_pockets; }},
+        {"edit.lock", TEXT("&Lock"), "lock", "L", free_pockets},
+        {"edit.unlock", TEXT("Unl&ock"), "unlock", "Shift+L",
+         [](const Situation& s) { return s.pockets > s.free; }},
+
+        {"objects.place", TEXT("&Place in the drawer"), "object", "Ctrl+Return",
+         [](const Situation& s) { return s.object && s.drawer && s.plan_sheet; }},
+        {"objects.duplicate", TEXT("&Duplicate object"), "", "", [](const Situation& s) { return s.object; }},
+        {"objects.delete", TEXT("D&elete object"), "", "", [](const Situation& s) { return s.object; }},
+        {"objects.find", TEXT("&Find an object"), "", "Ctrl+F", always},
+
+        {"place.turn", TEXT("&Turn 90°"), "turn", "T", free_pockets},
+        {"place.turn_back", TEXT("Turn 90° &clockwise"), "", "Shift+T", free_pockets},
+        {"place.turn_15", TEXT("Turn &15°"), "", "Alt+T", free_pockets},
+        {"place.align_left", TEXT("Align &left edges"), "align-left", "Ctrl+Alt+Left", to_align},
+        {"place.align_right", TEXT("Align &right edges"), "align-right", "Ctrl+Alt+Right", to_align},
+        {"place.align_front", TEXT("Align &front edges"), "align-front", "Ctrl+Alt+Down", to_align},
+        {"place.align_back", TEXT("Align &back edges"), "align-back", "Ctrl+Alt+Up", to_align},
+        {"place.center_x", TEXT("Centers in line, front to back"), "align-center-x", "Ctrl+Alt+X", to_align},
+        {"place.center_y", TEXT("Centers in line, left to right"), "align-center-y", "Ctrl+Alt+Y", to_align},
+        {"place.spread_x", TEXT("Spread evenly, left to right"), "", "", to_spread},
+        {"place.spread_y", TEXT("Spread evenly, front to back"), "", "", to_spread},
+        {"place.walls_x", TEXT("&Equal walls, left to right"), "equal-walls", "W", free_pockets},
+        {"place.walls_y", TEXT("Equal walls, front to back"), "", "Shift+W", free_pockets},
+        {"place.row", TEXT("Ro&w of copies…"), "row-of-copies", "R", one_pocket},
+        {"place.notch", TEXT("Finger &notch"), "finger-notch", "N", one_pocket},
+        {"place.no_notch", TEXT("Ta&ke finger notch away"), "", "Shift+N",
+         [](const Situation& s) { return s.pockets == 1 && s.notches; }},
+        {"place.other_drawer", TEXT("To another &drawer…"), "", "",
+         [](const Situation& s) { return s.pockets > 0 && s.other_drawers; }},
+
+        {"check.next", TEXT("Next &check"), "to-check", "F4", [](const Situation& s) { return s.checks; }},
+        {"check.leave", TEXT("Leave as &is"), "left-as-is", "Ctrl+L",
+         [](const Situation& s) { return s.look; }},
+        {"check.take_back", TEXT("Take &back"), "clear", "", [](const Situation& s) { return s.left_as_is; }},
+
+        {"view.plan", TEXT("&Drawer plan"), "sign-drawer", "Ctrl+1", always, true},
+        {"view.board", TEXT("&Pattern board"), "sign-mold", "Ctrl+2", always, true},
+        {"view.next_drawer", TEXT("&Next drawer"), "", "Ctrl+PgDown",
+         [](const Situation& s) { return s.other_drawers; }},
+        {"view.zoom_in", TEXT("Zoom &in"), "", "Ctrl++, Ctrl+=", drawer},
+        {"view.zoom_out", TEXT("Zoom &out"), "", "Ctrl+-", drawer},
+        {"view.fit", TEXT("&Fit the sheet"), "fit", "Ctrl+0", drawer},
+        {"view.to_choice", TEXT("Zoom to what is &chosen"), "", "Z",
+         [](const Situation& s) { return s.pockets > 0 && s.plan_sheet; }},
+        {"view.grid", TEXT("&Grid"), "grid", "G", always, true},
+        {"view.snap", TEXT("&Snap"), "snap", "S", always, true},
+        {"view.left_pane", TEXT("Drawers and &objects"), "pane-left", "F7", always, true},
+        {"view.right_pane", TEXT("Chec&ks and foam"), "pane-right", "F8", always, true},
+        {"view.mm", TEXT("&Millimeters"), "", "", always, true},
+        {"view.inch", TEXT("&Inches, decimal"), "", "", always, true},
+        {"view.inch_32", TEXT("Inches, &fractions"), "", "", always, true},
+        {"view.system", TEXT("As the &desktop"), "", "", always, true},
+        {"view.light", TEXT("&Light"), "", "", always, true},
+        {"view.dark", TEXT("D&ark"), "", "", always, true},
+        {"view.larger", TEXT("&Larger text"), "", "Ctrl+Shift+.", always},
+        {"view.smaller", TEXT("S&maller text"), "", "Ctrl+Shift+,", always},
+        {"view.usual", TEXT("&Usual text size"), "", "", always},
+
+        {"help.keys", TEXT("&Keys"), "", "F1", always},
+        {"help.cautions", TEXT("&Cautions"), "", "", always},
+        {"help.about", TEXT("&About Drawercast"), "", "", always},
+    };
+    return specs;
+}
+
+#undef TEXT
+
+Actions::Actions(QObject* parent) : QObject(parent) {
+    for (const auto& spec : action_specs()) {
+        auto* action = new QAction(QCoreApplication::translate("Actions", spec.text), this);
+        action->setObjectName(QString::fromLatin1(spec.id.data(), static_cast<int>(spec.id.size())));
+        if (*spec.icon != '\0') action->setIcon(theme::icon(QString::fromLatin1(spec.icon)));
+        QList<QKeySequence> keys;
+        for (const auto& one : QString::fromLatin1(spec.keys).split(QStringLiteral(", "), Qt::SkipEmptyParts))
+            keys << QKeySequence(one, QKeySequence::PortableText);
+        action->setShortcuts(keys);
+        action->setCheckable(spec.checkable);
+        action->setEnabled(spec.enabled(Situation{}));
+        const std::string id(spec.id);
+        connect(action, &QAction::triggered, this, [this, id] {
+            const auto act = acts_.find(id);
+            if (act != acts_.end()) act->second();
+        });
+        actions_.emplace(id, action);
+    }
+}
+
+QAction* Actions::operator[](std::string_view id) const {
+    const auto found = actions_.find(id);
+    DRAWERCAST_DEMAND(found != actions_.end(), "an action of that id");
+    return found->second;
+}
+
+void Actions::on(std::string_view id, std::function<void()> act) {
+    DRAWERCAST_DEMAND(actions_.count(id) == 1, "an action of that id");
+    acts_[std::string(id)] = std::move(act);
+}
+
+void Actions::update(const Situation& situation) {
+    for (const auto& spec : action_specs())
+        actions_.find(spec.id)->second->setEnabled(spec.enabled(situation));
+}
+
+std::vector<QAction*> Actions::all() const {
+    std::vector<QAction*> list;
+    for (const auto& spec : action_specs()) list.push_back(actions_.find(spec.id)->second);
+    return list;
+}
+
+} // namespace drawercast::app

@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QAction>
+#include <QObject>
+
+#include <functional>
+#include <map>
+#include <string_view>
+#include <vector>
+
+namespace drawercast::app {
+
+/// What there is to act on; by this each action is enabled or not.
+struct Situation {
+    bool drawer = false;        ///< one is shown
+    bool plan_sheet = true;     ///< the drawer plan is shown, not the pattern board
+    bool other_drawers = false; ///< besides the shown one
+    bool object = false;        ///< chosen in the list
+    bool drawer_pockets = false;
+    int pockets = 0;      ///< chosen
+    int free = 0;         ///< of them, not locked
+    bool notches = false; ///< the last chosen pocket has some
+    bool can_undo = false;
+    bool can_redo = false;
+    bool look = false;       ///< the chosen check can be left as is
+    bool left_as_is = false; ///< the chosen check was
+    bool checks = false;     ///< there are some
+};
+
+/// One line of the table of actions.
+struct ActionSpec {
+    std::string_view id; ///< "place.turn": menu and act
+    const char* text;    ///< with its mnemonic, in the context "Actions"
+    const char* icon;    ///< name in theme/icons.h; "": none
+    const char*
+        keys; ///< portable text of a QKeySequence; more of them parted by ", " (a comma key: write it last)
+    bool (*enabled)(const Situation&);
+    bool checkable = false;
+};
+const std::vector<ActionSpec>& action_specs();
+
+/// The actions of a window, made from the table; what they do is told by whoever knows.
+class Actions : public QObject {
+    Q_OBJECT
+  public:
+    explicit Actions(QObject* parent = nullptr);
+
+    QAction* operator[](std::string_view id) const; ///< demands a known id
+    void on(std::string_view id, std::function<void()> act);
+    void update(const Situation& situation);
+    std::vector<QAction*> all() const; ///< in the table's order
+    bool has_act(std::string_view id) const { return acts_.count(std::string(id)) != 0; }
+
+  private:
+    std::map<std::string, QAction*, std::less<>> actions_;
+    std::map<std::string, std::function<void()>, std::less<>> acts_;
+};
+
+} // namespace drawercast::app

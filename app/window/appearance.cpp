@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "window/appearance.h"
+
+#include "theme/lettering.h"
+#include "theme/style.h"
+#include "theme/widget_palette.h"
+
+#include <QApplication>
+
+namespace drawercast::app {
+
+namespace {
+
+constexpr double body_px = 13;
+
+theme::ThemeChoice choice_of(Preferences::Appearance appearance) {
+    switch (appearance) {
+    case Preferences::Appearance::light:
+        return theme::ThemeChoice::light;
+    case Preferences::Appearance::dark:
+        return theme::ThemeChoice::dark;
+    case Preferences::Appearance::system:
+        break;
+    }
+    return theme::ThemeChoice::system;
+}
+
+} // namespace
+
+theme::Theme chosen_theme(const Preferences& preferences, const QPalette& desktop) {
+    return theme::theme_for(choice_of(preferences.appearance()), desktop);
+}
+
+void wear(const theme::Theme& theme, double text_scale) {
+    theme::load_fonts();
+    QApplication::setFont(theme::font_of(theme::Face::regular, qRound(body_px * text_scale)));
+    QApplication::setStyle(new theme::Style(theme, text_scale)); // the application owns it
+    QApplication::setPalette(theme::widget_palette(theme));
+}
+
+} // namespace drawercast::app

@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "window/asking.h"
+
+#include "window/new_job_dialog.h"
+
+#include <QCoreApplication>
+#include <QFileDialog>
+#include <QInputDialog>
+#include <QMessageBox>
+#include <QPushButton>
+
+namespace drawercast::app {
+
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("Dialogs", text); }
+const char* const job_files =
+    QT_TRANSLATE_NOOP("Dialogs", "Drawercast jobs (*.drawercast.json);;All files (*)");
+
+std::optional<QString> if_named(const QString& path) {
+    return path.isEmpty() ? std::nullopt : std::optional(path);
+}
+
+} // namespace
+
+std::optional<QString> Dialogs::file_to_open() {
+    return if_named(QFileDialog::getOpenFileName(parent_, tr("Open a job"), {}, tr(job_files)));
+}
+
+std::optional<QString> Dialogs::file_to_save(const QString& title, const QString& suggested,
+                                             const QString& filter, const QString& ending) {
+    QFileDialog dialog(parent_, title, suggested, filter);
+    dialog.setAcceptMode(QFileDialog::AcceptSave);
+    dialog.setDefaultSuffix(ending); // before the dialog asks whether to replace a file
+    dialog.selectFile(suggested);
+    if (dialog.exec() != QDialog::Accepted) return std::nullopt;
+    return if_named(dialog.selectedFiles().value(0));
+}
+
+std::optional<QString> Dialogs::folder(const QString& title) {
+    return if_named(QFileDialog::getExistingDirectory(parent_, title));
+}
+
+Asking::Unsaved Dialogs::about_unsaved(const QString& name) {
+    QMessageBox box(QMessageBox::Question, tr("Save the work?"),
+                    tr("“%1” has changes that are not saved.").arg(name), QMessageBox::NoButton, parent_);
+    auto* save = box.addButton(tr("&Save"), QMessageBox::AcceptRole);
+    auto* discard = box.addButton(tr("&Don’t save"), QMessageBox::DestructiveRole);
+    box.addButton(QMessageBox::Cancel);
+    box.setDefaultButton(save);
+    box.exec();
+    if (box.clickedButton() == save) return Unsaved::save;
+    return box.clickedButton() == discard ? Unsaved::discard : Unsaved::cancel;
+}
+
+bool Dialogs::yes(const QString& title, const QString& question) {
+    return QMessageBox::question(parent_, title, question) == QMessageBox::Yes;
+}
+
+std::optional<int> Dialogs::number(const QString& title, const QString& label, int usual, int least,
+                                   int most) {
+    bool ok = false;
+    const int value = QInputDialog::getInt(parent_, title, label, usual, least, most, 1, &ok);
+    return ok ? std::optional(value) : std::nullopt;
+}
+
+std::optional<int> Dialogs::choice(const QString& title, const QString& label, const QStringList& of) {
+    bool ok = false;
+    const QString chosen = QInputDialog::getItem(parent_, title, label, of, 0, false, &ok);
+    return ok ? std::optional(static_cast<int>(of.indexOf(chosen))) : std::nullopt;
+}
+
+std::optional<job::DrawerSize> Dialogs::drawer_size(job::DisplayUnits units) {
+    NewJobDialog dialog(units, parent_);
+    return dialog.exec() == QDialog::Accepted ? std::optional(dialog.size()) : std::nullopt;
+}
+
+void Dialogs::tell(const QString& title, const QString& rich_text) {
+    QMessageBox box(QMessageBox::NoIcon, title, rich_text, QMessageBox::Close, parent_);
+    box.setTextFormat(Qt::RichText);
+    box.setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    box.exec();
+}
+
+void Dialogs::warn(const QString& title, const Problems& problems) {
+    QStringList lines;
+    constexpr qsizetype most = 12;
+    for (const auto& problem : problems) {
+        if (lines.size() == most) {
+            lines << tr("… and %1 more").arg(static_cast<qsizetype>(problems.size()) - most);
+            break;
+        }
+        lines << QString::fromStdString(one_line(problem));
+    }
+    QMessageBox box(QMessageBox::Warning, title, lines.join(QLatin1Char('\n')), QMessageBox::Close, parent_);
+    box.setTextFormat(Qt::PlainText);
+    box.exec();
+}
+
+} // namespace drawercast::app

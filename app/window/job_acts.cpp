@@ -1,0 +1,197 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "window/job_acts.h"
+
+#include "job/read.h"
+#include "job/store.h"
+
+#include "document/document.h"
+#include "document/preferences.h"
+#include "document/selection.h"
+#include "print/pdf.h"
+#include "print/templates.h"
+#include "subcommands/drawing_files.h"
+#include "summary/summary.h"
+#include "window/actions.h"
+#include "window/asking.h"
+
+#include <QDateTime>
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+
+namespace drawercast::app {
+
+namespace {
+
+const QString job_ending = QStringLiteral("drawercast.json");
+
+/// Papers go by the units: who measures in inches prints on letter.
+print::Paper paper_for(job::DisplayUnits units) {
+    return units == job::DisplayUnits::mm ? print::Paper::a4 : print::Paper::letter;
+}
+
+/// A title as part of a file name.
+QString file_words(const QString& title) {
+    QString words;
+    for (const QChar c : title.toLower()) words += c.isLetterOrNumber() ? c : QLatin1Char('-');
+    while (words.contains(QStringLiteral("--"))) words.replace(QStringLiteral("--"), QStringLiteral("-"));
+    return words.isEmpty() ? QStringLiteral("job") : words;
+}
+
+} // namespace
+
+JobActs::JobActs(const Desk& desk, Autosave& autosave, Actions& actions, QObject* parent)
+    : QObject(parent), desk_(desk), autosave_(autosave) {
+    actions.on("job.new", [this] { make_new(); });
+    actions.on("job.open", [this] {
+        if (const auto path = desk_.asking.file_to_open()) open(*path);
+    });
+    actions.on("job.save", [this] { save(); });
+    actions.on("job.save_as", [this] { save_as(); });
+    actions.on("job.templates", [this] { write_templates(); });
+    actions.on("job.summary", [this] { write_summary(); });
+    actions.on("job.drawings", [this] { write_drawings(); });
+    actions.on("job.demo", [this] { open_demo(); });
+    actions.on("job.quit", [this] { emit quit_wanted(); });
+}
+
+void JobActs::make_new() {
+    if (!may_leave()) return;
+    const auto size = desk_.asking.drawer_size(desk_.document.job().display_units);
+    if (!size) return;
+    auto job = job::new_job(*size);
+    job.display_units = desk_.document.job().display_units;
+    desk_.document.replace(std::move(job), {}, true); // nothing of the maker's own in it yet
+}
+
+bool JobActs::open(const QString& path) {
+    if (!may_leave()) return false;
+    const auto problems = desk_.document.open(path);
+    if (!problems.empty()) {
+        desk_.asking.warn(tr("“%1” can’t be opened").arg(QFileInfo(path).fileName()), problems);
+        return false;
+    }
+    desk_.preferences.add_recent(path);
+    return true;
+}
+
+void JobActs::open_demo() {
+    if (!may_leave()) return;
+    QFile file(QStringLiteral(":/demo/field-service.drawercast.json"));
+    if (!file.open(QIODevice::ReadOnly)) return;
+    const auto bytes = file.readAll();
+    auto job = job::read_job(std::string_view(bytes.constData(), static_cast<std::size_t>(bytes.size())));
+    if (!job) return desk_.asking.warn(tr("The demo job can’t be read"), job.error());
+    desk_.document.replace(std::move(*job), {}, true);
+}
+
+bool JobActs::may_leave() {
+    desk_.document.preview(std::nullopt);
+    if (!desk_.document.unsaved()) return true;
+    switch (desk_.asking.about_unsaved(desk_.document.display_name())) {
+    case Asking::Unsaved::save:
+        return save();
+    case Asking::Unsaved::discard:
+        autosave_.forget();
+        return true;
+    case Asking::Unsaved::cancel:
+        break;
+    }
+    return false;
+}
+
+bool JobActs::save() { return desk_.document.path().isEmpty() ? save_as() : save_to(desk_.document.path()); }
+
+bool JobActs::save_as() {
+    const QString suggested =
+        desk_.document.path().isEmpty() ? base_name() + '.' + job_ending : desk_.document.path();
+    const auto path = desk_.asking.file_to_save(tr("Save the job"), suggested,
+                                                tr("Drawercast jobs (*.drawercast.json)"), job_ending);
+    return path && save_to(*path);
+}
+
+bool JobActs::save_to(const QString& path) {
+    const auto problem = desk_.document.save(path);
+    if (problem && problem->code != "backup") {
+        desk_.asking.warn(tr("The job was not saved"), {*problem});
+        return false;
+    }
+    desk_.preferences.add_recent(path);
+    emit said(problem ? tr("Saved; the version before could not be kept: %1")
+                            .arg(QString::fromStdString(one_line(*problem)))
+                      : tr("Saved as “%1”.").arg(QFileInfo(path).fileName()));
+    return true;
+}
+
+void JobActs::offer_leftovers() {
+    for (const auto& leftover : autosave_.leftovers()) {
+        const QString name =
+            leftover.job.title.empty() ? tr("Untitled job") : QString::fromStdString(leftover.job.title);
+        const QString from = leftover.original_path.isEmpty()
+                                 ? tr("It was never saved.")
+                                 : tr("It belongs to “%1”.").arg(leftover.original_path);
+        if (desk_.asking.yes(
+                tr("Work that was not saved"),
+                tr("“%1” was open when the program ended. %2\nTake it up again?").arg(name, from)))
+            return take_up(leftover); // the others are offered at the next start
+        if (desk_.asking.yes(tr("Throw it away?"),
+                             tr("Throw the unsaved work on “%1” away for good?").arg(name)))
+            Autosave::drop(leftover);
+    }
+}
+
+/// Kept anew under this run before the old file goes, so that there is no moment without it.
+void JobActs::take_up(const Leftover& leftover) {
+    desk_.document.replace(leftover.job, leftover.original_path, false);
+    autosave_.write_now();
+    autosave_.wait();
+    if (!autosave_.file().isEmpty()) Autosave::drop(leftover);
+}
+
+QString JobActs::base_name() const { return file_words(desk_.document.display_name()); }
+
+print::Printing JobActs::printing() const {
+    return {QStringLiteral("Drawercast ") + QStringLiteral(DRAWERCAST_VERSION),
+            QDateTime::currentDateTime().toString(QStringLiteral("yyyy-MM-dd HH:mm"))};
+}
+
+void JobActs::write_pdf(const QString& title, const QString& name, const std::vector<print::Page>& pages) {
+    if (pages.empty())
+        return emit said(tr("No pages: no drawer of this job can be drawn yet. The checks say why."));
+    const auto path = desk_.asking.file_to_save(title, name, tr("PDF (*.pdf)"), QStringLiteral("pdf"));
+    if (!path) return;
+    const auto bytes = print::pdf_of(pages, desk_.document.display_name(), printing().program);
+    const auto written =
+        job::write_file(path->toStdString(), {bytes.constData(), static_cast<std::size_t>(bytes.size())});
+    if (!written) return desk_.asking.warn(tr("The pages were not written"), {written.error()});
+    emit said(tr("%n page(s) written to “%1”.", nullptr, static_cast<int>(pages.size()))
+                  .arg(QFileInfo(*path).fileName()));
+}
+
+void JobActs::write_templates() {
+    const auto& job = desk_.document.job();
+    write_pdf(tr("Templates, true size"), base_name() + QStringLiteral("-templates.pdf"),
+              print::template_pages(job, desk_.document.plan(), paper_for(job.display_units), std::nullopt,
+                                    printing()));
+}
+
+void JobActs::write_summary() {
+    const auto& job = desk_.document.job();
+    write_pdf(tr("Summary"), base_name() + QStringLiteral("-summary.pdf"),
+              summary::summary_pages(job, desk_.document.plan(), paper_for(job.display_units), printing()));
+}
+
+void JobActs::write_drawings() {
+    const auto folder = desk_.asking.folder(tr("Folder for the drawings"));
+    if (!folder) return;
+    const auto files = subcommands::drawing_files(desk_.document.job(), desk_.document.plan());
+    for (const auto& file : files) {
+        const QString path = QDir(*folder).filePath(QString::fromStdString(file.name));
+        const auto written = job::write_file(
+            path.toStdString(), {file.bytes.constData(), static_cast<std::size_t>(file.bytes.size())});
+        if (!written) return desk_.asking.warn(tr("The drawings were not written"), {written.error()});
+    }
+    emit said(tr("%n drawing(s) written to “%1”.", nullptr, static_cast<int>(files.size())).arg(*folder));
+}
+
+} // namespace drawercast::app

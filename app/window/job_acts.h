@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "base/problem.h"
+
+#include "document/autosave.h"
+#include "print/page.h"
+#include "window/desk.h"
+
+#include <QObject>
+
+namespace drawercast::app {
+
+class Actions;
+
+/// What the Job menu does: making, opening and saving jobs, and the papers that come of them.
+class JobActs final : public QObject {
+    Q_OBJECT
+  public:
+    JobActs(const Desk& desk, Autosave& autosave, Actions& actions, QObject* parent = nullptr);
+
+    bool open(const QString& path); ///< asks about unsaved work first; false: the open job stays
+    bool may_leave();               ///< asks about unsaved work; false: the maker stays
+    void offer_leftovers();         ///< of earlier runs
+    void open_demo();
+    void make_new();
+
+  signals:
+    void said(const QString& sentence);
+    void quit_wanted();
+
+  private:
+    bool save();
+    bool save_as();
+    bool save_to(const QString& path);
+    void take_up(const Leftover& leftover);
+    void write_pdf(const QString& title, const QString& name, const std::vector<print::Page>& pages);
+    void write_templates();
+    void write_summary();
+    void write_drawings();
+    print::Printing printing() const;
+    QString base_name() const;
+
+    Desk desk_;
+    Autosave& autosave_;
+};
+
+} // namespace drawercast::app

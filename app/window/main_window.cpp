@@ -1,0 +1,288 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "window/main_window.h"
+
+#include "job/edit.h"
+#include "plan/say.h"
+
+#include "canvas/hit.h"
+#include "panes/checks_model.h"
+#include "panes/checks_pane.h"
+#include "panes/foam_pane.h"
+#include "panes/left_pane.h"
+#include "theme/splitter.h"
+#include "window/asking.h"
+#include "window/job_acts.h"
+#include "window/place_acts.h"
+#include "window/sheet_area.h"
+#include "window/title_strip.h"
+#include "window/welcome.h"
+
+#include <QCloseEvent>
+#include <QFileInfo>
+#include <QLabel>
+#include <QMenu>
+#include <QMenuBar>
+#include <QScrollArea>
+#include <QStackedWidget>
+#include <QStatusBar>
+#include <QToolBar>
+#include <QVBoxLayout>
+
+namespace drawercast::app {
+
+namespace {
+
+constexpr int left_px = 264;
+constexpr int right_px = 320;
+
+/// The foam answer scrolls where the window is low; the checks above it keep three rows at least.
+QWidget* scrolled(QWidget* pane) {
+    auto* area = new QScrollArea;
+    area->setWidget(pane);
+    area->setWidgetResizable(true);
+    area->setFrameShape(QFrame::NoFrame);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    area->setFocusPolicy(Qt::NoFocus);
+    return area;
+}
+
+} // namespace
+
+MainWindow::MainWindow(Preferences& preferences, const QString& unsaved_folder, Asking* asking)
+    : preferences_(preferences), autosave_(document_, unsaved_folder),
+      dialogs_(asking == nullptr ? std::make_unique<Dialogs>(this) : nullptr),
+      desk_{document_, selection_, preferences_, asking == nullptr ? *dialogs_ : *asking} {
+    assemble();
+    connect_parts();
+    connect_view();
+    connect_units_and_looks();
+    connect_help();
+    for (auto* action : actions_.all())
+        addAction(action); // keys work in full screen and without a menu bar, too
+    restore_state();
+    after_replacement();
+}
+
+MainWindow::~MainWindow() = default;
+
+void MainWindow::assemble() {
+    menus_ = fill_menu_bar(*menuBar(), actions_);
+    auto* row = addToolBar(tr("Tools"));
+    row->setObjectName("tools");
+    row->setMovable(false);
+    row->setContextMenuPolicy(Qt::PreventContextMenu);
+    row->setIconSize({20, 20});
+    fill_tool_row(*row, actions_);
+
+    left_ = new LeftPane(document_, selection_, this);
+    sheets_ = new SheetArea(document_, selection_, preferences_, this);
+    auto* welcome = new Welcome(actions_, preferences_, this);
+    middle_ = new QStackedWidget(this);
+    middle_->addWidget(sheets_);
+    middle_->addWidget(welcome);
+    checks_ = new ChecksPane(document_, selection_, this);
+    foam_ = new FoamPane(document_, selection_, this);
+    checks_->add_action(actions_["check.leave"]);
+    checks_->add_action(actions_["check.take_back"]);
+    auto* right = new theme::Splitter(Qt::Vertical, this);
+    right->addWidget(checks_);
+    right->addWidget(scrolled(foam_));
+    right->setStretchFactor(0, 1);
+    right->setChildrenCollapsible(false);
+    right->setMinimumWidth(220);
+    right_ = right;
+
+    panes_ = new theme::Splitter(Qt::Horizontal, this);
+    panes_->addWidget(left_);
+    panes_->addWidget(middle_);
+    panes_->addWidget(right_);
+    panes_->setStretchFactor(1, 1);
+    panes_->setChildrenCollapsible(false);
+    panes_->setSizes({left_px, 1366 - left_px - right_px, right_px});
+    setCentralWidget(panes_);
+
+    sentence_ = new QLabel(this);
+    coordinates_ = new QLabel(this);
+    statusBar()->addWidget(sentence_, 1);
+    statusBar()->addPermanentWidget(coordinates_);
+    statusBar()->setSizeGripEnabled(false);
+    connect(welcome, &Welcome::recent_wanted, this, [this](const QString& path) { job_acts_->open(path); });
+}
+
+void MainWindow::connect_parts() {
+    job_acts_ = new JobActs(desk_, autosave_, actions_, this);
+    place_acts_ = new PlaceActs(desk_, actions_, this);
+    auto& canvas = sheets_->canvas();
+    connect(job_acts_, &JobActs::said, this, &MainWindow::say);
+    connect(job_acts_, &JobActs::quit_wanted, this, &QWidget::close);
+    connect(place_acts_, &PlaceActs::said, this, &MainWindow::say);
+    connect(&canvas, &SheetCanvas::said, this, &MainWindow::say);
+    connect(&autosave_, &Autosave::failed, this,
+            [this](const QString& why) { say(tr("Unsaved work can’t be kept: %1").arg(why)); });
+    connect(&canvas, &SheetCanvas::pointer_at, this, [this](QPointF mm) {
+        const auto units = document_.shown().display_units;
+        const auto said = [units](double value) {
+            return QString::fromStdString(plan::say_length(value, units));
+        };
+        coordinates_->setText(tr("x %1   y %2").arg(said(mm.x()), said(mm.y())));
+        if (sheets_->canvas().shown() == SheetCanvas::Shown::drawer_plan) place_acts_->set_pointer(mm);
+    });
+    connect(&canvas, &SheetCanvas::pointer_left, this, [this] {
+        coordinates_->clear();
+        place_acts_->set_pointer(std::nullopt);
+    });
+    connect(&canvas, &SheetCanvas::context_menu_wanted, this,
+            [this](QPoint at) { menus_.pocket->popup(at); });
+    connect(left_, &LeftPane::menu_wanted, this, [this](QPoint at) { menus_.object->popup(at); });
+    connect(left_, &LeftPane::object_activated, this, [this](const QString& id) {
+        if (actions_["objects.place"]->isEnabled()) place_acts_->place(id.toStdString());
+    });
+    connect(checks_, &ChecksPane::check_chosen, this, &MainWindow::go_to);
+    connect(&document_, &Document::shown_changed, this, &MainWindow::after_change);
+    connect(&document_, &Document::replaced, this, &MainWindow::after_replacement);
+    connect(&document_, &Document::state_changed, this, &MainWindow::refresh_title);
+    connect(&document_.undo_stack(), &QUndoStack::indexChanged, this, &MainWindow::refresh_actions);
+    connect(&selection_, &Selection::changed, this, &MainWindow::refresh_actions);
+    connect(sheets_, &SheetArea::sheet_changed, this, &MainWindow::refresh_actions);
+    connect(&preferences_, &Preferences::changed, this, [this] {
+        refresh_recent();
+        refresh_actions();
+    });
+    refresh_recent();
+}
+
+void MainWindow::after_replacement() {
+    const auto& drawers = document_.job().drawers;
+    selection_.choose_pockets({});
+    selection_.choose_object({});
+    selection_.choose_drawer(drawers.empty() ? std::string() : drawers.front()->id);
+    drop_what_is_gone();
+    refresh_title();
+    refresh_actions();
+    say(document_.job().objects.empty()
+            ? tr("Ready.")
+            : tr("Drag objects from the list onto the drawer, or press Ctrl+Enter."));
+}
+
+void MainWindow::after_change() {
+    if (document_.previewing()) return; // a drag: nothing comes or goes
+    drop_what_is_gone();
+    refresh_actions();
+}
+
+/// Undo and deletion may take away what is chosen.
+void MainWindow::drop_what_is_gone() {
+    const auto& job = document_.job();
+    if (job::find_drawer(job, selection_.drawer()) == nullptr)
+        selection_.choose_drawer(job.drawers.empty() ? std::string() : job.drawers.front()->id);
+    job::Subjects kept;
+    for (const auto& subject : selection_.pockets()) {
+        const auto found = job::find_pocket(job, subject);
+        if (found.drawer != nullptr && found.drawer->id == selection_.drawer()) kept.push_back(subject);
+    }
+    if (kept != selection_.pockets()) selection_.choose_pockets(kept);
+    if (!selection_.object().empty() && job::find_object(job, selection_.object()) == nullptr)
+        selection_.choose_object({});
+    middle_->setCurrentIndex(job.drawers.empty() ? 1 : 0);
+}
+
+Situation MainWindow::situation() const {
+    Situation s;
+    const auto& job = document_.job();
+    const auto* drawer = job::find_drawer(job, selection_.drawer());
+    s.drawer = drawer != nullptr;
+    s.plan_sheet = sheets_->canvas().shown() == SheetCanvas::Shown::drawer_plan;
+    s.other_drawers = job.drawers.size() > 1;
+    s.object = job::find_object(job, selection_.object()) != nullptr;
+    s.drawer_pockets = drawer != nullptr && !drawer->pockets.empty();
+    for (const auto& subject : selection_.pockets()) {
+        const auto found = job::find_pocket(job, subject);
+        if (found.pocket == nullptr) continue;
+        ++s.pockets;
+        s.free += found.pocket->locked ? 0 : 1;
+        s.notches = !found.pocket->notches.empty();
+    }
+    s.can_undo = document_.undo_stack().canUndo();
+    s.can_redo = document_.undo_stack().canRedo();
+    s.checks = checks_->model().rowCount() > 0;
+    if (const auto& check = selection_.check()) {
+        const int row = checks_->model().row_of(*check);
+        const auto index = checks_->model().index(row, 0);
+        const auto* now = checks_->model().check(index);
+        const bool of_drawer = now != nullptr && !checks_->model().is_job_check(index);
+        s.left_as_is = of_drawer && now->left_as_is;
+        s.look = of_drawer && !now->left_as_is && now->severity == layout::Severity::look;
+    }
+    return s;
+}
+
+void MainWindow::refresh_actions() {
+    if (checks_ == nullptr) return;
+    actions_.update(situation());
+    const auto& stack = document_.undo_stack();
+    actions_["edit.undo"]->setText(stack.canUndo() ? tr("&Undo: %1").arg(stack.undoText()) : tr("&Undo"));
+    actions_["edit.redo"]->setText(stack.canRedo() ? tr("&Redo: %1").arg(stack.redoText()) : tr("&Redo"));
+    const bool plan = sheets_->canvas().shown() == SheetCanvas::Shown::drawer_plan;
+    const auto check = [this](const char* id, bool on) { actions_[id]->setChecked(on); };
+    check("view.plan", plan);
+    check("view.board", !plan);
+    check("view.grid", preferences_.grid_shown());
+    check("view.snap", preferences_.snapping());
+    check("view.left_pane", !left_->isHidden());
+    check("view.right_pane", !right_->isHidden());
+    const auto units = document_.job().display_units;
+    check("view.mm", units == job::DisplayUnits::mm);
+    check("view.inch", units == job::DisplayUnits::inch);
+    check("view.inch_32", units == job::DisplayUnits::inch_32);
+    const auto looks = preferences_.appearance();
+    check("view.system", looks == Preferences::Appearance::system);
+    check("view.light", looks == Preferences::Appearance::light);
+    check("view.dark", looks == Preferences::Appearance::dark);
+}
+
+void MainWindow::refresh_title() {
+    setWindowTitle(document_.display_name() + QStringLiteral("[*] – Drawercast"));
+    setWindowFilePath(document_.path());
+    setWindowModified(document_.unsaved());
+}
+
+void MainWindow::refresh_recent() {
+    menus_.recent->clear();
+    for (const auto& path : preferences_.recent()) {
+        auto* action = menus_.recent->addAction(QFileInfo(path).fileName());
+        action->setStatusTip(path);
+        connect(action, &QAction::triggered, this, [this, path] { job_acts_->open(path); });
+    }
+    menus_.recent->setEnabled(!menus_.recent->isEmpty());
+}
+
+void MainWindow::go_to(const layout::Check& check) {
+    const auto* plan = shown_plan(desk_);
+    sheets_->show_sheet(SheetCanvas::Shown::drawer_plan);
+    if (plan == nullptr) return;
+    constexpr double around_mm = 40;
+    shape::Box box;
+    if (check.frame == layout::CheckFrame::drawer && check.at) box.add(*check.at);
+    if (check.frame == layout::CheckFrame::drawer && check.to) box.add(*check.to);
+    box.add(box_of(*plan, selection_.pockets()));
+    if (!box.empty()) sheets_->canvas().zoom_to(box.grown(around_mm));
+}
+
+void MainWindow::say(const QString& sentence) { sentence_->setText(sentence); }
+
+void MainWindow::set_theme(const theme::Theme& theme) { sheets_->set_theme(theme); }
+
+void MainWindow::restore_state() {
+    resize(1366, 740);
+    if (const auto place = preferences_.window_state("place"); !place.isEmpty()) restoreGeometry(place);
+    if (const auto sizes = preferences_.window_state("panes"); !sizes.isEmpty()) panes_->restoreState(sizes);
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    if (!job_acts_->may_leave()) return event->ignore();
+    preferences_.set_window_state("place", saveGeometry());
+    preferences_.set_window_state("panes", panes_->saveState());
+    event->accept();
+}
+
+} // namespace drawercast::app

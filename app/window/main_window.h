@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "document/autosave.h"
+#include "document/document.h"
+#include "document/preferences.h"
+#include "document/selection.h"
+#include "theme/palette.h"
+#include "window/actions.h"
+#include "window/desk.h"
+#include "window/menus.h"
+
+#include <QMainWindow>
+
+#include <memory>
+
+class QLabel;
+class QSplitter;
+class QStackedWidget;
+
+namespace drawercast::app {
+
+class Asking;
+class ChecksPane;
+class FoamPane;
+class JobActs;
+class LeftPane;
+class PlaceActs;
+class SheetArea;
+
+/// The window: it owns the open job and what is chosen, puts panes and sheets together, and tells the actions
+/// what there is to act on. What they do is told by JobActs, PlaceActs and ViewActs.
+class MainWindow final : public QMainWindow {
+    Q_OBJECT
+  public:
+    /// `asking` null: by dialogs. `unsaved_folder`: where unsaved work is kept.
+    MainWindow(Preferences& preferences, const QString& unsaved_folder, Asking* asking = nullptr);
+    ~MainWindow() override;
+
+    Document& document() { return document_; }
+    Selection& selection() { return selection_; }
+    Actions& actions() { return actions_; }
+    SheetArea& sheets() { return *sheets_; }
+    JobActs& job_acts() { return *job_acts_; }
+
+    void set_theme(const theme::Theme& theme);
+
+  protected:
+    void closeEvent(QCloseEvent* event) override;
+
+  private:
+    void assemble();
+    void connect_parts();
+    void connect_view();
+    void connect_units_and_looks();
+    void connect_help();
+    void after_change();
+    void after_replacement();
+    void drop_what_is_gone();
+    void refresh_actions();
+    void refresh_title();
+    void refresh_recent();
+    void go_to(const layout::Check& check);
+    void say(const QString& sentence);
+    void restore_state();
+    Situation situation() const;
+
+    Preferences& preferences_;
+    Document document_;
+    Selection selection_;
+    Autosave autosave_;
+    Actions actions_;
+    std::unique_ptr<Asking> dialogs_;
+    Desk desk_;
+    Menus menus_;
+    JobActs* job_acts_ = nullptr;
+    PlaceActs* place_acts_ = nullptr;
+    QStackedWidget* middle_ = nullptr;
+    SheetArea* sheets_ = nullptr;
+    LeftPane* left_ = nullptr;
+    QWidget* right_ = nullptr;
+    ChecksPane* checks_ = nullptr;
+    FoamPane* foam_ = nullptr;
+    QSplitter* panes_ = nullptr;
+    QLabel* sentence_ = nullptr;
+    QLabel* coordinates_ = nullptr;
+};
+
+} // namespace drawercast::app

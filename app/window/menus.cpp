@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "window/menus.h"
+
+#include "window/actions.h"
+
+#include <QCoreApplication>
+#include <QMenu>
+#include <QMenuBar>
+#include <QToolBar>
+#include <QToolButton>
+
+namespace drawercast::app {
+
+namespace {
+
+using Ids = std::vector<std::string_view>;
+
+QString tr(const char* text) { return QCoreApplication::translate("Menus", text); }
+
+void fill(QMenu& menu, const Actions& actions, const Ids& ids) {
+    for (const auto id : ids) {
+        if (id.empty())
+            menu.addSeparator();
+        else
+            menu.addAction(actions[id]);
+    }
+}
+
+void with_words(QToolBar& row, const Actions& actions, const Ids& ids) {
+    for (const auto id : ids)
+        if (auto* button = qobject_cast<QToolButton*>(row.widgetForAction(actions[id]))) {
+            button->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+            button->setText(QString(actions[id]->iconText()).remove(QStringLiteral("…")));
+        }
+}
+
+} // namespace
+
+QMenu* menu_of(QWidget& parent, const Actions& actions, const Ids& ids) {
+    auto* menu = new QMenu(&parent);
+    fill(*menu, actions, ids);
+    return menu;
+}
+
+Menus fill_menu_bar(QMenuBar& bar, const Actions& actions) {
+    Menus menus;
+    auto* job = bar.addMenu(tr("&Job"));
+    fill(*job, actions, {"job.new", "job.open"});
+    menus.recent = job->addMenu(tr("Open &recent"));
+    fill(*job, actions,
+         {"job.demo", "", "job.save", "job.save_as", "", "job.templates", "job.summary", "job.drawings", "",
+          "job.quit"});
+
+    fill(*bar.addMenu(tr("&Edit")), actions,
+         {"edit.undo", "edit.redo", "", "edit.duplicate", "edit.delete", "edit.select_all", "", "edit.lock",
+          "edit.unlock"});
+    fill(*bar.addMenu(tr("&Objects")), actions,
+         {"objects.place", "", "objects.duplicate", "objects.delete", "", "objects.find"});
+
+    auto* place = bar.addMenu(tr("&Place"));
+    fill(*place, actions, {"place.turn", "place.turn_back", "place.turn_15", ""});
+    auto* align = place->addMenu(tr("&Align"));
+    fill(*align, actions,
+         {"place.align_left", "place.align_right", "place.align_front", "place.align_back", "",
+          "place.center_x", "place.center_y", "", "place.spread_x", "place.spread_y"});
+    fill(*place, actions,
+         {"place.walls_x", "place.walls_y", "", "place.row", "place.other_drawer", "", "place.notch",
+          "place.no_notch", "", "check.next", "check.leave", "check.take_back"});
+
+    auto* view = bar.addMenu(tr("&View"));
+    fill(*view, actions,
+         {"view.plan", "view.board", "view.next_drawer", "", "view.zoom_in", "view.zoom_out", "view.fit",
+          "view.to_choice", "", "view.grid", "view.snap", "", "view.left_pane", "view.right_pane", ""});
+    fill(*view->addMenu(tr("&Units")), actions, {"view.mm", "view.inch", "view.inch_32"});
+    fill(*view->addMenu(tr("&Appearance")), actions, {"view.system", "view.light", "view.dark"});
+    fill(*view->addMenu(tr("&Text size")), actions, {"view.larger", "view.smaller", "view.usual"});
+
+    fill(*bar.addMenu(tr("&Help")), actions, {"help.keys", "help.cautions", "help.about"});
+
+    menus.pocket = menu_of(bar, actions,
+                           {"place.turn", "edit.lock", "edit.unlock", "", "place.notch", "place.no_notch", "",
+                            "edit.duplicate", "place.row", "place.other_drawer", "", "edit.delete"});
+    menus.object = menu_of(bar, actions, {"objects.place", "objects.duplicate", "objects.delete"});
+    return menus;
+}
+
+void fill_tool_row(QToolBar& row, const Actions& actions) {
+    const Ids left{"job.new",
+                   "job.open",
+                   "job.save",
+                   "",
+                   "edit.undo",
+                   "edit.redo",
+                   "",
+                   "objects.place",
+                   "place.notch",
+                   "place.turn",
+                   "place.align_left",
+                   "place.align_front",
+                   "place.walls_x",
+                   "place.row",
+                   "edit.lock",
+                   "edit.duplicate",
+                   "edit.delete",
+                   "",
+                   "view.snap",
+                   "view.grid",
+                   "view.fit",
+                   "check.next"};
+    for (const auto id : left) {
+        if (id.empty())
+            row.addSeparator();
+        else
+            row.addAction(actions[id]);
+    }
+    auto* room = new QWidget(&row);
+    room->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
+    row.addWidget(room);
+    row.addAction(actions["job.templates"]);
+    row.addAction(actions["job.summary"]);
+    actions["objects.place"]->setIconText(tr("Place"));
+    actions["place.notch"]->setIconText(tr("Notch"));
+    actions["place.turn"]->setIconText(tr("Turn"));
+    actions["edit.lock"]->setIconText(tr("Lock"));
+    actions["job.templates"]->setIconText(tr("Templates"));
+    actions["job.summary"]->setIconText(tr("Summary"));
+    with_words(row, actions,
+               {"objects.place", "place.notch", "place.turn", "edit.lock", "job.templates", "job.summary"});
+}
+
+} // namespace drawercast::app

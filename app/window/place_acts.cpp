@@ -1,0 +1,248 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "window/place_acts.h"
+
+#include "layout/minimums.h"
+#include "plan/sentences.h"
+
+#include "canvas/hit.h"
+#include "document/document.h"
+#include "document/selection.h"
+#include "window/actions.h"
+#include "window/asking.h"
+
+#include <algorithm>
+
+namespace drawercast::app {
+
+namespace {
+
+job::LeftAsIs left_of(const layout::Check& check, const std::string& drawer) {
+    job::LeftAsIs left;
+    left.drawer = drawer;
+    left.code = std::string(layout::text_of(check.code));
+    left.subjects = check.subjects;
+    left.value = check.value;
+    return left;
+}
+
+} // namespace
+
+PlaceActs::PlaceActs(const Desk& desk, Actions& actions, QObject* parent)
+    : QObject(parent), desk_(desk), actions_(actions) {
+    connect_edit();
+    connect_objects();
+    connect_place();
+    connect_checks();
+}
+
+void PlaceActs::commit(const QString& what, job::Job job) {
+    if (job == desk_.document.job()) {
+        emit said(tr("Nothing to change: it is so already, or it does not fit."));
+        return;
+    }
+    desk_.document.commit(what, std::move(job));
+}
+
+job::Subjects PlaceActs::free() const {
+    job::Subjects free;
+    for (const auto& subject : desk_.selection.pockets()) {
+        const auto found = job::find_pocket(desk_.document.job(), subject);
+        if (found.pocket != nullptr && !found.pocket->locked) free.push_back(subject);
+    }
+    return free;
+}
+
+shape::Vec PlaceActs::pointer_or(shape::Vec other) const {
+    return pointer_ ? shape::Vec{pointer_->x(), pointer_->y()} : other;
+}
+
+void PlaceActs::connect_edit() {
+    auto& document = desk_.document;
+    auto& selection = desk_.selection;
+    actions_.on("edit.undo", [&] { document.undo_stack().undo(); });
+    actions_.on("edit.redo", [&] { document.undo_stack().redo(); });
+    actions_.on("edit.duplicate", [this, &document, &selection] {
+        constexpr double aside_mm = 10;
+        job::Subjects made;
+        commit(tr("Duplicate"),
+               job::duplicated(document.job(), selection.pockets(), {aside_mm, -aside_mm}, &made));
+        if (!made.empty()) selection.choose_pockets(made);
+    });
+    actions_.on("edit.delete", [this, &document, &selection] {
+        const auto which = selection.pockets();
+        selection.choose_pockets({});
+        commit(tr("Delete"), job::removed(document.job(), which));
+    });
+    actions_.on("edit.select_all", [this, &selection] {
+        job::Subjects all;
+        if (const auto* plan = shown_plan(desk_))
+            for (const auto& pocket : plan->pockets) all.push_back(pocket->subject);
+        selection.choose_pockets(all);
+    });
+    actions_.on("edit.lock",
+                [this, &document] { commit(tr("Lock"), job::locked(document.job(), free(), true)); });
+    actions_.on("edit.unlock", [this, &document, &selection] {
+        commit(tr("Unlock"), job::locked(document.job(), selection.pockets(), false));
+    });
+}
+
+void PlaceActs::place(const std::string& object) {
+    const auto* plan = shown_plan(desk_);
+    if (plan == nullptr) return;
+    std::string made;
+    commit(tr("Place"), placing::placed_where_free(desk_.document.job(), *plan, object, &made));
+    if (!made.empty()) desk_.selection.choose_pockets({made});
+}
+
+void PlaceActs::connect_objects() {
+    actions_.on("objects.place", [this] { place(desk_.selection.object()); });
+    actions_.on("objects.duplicate", [this] {
+        std::string made;
+        commit(tr("Duplicate object"),
+               job::with_object_copied(desk_.document.job(), desk_.selection.object(), &made));
+        if (!made.empty()) desk_.selection.choose_object(made);
+    });
+    actions_.on("objects.delete", [this] { delete_object(); });
+}
+
+void PlaceActs::delete_object() {
+    const std::string id = desk_.selection.object();
+    const auto* object = job::find_object(desk_.document.job(), id);
+    if (object == nullptr) return;
+    const QString name = QString::fromStdString(object->name);
+    int pockets = 0;
+    for (const auto& drawer : desk_.document.job().drawers)
+        pockets +=
+            static_cast<int>(std::count_if(drawer->pockets.begin(), drawer->pockets.end(),
+                                           [&](const job::Pocket& pocket) { return pocket.object == id; }));
+    if (pockets > 0 &&
+        !desk_.asking.yes(tr("Delete the object?"),
+                          tr("“%1” and its %2 pocket(s) go. You can undo it.").arg(name).arg(pockets)))
+        return;
+    desk_.selection.choose_pockets({});
+    commit(tr("Delete object"), job::without_object(desk_.document.job(), id));
+    desk_.selection.choose_object({});
+}
+
+void PlaceActs::connect_place() {
+    actions_.on("place.turn", [this] { turn(90); });
+    actions_.on("place.turn_back", [this] { turn(-90); });
+    actions_.on("place.turn_15", [this] { turn(15); });
+    actions_.on("place.align_left", [this] { align(tr("Align left edges"), placing::Line::left); });
+    actions_.on("place.align_right", [this] { align(tr("Align right edges"), placing::Line::right); });
+    actions_.on("place.align_front", [this] { align(tr("Align front edges"), placing::Line::front); });
+    actions_.on("place.align_back", [this] { align(tr("Align back edges"), placing::Line::back); });
+    actions_.on("place.center_x", [this] { align(tr("Centers in line"), placing::Line::center_x); });
+    actions_.on("place.center_y", [this] { align(tr("Centers in line"), placing::Line::center_y); });
+    actions_.on("place.spread_x", [this] { spread(placing::Axis::x); });
+    actions_.on("place.spread_y", [this] { spread(placing::Axis::y); });
+    actions_.on("place.walls_x", [this] { equal_walls(placing::Axis::x); });
+    actions_.on("place.walls_y", [this] { equal_walls(placing::Axis::y); });
+    actions_.on("place.row", [this] { row_of_copies(); });
+    actions_.on("place.notch", [this] { notch(); });
+    actions_.on("place.no_notch", [this] {
+        const auto subject = desk_.selection.pockets().back();
+        const auto found = job::find_pocket(desk_.document.job(), subject);
+        if (found.pocket == nullptr) return;
+        commit(
+            tr("Take finger notch away"),
+            placing::without_nearest_notch(desk_.document.job(), subject, pointer_or(found.pocket->pose.at)));
+    });
+    actions_.on("place.other_drawer", [this] { to_other_drawer(); });
+}
+
+void PlaceActs::turn(double by_deg) {
+    const auto* plan = shown_plan(desk_);
+    const auto which = free();
+    if (plan == nullptr || which.empty()) return;
+    // One pocket turns about its own origin, so that four turns bring it back to the same figures.
+    const auto found = job::find_pocket(desk_.document.job(), which.front());
+    const auto about = which.size() == 1 ? found.pocket->pose.at : box_of(*plan, which).center();
+    commit(tr("Turn"), job::turned(desk_.document.job(), which, by_deg, about));
+}
+
+void PlaceActs::align(const QString& what, placing::Line line) {
+    if (const auto* plan = shown_plan(desk_))
+        commit(what, placing::aligned(desk_.document.job(), *plan, desk_.selection.pockets(), line));
+}
+
+void PlaceActs::spread(placing::Axis axis) {
+    if (const auto* plan = shown_plan(desk_))
+        commit(tr("Spread evenly"),
+               placing::distributed(desk_.document.job(), *plan, desk_.selection.pockets(), axis));
+}
+
+void PlaceActs::equal_walls(placing::Axis axis) {
+    if (const auto* plan = shown_plan(desk_))
+        commit(tr("Equal walls"),
+               placing::with_equal_walls(desk_.document.job(), *plan, desk_.selection.pockets(), axis));
+}
+
+void PlaceActs::row_of_copies() {
+    const auto* plan = shown_plan(desk_);
+    if (plan == nullptr || desk_.selection.pockets().empty()) return;
+    const std::string subject = desk_.selection.pockets().back();
+    const auto* pocket = find_pocket(*plan, subject);
+    if (pocket == nullptr) return;
+    const auto minimums =
+        layout::minimums_of(desk_.document.job().minimums, desk_.document.job().foam->firmness);
+    const double wall = minimums.wall(pocket->form->greatest_depth_mm);
+    constexpr int most = 50;
+    const auto copies =
+        desk_.asking.number(tr("Row of copies"), tr("How many more, to the right:"), 2, 1, most);
+    if (!copies) return;
+    job::Subjects made{subject};
+    commit(tr("Row of copies"),
+           placing::with_row_of_copies(desk_.document.job(), *plan, subject, *copies, wall, &made));
+    desk_.selection.choose_pockets(made);
+}
+
+void PlaceActs::notch() {
+    const auto* plan = shown_plan(desk_);
+    if (plan == nullptr || desk_.selection.pockets().empty()) return;
+    const auto* pocket = find_pocket(*plan, desk_.selection.pockets().back());
+    if (pocket == nullptr) return;
+    const shape::Vec front{pocket->box.center().x, pocket->box.min.y};
+    const auto side = placing::nearest_side(pocket->box, pointer_or(front));
+    commit(tr("Finger notch"),
+           placing::with_finger_notch(desk_.document.job(), *plan, pocket->subject, side));
+}
+
+void PlaceActs::to_other_drawer() {
+    QStringList names;
+    std::vector<std::string> ids;
+    for (const auto& drawer : desk_.document.job().drawers) {
+        if (drawer->id == desk_.selection.drawer()) continue;
+        ids.push_back(drawer->id);
+        names << QStringLiteral("%1. %2")
+                     .arg(names.size() + 1)
+                     .arg(QString::fromStdString(drawer->name.empty() ? drawer->id : drawer->name));
+    }
+    if (ids.empty()) return;
+    const auto chosen = desk_.asking.choice(tr("To another drawer"), tr("Drawer:"), names);
+    if (!chosen || *chosen < 0) return;
+    const auto which = desk_.selection.pockets();
+    const auto& id = ids[static_cast<std::size_t>(*chosen)];
+    commit(tr("To another drawer"), job::moved_to_drawer(desk_.document.job(), which, id));
+    desk_.selection.choose_drawer(id);
+    desk_.selection.choose_pockets(which);
+}
+
+void PlaceActs::connect_checks() {
+    actions_.on("check.leave", [this] { set_left_as_is(true); });
+    actions_.on("check.take_back", [this] { set_left_as_is(false); });
+}
+
+void PlaceActs::set_left_as_is(bool left) {
+    const auto check = desk_.selection.check();
+    if (!check) return;
+    const auto entry = left_of(*check, desk_.selection.drawer());
+    commit(left ? tr("Leave as is") : tr("Take back"),
+           left ? job::with_left_as_is(desk_.document.job(), entry)
+                : job::without_left_as_is(desk_.document.job(), entry));
+    auto now = *check;
+    now.left_as_is = left;
+    desk_.selection.choose_check(now);
+}
+
+} // namespace drawercast::app

@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "window/ruler.h"
+
+#include "base/units.h"
+#include "plan/say.h"
+
+#include "panes/theme_of.h"
+
+#include <QPainter>
+
+#include <cmath>
+
+namespace drawercast::app {
+
+namespace {
+constexpr double least_figure_px = 56;
+}
+
+RulerSteps ruler_steps(double px_per_mm, job::DisplayUnits units, double least_px) {
+    const double unit_mm = units == job::DisplayUnits::mm ? 1 : units::mm_per_inch;
+    const double least = least_px / (px_per_mm * unit_mm);
+    if (units != job::DisplayUnits::mm && least <= 1)
+        for (const double part : {0.125, 0.25, 0.5, 1.0})
+            if (part >= least) return {part * unit_mm, part == 1.0 ? 8 : 4};
+    double power = std::pow(10, std::floor(std::log10(least)));
+    if (units == job::DisplayUnits::mm) power = std::max(power, 1.0);
+    for (const double times : {1.0, 2.0, 5.0, 10.0})
+        if (times * power >= least * (1 - 1e-9))
+            return {times * power * unit_mm, times == 2.0 ? 4 : (times == 5.0 ? 5 : 10)};
+    return {10 * power * unit_mm, 10};
+}
+
+Ruler::Ruler(Qt::Orientation orientation, QWidget* parent) : QWidget(parent), orientation_(orientation) {
+    if (orientation == Qt::Horizontal)
+        setFixedHeight(thickness_px);
+    else
+        setFixedWidth(thickness_px);
+    setAttribute(Qt::WA_OpaquePaintEvent);
+}
+
+void Ruler::show(const Shown& shown) {
+    if (shown == shown_) return;
+    shown_ = shown;
+    update();
+}
+
+void Ruler::set_pointer(std::optional<double> mm) {
+    if (mm == pointer_) return;
+    pointer_ = mm;
+    update();
+}
+
+double Ruler::to_px(double mm) const {
+    return orientation_ == Qt::Horizontal ? shown_.view.to_px(shape::Vec{mm, 0}).x()
+                                          : shown_.view.to_px(shape::Vec{0, mm}).y();
+}
+
+double Ruler::to_mm(double px) const {
+    return orientation_ == Qt::Horizontal ? shown_.view.to_mm({px, 0}).x : shown_.view.to_mm({0, px}).y;
+}
+
+void Ruler::paint_tick(QPainter& painter, double px, int length) const {
+    const double at = std::floor(px) + 0.5;
+    if (orientation_ == Qt::Horizontal)
+        painter.drawLine(QPointF(at, height() - length), QPointF(at, height()));
+    else
+        painter.drawLine(QPointF(width() - length, at), QPointF(width(), at));
+}
+
+void Ruler::paint_figure(QPainter& painter, double px, const QString& figure) const {
+    painter.save();
+    const double wide = painter.fontMetrics().horizontalAdvance(figure) + 2;
+    if (orientation_ == Qt::Horizontal) {
+        painter.drawText(QRectF(px - wide / 2, 0, wide, height() - 6), Qt::AlignCenter, figure);
+    } else { // read from the right, as dimensions are
+        painter.translate(0, px);
+        painter.rotate(-90);
+        painter.drawText(QRectF(-wide / 2, 0, wide, width() - 6), Qt::AlignCenter, figure);
+    }
+    painter.restore();
+}
+
+void Ruler::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    const auto& theme = theme_of(this);
+    painter.fillRect(rect(), theme.pane);
+    if (shown_.extent) {
+        const bool flat = orientation_ == Qt::Horizontal;
+        const double a = to_px(flat ? shown_.extent->min.x : shown_.extent->min.y);
+        const double b = to_px(flat ? shown_.extent->max.x : shown_.extent->max.y);
+        painter.fillRect(flat ? QRectF(a, 0, b - a, height()) : QRectF(0, b, width(), a - b),
+                         theme.blue_soft);
+    }
+    QFont small = font();
+    small.setPixelSize(qMax(12, qRound(QFontInfo(font()).pixelSize() * 12.0 / 13.0)));
+    painter.setFont(small);
+    painter.setPen(theme.ink2);
+    const auto steps = ruler_steps(shown_.view.px_per_mm(), shown_.units, least_figure_px);
+    const double length = orientation_ == Qt::Horizontal ? width() : height();
+    const double first = std::min(to_mm(0), to_mm(length)), last = std::max(to_mm(0), to_mm(length));
+    const double tick_mm = steps.figure_mm / steps.ticks;
+    for (auto tick = static_cast<long long>(std::floor(first / tick_mm));
+         static_cast<double>(tick) * tick_mm <= last; ++tick) {
+        const double mm = static_cast<double>(tick) * tick_mm;
+        const bool figure = tick % steps.ticks == 0;
+        paint_tick(painter, to_px(mm), figure ? 7 : 4);
+        if (figure)
+            paint_figure(painter, to_px(mm), QString::fromStdString(plan::say_length_bare(mm, shown_.units)));
+    }
+    if (pointer_) {
+        painter.setPen(QPen(theme.blue, 1.25));
+        paint_tick(painter, to_px(*pointer_), thickness_px);
+    }
+    painter.setPen(theme.edge);
+    if (orientation_ == Qt::Horizontal)
+        painter.drawLine(0, height() - 1, width(), height() - 1);
+    else
+        painter.drawLine(width() - 1, 0, width() - 1, height());
+}
+
+} // namespace drawercast::app

@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "canvas/sheet_canvas.h"
+#include "theme/palette.h"
+
+#include <QWidget>
+
+class QTabBar;
+
+namespace drawercast::app {
+
+class Document;
+class Preferences;
+class Ruler;
+class Selection;
+class TitleStrip;
+
+/// The middle of the window: tabs of the sheets, rulers, the sheet, its title strip.
+class SheetArea final : public QWidget {
+    Q_OBJECT
+  public:
+    SheetArea(Document& document, Selection& selection, const Preferences& preferences,
+              QWidget* parent = nullptr);
+
+    SheetCanvas& canvas() { return *canvas_; }
+    TitleStrip& strip() { return *strip_; }
+    void show_sheet(SheetCanvas::Shown shown);
+    void set_theme(const theme::Theme& theme);
+
+  signals:
+    void sheet_changed();
+
+  private:
+    void refresh();
+    void show_rulers();
+    void show_tabs();
+    void show_strip();
+
+    Document& document_;
+    Selection& selection_;
+    const Preferences& preferences_;
+    QTabBar* tabs_;
+    SheetCanvas* canvas_;
+    Ruler* above_;
+    Ruler* left_;
+    TitleStrip* strip_;
+};
+
+/// "1 : 2.8" for a reduction, "2 : 1" for an enlargement.
+QString scale_text(double reduction);
+
+} // namespace drawercast::app

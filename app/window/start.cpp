@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "window/start.h"
+
+#include "theme/icons.h"
+#include "window/appearance.h"
+#include "window/job_acts.h"
+#include "window/main_window.h"
+
+#include <QApplication>
+#include <QTimer>
+
+#include <memory>
+
+namespace drawercast::app {
+
+bool asks_for_window(const std::vector<std::string>& arguments) {
+    if (arguments.empty()) return true;
+    const std::string& first = arguments.front();
+    return arguments.size() == 1 && first.front() != '-' && first.find_first_of("./") != std::string::npos;
+}
+
+bool has_display() {
+#ifdef Q_OS_LINUX
+    return qEnvironmentVariableIsSet("QT_QPA_PLATFORM") || !qEnvironmentVariableIsEmpty("DISPLAY") ||
+           !qEnvironmentVariableIsEmpty("WAYLAND_DISPLAY");
+#else
+    return true;
+#endif
+}
+
+int run_window(int& count, char** values, const std::vector<std::string>& arguments) {
+    QApplication::setHighDpiScaleFactorRoundingPolicy(Qt::HighDpiScaleFactorRoundingPolicy::PassThrough);
+    QApplication application(count, values);
+    QApplication::setApplicationName(QStringLiteral("drawercast"));
+    QApplication::setApplicationDisplayName(QStringLiteral("Drawercast"));
+    QApplication::setWindowIcon(theme::program_icon());
+    const QPalette desktop = QApplication::palette();
+    Preferences preferences;
+    theme::Theme worn = chosen_theme(preferences, desktop);
+    wear(worn, preferences.text_scale());
+    MainWindow window(preferences, Autosave::usual_folder());
+    window.set_theme(worn);
+    auto looks = std::pair(preferences.appearance(), preferences.text_scale());
+    QObject::connect(&preferences, &Preferences::changed, &window, [&] {
+        const auto now = std::pair(preferences.appearance(), preferences.text_scale());
+        if (now == looks) return;
+        looks = now;
+        worn = chosen_theme(preferences, desktop);
+        wear(worn, preferences.text_scale());
+        window.set_theme(worn);
+    });
+    window.show();
+    QTimer::singleShot(0, &window, [&] {
+        if (!arguments.empty()) window.job_acts().open(QString::fromStdString(arguments.front()));
+        window.job_acts().offer_leftovers();
+    });
+    return QApplication::exec();
+}
+
+} // namespace drawercast::app

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "app_window/application.h"
+#include "document/document.h"
+#include "document/preferences.h"
+#include "window/asking.h"
+#include "window/job_acts.h"
+#include "window/main_window.h"
+#include "window/sheet_area.h"
+
+#include <QTemporaryDir>
+
+namespace drawercast::test {
+
+/// Answers in the maker's place, and counts what it was asked.
+class Scripted final : public app::Asking {
+  public:
+    explicit Scripted(const QString& folder) : folder_(folder) {}
+
+    Unsaved unsaved = Unsaved::discard;
+    bool says_yes = true;
+    int asked = 0;
+    int told = 0;
+    int warned = 0;
+    std::optional<QString> to_open;
+
+    std::optional<QString> file_to_open() override { return ++asked, to_open; }
+    std::optional<QString> file_to_save(const QString&, const QString& suggested, const QString&,
+                                        const QString&) override {
+        return ++asked, folder_ + '/' + suggested.section('/', -1);
+    }
+    std::optional<QString> folder(const QString&) override { return ++asked, folder_; }
+    Unsaved about_unsaved(const QString&) override { return ++asked, unsaved; }
+    bool yes(const QString&, const QString&) override { return ++asked, says_yes; }
+    std::optional<int> number(const QString&, const QString&, int usual, int, int) override {
+        return ++asked, usual;
+    }
+    std::optional<int> choice(const QString&, const QString&, const QStringList&) override {
+        return ++asked, 0;
+    }
+    std::optional<job::DrawerSize> drawer_size(job::DisplayUnits) override {
+        return ++asked, job::DrawerSize{};
+    }
+    void tell(const QString&, const QString&) override { ++told; }
+    void warn(const QString&, const Problems&) override { ++warned; }
+
+  private:
+    QString folder_;
+};
+
+/// A window on a folder of its own.
+struct Desktop {
+    Desktop() {
+        window.resize(1366, 740);
+        window.show();
+        QApplication::processEvents();
+    }
+    static bool ready() { return application().platformName() == "offscreen"; }
+    void open_demo() {
+        window.job_acts().open_demo();
+        QApplication::processEvents();
+    }
+
+    bool application_first = ready();
+    QTemporaryDir folder;
+    app::Preferences preferences{folder.filePath("settings.ini")};
+    Scripted asking{folder.path()};
+    app::MainWindow window{preferences, folder.filePath("unsaved"), &asking};
+};
+
+} // namespace drawercast::test

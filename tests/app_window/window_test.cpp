@@ -1,0 +1,285 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The whole window, driven as a maker does: by mouse, keys and actions, and answered for by Scripted.
+#include "job/edit.h"
+
+#include "app_window/scripted.h"
+#include "panes/checks_model.h"
+#include "panes/drawers_model.h"
+#include "panes/foam_figures.h"
+#include "panes/objects_model.h"
+#include "window/appearance.h"
+
+#include <QAbstractItemModelTester>
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <functional>
+
+namespace drawercast::app {
+namespace {
+
+using test::Desktop;
+
+void mouse(QWidget& widget, QEvent::Type type, QPointF at, Qt::MouseButton button, Qt::MouseButtons held) {
+    QMouseEvent event(type, at, widget.mapToGlobal(at), button, held, Qt::NoModifier);
+    QApplication::sendEvent(&widget, &event);
+}
+
+void press(QWidget& w, QPointF at) { mouse(w, QEvent::MouseButtonPress, at, Qt::LeftButton, Qt::LeftButton); }
+void move(QWidget& w, QPointF at) { mouse(w, QEvent::MouseMove, at, Qt::NoButton, Qt::LeftButton); }
+void release(QWidget& w, QPointF at) {
+    mouse(w, QEvent::MouseButtonRelease, at, Qt::LeftButton, Qt::NoButton);
+}
+
+void key(QWidget& widget, int which) {
+    QKeyEvent down(QEvent::KeyPress, which, Qt::NoModifier), up(QEvent::KeyRelease, which, Qt::NoModifier);
+    QApplication::sendEvent(&widget, &down);
+    QApplication::sendEvent(&widget, &up);
+}
+
+const layout::PlacedPocket* pocket(Desktop& desk, const std::string& subject) {
+    for (const auto& drawer : desk.window.document().plan().drawers)
+        for (const auto& one : drawer.pockets)
+            if (one->subject == subject) return one.get();
+    return nullptr;
+}
+
+bool has(const Document& document, layout::Code code, const std::string& subject) {
+    for (const auto& drawer : document.plan().drawers)
+        for (const auto& check : drawer.checks)
+            if (check.code == code &&
+                std::find(check.subjects.begin(), check.subjects.end(), subject) != check.subjects.end())
+                return true;
+    return false;
+}
+
+/// Two pockets 60 mm apart in an otherwise empty drawer.
+void open_two_pockets(Desktop& desk) {
+    auto job = job::new_job({400, 300, 90, 60});
+    job::Object object;
+    object.id = "i1";
+    object.name = "Sensor";
+    object.count = 2;
+    object.height_mm = 30;
+    job::Level level;
+    level.form = job::Sunk{shape::Rectangle{60, 60, 4}, 25};
+    object.levels = {level};
+    job = job::with_object(std::move(job), object);
+    const std::string drawer = job.drawers.front()->id;
+    job = job::placed(std::move(job), drawer, "i1", {{100, 150}, 0});
+    job = job::placed(std::move(job), drawer, "i1", {{220, 150}, 0});
+    desk.window.document().replace(std::move(job), {}, true);
+    desk.preferences.set_snapping(false);
+    QApplication::processEvents();
+}
+
+/// Every action, the dialogs answered; those that end the program or open what pops up aside.
+void trigger_all(Desktop& desk, const std::function<void()>& before_each) {
+    for (auto* action : desk.window.actions().all()) {
+        if (action->objectName() == "job.quit") continue;
+        before_each();
+        action->trigger();
+        QApplication::processEvents();
+    }
+}
+
+TEST(Window, EveryActionHasAnAct) {
+    Desktop desk;
+    for (const auto& spec : action_specs()) EXPECT_TRUE(desk.window.actions().has_act(spec.id)) << spec.id;
+}
+
+TEST(Window, NoTwoActionsShareAKey) {
+    Desktop desk;
+    QStringList keys;
+    for (const auto* action : desk.window.actions().all())
+        for (const auto& one : action->shortcuts()) keys << one.toString();
+    const int all = static_cast<int>(keys.size());
+    keys.removeDuplicates();
+    EXPECT_EQ(keys.size(), all);
+}
+
+TEST(Window, EveryActionOnNoJob) {
+    Desktop desk;
+    trigger_all(desk, [] {});
+    SUCCEED();
+}
+
+TEST(Window, EveryActionOnAnEmptyDrawer) {
+    Desktop desk;
+    trigger_all(desk, [&] { desk.window.document().replace(job::new_job({}), {}, true); });
+    EXPECT_EQ(desk.asking.warned, 0);
+}
+
+TEST(Window, EveryActionOnTheDemo) {
+    Desktop desk;
+    trigger_all(desk, [&] {
+        desk.open_demo();
+        const auto& drawer = *desk.window.document().job().drawers.front();
+        desk.window.selection().choose_pockets({job::subject_of(drawer.pockets.front())});
+    });
+    EXPECT_EQ(desk.asking.warned, 0);
+}
+
+TEST(Window, DragUntilTheWallIsThinAndBack) {
+    Desktop desk;
+    open_two_pockets(desk);
+    auto& canvas = desk.window.sheets().canvas();
+    auto& document = desk.window.document();
+    ASSERT_FALSE(has(document, layout::Code::wall_thin, "i1#1"));
+    const auto px = [&](double x) { return canvas.view().to_px(shape::Vec{x, 150}); };
+    press(canvas, px(100));
+    for (double x = 100; x <= 155; x += 5) move(canvas, px(x));
+    EXPECT_TRUE(document.previewing());
+    EXPECT_TRUE(has(document, layout::Code::wall_thin, "i1#1")) << "the wall is 5 mm now";
+    for (double x = 155; x >= 110; x -= 5) move(canvas, px(x));
+    EXPECT_FALSE(has(document, layout::Code::wall_thin, "i1#1"));
+    const auto shown = document.shown();
+    release(canvas, px(110));
+    EXPECT_FALSE(document.previewing());
+    EXPECT_EQ(document.job(), shown) << "what was shown is what is stored";
+    EXPECT_NEAR(pocket(desk, "i1#1")->pose.at.x, 110, 0.5);
+    EXPECT_EQ(document.undo_stack().count(), 1);
+}
+
+TEST(Window, EscapeDuringADragPutsItBack) {
+    Desktop desk;
+    open_two_pockets(desk);
+    auto& canvas = desk.window.sheets().canvas();
+    const auto before = desk.window.document().job();
+    const auto px = [&](double x) { return canvas.view().to_px(shape::Vec{x, 150}); };
+    press(canvas, px(100));
+    move(canvas, px(120));
+    move(canvas, px(140));
+    ASSERT_FALSE(desk.window.document().shown() == before);
+    key(canvas, Qt::Key_Escape);
+    EXPECT_EQ(desk.window.document().shown(), before);
+    release(canvas, px(140));
+    EXPECT_EQ(desk.window.document().job(), before);
+    EXPECT_EQ(desk.window.document().undo_stack().count(), 0);
+}
+
+TEST(Window, UndoToTheStartIsTheStart) {
+    Desktop desk;
+    desk.open_demo();
+    auto& document = desk.window.document();
+    const auto start = document.job();
+    desk.window.actions()["edit.select_all"]->trigger();
+    for (const char* id : {"place.turn", "edit.duplicate", "place.walls_x", "place.align_left", "edit.lock",
+                           "edit.unlock", "place.turn_15", "edit.delete", "view.inch"}) {
+        desk.window.actions()[id]->trigger();
+    }
+    EXPECT_GT(document.undo_stack().count(), 3);
+    while (document.undo_stack().canUndo()) document.undo_stack().undo();
+    EXPECT_EQ(document.job(), start);
+    EXPECT_FALSE(document.unsaved());
+}
+
+TEST(Window, SwitchingUnitsChangesNothingElse) {
+    Desktop desk;
+    open_two_pockets(desk);
+    auto& document = desk.window.document();
+    const auto start = document.job();
+    for (int i = 0; i < 334; ++i)
+        for (const auto units : {job::DisplayUnits::inch, job::DisplayUnits::inch_32, job::DisplayUnits::mm})
+            document.commit("units", job::in_units(document.job(), units));
+    EXPECT_EQ(document.job(), start);
+}
+
+TEST(Window, UnsavedWorkAsksAndCancelStays) {
+    Desktop desk;
+    desk.open_demo();
+    desk.window.selection().choose_pockets(
+        {job::subject_of(desk.window.document().job().drawers.front()->pockets.front())});
+    desk.window.actions()["edit.duplicate"]->trigger();
+    const auto work = desk.window.document().job();
+    desk.asking.unsaved = Asking::Unsaved::cancel;
+    const int asked = desk.asking.asked;
+    EXPECT_FALSE(desk.window.close());
+    desk.window.actions()["job.new"]->trigger();
+    EXPECT_EQ(desk.asking.asked, asked + 2);
+    EXPECT_EQ(desk.window.document().job(), work);
+    desk.asking.unsaved = Asking::Unsaved::save;
+    EXPECT_TRUE(desk.window.close());
+    EXPECT_FALSE(desk.window.document().unsaved());
+    Document again;
+    ASSERT_TRUE(again.open(desk.window.document().path()).empty());
+    EXPECT_EQ(again.job(), work);
+}
+
+TEST(Window, LooksLeftAsIsAndTakenBack) {
+    Desktop desk;
+    desk.open_demo();
+    auto& window = desk.window;
+    const auto& drawer = window.document().plan().drawers.front();
+    const auto look =
+        std::find_if(drawer.checks.begin(), drawer.checks.end(), [](const layout::Check& check) {
+            return check.severity == layout::Severity::look && !check.left_as_is;
+        });
+    if (look == drawer.checks.end()) GTEST_SKIP() << "the demo has none";
+    const auto start = window.document().job();
+    window.selection().choose_check(*look);
+    ASSERT_TRUE(window.actions()["check.leave"]->isEnabled());
+    window.actions()["check.leave"]->trigger();
+    EXPECT_EQ(window.document().job().left_as_is.size(), start.left_as_is.size() + 1);
+    ASSERT_TRUE(window.actions()["check.take_back"]->isEnabled());
+    window.actions()["check.take_back"]->trigger();
+    EXPECT_EQ(window.document().job(), start);
+}
+
+TEST(Window, ModelsKeepTheirPromises) {
+    Desktop desk;
+    auto& document = desk.window.document();
+    auto& selection = desk.window.selection();
+    ChecksModel checks(document, selection);
+    ObjectsModel objects(document);
+    DrawersModel drawers(document);
+    using Mode = QAbstractItemModelTester::FailureReportingMode;
+    QAbstractItemModelTester a(&checks, Mode::Fatal), b(&objects, Mode::Fatal), c(&drawers, Mode::Fatal);
+    desk.open_demo();
+    desk.window.actions()["edit.select_all"]->trigger();
+    for (const char* id : {"edit.duplicate", "place.turn", "edit.delete", "edit.undo", "edit.undo",
+                           "view.next_drawer", "objects.duplicate", "edit.undo", "view.inch"})
+        desk.window.actions()[id]->trigger();
+    EXPECT_EQ(objects.rowCount(), static_cast<int>(document.job().objects.size()));
+    EXPECT_EQ(drawers.rowCount(), static_cast<int>(document.job().drawers.size()));
+    document.replace(job::Job{}, {}, true);
+    EXPECT_EQ(objects.rowCount(), 0);
+    EXPECT_EQ(checks.rowCount(), static_cast<int>(document.plan().checks.size()));
+}
+
+TEST(Window, EveryFoamFigureExplainsItself) {
+    Desktop desk;
+    desk.open_demo();
+    const auto& document = desk.window.document();
+    for (const auto unit : {DosingUnit::mass, DosingUnit::volume}) {
+        const auto figures =
+            foam_figures(document.job(), document.plan(), document.plan().drawers.front(), unit);
+        ASSERT_GE(figures.size(), 9U);
+        for (const auto& figure : figures) {
+            EXPECT_FALSE(figure.value.isEmpty()) << figure.id.toStdString();
+            for (const auto& part :
+                 {figure.why.formula, figure.why.numbers, figure.why.source, figure.why.limits}) {
+                EXPECT_FALSE(part.isEmpty()) << figure.id.toStdString();
+                EXPECT_FALSE(part.contains('%') && part.contains("%1")) << part.toStdString();
+            }
+        }
+    }
+}
+
+TEST(Window, WornInEveryThemeAndSize) {
+    Desktop desk;
+    desk.open_demo();
+    for (const auto& theme : {theme::light_theme(), theme::dark_theme()})
+        for (const double scale : {1.0, 2.0, 3.0}) {
+            wear(theme, scale);
+            desk.window.set_theme(theme);
+            QApplication::processEvents();
+            EXPECT_FALSE(desk.window.grab().isNull());
+        }
+    wear(theme::light_theme(), 1);
+}
+
+} // namespace
+} // namespace drawercast::app
