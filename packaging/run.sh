@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: GPL-3.0-or-later
-# From a fresh clone to paper: installs what it needs, builds, and writes the demo jobs' templates, summaries and drawings.
+# From a fresh clone to a first job: installs what it needs, builds, writes the demo jobs' templates, summaries and
+# drawings, and opens the window with the field service job where there is a display.
 #   packaging/run.sh [FOLDER]     where the paper goes; build/paper when left out
 source "$(dirname "$0")/steps.sh"
 
@@ -29,3 +30,7 @@ step "paper" write_paper
 
 minutes_table
 echo "The demo jobs on paper are in $paper"
+if [ -n "${DISPLAY:-}${WAYLAND_DISPLAY:-}" ]; then
+    exec "$top/build/release/app/drawercast" "$top/resources/demo/field-service.drawercast.json"
+fi
+echo "There is no display: start build/release/app/drawercast on one for the window"

@@ -5,6 +5,7 @@ set -euo pipefail
 top=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 jobs=$(nproc)
 steps=()
+export PATH=/usr/bin:$PATH # Debian's own tools, whatever else a machine has in front of them
 # The same cache serves every folder this is cloned into.
 export CCACHE_BASEDIR=$top CCACHE_NOHASHDIR=1
 
