@@ -171,6 +171,9 @@ SheetCanvas::Drawn SheetCanvas::drawn() const {
     if (plan == nullptr || shown_drawer == nullptr) return {};
     if (shown_ == Shown::drawer_plan) {
         auto sheet = sheets::drawer_plan(document_.shown(), *shown_drawer, *plan);
+        std::erase_if(sheet.marks, [](const sheets::Mark& mark) { // it stands in the title strip
+            return std::holds_alternative<sheets::LegendMark>(mark.kind);
+        });
         return {std::move(sheet.marks), sheet.area, sheet.lower_room_px, sheet.upper_room_px};
     }
     const auto board = plan::pattern_board(document_.shown(), *plan);

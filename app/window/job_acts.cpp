@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/job_acts.h"
 
+#include "base/demand.h"
 #include "job/read.h"
 #include "job/store.h"
 
@@ -18,6 +19,9 @@
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
+
+/// Qt wants this outside any namespace; without it a linker drops the resource of a static library.
+static void load_demo() { Q_INIT_RESOURCE(demo); }
 
 namespace drawercast::app {
 
@@ -77,8 +81,10 @@ bool JobActs::open(const QString& path) {
 
 void JobActs::open_demo() {
     if (!may_leave()) return;
+    load_demo();
     QFile file(QStringLiteral(":/demo/field-service.drawercast.json"));
-    if (!file.open(QIODevice::ReadOnly)) return;
+    const bool opened = file.open(QIODevice::ReadOnly);
+    DRAWERCAST_DEMAND(opened, "the demo job is part of the program");
     const auto bytes = file.readAll();
     auto job = job::read_job(std::string_view(bytes.constData(), static_cast<std::size_t>(bytes.size())));
     if (!job) return desk_.asking.warn(tr("The demo job can’t be read"), job.error());

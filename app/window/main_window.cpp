@@ -22,6 +22,7 @@
 #include <QLabel>
 #include <QMenu>
 #include <QMenuBar>
+#include <QScreen>
 #include <QScrollArea>
 #include <QStackedWidget>
 #include <QStatusBar>
@@ -34,6 +35,8 @@ namespace {
 
 constexpr int left_px = 264;
 constexpr int right_px = 320;
+constexpr int checks_px = 260;
+constexpr int foam_px = 380;
 
 /// The foam answer scrolls where the window is low; the checks above it keep three rows at least.
 QWidget* scrolled(QWidget* pane) {
@@ -63,7 +66,14 @@ MainWindow::MainWindow(Preferences& preferences, const QString& unsaved_folder, 
     after_replacement();
 }
 
-MainWindow::~MainWindow() = default;
+/// Panes and sheets go before the job they show; the job's last signals find nobody.
+MainWindow::~MainWindow() {
+    document_.disconnect();
+    document_.undo_stack().disconnect();
+    selection_.disconnect();
+    preferences_.disconnect(this);
+    delete takeCentralWidget();
+}
 
 void MainWindow::assemble() {
     menus_ = fill_menu_bar(*menuBar(), actions_);
@@ -89,6 +99,7 @@ void MainWindow::assemble() {
     right->addWidget(scrolled(foam_));
     right->setStretchFactor(0, 1);
     right->setChildrenCollapsible(false);
+    right->setSizes({checks_px, foam_px});
     right->setMinimumWidth(220);
     right_ = right;
 
@@ -197,7 +208,7 @@ Situation MainWindow::situation() const {
     s.drawer_pockets = drawer != nullptr && !drawer->pockets.empty();
     for (const auto& subject : selection_.pockets()) {
         const auto found = job::find_pocket(job, subject);
-        if (found.pocket == nullptr) continue;
+        if (found.pocket == nullptr || !s.plan_sheet) continue; // what is not seen is not changed
         ++s.pockets;
         s.free += found.pocket->locked ? 0 : 1;
         s.notches = !found.pocket->notches.empty();
@@ -273,7 +284,8 @@ void MainWindow::say(const QString& sentence) { sentence_->setText(sentence); }
 void MainWindow::set_theme(const theme::Theme& theme) { sheets_->set_theme(theme); }
 
 void MainWindow::restore_state() {
-    resize(1366, 740);
+    const QSize room = screen()->availableSize() - QSize(0, 40); // the frame is the desktop's
+    resize(room.boundedTo({1600, 1000}));
     if (const auto place = preferences_.window_state("place"); !place.isEmpty()) restoreGeometry(place);
     if (const auto sizes = preferences_.window_state("panes"); !sizes.isEmpty()) panes_->restoreState(sizes);
 }
