@@ -1,122 +1,96 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "casting/blocks.h"
-#include "shape/gap.h"
+
+#include "core/casting/builders.h"
 
 #include <gtest/gtest.h>
-
-#include <algorithm>
-#include <cmath>
 
 namespace drawercast::casting {
 namespace {
 
-using shape::Contour;
-using shape::InMold;
-using shape::Outline;
-using shape::Vec;
+using shape::Circle;
+using shape::Rectangle;
 
-double inside(const Contour& contour, shape::Point<InMold> p) {
-    return shape::gap_inside(Contour{{p.vec()}, 0}, contour).mm;
+BoardIn board_in() {
+    BoardIn in;
+    in.insert = built::insert(300, 200, 50);
+    in.shrinkage = 0.02;
+    const auto box = built::form({built::cut(Rectangle{60, 30, 0}, 30)});
+    in.pockets = {{built::pocket("a#1", box, {{50, 40}, 0}), "A"},
+                  {built::pocket("b#1", box, {{60, 150}, 0}), "B"},
+                  {built::pocket("c#1", box, {{220, 155}, 0}), "C"}};
+    return in;
 }
 
-Contour given(const shape::Given& outline) { return *shape::contour_of(outline); }
+TEST(PatternBoard, is_mirrored_and_enlarged) {
+    const BoardIn in = board_in();
+    const PatternBoard board = *pattern_board_of(in);
+    const double k = 1 / 0.98;
+    EXPECT_DOUBLE_EQ(board.enlargement, k);
+    EXPECT_DOUBLE_EQ(board.box.max.x, 300 * k);
+    EXPECT_DOUBLE_EQ(board.box.max.y, 200 * k);
+    EXPECT_DOUBLE_EQ(board.height_mm, 50 * k);
+    // what lies front left in the drawer lies front right on the board
+    const auto& front = board.blocks.back();
+    EXPECT_EQ(front.subject, "a#1");
+    EXPECT_NEAR(front.center.x_mm, 250 * k, 1e-9);
+    EXPECT_NEAR(front.center.y_mm, 40 * k, 1e-9);
+    EXPECT_NEAR(front.height_mm, 30 * k, 1e-9);
+    EXPECT_NEAR(front.parts.at(0).wood_height_mm, 30 * k - 0.1, 1e-9);
+    EXPECT_NEAR(shape::area(front.parts.at(0).cut.outline.contour), 1800 * k * k, 1e-6);
+    for (const auto& screw : front.fixing)
+        EXPECT_GE(inside(front.parts.at(0).cut.outline.contour, screw.vec()), 15 - 1e-6);
+}
 
-TEST(FixingPoints, stand_well_inside_along_a_side) {
-    const auto points = fixing_points(Outline<InMold>{given(shape::Rectangle{160, 80, 0})});
-    ASSERT_EQ(points.size(), 2u);
-    EXPECT_NEAR(std::abs(points[0].x_mm), 65, 0.6);
-    EXPECT_NEAR(points[0].y_mm, 0, 1e-9);
-    struct Row {
-        shape::Given outline;
-        double least; ///< the inset, or nearly half the width where that is less
-    };
-    const Row rows[] = {
-        {shape::Rectangle{160, 24, 0}, 11.9},
-        {shape::Capsule{120, 26}, 12.9},
-        {shape::Circle{92}, 14.9},
-        {shape::Polygon{{{{0, 0}}, {{90, 0}}, {{90, 20}}, {{20, 20}}, {{20, 80}}, {{0, 80}}}},
-         8}, // arms 20 wide
-    };
-    for (const auto& row : rows) {
-        const Contour contour = given(row.outline);
-        const auto two = fixing_points(Outline<InMold>{contour});
-        ASSERT_EQ(two.size(), 2u);
-        for (const auto& p : two) EXPECT_GE(inside(contour, p), row.least);
+TEST(PatternBoard, numbers_run_from_the_back_row_by_row_as_the_board_is_seen) {
+    const PatternBoard board = *pattern_board_of(board_in());
+    ASSERT_EQ(board.blocks.size(), 3u);
+    const char* expected[] = {"c#1", "b#1", "a#1"}; // mirrored: c stands left of b
+    for (int i = 0; i < 3; ++i) {
+        EXPECT_EQ(board.blocks[static_cast<std::size_t>(i)].number, i + 1);
+        EXPECT_EQ(board.blocks[static_cast<std::size_t>(i)].subject, expected[i]);
     }
 }
 
-TEST(FixingPoints, a_short_block_gets_one) {
-    for (const shape::Given& outline :
-         {shape::Given(shape::Rectangle{30, 20, 0}), shape::Given(shape::Circle{35})}) {
-        const auto one = fixing_points(Outline<InMold>{given(outline)});
-        ASSERT_EQ(one.size(), 1u);
-        EXPECT_NEAR(one[0].x_mm, 0, 1e-9);
-    }
+TEST(PatternBoard, areas_add_up) {
+    const PatternBoard board = *pattern_board_of(board_in());
+    const double k = board.enlargement;
+    const double pi = 3.14159265358979324;
+    // three blocks and 5 mm of clay round each, not enlarged
+    const double clay = 3 * (1800 * k * k + 180 * k * 5 + pi * 25);
+    EXPECT_NEAR(shape::area(board.clay.region), clay, 0.2);
+    EXPECT_NEAR(shape::area(board.opening.region), 60000 * k * k, 0.5);
+    EXPECT_NEAR(shape::area(board.fillers.region), 0, 0.5);
 }
 
-class Board : public ::testing::Test {
-  protected:
-    /// A 200 × 100 insert, 50 thick, with an obstruction cut out at its back right, and pockets as given.
-    static BoardIn board_in() {
-        job::Drawer drawer;
-        drawer.id = "d1";
-        drawer.outline = shape::Rectangle{200, 100, 0};
-        drawer.insert_mm = 50;
-        drawer.obstructions = {{shape::Rectangle{40, 20, 0}, {{180, 90}, 0}, {}}};
-        BoardIn in;
-        in.insert = std::make_shared<const layout::Insert>(*layout::insert_of(drawer, 0));
-        in.pockets = {{pocket("left#1", {40, 50}, 20), "Left"}, {pocket("right#1", {120, 50}, 30), "Right"}};
-        return in;
-    }
-    static std::shared_ptr<const layout::PlacedPocket> pocket(const char* subject, Vec at, double depth) {
-        job::Object object;
-        object.id = "o";
-        object.levels = {{job::Sunk{shape::Rectangle{50, 30, 0}, depth}, {}, {}}};
-        auto form = std::make_shared<const layout::PocketForm>(*layout::pocket_form(object, {}, {0, 0}, 50));
-        job::Pocket placed;
-        placed.pose = {at, 0};
-        auto made = layout::place(placed, form);
-        made.subject = subject;
-        return std::make_shared<const layout::PlacedPocket>(std::move(made));
-    }
-};
-
-TEST_F(Board, is_mirrored_and_enlarged) {
-    auto in = board_in();
-    in.shrinkage = 0.2 / 1.2; // k = 1.2, so that everything is easily seen
-    const auto board = pattern_board_of(in);
-    ASSERT_TRUE(board);
-    EXPECT_NEAR(board->enlargement, 1.2, 1e-12);
-    EXPECT_NEAR(board->box.width(), 240, 1e-9);
-    EXPECT_NEAR(board->height_mm, 60, 1e-9);
-    ASSERT_EQ(board->blocks.size(), 2u);
-    // What lies left in the drawer stands right on the board; reading order starts with the other one.
-    EXPECT_EQ(board->blocks[0].name, "Right");
-    EXPECT_EQ(board->blocks[0].number, 1);
-    EXPECT_NEAR(board->blocks[0].center.x_mm, (200 - 120) * 1.2, 1e-9);
-    EXPECT_NEAR(board->blocks[0].height_mm, 36, 1e-9);
-    EXPECT_NEAR(board->blocks[0].parts[0].wood_height_mm, 36 - in.film_mm, 1e-9);
-    EXPECT_NEAR(shape::area(board->blocks[0].parts[0].cut.outline.contour), 1500 * 1.44, 1e-6);
+TEST(PatternBoard, all_of_the_box_outside_the_insert_is_filler) {
+    BoardIn in = board_in();
+    in.pockets.clear();
+    layout::Insert insert = *in.insert;
+    const shape::Contour ell{{{0, 0}, {300, 0}, {300, 150}, {240, 150}, {240, 200}, {0, 200}}, 0};
+    insert.area.region = shape::region_of(ell);
+    insert.edges = {{ell}};
+    in.insert = std::make_shared<const layout::Insert>(insert);
+    const PatternBoard board = *pattern_board_of(in);
+    const double k = board.enlargement;
+    ASSERT_EQ(board.fillers.region.patches.size(), 1u);
+    EXPECT_NEAR(shape::area(board.fillers.region), 3000 * k * k, 0.2);
+    EXPECT_NEAR(shape::bounds(board.fillers.region).max.x, 60 * k, 0.002); // back right becomes back left
 }
 
-TEST_F(Board, fillers_and_opening_make_the_box) {
-    const auto board = pattern_board_of(board_in());
-    ASSERT_TRUE(board);
-    EXPECT_NEAR(shape::area(board->fillers.region) + shape::area(board->opening.region), 200 * 100, 0.1);
-    EXPECT_NEAR(shape::area(board->fillers.region), 800, 0.1);
-    EXPECT_NEAR(shape::bounds(board->fillers.region).min.x, 0,
-                1e-3); // back right in the drawer: back left here
-}
-
-TEST_F(Board, clay_reaches_the_fillet_around_every_foot) {
-    auto in = board_in();
-    in.fillet_mm = 5;
-    const auto board = pattern_board_of(in);
-    ASSERT_TRUE(board);
-    const double one = 1500 + 160 * 5 + 3.14159265 * 25; // Steiner
-    EXPECT_NEAR(shape::area(board->clay.region), 2 * one, 1);
-    in.fillet_mm = 0;
-    EXPECT_NEAR(shape::area(pattern_board_of(in)->clay.region), 3000, 0.5);
+TEST(PatternBoard, through_block_is_as_high_as_the_walls_and_pieces_apart_are_each_fixed) {
+    BoardIn in = board_in();
+    auto through = built::cut(Circle{50}, 50, {{-60, 0}, 0});
+    through.through = true;
+    in.pockets = {
+        {built::pocket("t#1", built::form({through, built::cut(Rectangle{50, 45, 0}, 20, {{40, 0}, 0})}),
+                       {{150, 100}, 90}),
+         "T"}};
+    const PatternBoard board = *pattern_board_of(in);
+    const Block& block = board.blocks.at(0);
+    EXPECT_DOUBLE_EQ(block.height_mm, board.height_mm);
+    EXPECT_TRUE(block.parts.at(0).cut.through);
+    EXPECT_EQ(block.fixing.size(), 4u);
 }
 
 } // namespace
