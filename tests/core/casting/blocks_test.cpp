@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "casting/blocks.h"
+#include "shape/gap.h"
 
 #include "core/casting/builders.h"
 
@@ -10,6 +11,10 @@ namespace {
 
 using shape::Circle;
 using shape::Rectangle;
+
+double inside(const shape::Contour& outline, shape::Vec p) {
+    return shape::gap_inside(shape::Contour{{p}, 0}, outline).mm;
+}
 
 BoardIn board_in() {
     BoardIn in;
