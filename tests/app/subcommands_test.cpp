@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The real binary, as a script would call it.
+#include "app/pdf_reader.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <string>
+
+namespace drawercast {
+namespace {
+
+const std::string program = DRAWERCAST_PROGRAM;
+const std::string demo = DRAWERCAST_SOURCE_DIR "/resources/demo/field-service.drawercast.json";
+
+int exit_of(const std::string& arguments, std::string* said = nullptr) {
+    int exit = -1;
+    const auto text = test::output_of("'" + program + "' " + arguments + " 2>&1", &exit);
+    if (said != nullptr) *said = text;
+    return exit;
+}
+
+TEST(Subcommands, check_says_whether_something_must_be_mended) {
+    EXPECT_EQ(exit_of("check '" + demo + "'"), 0);
+    const std::string overlapping = R"({"format": "drawercast-job", "version": 1,
+        "objects": [{"id": "i1", "count": 2, "levels": [{"outline": {"rect": [60, 40]}, "depth_mm": 20}]}],
+        "drawers": [{"id": "d1", "outline": {"rect": [300, 200]},
+            "pockets": [{"object": "i1", "n": 1, "at": [100, 100]}, {"object": "i1", "n": 2, "at": [110, 100]}]}]})";
+    const auto path = test::file_of(QByteArray::fromStdString(overlapping), "overlapping.json");
+    std::string said;
+    EXPECT_EQ(exit_of("check '" + path + "'", &said), 1);
+    EXPECT_NE(said.find("overlap"), std::string::npos);
+}
+
+TEST(Subcommands, an_unreadable_job_is_one_line) {
+    std::string said;
+    EXPECT_EQ(exit_of("check /nowhere/job.json", &said), 2);
+    EXPECT_EQ(std::count(said.begin(), said.end(), '\n'), 1) << said;
+    const auto path = test::file_of("{\"format\": \"drawercast-job\", \"version\": 9}", "newer.json");
+    EXPECT_EQ(exit_of("figures '" + path + "'", &said), 2);
+    EXPECT_NE(said.find("newer Drawercast"), std::string::npos) << said;
+}
+
+TEST(Subcommands, an_unwritable_output_is_told_apart) {
+    EXPECT_EQ(exit_of("summary '" + demo + "' --out /nowhere/summary.pdf"), 3);
+    EXPECT_EQ(exit_of("templates '" + demo + "' --out /nowhere/templates.pdf"), 3);
+}
+
+TEST(Subcommands, what_is_not_understood_is_64) {
+    EXPECT_EQ(exit_of("chekc '" + demo + "' x y"), 64);
+    EXPECT_EQ(exit_of("templates '" + demo + "'"), 64);
+    EXPECT_EQ(exit_of("templates '" + demo + "' --out x.pdf --paper a9"), 64);
+    EXPECT_EQ(exit_of("check"), 64);
+}
+
+TEST(Subcommands, help_and_version) {
+    std::string said;
+    EXPECT_EQ(exit_of("--help", &said), 0);
+    for (const char* word : {"check", "figures", "templates", "summary", "drawings"})
+        EXPECT_NE(said.find(word), std::string::npos);
+    EXPECT_EQ(exit_of("--version", &said), 0);
+    EXPECT_EQ(said.rfind("Drawercast ", 0), 0u);
+}
+
+} // namespace
+} // namespace drawercast
