@@ -86,7 +86,8 @@ Block block_of(const BoardPocket& in, const MoldMap& map, double insert_mm, doub
     shape::Box own;
     for (std::size_t i = 0; i < pocket.cuts.size(); ++i) {
         BlockPart part{to_mold(pocket.cuts[i], map, insert_mm), 0};
-        part.wood_height_mm = part.cut.depth_mm - film_mm;
+        // A through block is as high as the walls, and sealed like them: the film cancels out.
+        part.wood_height_mm = part.cut.depth_mm - (part.cut.through ? 0 : film_mm);
         block.height_mm = std::max(block.height_mm, part.cut.depth_mm);
         block.parts.push_back(std::move(part));
         own.add(shape::bounds(pocket.form->cuts[i].outline.contour));

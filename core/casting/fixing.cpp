@@ -14,7 +14,8 @@ using shape::Vec;
 
 constexpr int steps_across = 40;
 constexpr int steps_along = 80;
-constexpr double as_deep = 0.98; ///< of the deepest there is: near enough to the middle of a slim block
+constexpr double least_apart_mm = 8; ///< two screws closer than this hold no better than one (our guess)
+constexpr double worth_apart = 0.6;  ///< of the most there could be
 
 struct Spot {
     Vec at;
@@ -77,15 +78,20 @@ Fixing fixing_of(const shape::Contour& outline, double inside_mm, double short_m
     const Lengthwise block(outline);
     const Spot deepest = block.deepest();
     const Fixing one{{deepest.at}, true};
-    if (block.to() - block.from() < short_mm) return one;
-    const double needed =
-        std::min(inside_mm, deepest.inside_mm) * (deepest.inside_mm < inside_mm ? as_deep : 1) - 1e-6;
+    const double along = block.to() - block.from();
+    if (along < short_mm) return one;
     const double middle = (block.from() + block.to()) / 2;
-    const double step = (block.to() - block.from()) / steps_along;
-    const auto first = block.first_from(block.from() + inside_mm, step, middle, needed);
-    const auto second = block.first_from(block.to() - inside_mm, -step, middle, needed);
-    if (!first || !second || length(first->at - second->at) < short_mm - 2 * inside_mm) return one;
-    return {{first->at, second->at}, false};
+    const double step = along / steps_along;
+    const double apart = std::max(least_apart_mm, worth_apart * (along - 2 * inside_mm));
+    // Slim arms lie less deep than the place where they meet: give way before the two come too close.
+    for (int tenths = 10; tenths >= 5; --tenths) {
+        const double needed = std::min(inside_mm, deepest.inside_mm) * tenths / 10 - 1e-6;
+        const auto first = block.first_from(block.from() + inside_mm, step, middle, needed);
+        const auto second = block.first_from(block.to() - inside_mm, -step, middle, needed);
+        if (first && second && length(first->at - second->at) >= apart)
+            return {{first->at, second->at}, false};
+    }
+    return one;
 }
 
 } // namespace drawercast::casting

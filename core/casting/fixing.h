@@ -17,9 +17,9 @@ struct Fixing {
     bool pin = false;
 };
 
-/// Two points as far apart along the outline's longer side as `inside_mm` from its boundary allows; where it
-/// is too slim for that, in its middle and `inside_mm` from its ends. One, at its deepest, where the outline
-/// is shorter than `short_mm`.
+/// Two points as far apart along the outline's longer side as `inside_mm` from its boundary allows, less deep
+/// where it is slim. One, at its deepest, where the outline is shorter than `short_mm` or two would stand too
+/// close.
 Fixing fixing_of(const shape::Contour& outline, double inside_mm = screw_inside_mm,
                  double short_mm = one_screw_mm);
 
