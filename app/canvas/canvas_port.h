@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "canvas/view_map.h"
 #include "job/job.h"
 #include "layout/snap.h"
 #include "plan/plan.h"
+
+#include "canvas/view_map.h"
 
 #include <QString>
 
@@ -14,15 +15,15 @@
 
 namespace drawercast::app {
 
-/// What a tool sees of the program: the job, the plan of it, the choice, and ways to try and to commit. No tool knows
-/// the window.
+/// What a tool sees of the program: the job, the plan of it, the choice, and ways to try and to commit. No
+/// tool knows the window.
 class CanvasPort {
   public:
     virtual ~CanvasPort() = default;
 
-    virtual const job::Job& job() const = 0;                     ///< committed
-    virtual const plan::DrawerPlan* drawer_plan() const = 0;     ///< of the drawer shown; null: none
-    virtual const job::Drawer* drawer() const = 0;               ///< committed; null: none
+    virtual const job::Job& job() const = 0;                 ///< committed
+    virtual const plan::DrawerPlan* drawer_plan() const = 0; ///< of the drawer shown; null: none
+    virtual const job::Drawer* drawer() const = 0;           ///< committed; null: none
     virtual void preview(std::optional<job::Job> job) = 0;
     virtual void commit(const QString& what, job::Job job) = 0;
 
@@ -32,11 +33,11 @@ class CanvasPort {
     virtual const ViewMap& view() const = 0;
     virtual void pan(QPointF by_px) = 0;
 
-    virtual bool snapping() const = 0;                ///< the setting; a tool turns it off while Ctrl is held
-    virtual double grid_mm() const = 0;               ///< 0: off
+    virtual bool snapping() const = 0;  ///< the setting; a tool turns it off while Ctrl is held
+    virtual double grid_mm() const = 0; ///< 0: off
     virtual void show_guides(const layout::Snap& snap) = 0; ///< until the next call; none: clears
     virtual void show_band(const std::optional<shape::Box>& band) = 0;
-    virtual void say(const QString& text) = 0;        ///< status line
+    virtual void say(const QString& text) = 0; ///< status line
 };
 
 } // namespace drawercast::app

@@ -11,8 +11,8 @@
 
 namespace drawercast::app {
 
-/// Moving pockets by the pointer: a pure function from where the pointer is now to a job. What it answers last is what
-/// is stored on release: the same value, not a second snap.
+/// Moving pockets by the pointer: a pure function from where the pointer is now to a job. What it answers
+/// last is what is stored on release: the same value, not a second snap.
 class DragGesture {
   public:
     struct Start {

@@ -8,8 +8,8 @@
 
 namespace drawercast::app {
 
-/// The pocket under a point of the drawer plan, the topmost (last) one; "" where there is none. A pocket counts from
-/// `reach_mm` outside its outline on, so that small ones can be got hold of.
+/// The pocket under a point of the drawer plan, the topmost (last) one; "" where there is none. A pocket
+/// counts from `reach_mm` outside its outline on, so that small ones can be got hold of.
 std::string pocket_at(const plan::DrawerPlan& drawer, shape::Vec at_mm, double reach_mm);
 
 /// The pockets whose outline lies wholly inside the box, in the job's order.

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "canvas/view_map.h"
 #include "job/job.h"
 #include "layout/snap.h"
 #include "plan/plan.h"
+
+#include "canvas/view_map.h"
 #include "theme/palette.h"
 
 #include <QPainter>
@@ -42,9 +43,11 @@ struct LiveDimension {
     shape::Vec to;
 };
 /// To the nearest edge of the insert each way, and to the nearest neighbor.
-std::vector<LiveDimension> live_dimensions(const plan::DrawerPlan& plan, const std::vector<std::string>& chosen);
+std::vector<LiveDimension> live_dimensions(const plan::DrawerPlan& plan,
+                                           const std::vector<std::string>& chosen);
 
-/// Lines every `step_mm` inside the insert, every fifth one stronger; none where they would stand closer than 5 px.
+/// Lines every `step_mm` inside the insert, every fifth one stronger; none where they would stand closer than
+/// 5 px.
 void paint_grid_lines(QPainter& painter, const shape::Box& insert, double step_mm, const ViewMap& view,
                       const theme::Theme& theme);
 

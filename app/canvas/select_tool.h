@@ -29,15 +29,18 @@ class SelectTool {
     bool cancel();
 
     bool busy() const { return !std::holds_alternative<Idle>(state_); }
-    bool dragging() const { return std::holds_alternative<Drag>(state_) || std::holds_alternative<Turn>(state_); }
+    bool dragging() const {
+        return std::holds_alternative<Drag>(state_) || std::holds_alternative<Turn>(state_);
+    }
     std::string hovered(QPointF px) const; ///< pocket under the pointer; "" none
 
-    /// Where the ring to turn by stands for the chosen pockets, view pixels; nothing while none can be turned.
+    /// Where the ring to turn by stands for the chosen pockets, view pixels; nothing while none can be
+    /// turned.
     std::optional<QPointF> turn_ring() const;
 
-    static constexpr double reach_px = 6;       ///< a pocket can be got hold of this far outside its outline
-    static constexpr double snap_px = 8;        ///< how far targets attract, the same at any zoom
-    static constexpr double drag_after_px = 4;  ///< a shaky click is no drag
+    static constexpr double reach_px = 6;      ///< a pocket can be got hold of this far outside its outline
+    static constexpr double snap_px = 8;       ///< how far targets attract, the same at any zoom
+    static constexpr double drag_after_px = 4; ///< a shaky click is no drag
     static constexpr double ring_distance_px = 28;
     static constexpr double ring_reach_px = 12;
 

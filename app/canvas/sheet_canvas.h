@@ -19,23 +19,24 @@ class Document;
 class Preferences;
 class Selection;
 
-/// A sheet on the screen: the drawer plan, to arrange on, or the pattern board, to look at. What stands still is kept as
-/// a picture; a drag repaints only where something changed.
+/// A sheet on the screen: the drawer plan, to arrange on, or the pattern board, to look at. What stands still
+/// is kept as a picture; a drag repaints only where something changed.
 class SheetCanvas final : public QWidget, public CanvasPort {
     Q_OBJECT
   public:
     enum class Shown { drawer_plan, pattern_board };
 
-    SheetCanvas(Document& document, Selection& selection, const Preferences& preferences, QWidget* parent = nullptr);
+    SheetCanvas(Document& document, Selection& selection, const Preferences& preferences,
+                QWidget* parent = nullptr);
 
     void set_theme(const theme::Theme& theme);
     void show_sheet(Shown shown);
     Shown shown() const { return shown_; }
 
-    void fit();                        ///< the whole sheet into the view
-    void zoom_by(double factor);       ///< about the view's middle
+    void fit();                  ///< the whole sheet into the view
+    void zoom_by(double factor); ///< about the view's middle
     void zoom_to(const shape::Box& box);
-    double reduction() const;          ///< 1 : so much, by the screen's own size
+    double reduction() const; ///< 1 : so much, by the screen's own size
 
     // ---- CanvasPort ----
     const job::Job& job() const override;
@@ -84,8 +85,8 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     void on_shown_changed();
     void on_selection_changed();
     void set_view(const ViewMap& view);
-    void redraw();                       ///< everything, picture included
-    void redraw_moving();                ///< the moving pockets and the checks
+    void redraw();        ///< everything, picture included
+    void redraw_moving(); ///< the moving pockets and the checks
     Drawn drawn() const;
     void draw_still_picture();
     bool moves(const std::string& subject) const;

@@ -9,15 +9,18 @@
 
 namespace drawercast::app {
 
-/// Where millimeters of a sheet lie on the screen, logical pixels: x right, y of the sheet up. A value; zooming and
-/// panning give another one. Sheets are drawn by mapping points through it, so that line weights stay in pixels.
+/// Where millimeters of a sheet lie on the screen, logical pixels: x right, y of the sheet up. A value;
+/// zooming and panning give another one. Sheets are drawn by mapping points through it, so that line weights
+/// stay in pixels.
 class ViewMap {
   public:
     static constexpr double least_px_per_mm = 0.05;
     static constexpr double most_px_per_mm = 80;
 
     double px_per_mm() const { return px_per_mm_; }
-    QPointF to_px(shape::Vec mm) const { return {origin_px_.x() + mm.x * px_per_mm_, origin_px_.y() - mm.y * px_per_mm_}; }
+    QPointF to_px(shape::Vec mm) const {
+        return {origin_px_.x() + mm.x * px_per_mm_, origin_px_.y() - mm.y * px_per_mm_};
+    }
     shape::Vec to_mm(QPointF px) const {
         return {(px.x() - origin_px_.x()) / px_per_mm_, (origin_px_.y() - px.y()) / px_per_mm_};
     }

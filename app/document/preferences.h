@@ -8,8 +8,8 @@
 
 namespace drawercast::app {
 
-/// What the maker likes and the program remembers; never part of a job, never read by core. Behind it stands the
-/// settings file it was given, so that tests have their own.
+/// What the maker likes and the program remembers; never part of a job, never read by core. Behind it stands
+/// the settings file it was given, so that tests have their own.
 class Preferences : public QObject {
     Q_OBJECT
   public:

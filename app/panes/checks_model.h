@@ -13,12 +13,19 @@ namespace drawercast::app {
 class Document;
 class Selection;
 
-/// The checks of the shown drawer and of the job as a whole, numbered as on the sheet. Rows are changed in place: a drag
-/// that alters one figure repaints one row.
+/// The checks of the shown drawer and of the job as a whole, numbered as on the sheet. Rows are changed in
+/// place: a drag that alters one figure repaints one row.
 class ChecksModel : public QAbstractListModel {
     Q_OBJECT
   public:
-    enum Role { number_role = Qt::UserRole + 1, severity_role, title_role, subjects_role, advice_role, left_role };
+    enum Role {
+        number_role = Qt::UserRole + 1,
+        severity_role,
+        title_role,
+        subjects_role,
+        advice_role,
+        left_role
+    };
 
     ChecksModel(const Document& document, const Selection& selection, QObject* parent = nullptr);
 
