@@ -13,6 +13,7 @@ using shape::Ring;
 using shape::Vec;
 
 constexpr double straight = 1e-9; // radians: a turn that is none
+constexpr double slight = 0.05;   // one that a single chord does justice to
 constexpr double pi = std::numbers::pi;
 
 Vec outward(Vec from, Vec to) {
@@ -22,7 +23,8 @@ Vec outward(Vec from, Vec to) {
 
 int chords_for(double angle, double radius, double sagitta_mm) {
     const double step = 2 * std::acos(std::max(0.5, 1 - sagitta_mm / radius));
-    return std::max(1, static_cast<int>(std::ceil(angle / step - 1e-9)));
+    const int least = angle > slight ? 2 : 1; // from two on, their area can be made the arc's
+    return std::max(least, static_cast<int>(std::ceil(angle / step - 1e-9)));
 }
 
 /// Radius of the inner corners of an arc's chords, whose ends stay on the arc, for the fan to have the

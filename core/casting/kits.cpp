@@ -128,10 +128,9 @@ Purchase purchase_of(const PurchaseIn& in) {
     std::vector<Kind> shop;
     std::vector<int> all;
     for (const job::Kit& kit : in.kits) {
-        const Whole volume = static_cast<Whole>(kit.volume_ml);
-        DRAWERCAST_DEMAND(volume > 0, "a kit holds at least 1 mL");
+        const auto volume = static_cast<Whole>(kit.volume_ml);
         shelf.push_back({volume, 0, kit.at_hand});
-        shop.push_back({volume, price_grains(kit.price), need / volume + 1});
+        shop.push_back({volume, price_grains(kit.price), volume > 0 ? need / volume + 1 : 0});
         all.push_back(kit.at_hand);
     }
     const auto enough = cheapest(shelf, need);
@@ -139,11 +138,11 @@ Purchase purchase_of(const PurchaseIn& in) {
     double covered_ml = volume_ml(in.kits, opened);
     out.from_shelf = named(in.kits, opened);
     if (!enough) {
-        const auto bought = cheapest(shop, whole_up(out.needed_ml - covered_ml));
-        DRAWERCAST_DEMAND(bought.has_value(), "kits that hold something cover any need");
-        covered_ml += volume_ml(in.kits, *bought);
-        out.kits = named(in.kits, *bought);
-        for (std::size_t i = 0; i < bought->size(); ++i) out.price += (*bought)[i] * in.kits[i].price;
+        const auto bought =
+            cheapest(shop, whole_up(out.needed_ml - covered_ml)).value_or(std::vector<int>(in.kits.size()));
+        covered_ml += volume_ml(in.kits, bought);
+        out.kits = named(in.kits, bought);
+        for (std::size_t i = 0; i < bought.size(); ++i) out.price += bought[i] * in.kits[i].price;
     }
     out.left_over_ml = covered_ml - out.needed_ml;
     return out;

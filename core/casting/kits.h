@@ -12,7 +12,7 @@ inline constexpr double spare_share = 0.10; ///< over all that is mixed (common 
 
 struct PurchaseIn {
     double mixed_ml = 0;        ///< over all drawers
-    std::vector<job::Kit> kits; ///< not empty, volumes over 0
+    std::vector<job::Kit> kits; ///< not empty; those under 1 mL are not bought
     bool operator==(const PurchaseIn&) const = default;
 };
 

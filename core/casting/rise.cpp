@@ -90,6 +90,10 @@ std::vector<RiseCurve> rise_curves(const Profile& profile, double expansion) {
             FirstOrder{profile.pot_life_s, profile.rise_s, expansion}};
 }
 
+double full_expansion(const RiseCurve& curve) {
+    return std::visit([](const auto& c) { return c.expansion; }, curve);
+}
+
 double expansion_after(const RiseCurve& curve, double t_s) {
     return std::visit([&](const auto& c) { return at(c, t_s); }, curve);
 }

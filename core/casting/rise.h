@@ -41,6 +41,8 @@ using RiseCurve = std::variant<Smoothstep, FirstOrder, CupRise>;
 /// counts. `expansion` is E' or one end of its band.
 std::vector<RiseCurve> rise_curves(const Profile& profile, double expansion);
 
+double full_expansion(const RiseCurve& curve);
+
 /// Expansion at `t_s`: 1 before the rise, the curve's full expansion after it.
 double expansion_after(const RiseCurve& curve, double t_s);
 

@@ -36,7 +36,7 @@ double foot_area(std::span<const FormCut> cuts);
 Layers layers_of(std::span<const FormCut> cuts, double insert_mm);
 
 /// Heights at which the union's plan may jump or starts to narrow, ascending, 0 first; where a round narrows,
-/// slices fine enough for its volume to about 1e-7.
+/// slices fine enough for its volume to about 1e-6.
 std::vector<double> slice_heights(std::span<const FormCut> cuts, double insert_mm);
 
 } // namespace drawercast::casting

@@ -5,6 +5,7 @@
 #include "casting/band.h"
 #include "casting/dose.h"
 #include "casting/pressure.h"
+#include "casting/push.h"
 #include "casting/times.h"
 
 #include <gtest/gtest.h>
@@ -125,6 +126,18 @@ TEST(WorkedDose, times) {
     EXPECT_NEAR(times.touch_s, 79.5, 0.05);
     EXPECT_NEAR(times.contact_s, 99.4, 0.05);
     EXPECT_NEAR(times.pour_margin_s, 50 - 20 - 17.6, 1e-9);
+}
+
+TEST(WorkedDose, push_over_time) {
+    const DoseIn in = dose_in(foam());
+    const GasIn gas = gas_of(pressure_in(in, 0).mold);
+    const PushIn smooth{gas, Smoothstep{50, 180, 6}};
+    EXPECT_DOUBLE_EQ(push_kpa(smooth, 147), 0);
+    EXPECT_NEAR(push_kpa(smooth, 180), 18.8026, 5e-5);
+    EXPECT_NEAR(push_kpa_s(smooth), 397.576, 1e-3);
+    EXPECT_NEAR(push_kpa_s({gas, FirstOrder{50, 180, 6}}), 1000.143, 2e-3);
+    const GasIn hotter = gas_of(pressure_in(in, 10).mold);
+    EXPECT_NEAR(push_kpa_s({hotter, Smoothstep{50, 180, 6}}), 480.531, 1e-3);
 }
 
 // Pot life 45 s at 25 °C, mixing 20 s, pouring 0.08 L/s: usable pours of 2.000, 0.98122 and 1.24947 L.
