@@ -46,7 +46,7 @@ void write_foot(sheets::Inks& inks, const Box& border, const Template& drawing, 
                  {"printed", {printing.at}, 1.2, false, {}}},
                 theme);
     write_cells(inks, {{split, middle}, foot.max},
-                {{"job", {drawing.words.job}, 1.8, false, {}},
+                {{"job", {drawing.words.job, drawing.words.revision}, 1.8, false, {}},
                  {"drawer", {drawing.words.drawer}, 1.6, false, {}},
                  {"page", {QStringLiteral("%1 of %2").arg(number).arg(total)}, 1.0, false, {}}},
                 theme);
@@ -92,6 +92,38 @@ QString map_caption(const Template& drawing, const LaidOut& laid) {
     return drawing.words.remark.isEmpty() ? text : text + QStringLiteral(". ") + drawing.words.remark;
 }
 
+double write_caption(sheets::Inks& inks, const Box& map, double y, const Template& drawing,
+                     const LaidOut& laid, const theme::Theme& theme) {
+    const theme::Lettering face{Face::regular, 10};
+    for (const QString& line : sheets::broken(map_caption(drawing, laid), face, map.width())) {
+        y += 13;
+        sheets::write(inks, line, {map.min.x, y}, face, theme.ink2);
+    }
+    return y;
+}
+
+/// Map on the left, steps on the right: leaves room for a table. Returns where both have ended.
+double write_beside(sheets::Inks& inks, const Box& border, double top, const Template& drawing,
+                    const LaidOut& laid, const theme::Theme& theme) {
+    const double split = border.min.x + border.width() * 0.56;
+    const Box map{{border.min.x + pad, top}, {split - pad, top + px(88)}};
+    const double under = top + write_tile_map(inks, map, drawing, laid, theme);
+    const double caption_end = write_caption(inks, map, under, drawing, laid, theme);
+    const Box steps{{split + pad, top}, {border.max.x - pad, top}};
+    return std::max(caption_end, top + write_steps(inks, steps, steps_of(drawing, laid), theme));
+}
+
+/// Steps over the whole width and a large map below them.
+double write_below(sheets::Inks& inks, const Box& border, double top, double floor, const Template& drawing,
+                   const LaidOut& laid, const theme::Theme& theme) {
+    const Box steps{{border.min.x + pad, top}, {border.max.x - pad, top}};
+    const double y = top + write_steps(inks, steps, steps_of(drawing, laid), theme) + pad;
+    constexpr double below_map = 90; // for its arrow and caption
+    const Box map{{border.min.x + pad, y}, {border.max.x - pad, floor - below_map}};
+    return write_caption(inks, map, y + write_tile_map(inks, map, drawing, laid, theme), drawing, laid,
+                         theme);
+}
+
 } // namespace
 
 std::vector<Page> cover_pages(const Template& drawing, const LaidOut& laid, Paper paper, int number,
@@ -111,31 +143,19 @@ std::vector<Page> cover_pages(const Template& drawing, const LaidOut& laid, Pape
                       drawing.mirrored ? theme.paper : theme.ink, Align::right);
     rule(inks, {border.min.x, banner.max.y}, {border.max.x, banner.max.y}, LineRole::thin, theme);
 
-    const double half = border.min.x + border.width() * 0.56;
     const double top = banner.max.y + pad;
-    const Box map{{border.min.x + pad, top}, {half - pad, top + px(88)}};
-    const double map_height = write_tile_map(inks, map, drawing, laid, theme);
-    const double under = map.min.y + map_height;
-    sheets::write(inks, QStringLiteral("FRONT of the drawer"), {map.center().x, under + 15},
-                  {Face::drafting, 13, 1.16}, theme.ink, Align::center);
-    const double caption_end = under + 24;
-    double y = caption_end;
-    const theme::Lettering caption{Face::regular, 10};
-    for (const QString& line : sheets::broken(map_caption(drawing, laid), caption, map.width())) {
-        y += 13;
-        sheets::write(inks, line, {map.min.x, y}, caption, theme.ink2);
-    }
-    const Box steps{{half + pad, top}, {border.max.x - pad, floor}};
-    const double steps_end = steps.min.y + write_steps(inks, steps, steps_of(drawing, laid), theme);
-    y = std::max(y, steps_end) + pad;
+    double y = drawing.words.table ? write_beside(inks, border, top, drawing, laid, theme)
+                                   : write_below(inks, border, top, floor, drawing, laid, theme);
+    y += pad;
     write_foot(inks, border, drawing, laid, number, total, printing, theme);
     if (!drawing.words.table) return pages;
 
     const sheets::Table& table = *drawing.words.table;
     const double left = border.min.x + pad, width = border.width() - 2 * pad;
     const auto head = [&](sheets::Inks& into, double at) {
-        sheets::write(into, QStringLiteral("Blocks from the datum 0, 0"), {left, at + 14}, {Face::bold, 15},
-                      theme.ink);
+        sheets::write(into,
+                      QStringLiteral("Blocks, from the datum 0, 0 in the front-left inner corner of the box"),
+                      {left, at + 14}, {Face::bold, 15}, theme.ink);
         return at + 22;
     };
     std::size_t first = 0;

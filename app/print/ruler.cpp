@@ -17,9 +17,10 @@ void write_ruler(sheets::Inks& inks, Vec start, RulerWay way, const theme::Theme
     };
     const auto stroke = [&](const sheets::Path& path) { inks.push_back(sheets::Stroke{path, pen}); };
 
+    constexpr double gap = 0.7; // mm between the two base lines
     // two base lines: each is exactly as long as its words say
     stroke(sheets::line(at(0, 0), at(ruler_mm, 0)));
-    stroke(sheets::line(at(0, -0.4), at(ruler_in * units::mm_per_inch, -0.4)));
+    stroke(sheets::line(at(0, -gap), at(ruler_in * units::mm_per_inch, -gap)));
     sheets::Path ticks;
     for (int i = 0; i <= static_cast<int>(ruler_mm); ++i) {
         const double tick = i % 10 == 0 ? 3 : i % 5 == 0 ? 2 : 1.2;
@@ -29,7 +30,7 @@ void write_ruler(sheets::Inks& inks, Vec start, RulerWay way, const theme::Theme
     for (int i = 0; i <= static_cast<int>(ruler_in) * parts; ++i) {
         const double tick = i % parts == 0 ? 3 : i % (parts / 2) == 0 ? 2 : 1.2;
         const double mm = i * units::mm_per_inch / parts;
-        ticks = sheets::joined(std::move(ticks), sheets::line(at(mm, -0.4), at(mm, -0.4 - tick)));
+        ticks = sheets::joined(std::move(ticks), sheets::line(at(mm, -gap), at(mm, -gap - tick)));
     }
     stroke(ticks);
     const theme::Lettering face{theme::Face::bold, 10};

@@ -4,6 +4,7 @@
 #include "job/job.h"
 
 #include "print/page.h"
+#include "print/registration.h"
 #include "print/tiling.h"
 #include "sheets/sheet.h"
 #include "sheets/table.h"
@@ -20,6 +21,7 @@ struct TemplateWords {
     std::vector<QString> lay_on; ///< board and face to lay it on, two short lines
     std::vector<QString> steps;  ///< how to use it, after printing and joining
     QString job;
+    QString revision; ///< "rev. 3"
     QString drawer;
     job::DisplayUnits units = job::DisplayUnits::mm;
     QString remark;                     ///< one line for the cover: "Enlarged 1.0040 …"; may be empty
@@ -42,12 +44,15 @@ Template template_of(const sheets::Sheet<Frame>& sheet, TemplateWords words) {
 /// The window of the drawing that a tile page shows, mm from the paper's upper left corner.
 Box tile_window_mm(Paper paper, Orientation orientation);
 
-/// The best tiling of a template for a paper, and its drawing as ink: once for all tiles, so that they
-/// rejoin exactly.
+/// A template tiled, and its drawing as ink: once for all tiles, so that they rejoin exactly.
 struct LaidOut {
     Tiling tiling;
     sheets::Inks inks; ///< 1/96 in, the drawing's (0, 0) at the origin
+    std::vector<RingMark> rings;
 };
+Tiling tiling_of(const Template& drawing, Paper paper, Orientation orientation);
+LaidOut laid_out(const Template& drawing, Tiling tiling, const theme::Theme& theme);
+/// With the fewest tiles of that paper, portrait or landscape.
 LaidOut laid_out(const Template& drawing, Paper paper, const theme::Theme& theme);
 
 /// One tile's page. `number` of `total`: its place among all pages of the file.

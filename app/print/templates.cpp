@@ -11,19 +11,19 @@ namespace drawercast::print {
 
 namespace {
 
-QString job_words(const job::Job& job) {
-    const QString title =
-        job.title.empty() ? QStringLiteral("Untitled job") : QString::fromStdString(job.title);
-    return title + QStringLiteral(", rev. %1").arg(job.revision);
-}
-
-QString drawer_words(const job::Drawer& drawer) {
-    return QString::fromStdString(drawer.name.empty() ? drawer.id : drawer.name);
+/// What all templates of a drawer say.
+TemplateWords words_of(const job::Job& job, const job::Drawer& drawer, const char* sheet) {
+    TemplateWords words;
+    words.sheet = QString::fromLatin1(sheet);
+    words.job = job.title.empty() ? QStringLiteral("Untitled job") : QString::fromStdString(job.title);
+    words.revision = QStringLiteral("rev. %1").arg(job.revision);
+    words.drawer = QString::fromStdString(drawer.name.empty() ? drawer.id : drawer.name);
+    words.units = job.display_units;
+    return words;
 }
 
 Template board_template(const job::Job& job, const job::Drawer& drawer, const casting::PatternBoard& board) {
-    TemplateWords words;
-    words.sheet = QStringLiteral("Pattern board");
+    TemplateWords words = words_of(job, drawer, "Pattern board");
     words.lay_on = {QStringLiteral("top face of the pattern board, print up;"),
                     QStringLiteral("the insert is cast FACE DOWN on it")};
     words.steps = {
@@ -34,9 +34,6 @@ Template board_template(const job::Job& job, const job::Drawer& drawer, const ca
         QStringLiteral("Prick the screw points (ringed crosses) through the paper and drill them; trace the "
                        "blocks. Outlines are sealed sizes, “h” is the sealed height."),
         QStringLiteral("Fix each block by its number; the dashed line is the edge of the clay.")};
-    words.job = job_words(job);
-    words.drawer = drawer_words(drawer);
-    words.units = job.display_units;
     words.remark = QStringLiteral("Enlarged %1 times for shrinkage.")
                        .arg(QString::fromStdString(plan::fixed(board.enlargement, 4)));
     words.table = sheets::block_table(job, board);
@@ -44,8 +41,7 @@ Template board_template(const job::Job& job, const job::Drawer& drawer, const ca
 }
 
 Template check_template(const job::Job& job, const job::Drawer& drawer, const plan::DrawerPlan& plan) {
-    TemplateWords words;
-    words.sheet = QStringLiteral("Drawer check");
+    TemplateWords words = words_of(job, drawer, "Drawer check");
     words.lay_on = {QStringLiteral("bottom of the drawer, print up;"),
                     QStringLiteral("the insert will lie FACE UP")};
     words.steps = {
@@ -53,9 +49,6 @@ Template check_template(const job::Job& job, const job::Drawer& drawer, const pl
                        "outer line is the drawer, the dashed one the insert."),
         QStringLiteral("It must lie flat and reach every wall. Where it does not, measure the drawer again."),
         QStringLiteral("Set each object on its outline. Close the drawer: nothing may strike.")};
-    words.job = job_words(job);
-    words.drawer = drawer_words(drawer);
-    words.units = job.display_units;
     return template_of(sheets::drawer_check(job, drawer, plan), std::move(words));
 }
 

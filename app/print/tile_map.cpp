@@ -24,7 +24,7 @@ double write_tile_map(sheets::Inks& inks, const Box& box, const Template& drawin
 
     for (const auto& mark : drawing.marks) {
         const auto* path = std::get_if<sheets::PathMark>(&mark.kind);
-        if (!path || !path->line) continue;
+        if (!path || !path->line || path->line == LineRole::clay) continue;
         sheets::View view = sheets::View::true_size(place({}));
         view.per_mm *= factor;
         inks.push_back(
@@ -61,7 +61,13 @@ double write_tile_map(sheets::Inks& inks, const Box& box, const Template& drawin
         if (tile.empty)
             sheets::write(inks, QStringLiteral("empty"), c + Vec{0, 17}, small, theme.ink2, Align::center);
     }
-    return px(all.height()) * factor;
+    const Vec arrow{box.min.x + px(all.width()) * factor / 2, box.min.y + px(all.height()) * factor + 25};
+    inks.push_back(sheets::Stroke{sheets::front_arrow(arrow, 40),
+                                  theme::pen_of(LineRole::thin, theme, theme::Medium::paper, 1)});
+    inks.push_back(sheets::Fill{sheets::frame_sign(arrow - Vec{0, 7}, 14, drawing.mirrored), theme.ink});
+    sheets::write(inks, QStringLiteral("FRONT of the drawer"), arrow + Vec{22, 5}, {Face::drafting, 13, 1.16},
+                  theme.ink);
+    return px(all.height()) * factor + 50;
 }
 
 } // namespace drawercast::print

@@ -76,7 +76,7 @@ void write_title(sheets::Inks& inks, const Box& block_mm, const Template& drawin
     const auto name = [&](sheets::Inks& into, const Box& box) {
         const theme::Lettering face{Face::drafting, 22};
         sheets::write(into, sheets::elided(drawing.words.sheet, face, box.width()),
-                      {box.min.x, box.center().y + 8}, face, theme.ink);
+                      {box.min.x + 3, box.center().y + 8}, face, theme.ink);
     };
     const auto which = [&](sheets::Inks& into, const Box& box) {
         const theme::Lettering large{Face::bold, 27}, small{Face::regular, 13};
@@ -95,7 +95,7 @@ void write_title(sheets::Inks& inks, const Box& block_mm, const Template& drawin
     rule(inks, {frame_cell.max.x, block.min.y}, {frame_cell.max.x, middle}, LineRole::thin, theme);
     const std::vector<TitleCell> cells{
         {"lay on", drawing.words.lay_on, 58, true, {}},
-        {"job", {drawing.words.job}, 40, false, {}},
+        {"job", {drawing.words.job, drawing.words.revision}, 40, false, {}},
         {"drawer", {drawing.words.drawer}, 32, false, {}},
         {"scale", {"1 : 1"}, 12.5, false, {}},
         {"printed", {printing.at}, 31, false, {}},
@@ -112,15 +112,30 @@ Box tile_window_mm(Paper paper, Orientation orientation) {
             {size.x - safe_margin_mm, size.y - safe_margin_mm - title_mm - strip_mm - 1}};
 }
 
-LaidOut laid_out(const Template& drawing, Paper paper, const theme::Theme& theme) {
+LaidOut laid_out(const Template& drawing, Tiling tiling, const theme::Theme& theme) {
+    // words make way for the joints, so that none is cut in two if there is room beside
+    std::vector<sheets::Mark> marks = drawing.marks;
+    const auto strips = joint_strips(tiling, drawing.area_mm);
+    for (auto& mark : marks)
+        if (auto* label = std::get_if<sheets::LabelMark>(&mark.kind))
+            for (const Box& strip : strips) label->uncovered.push_back(sheets::path_of(strip));
+    sheets::Inks inks = sheets::ink_of(marks, sheets::View::true_size({}), theme);
+    std::vector<RingMark> rings = ring_marks(tiling, inks, drawing.words.units);
+    return {std::move(tiling), std::move(inks), std::move(rings)};
+}
+
+Tiling tiling_of(const Template& drawing, Paper paper, Orientation orientation) {
     const Outlines outlines(drawing.marks);
-    const auto tiling = [&](Orientation orientation) {
-        const Box window = tile_window_mm(paper, orientation);
-        return tiled(drawing.area_mm, {window.width(), window.height()}, orientation,
-                     [&](const Box& part) { return outlines(part); });
-    };
-    return {fewest_tiles(tiling(Orientation::portrait), tiling(Orientation::landscape)),
-            sheets::ink_of(drawing.marks, sheets::View::true_size({}), theme)};
+    const Box window = tile_window_mm(paper, orientation);
+    return tiled(drawing.area_mm, {window.width(), window.height()}, orientation,
+                 [&](const Box& part) { return outlines(part); });
+}
+
+LaidOut laid_out(const Template& drawing, Paper paper, const theme::Theme& theme) {
+    return laid_out(drawing,
+                    fewest_tiles(tiling_of(drawing, paper, Orientation::portrait),
+                                 tiling_of(drawing, paper, Orientation::landscape)),
+                    theme);
 }
 
 Page tile_page(const Template& drawing, const LaidOut& laid, const Tile& tile, Paper paper, int number,
@@ -138,10 +153,9 @@ Page tile_page(const Template& drawing, const LaidOut& laid, const Tile& tile, P
         sheets::Inks one = sheets::moved({ink}, 1, by);
         inks.push_back(std::move(one.front()));
     }
-    write_joints(inks, laid.tiling, tile, by, drawing.words.units, theme);
+    write_joints(inks, laid.tiling, tile, laid.rings, by, theme);
     inks.push_back(sheets::Clip{});
     frame(inks, shown, LineRole::soft, theme);
-    write_neighbors(inks, laid.tiling, tile, shown, theme);
     write_left_strip(inks, window, drawing.mirrored, theme);
     write_lower_strip(inks, window, page.size_mm.x - safe_margin_mm, theme);
     const Box block{{safe_margin_mm, page.size_mm.y - safe_margin_mm - title_mm},

@@ -28,7 +28,7 @@ void write_outline(sheets::Inks& inks, const Box& box, const theme::Theme& theme
 
 void write_cells(sheets::Inks& inks, const Box& box, const std::vector<TitleCell>& cells,
                  const theme::Theme& theme) {
-    constexpr double pad = 5, caption_px = 9.5, line_px = 11, pitch = 13;
+    constexpr double pad = 6, caption_px = 9.5, pitch = 12.5;
     double shares = 0;
     for (const TitleCell& cell : cells) shares += cell.share;
     double x = box.min.x;
@@ -44,13 +44,14 @@ void write_cells(sheets::Inks& inks, const Box& box, const std::vector<TitleCell
         }
         sheets::write(inks, cell.caption, {inner.min.x, box.min.y + 11}, {Face::regular, caption_px},
                       theme.ink3);
-        double base = box.min.y + 11 + pitch;
+        // the lines stand on the cell's foot
+        double base = box.max.y - 7 - pitch * static_cast<double>(cell.lines.size() - 1);
         for (std::size_t k = 0; k < cell.lines.size(); ++k) {
-            const theme::Lettering face{k == 0 && !cell.quiet ? Face::bold : Face::regular,
-                                        cell.quiet ? 9.5 : line_px};
+            const bool bold = k == 0 && !cell.quiet;
+            const theme::Lettering face{bold ? Face::bold : Face::regular, bold ? 12.0 : 10.0};
             sheets::write(inks, sheets::elided(cell.lines[k], face, inner.width()), {inner.min.x, base}, face,
                           theme.ink);
-            base += cell.quiet ? 12 : pitch;
+            base += pitch;
         }
     }
 }

@@ -1,36 +1,45 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/say.h"
 
+#include "sheets/aligned_length.h"
 #include "sheets/block_axis.h"
 #include "sheets/pattern_board.h"
 
-#include <cmath>
+#include <algorithm>
 
 namespace drawercast::sheets {
 
+namespace {
+
+/// Heights to cut the parts to, tallest first, each once: "42.1, 26.0".
+QString heights(const casting::Block& block, job::DisplayUnits units) {
+    std::vector<double> all;
+    for (const auto& part : block.parts) all.push_back(part.wood_height_mm);
+    std::sort(all.begin(), all.end(), std::greater<>());
+    QStringList words;
+    for (const double mm : all)
+        if (const QString word = aligned_length(mm, units); !words.contains(word)) words.append(word);
+    return words.join(QStringLiteral(", "));
+}
+
+} // namespace
+
 Table block_table(const job::Job& job, const casting::PatternBoard& board) {
-    const auto say = [&](double mm) {
-        return QString::fromStdString(plan::say_length_bare(mm, job.display_units));
-    };
+    const auto say = [&](double mm) { return aligned_length(mm, job.display_units); };
     Table table;
-    table.columns = {{"no.", Align::right, 0, 22},       {"block", Align::left, 1, 0},
-                     {"cut to h", Align::right, 0, 52},  {"x", Align::right, 0, 46},
-                     {"y", Align::right, 0, 46},         {"turn", Align::right, 0, 34},
-                     {"screw 1 x", Align::right, 0, 50}, {"y", Align::right, 0, 46},
-                     {"screw 2 x", Align::right, 0, 50}, {"y", Align::right, 0, 46}};
+    table.columns = {{"no.", Align::right, 0, 22},        {"block", Align::left, 1, 0},
+                     {"cut to h", Align::right, 0.62, 0}, {"center x", Align::right, 0, 50},
+                     {"y", Align::right, 0, 46},          {"turn", Align::right, 0, 38},
+                     {"screw 1 x", Align::right, 0, 50},  {"y", Align::right, 0, 46},
+                     {"screw 2 x", Align::right, 0, 50},  {"y", Align::right, 0, 46}};
     for (const auto& block : board.blocks) {
-        const double turn = axis_of(block).turn_deg;
-        const bool upright = std::abs(turn) < 0.05 || std::abs(std::abs(turn) - 90) < 0.05;
-        double wood = 0;
-        for (const auto& part : block.parts)
-            if (part.cut.depth_mm == block.height_mm) wood = part.wood_height_mm;
+        const BlockAxis axis = axis_of(block, job);
+        const QString turn =
+            is_square(axis) ? QString() : QString::fromStdString(plan::fixed(axis.turn_deg, 1)) + QChar(0xB0);
         std::vector<Table::Cell> row{
-            {QString::number(block.number), true, {}},
-            {QString::fromStdString(block.name), false, {}},
-            {say(wood), true, {}},
-            {say(block.center.x_mm), false, {}},
-            {say(block.center.y_mm), false, {}},
-            {upright ? QString() : QString::fromStdString(plan::fixed(turn, 1)) + QChar(0xB0), false, {}}};
+            {QString::number(block.number), true, {}},     {QString::fromStdString(block.name), false, {}},
+            {heights(block, job.display_units), true, {}}, {say(block.center.x_mm), false, {}},
+            {say(block.center.y_mm), false, {}},           {turn, false, {}}};
         for (const auto& point : block.fixing) {
             row.push_back({say(point.x_mm), false, {}});
             row.push_back({say(point.y_mm), false, {}});

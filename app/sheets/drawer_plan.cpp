@@ -8,8 +8,12 @@
 #include "sheets/check_words.h"
 #include "sheets/depth_ladder.h"
 #include "sheets/edge_words.h"
+#include "sheets/object_keys.h"
 #include "sheets/pocket_labels.h"
 #include "sheets/zones.h"
+
+#include <algorithm>
+#include <functional>
 
 namespace drawercast::sheets {
 
@@ -66,10 +70,13 @@ void add_zones(Pen& pen, const Box& drawer) {
     }
 }
 
-void add_dimensions(Pen& pen, const Box& box, const job::Job& job, double out_mm, double out_px) {
+void add_dimensions(Pen& pen, const Box& box, const job::Job& job, double out_mm, double out_px,
+                    double figure_at) {
     const auto say = [&](double mm) { return plan::say_length_bare(mm, job.display_units); };
-    pen.put(DimensionMark{box.min, {box.max.x, box.min.y}, {{0, -out_mm}, {0, -out_px}}, say(box.width())});
-    pen.put(DimensionMark{box.min, {box.min.x, box.max.y}, {{-out_mm, 0}, {-out_px, 0}}, say(box.height())});
+    pen.put(DimensionMark{
+        box.min, {box.max.x, box.min.y}, {{0, -out_mm}, {0, -out_px}}, say(box.width()), figure_at});
+    pen.put(DimensionMark{
+        box.min, {box.min.x, box.max.y}, {{-out_mm, 0}, {-out_px, 0}}, say(box.height()), figure_at});
 }
 
 TextLine depth_line(const layout::Cut<InDrawer>& cut, const job::Job& job, TextRole role) {
@@ -77,33 +84,56 @@ TextLine depth_line(const layout::Cut<InDrawer>& cut, const job::Job& job, TextR
     return {plan::say_length_bare(cut.depth_mm, job.display_units), role, true};
 }
 
+/// The hollows of one depth as they show: joined where there are several of it.
+void add_equally_deep(Pen& pen, const std::vector<const layout::Cut<InDrawer>*>& cuts, LineRole line,
+                      const theme::Wash& wash) {
+    if (cuts.size() > 1) {
+        std::vector<shape::Region> regions;
+        for (const auto* cut : cuts) regions.push_back(shape::region_of(cut->outline.contour));
+        if (const auto all = shape::united(regions)) return pen.edge(shape::Area<InDrawer>{*all}, line, wash);
+    }
+    for (const auto* cut : cuts) pen.edge(cut->outline, line, wash);
+}
+
 /// Edges from shallow to deep; a deeper hollow hides the edge of a shallower one that runs through it.
-void add_pocket(Pen& pen, const layout::PlacedPocket& pocket, double full_mm) {
+void add_pocket(Pen& pen, const layout::PlacedPocket& pocket, LineRole edge, LineRole step_edge,
+                const std::function<theme::Wash(double)>& wash) {
     pen.turn_to(Layer::still, pocket.subject);
-    for (const std::size_t i : by_depth(pocket.cuts)) {
-        const auto& cut = pocket.cuts[i];
-        bool step = false;
-        for (std::size_t k = 0; k < pocket.cuts.size(); ++k)
-            step |= k != i && pocket.cuts[k].depth_mm < cut.depth_mm &&
-                    lies_within(cut.outline.contour, pocket.cuts[k].outline.contour);
-        pen.edge(cut.outline, step ? LineRole::thin : LineRole::pocket_edge,
-                 theme::Wash{WashRole::depth, cut.depth_mm / full_mm});
+    const auto order = by_depth(pocket.cuts);
+    for (std::size_t i = 0; i < order.size();) {
+        const double depth = pocket.cuts[order[i]].depth_mm;
+        std::vector<const layout::Cut<InDrawer>*> level;
+        for (; i < order.size() && pocket.cuts[order[i]].depth_mm == depth; ++i)
+            level.push_back(&pocket.cuts[order[i]]);
+        const bool step = std::any_of(pocket.cuts.begin(), pocket.cuts.end(), [&](const auto& other) {
+            return other.depth_mm < depth && level.size() == 1 &&
+                   lies_within(level.front()->outline.contour, other.outline.contour);
+        });
+        add_equally_deep(pen, level, step ? step_edge : edge, wash(depth));
     }
 }
 
-void add_labels(Pen& pen, const layout::PlacedPocket& pocket, const job::Job& job, TextRole name,
-                TextRole small, TextRole depth) {
+struct LabelRoles {
+    TextRole name, small, depth;
+};
+
+void add_labels(Pen& pen, const layout::PlacedPocket& pocket, const job::Job& job, const LabelRoles& roles,
+                const std::string& key) {
     pen.turn_to(Layer::still, pocket.subject);
     const std::size_t named = named_cut(pocket.cuts);
     for (std::size_t i = 0; i < pocket.cuts.size(); ++i) {
         const auto& cut = pocket.cuts[i];
+        const bool has_name = i == named;
         LabelMark label;
-        label.tries = label_tries(i == named ? plan::subject_name(pocket.subject, job) : std::string(),
-                                  depth_line(cut, job, depth), name, small);
+        label.tries = label_tries(has_name ? plan::subject_name(pocket.subject, job) : std::string(),
+                                  has_name ? key : std::string(), depth_line(cut, job, roles.depth),
+                                  roles.name, roles.small);
+        if (cut.through && label.tries.back().back().depth_sign == false && key.empty())
+            label.tries.push_back(
+                {TextLine{plan::say_length_bare(cut.depth_mm, job.display_units), roles.small, true}});
         label.within = path_of(cut.outline.contour);
-        for (std::size_t k = 0; k < pocket.cuts.size(); ++k)
-            if (k != i && pocket.cuts[k].depth_mm > cut.depth_mm)
-                label.avoid.push_back(path_of(pocket.cuts[k].outline.contour));
+        for (const auto& other : pocket.cuts)
+            if (other.depth_mm > cut.depth_mm) label.avoid.push_back(path_of(other.outline.contour));
         pen.put(std::move(label));
     }
 }
@@ -142,7 +172,7 @@ void add_checks(Pen& pen, const job::Job& job, const plan::DrawerPlan& plan) {
 
 } // namespace
 
-Plan drawer_plan(const job::Job& job, const job::Drawer& drawer, const plan::DrawerPlan& plan) {
+Plan drawer_plan(const job::Job& job, const job::Drawer& drawer, const plan::DrawerPlan& plan, Keys keys) {
     Plan sheet;
     sheet.name = "Drawer plan";
     Pen pen(sheet);
@@ -150,8 +180,8 @@ Plan drawer_plan(const job::Job& job, const job::Drawer& drawer, const plan::Dra
     const Box inner = shape::bounds(outline.contour);
     if (inner.empty()) return sheet;
     sheet.area = inner.grown(wall_mm);
-    sheet.lower_room_px = {36, 76};
-    sheet.upper_room_px = {6, 20};
+    sheet.lower_room_px = {36, 68};
+    sheet.upper_room_px = {6, 18};
 
     pen.turn_to(Layer::ground);
     add_wall(pen, outline);
@@ -165,13 +195,16 @@ Plan drawer_plan(const job::Job& job, const job::Drawer& drawer, const plan::Dra
     pen.edge(outline, LineRole::cavity_edge);
     add_zones(pen, inner);
     add_edge_words(pen, sheet.area, EdgeWords::front_and_back);
-    add_dimensions(pen, inner, job, wall_mm, dimension_px);
+    add_dimensions(pen, inner, job, wall_mm, dimension_px, 0.5);
     const double full = ladder_full_mm(drawer.insert_mm, job.display_units);
-    pen.put(LegendMark{{{sheet.area.max.x, sheet.area.min.y}, {-6 * 31 - 12, -50}}, full, job.display_units});
+    pen.put(LegendMark{{{sheet.area.max.x, sheet.area.min.y}, {-6 * 31 - 12, -42}}, full, job.display_units});
 
-    for (const auto& pocket : plan.pockets) add_pocket(pen, *pocket, full);
+    const auto wash = [&](double depth_mm) { return theme::Wash{WashRole::depth, depth_mm / full}; };
     for (const auto& pocket : plan.pockets)
-        add_labels(pen, *pocket, job, TextRole::name, TextRole::name_small, TextRole::depth);
+        add_pocket(pen, *pocket, LineRole::pocket_edge, LineRole::thin, wash);
+    for (const auto& pocket : plan.pockets)
+        add_labels(pen, *pocket, job, {TextRole::name, TextRole::name_small, TextRole::depth},
+                   keys == Keys::letters ? object_key(job, drawer, pocket->object) : std::string());
     add_checks(pen, job, plan);
     return sheet;
 }
@@ -192,14 +225,12 @@ Plan drawer_check(const job::Job& job, const job::Drawer& drawer, const plan::Dr
         for (const auto& obstruction : plan.insert->obstructions) pen.edge(obstruction, LineRole::neighbor);
     }
     add_edge_words(pen, inner, EdgeWords::drawer);
-    add_dimensions(pen, inner, job, 0, template_dimension_px);
-    for (const auto& pocket : plan.pockets) {
-        pen.turn_to(Layer::still, pocket->subject);
-        for (const std::size_t i : by_depth(pocket->cuts)) pen.edge(pocket->cuts[i].outline, LineRole::trace);
-    }
+    add_dimensions(pen, inner, job, 0, template_dimension_px, template_figure_at);
+    const auto paper = [](double) { return theme::Wash{WashRole::paper}; };
+    for (const auto& pocket : plan.pockets) add_pocket(pen, *pocket, LineRole::trace, LineRole::trace, paper);
     for (const auto& pocket : plan.pockets)
-        add_labels(pen, *pocket, job, TextRole::template_name, TextRole::template_small,
-                   TextRole::template_name);
+        add_labels(pen, *pocket, job,
+                   {TextRole::template_name, TextRole::template_small, TextRole::template_name}, {});
     return sheet;
 }
 

@@ -13,20 +13,26 @@ inline constexpr double edge_room_mm = 14;
 /// How far off the edge a 1:1 template's overall dimensions stand.
 inline constexpr double template_dimension_px = 40;
 
-/// FRONT, BACK, LEFT, RIGHT outside the edges of `box`.
+/// Where along their line the dimensions' figures stand: not in the middle, where tiles are joined.
+inline constexpr double template_figure_at = 0.42;
+
+/// FRONT, BACK, LEFT, RIGHT outside the edges of `box`; on 1:1 templates twice on each, clear of the joints
+/// between tiles.
 template <class Frame>
 void add_edge_words(Drafter<Frame>& pen, const Box& box, EdgeWords which) {
     const auto word = [&](Vec at, Vec px, const char* text, double turn_deg) {
         pen.put(TextMark{{at, px}, text, theme::TextRole::edge_word, Side::center, turn_deg, false});
     };
-    const Vec c = box.center();
     constexpr double off = 13; // px
-    word({c.x, box.min.y}, {0, -off}, "FRONT", 0);
-    word({c.x, box.max.y}, {0, off}, "BACK", 0);
-    if (which == EdgeWords::front_and_back) return;
-    const bool mold = which == EdgeWords::mold;
-    word({box.min.x, c.y}, {-off, 0}, mold ? "RIGHT of the drawer" : "LEFT", 90);
-    word({box.max.x, c.y}, {off, 0}, mold ? "LEFT of the drawer" : "RIGHT", 90);
+    const bool plan = which == EdgeWords::front_and_back, mold = which == EdgeWords::mold;
+    for (const double share : plan ? std::vector{0.5} : std::vector{0.2, 0.8}) {
+        const Vec c{box.min.x + share * box.width(), box.min.y + share * box.height()};
+        word({c.x, box.min.y}, {0, -off}, "FRONT", 0);
+        word({c.x, box.max.y}, {0, off}, "BACK", 0);
+        if (plan) continue;
+        word({box.min.x, c.y}, {-off, 0}, mold ? "RIGHT of the drawer" : "LEFT", 90);
+        word({box.max.x, c.y}, {off, 0}, mold ? "LEFT of the drawer" : "RIGHT", 90);
+    }
 }
 
 } // namespace drawercast::sheets

@@ -33,7 +33,7 @@ void Inking::add(const DimensionMark& mark) {
     const shape::Turn turn = shape::Turn::of_degrees(turn_deg);
     const Vec down{turn.sine, turn.cosine};
     const Vec drop = down * (face.px * theme::capital_share / 2);
-    const Vec middle = (a + b) * 0.5;
+    const Vec middle = a + (b - a) * mark.figure_at;
 
     const bool outside = span < 2 * gap + px(20);
     if (!outside) {

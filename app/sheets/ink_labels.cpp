@@ -12,7 +12,9 @@ namespace {
 
 constexpr double line_pitch = 1.28; // of the size
 constexpr double sign_width = 0.62; // of the size, with the space after it
-constexpr double margin_px = 3;     // of a plate around its words
+constexpr double beside_px = 7;     // between words on one line
+constexpr double margin_px = 2.6;   // of a plate around its words
+constexpr double key_margin_px = 1; // around a lone letter
 
 /// The sign of a hole's depth: a bar over an arrow pointing down, standing on the base line.
 Path depth_sign_lines(Vec at, double px, const shape::Turn& turn) {
@@ -31,25 +33,44 @@ Path depth_sign_head(Vec at, double px, const shape::Turn& turn) {
 } // namespace
 
 struct Inking::Block {
-    struct Line {
+    struct Run {
         QString text;
         theme::Lettering face;
         bool depth_sign;
-        double width;
+        double width; // with the sign, and with the space before it where it stands beside another
+        double space;
+    };
+    struct Line {
+        std::vector<Run> runs;
+        double px = 0; // of the largest letters
+        double width = 0;
     };
     std::vector<Line> lines;
     double width = 0;
     double height = 0;
+    double margin = 0; // of the plate
 };
 
 Inking::Block Inking::measured(const std::vector<TextLine>& lines) const {
     Block block;
     for (const TextLine& text : lines) {
-        Block::Line line{QString::fromStdString(text.text), lettering(text.role), text.depth_sign, 0};
-        line.width = written_width(line.text, line.face) + (line.depth_sign ? sign_width * line.face.px : 0);
+        Block::Run run{QString::fromStdString(text.text), lettering(text.role), text.depth_sign, 0, 0};
+        const bool beside = text.beside && !block.lines.empty();
+        run.space = beside ? px(beside_px) : 0;
+        run.width =
+            run.space + written_width(run.text, run.face) + (run.depth_sign ? sign_width * run.face.px : 0);
+        if (!beside) block.lines.emplace_back();
+        Block::Line& line = block.lines.back();
+        line.px = std::max(line.px, run.face.px);
+        line.width += run.width;
+        line.runs.push_back(std::move(run));
+    }
+    const bool lone = lines.size() == 1 && (lines.front().role == theme::TextRole::key ||
+                                            lines.front().role == theme::TextRole::key_small);
+    block.margin = px(lone ? key_margin_px : margin_px);
+    for (const Block::Line& line : block.lines) {
         block.width = std::max(block.width, line.width);
-        block.height += block.lines.empty() ? line.face.px * theme::capital_share : line.face.px * line_pitch;
-        block.lines.push_back(std::move(line));
+        block.height += line.px * (&line == &block.lines.front() ? theme::capital_share : line_pitch);
     }
     return block;
 }
@@ -58,21 +79,25 @@ void Inking::write_block(const Block& block, Vec center, bool upright) {
     const shape::Turn turn = shape::Turn::of_degrees(upright ? 90 : 0);
     const Vec along{turn.cosine, -turn.sine}, down{turn.sine, turn.cosine};
     const Vec size = upright ? Vec{block.height, block.width} : Vec{block.width, block.height};
-    const Vec margin{px(margin_px), px(margin_px)};
-    plate({center - size * 0.5 - margin, center + size * 0.5 + margin}, theme_.paper);
-    words_.push_back(Box{center - size * 0.5 - margin, center + size * 0.5 + margin});
+    const Vec margin{block.margin, block.margin};
+    const Box box{center - size * 0.5 - margin, center + size * 0.5 + margin};
+    plate(box, theme_.paper);
+    words_.push_back(box);
     double y = -block.height / 2;
-    for (std::size_t i = 0; i < block.lines.size(); ++i) {
-        const auto& text = block.lines[i];
-        y += i == 0 ? text.face.px * theme::capital_share : text.face.px * line_pitch;
-        Vec at = center + down * y - along * (text.width / 2);
-        if (text.depth_sign) {
-            inks_.push_back(
-                Stroke{depth_sign_lines(at, text.face.px, turn), {theme_.ink, 0.1 * text.face.px, {}}});
-            inks_.push_back(Fill{depth_sign_head(at, text.face.px, turn), theme_.ink});
-            at = at + along * (sign_width * text.face.px);
+    for (const Block::Line& line : block.lines) {
+        y += line.px * (&line == &block.lines.front() ? theme::capital_share : line_pitch);
+        Vec at = center + down * y - along * (line.width / 2);
+        for (const Block::Run& run : line.runs) {
+            at = at + along * run.space;
+            if (run.depth_sign) {
+                inks_.push_back(
+                    Stroke{depth_sign_lines(at, run.face.px, turn), {theme_.ink, 0.1 * run.face.px, {}}});
+                inks_.push_back(Fill{depth_sign_head(at, run.face.px, turn), theme_.ink});
+            }
+            const Vec words_at = at + along * (run.depth_sign ? sign_width * run.face.px : 0);
+            write(inks_, run.text, words_at, run.face, theme_.ink, Align::left, upright ? 90 : 0);
+            at = at + along * (run.width - run.space);
         }
-        write(inks_, text.text, at, text.face, theme_.ink, Align::left, upright ? 90 : 0);
     }
 }
 
@@ -83,9 +108,12 @@ bool Inking::label_inside(const LabelMark& mark, bool uncover) {
     for (const Path& path : mark.avoid) avoid.push_back(chords(view_(path), sagitta));
     if (uncover)
         for (const Path& path : mark.uncovered) avoid.push_back(chords(view_(path), sagitta));
+    const Box around = bounds(view_(mark.within));
+    for (const Box& box : words_)
+        if (shape::near(box, around)) avoid.push_back(chords(path_of(box), sagitta));
     for (const auto& lines : mark.tries) {
         const Block block = measured(lines);
-        const double room = px(margin_px + 1.5);
+        const double room = block.margin + px(0.8);
         for (const bool upright : {false, true}) {
             const Vec size = upright ? Vec{block.height, block.width} : Vec{block.width, block.height};
             const auto place = room_inside(within, avoid, size + Vec{2 * room, 2 * room});
@@ -107,7 +135,7 @@ void Inking::add(const LabelMark& mark) {
 void Inking::label_outside(const LabelMark& mark) {
     const Block block = measured(mark.tries.back());
     const Vec from = bounds(view_(mark.within)).center();
-    const Vec margin{px(margin_px), px(margin_px)};
+    const Vec margin{block.margin, block.margin};
     const auto place = free_place(from, Vec{block.width, block.height} + margin * 2);
     if (!place) return;
     const Vec to{std::clamp(from.x, place->min.x, place->max.x),

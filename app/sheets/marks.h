@@ -40,6 +40,7 @@ struct TextLine {
     std::string text;
     theme::TextRole role = theme::TextRole::name;
     bool depth_sign = false; ///< the sign of a hole's depth before the words
+    bool beside = false;     ///< on the line of the words before, not below them
 };
 /// Words inside an outline, wherever they fit: the first of `tries` that does, level or upright. Where none
 /// does it is left out, or stands outside on a leader.
@@ -68,6 +69,7 @@ struct DimensionMark {
     Vec to;
     Place out;
     std::string text;
+    double figure_at = 0.5; ///< share of the line at which the figure stands
 };
 
 /// What stands on a check's badge and plate.

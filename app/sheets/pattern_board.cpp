@@ -32,7 +32,7 @@ void add_block(Pen& pen, const casting::Block& block, Finish finish) {
     for (const std::size_t i : by_depth(cuts)) {
         const auto& cut = cuts[i];
         if (finish == Finish::lines_only) {
-            pen.edge(cut.outline, LineRole::trace);
+            pen.edge(cut.outline, LineRole::trace, theme::Wash{WashRole::paper});
             continue;
         }
         const bool notch = cut.kind == layout::Cut<InMold>::Kind::notch;
@@ -41,9 +41,9 @@ void add_block(Pen& pen, const casting::Block& block, Finish finish) {
     }
 }
 
-void add_fixing(Pen& pen, const casting::Block& block) {
+void add_fixing(Pen& pen, const casting::Block& block, const job::Job& job) {
     pen.turn_to(Layer::still, block.subject);
-    const BlockAxis axis = axis_of(block);
+    const BlockAxis axis = axis_of(block, job);
     pen.put(CenterMark{block.center.vec(), axis.half_mm, axis.turn_deg});
     for (const auto& point : block.fixing) pen.put(SignMark{Sign::screw, {point.vec()}});
 }
@@ -61,7 +61,7 @@ void add_label(Pen& pen, const casting::Block& block, const job::Job& job, Finis
                               trace ? TextRole::template_name : TextRole::depth, false};
         const std::string number = std::to_string(block.number);
         label.tries =
-            label_tries(i == named ? number + " " + block.name : std::string(), height, name, small);
+            label_tries(i == named ? number + " " + block.name : std::string(), {}, height, name, small);
         if (i == named) // no room for a name: the number leads to it in the table
             label.tries.insert(label.tries.end() - 2,
                                {{TextLine{number + ":  " + height.text, small, false}}});
@@ -79,8 +79,10 @@ void add_label(Pen& pen, const casting::Block& block, const job::Job& job, Finis
 void add_dimensions(Pen& pen, const Box& box, const job::Job& job) {
     const auto say = [&](double mm) { return plan::say_length_bare(mm, job.display_units); };
     const double out = template_dimension_px;
-    pen.put(DimensionMark{box.min, {box.max.x, box.min.y}, {{}, {0, -out}}, say(box.width())});
-    pen.put(DimensionMark{box.min, {box.min.x, box.max.y}, {{}, {-out, 0}}, say(box.height())});
+    pen.put(DimensionMark{
+        box.min, {box.max.x, box.min.y}, {{}, {0, -out}}, say(box.width()), template_figure_at});
+    pen.put(DimensionMark{
+        box.min, {box.min.x, box.max.y}, {{}, {-out, 0}}, say(box.height()), template_figure_at});
 }
 
 } // namespace
@@ -109,7 +111,7 @@ Sheet<InMold> pattern_board(const job::Job& job, const casting::PatternBoard& bo
     pen.turn_to(Layer::still);
     pen.edge(board.clay, LineRole::clay);
     for (const auto& block : board.blocks) add_block(pen, block, finish);
-    for (const auto& block : board.blocks) add_fixing(pen, block);
+    for (const auto& block : board.blocks) add_fixing(pen, block, job);
     for (const auto& patch : board.fillers.region.patches) {
         pen.turn_to(Layer::still);
         LabelMark label;

@@ -18,19 +18,34 @@ std::vector<std::vector<std::string>> name_lines(const std::string& name) {
     return ways;
 }
 
-std::vector<std::vector<TextLine>> label_tries(const std::string& name, const TextLine& figure,
-                                               theme::TextRole name_role, theme::TextRole small_role) {
+std::vector<std::vector<TextLine>> label_tries(const std::string& name, const std::string& key,
+                                               const TextLine& figure, theme::TextRole name_role,
+                                               theme::TextRole small_role) {
     std::vector<std::vector<TextLine>> tries;
     TextLine small_figure = figure;
     small_figure.role = small_role;
-    if (!name.empty()) {
-        for (const auto role : {name_role, small_role})
-            for (const auto& names : name_lines(name)) {
-                std::vector<TextLine> lines;
-                for (const auto& part : names) lines.push_back({part, role, false});
-                lines.push_back(role == name_role ? figure : small_figure);
-                tries.push_back(std::move(lines));
-            }
+    for (const auto role : {name_role, small_role}) {
+        if (name.empty()) break;
+        const TextLine& its_figure = role == name_role ? figure : small_figure;
+        TextLine beside = its_figure;
+        beside.beside = true;
+        tries.push_back({{name, role}, its_figure});
+        tries.push_back({{name, role}, beside});
+        for (const auto& names : name_lines(name)) {
+            if (names.size() < 2) continue;
+            tries.push_back({{names[0], role}, {names[1], role}, its_figure});
+            tries.push_back({{names[0], role}, {names[1], role}, beside});
+        }
+    }
+    if (!key.empty()) {
+        TextLine beside = small_figure;
+        beside.beside = true;
+        tries.push_back({{key, theme::TextRole::key}, figure});
+        tries.push_back({{key, theme::TextRole::key}, beside});
+        tries.push_back({{key, theme::TextRole::key}, small_figure});
+        tries.push_back({{key, theme::TextRole::key}});
+        tries.push_back({{key, theme::TextRole::key_small}});
+        return tries;
     }
     tries.push_back({figure});
     tries.push_back({small_figure});

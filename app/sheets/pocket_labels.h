@@ -17,9 +17,10 @@ namespace drawercast::sheets {
 std::vector<std::vector<std::string>> name_lines(const std::string& name);
 
 /// The words to try in a hollow, from all to least. `figure`: its depth or height; `depth_sign` before it.
-/// An empty `name`: the figure alone.
-std::vector<std::vector<TextLine>> label_tries(const std::string& name, const TextLine& figure,
-                                               theme::TextRole name_role, theme::TextRole small_role);
+/// An empty `name`: the figure alone. `key` stands for the name where that has no room; may be empty.
+std::vector<std::vector<TextLine>> label_tries(const std::string& name, const std::string& key,
+                                               const TextLine& figure, theme::TextRole name_role,
+                                               theme::TextRole small_role);
 
 /// The hollow that carries the name: the first level of the largest area.
 template <class Frame>

@@ -6,6 +6,7 @@
 #include <QStringList>
 
 #include <algorithm>
+#include <cmath>
 
 namespace drawercast::sheets {
 
@@ -39,27 +40,59 @@ std::size_t Table::rows_fitting(std::size_t first, double height) const {
     return std::min(rows.size() - first, static_cast<std::size_t>(fitting));
 }
 
+namespace {
+
+using Span = std::pair<double, double>; // left end and width of a column
+
+double width_of(const Table& table, std::size_t column) {
+    const Table::Column& one = table.columns[column];
+    if (one.fixed_px > 0 || !one.fitted) return one.fixed_px;
+    double width = written_width(one.head, {Face::regular, table.head_px});
+    for (const auto& row : table.rows)
+        if (column < row.size())
+            width = std::max(width,
+                             written_width(row[column].text,
+                                           {row[column].bold ? Face::bold : Face::regular, table.text_px}));
+    return std::ceil(width);
+}
+
+std::vector<Span> spans_of(const Table& table, double left, double width) {
+    constexpr double gutter = 7; // between columns
+    std::vector<Span> spans;
+    double shares = 0, rest = width - gutter * static_cast<double>(table.columns.size() - 1);
+    for (std::size_t c = 0; c < table.columns.size(); ++c) {
+        spans.emplace_back(0, width_of(table, c));
+        rest -= spans.back().second;
+        if (spans.back().second == 0) shares += table.columns[c].share;
+    }
+    for (std::size_t c = 0; c < spans.size(); ++c) {
+        if (spans[c].second == 0) spans[c].second = std::max(0.0, rest * table.columns[c].share / shares);
+        spans[c].first = left;
+        left += spans[c].second + gutter;
+    }
+    return spans;
+}
+
+/// Bold gives way to regular and that to the smallest size before a word is shortened.
+Lettering face_for(const QString& text, bool bold, double px, double width) {
+    constexpr double least_px = 9.5;
+    for (const Lettering& face :
+         {Lettering{bold ? Face::bold : Face::regular, px}, Lettering{Face::regular, px}})
+        if (written_width(text, face) <= width) return face;
+    return {Face::regular, std::min(px, least_px)};
+}
+
+} // namespace
+
 double Table::write(Inks& inks, Vec top_left, double width, std::size_t first, std::size_t count,
                     const theme::Theme& theme) const {
-    constexpr double gutter = 6; // between columns
-    double shares = 0, rest = width - gutter * static_cast<double>(columns.size() - 1);
-    for (const Column& column : columns) {
-        shares += column.fixed_px > 0 ? 0 : column.share;
-        rest -= column.fixed_px;
-    }
-    std::vector<std::pair<double, double>> spans; // left end and width of each column
-    double x = top_left.x;
-    for (const Column& column : columns) {
-        const double w = column.fixed_px > 0 ? column.fixed_px : rest * column.share / shares;
-        spans.emplace_back(x, w);
-        x += w + gutter;
-    }
+    const auto spans = spans_of(*this, top_left.x, width);
     const auto put = [&](const QString& text, std::size_t c, double base, const Lettering& face,
                          const QColor& color) {
         const auto [left, w] = spans[c];
         const Align align = columns[c].align;
         const double at = align == Align::left ? left : align == Align::center ? left + w / 2 : left + w;
-        sheets::write(inks, elided(text, face, w), {at, base}, face, color, align);
+        sheets::write(inks, elided(text, face, w + 0.5), {at, base}, face, color, align);
     };
     const auto rule = [&](double y, theme::LineRole role) {
         inks.push_back(Stroke{line({top_left.x, y}, {top_left.x + width, y}),
@@ -73,10 +106,9 @@ double Table::write(Inks& inks, Vec top_left, double width, std::size_t first, s
     for (std::size_t r = first; r < std::min(rows.size(), first + count); ++r) {
         for (std::size_t c = 0; c < std::min(rows[r].size(), columns.size()); ++c) {
             const Cell& cell = rows[r][c];
-            if (cell.sketch)
-                cell.sketch(inks,
-                            {{spans[c].first, y + 1}, {spans[c].first + spans[c].second, y + row_px - 1}});
-            put(cell.text, c, y + drop, {cell.bold ? Face::bold : Face::regular, text_px}, theme.ink);
+            const auto [left, w] = spans[c];
+            if (cell.sketch) cell.sketch(inks, {{left, y + 1.5}, {left + w, y + row_px - 1.5}});
+            put(cell.text, c, y + drop, face_for(cell.text, cell.bold, text_px, w + 0.5), theme.ink);
         }
         y += row_px;
         rule(y, theme::LineRole::rule);

@@ -18,6 +18,7 @@ struct Table {
         Align align = Align::left;
         double share = 1; ///< of the width left over by the columns of fixed width
         double fixed_px = 0;
+        bool fitted = false; ///< as wide as its longest words
     };
     struct Cell {
         QString text;

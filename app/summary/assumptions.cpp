@@ -4,6 +4,8 @@
 #include "layout/minimums.h"
 #include "plan/say.h"
 
+#include "summary/dose_mass.h"
+
 namespace drawercast::summary {
 
 namespace {
@@ -121,6 +123,38 @@ sheets::Table assumption_table(const Summary& summary, const plan::Plan& plan) {
     add_foam(row, summary, plan);
     add_shop(row, summary);
     add_minimums(row, summary);
+    return table;
+}
+
+sheets::Table foam_table(const Summary& summary, const plan::Plan& plan) {
+    const auto units = summary.job.display_units;
+    sheets::Table table;
+    table.columns = {{"drawer", Align::left, 2, 0},   {"part A", Align::right, 1, 0},
+                     {"part B", Align::right, 1, 0},  {"together", Align::right, 1, 0},
+                     {"mixed", Align::right, 1, 0},   {"poured", Align::right, 1, 0},
+                     {"batches", Align::right, 1, 0}, {"insert", Align::right, 1, 0},
+                     {"closed", Align::right, 1, 0},  {"build for", Align::right, 1, 0}};
+    for (std::size_t i = 0; i < plan.drawers.size() && i < summary.job.drawers.size(); ++i) {
+        const auto& name = summary.job.drawers[i]->name;
+        const auto& answer = plan.drawers[i];
+        std::vector<sheets::Table::Cell> row{{text(name.empty() ? answer.id : name), true, {}}};
+        const auto add = [&](const QString& words) { row.push_back({words, false, {}}); };
+        if (answer.dose) {
+            add(dose_mass(answer.dose->a_g, units));
+            add(dose_mass(answer.dose->b_g, units));
+            add(dose_mass(answer.dose->a_g + answer.dose->b_g, units));
+            add(text(plan::say_volume_ml(answer.dose->mixed_ml, units)));
+            add(text(plan::say_volume_ml(answer.dose->poured_ml, units)));
+            add(QString::number(answer.dose->batches));
+            add(text(plan::say_mass_g(answer.dose->insert_g, units)));
+        } else
+            add(QStringLiteral("not yet"));
+        if (answer.pressure) {
+            add(text(plan::say_pressure_kpa(answer.pressure->closed_kpa, units)));
+            add(text(plan::say_pressure_kpa(answer.pressure->build_for_kpa, units)));
+        }
+        table.rows.push_back(std::move(row));
+    }
     return table;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "summary/drawer_page.h"
 
+#include "base/number.h"
 #include "plan/say.h"
 
 #include "print/title_block.h"
@@ -22,6 +23,7 @@ using theme::LineRole;
 namespace {
 
 constexpr double pad = 10, header_px = 50;
+constexpr double list_share = 0.65; ///< of the width, for the objects; the rest is for the checks
 
 QString name_of(const job::Drawer& drawer) {
     return QString::fromStdString(drawer.name.empty() ? drawer.id : drawer.name);
@@ -30,7 +32,12 @@ QString name_of(const job::Drawer& drawer) {
 void write_header(sheets::Inks& inks, const Box& box, const Summary& summary, const job::Drawer& drawer,
                   const plan::DrawerPlan& plan, const QString& which,
                   const std::vector<ListedCheck>& checks) {
-    const theme::Lettering face{Face::drafting, 27}, plain{Face::regular, 12};
+    const bool figures =
+        std::any_of(drawer.name.begin(), drawer.name.end(), [](char c) { return c >= '0' && c <= '9'; });
+    // the drafting face's 1 is a bare stroke: names with figures in them are set in the other
+    const theme::Lettering face =
+        figures ? theme::Lettering{Face::medium, 23} : theme::Lettering{Face::drafting, 27};
+    const theme::Lettering plain{Face::regular, 12};
     const double base = box.min.y + 34;
     const QString name = sheets::elided(name_of(drawer), face, box.width() * 0.42);
     sheets::write(inks, name, {box.min.x + pad, base}, face, summary.theme.ink);
@@ -49,7 +56,7 @@ void write_header(sheets::Inks& inks, const Box& box, const Summary& summary, co
 
 /// The largest of the usual reductions (ISO 5455 and the steps between that a shop's paper needs).
 double reduction_for(Vec mm, Vec room_px) {
-    constexpr std::array usual{1.0, 1.25, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 7.5, 10.0};
+    constexpr std::array usual{1.0, 1.25, 1.5, 2.0, 2.5, 3.0, 3.5, 4.0, 4.5, 5.0, 6.0, 7.5, 10.0};
     for (const double reduction : usual)
         if (print::px(mm.x) / reduction <= room_px.x && print::px(mm.y) / reduction <= room_px.y)
             return reduction;
@@ -69,8 +76,7 @@ double write_plan(sheets::Inks& inks, const Box& box, const sheets::Sheet<shape:
     const Vec corner = sheet.area.min * (theme::px_per_mm / reduction);
     const auto view = sheets::View::reduced(reduction, {left - corner.x, bottom + corner.y});
     for (auto& ink : sheets::ink_of(sheet.marks, view, theme)) inks.push_back(std::move(ink));
-    scale = QStringLiteral("1 : ") +
-            QString::fromStdString(plan::fixed(reduction, reduction == std::round(reduction) ? 0 : 2));
+    scale = QStringLiteral("1 : ") + QString::fromStdString(rounded_text(reduction, 3));
     return drawn.y + margins.y;
 }
 
@@ -81,7 +87,7 @@ struct Rest {
 };
 void write_lists(sheets::Inks& inks, const Box& box, const sheets::Table& table,
                  const std::vector<ListedCheck>& checks, Rest& rest, const Summary& summary) {
-    const double split = box.min.x + box.width() * 0.575;
+    const double split = box.min.x + box.width() * list_share;
     print::rule(inks, box.min, {box.max.x, box.min.y}, LineRole::thin, summary.theme);
     print::rule(inks, {split, box.min.y}, {split, box.max.y}, LineRole::thin, summary.theme);
     const std::size_t rows = table.rows_fitting(rest.row, box.height() - 8);
@@ -105,7 +111,7 @@ void write_lists(sheets::Inks& inks, const Box& box, const sheets::Table& table,
 double wanted(const sheets::Table& table, const std::vector<ListedCheck>& checks, double width,
               const Summary& summary) {
     double list = 12;
-    for (const auto& check : checks) list += check_height(check, width * 0.425 - 2 * pad, summary);
+    for (const auto& check : checks) list += check_height(check, width * (1 - list_share) - 2 * pad, summary);
     return std::max(table.head_height() + table.row_px * static_cast<double>(table.rows.size()) + 12, list);
 }
 
@@ -132,11 +138,11 @@ std::vector<Composed> drawer_pages(const Summary& summary, const plan::Plan& pla
         400; // below that its words get too crowded: then the lists go on overleaf
     const double free = room.max.y - y;
     const double plan_px = std::max(least_plan_px, free - wanted(table, checks, room.width(), summary));
-    const Box plan_box{{room.min.x + pad, y + pad}, {room.max.x - pad, y + std::min(plan_px, free) - pad}};
+    const Box plan_box{{room.min.x + pad, y + 6}, {room.max.x - pad, y + std::min(plan_px, free) - 6}};
     y = plan_box.min.y +
-        write_plan(inks, plan_box, sheets::drawer_plan(summary.job, drawer, answer), pages.front().foot.scale,
-                   summary.theme) +
-        pad;
+        write_plan(inks, plan_box, sheets::drawer_plan(summary.job, drawer, answer, sheets::Keys::letters),
+                   pages.front().foot.scale, summary.theme) +
+        6;
 
     Rest rest;
     write_lists(inks, {{room.min.x, y}, room.max}, table, checks, rest, summary);

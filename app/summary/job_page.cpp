@@ -43,6 +43,18 @@ class Column {
         sheets::write(inks(), words, {left(), y_ + 23}, {Face::bold, 15}, summary_.theme.ink);
         y_ += 32;
     }
+    void table(const sheets::Table& table) {
+        for (std::size_t first = 0; first < table.rows.size();) {
+            const std::size_t count = table.rows_fitting(first, free() - 6);
+            if (count == 0) {
+                turn_page();
+                continue;
+            }
+            y_ += table.write(inks(), here(), width(), first, count, summary_.theme);
+            first += count;
+        }
+        y_ += 12;
+    }
     void lines(const QString& words, const theme::Lettering& face, double pitch, double indent) {
         for (const QString& line : sheets::broken(words, face, width() - indent)) {
             if (free() < pitch) turn_page();
@@ -83,18 +95,10 @@ std::vector<Composed> job_pages(const Summary& summary, const plan::Plan& plan) 
     Column column(summary, {QStringLiteral("all drawers"), {}, false});
     add_purchase_and_checks(column, summary, plan);
 
-    const sheets::Table table = assumption_table(summary, plan);
+    column.head(QStringLiteral("Foam, drawer by drawer"), 60);
+    column.table(foam_table(summary, plan));
     column.head(QStringLiteral("What the figures stand on"), 100);
-    for (std::size_t first = 0; first < table.rows.size();) {
-        const std::size_t count = table.rows_fitting(first, column.free() - 6);
-        if (count == 0) {
-            column.turn_page();
-            continue;
-        }
-        column.down(table.write(column.inks(), column.here(), column.width(), first, count, summary.theme));
-        first += count;
-    }
-    column.down(14);
+    column.table(assumption_table(summary, plan));
 
     column.head(QStringLiteral("Cautions"), 190);
     for (const QString& caution : cautions()) {

@@ -4,6 +4,7 @@
 #include "plan/say.h"
 
 #include "sheets/depth_ladder.h"
+#include "sheets/object_keys.h"
 #include "sheets/pocket_labels.h"
 #include "sheets/view.h"
 
@@ -100,10 +101,13 @@ QString size_words(const job::Object& object, job::DisplayUnits units) {
 sheets::Table object_table(const Summary& summary, const job::Drawer& drawer, const plan::DrawerPlan& plan) {
     const auto units = summary.job.display_units;
     sheets::Table table;
-    table.columns = {{{}, Align::left, 0, 24},        {"object", Align::left, 1, 0},
-                     {"size", Align::left, 0, 106},   {"deep", Align::right, 0, 44},
-                     {"weight", Align::right, 0, 44}, {"hold", Align::left, 0, 52},
-                     {"here", Align::right, 0, 34}};
+    const auto fitted = [](const char* head, Align align) {
+        return sheets::Table::Column{head, align, 1, 0, true};
+    };
+    table.columns = {fitted("key", Align::left),    {{}, Align::left, 0, 20},
+                     {"object", Align::left, 1, 0}, fitted("size", Align::left),
+                     fitted("deep", Align::right),  fitted("weight", Align::right),
+                     fitted("hold", Align::left),   fitted("here", Align::right)};
     const auto feels = plan::feel_of(summary.job, plan);
     const double full = sheets::ladder_full_mm(drawer.insert_mm, units);
     for (const auto& shared : summary.job.objects) {
@@ -125,7 +129,8 @@ sheets::Table object_table(const Summary& summary, const job::Drawer& drawer, co
                 sketch(inks, box, *form, full, theme);
             };
         table.rows.push_back(
-            {picture,
+            {{QString::fromStdString(sheets::object_key(summary.job, drawer, object.id)), true, {}},
+             picture,
              {QString::fromStdString(object.name), true, {}},
              {size_words(object, units), false, {}},
              {deep, false, {}},

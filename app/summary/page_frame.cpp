@@ -41,8 +41,8 @@ print::TitleCell frame_cell() {
             sheets::Fill{sheets::frame_sign({box.min.x + 7, box.center().y}, 20, false), theme.ink});
         sheets::write(inks, QStringLiteral("frame"), {box.min.x + 22, box.min.y + 11}, {Face::regular, 9.5},
                       theme.ink3);
-        sheets::write(inks, QStringLiteral("Drawer, from above"), {box.min.x + 22, box.min.y + 26},
-                      {Face::bold, 11}, theme.ink);
+        sheets::write(inks, QStringLiteral("Drawer, from above"), {box.min.x + 22, box.max.y - 7},
+                      {Face::bold, 12}, theme.ink);
     };
     return cell;
 }

@@ -7,6 +7,7 @@
 
 #include "print/title_block.h"
 #include "sheets/table.h"
+#include "summary/dose_mass.h"
 #include "summary/gauge.h"
 
 #include <algorithm>
@@ -66,12 +67,11 @@ void write_foam(sheets::Inks& inks, const Box& box, const Summary& summary, cons
     write_head(inks, box, QStringLiteral("Foam"),
                text(foam.name) + QStringLiteral(", %1 % over").arg(fixed(dose.overpack * 100, 0)), theme);
     const double third = box.width() / 3, y = box.min.y + 24;
-    write_key_figure(inks, {box.min.x, y}, QStringLiteral("part A"), text(plan::say_mass_g(dose.a_g, units)),
+    write_key_figure(inks, {box.min.x, y}, QStringLiteral("part A"), dose_mass(dose.a_g, units), theme);
+    write_key_figure(inks, {box.min.x + third, y}, QStringLiteral("part B"), dose_mass(dose.b_g, units),
                      theme);
-    write_key_figure(inks, {box.min.x + third, y}, QStringLiteral("part B"),
-                     text(plan::say_mass_g(dose.b_g, units)), theme);
     write_key_figure(inks, {box.min.x + 2 * third, y}, QStringLiteral("together"),
-                     text(plan::say_mass_g(dose.a_g + dose.b_g, units)), theme);
+                     dose_mass(dose.a_g + dose.b_g, units), theme);
     double line = y + 38;
     const QString batches = dose.batches == 1 ? QStringLiteral("1 batch")
                                               : QStringLiteral("%1 batches side by side").arg(dose.batches);
@@ -123,12 +123,15 @@ void write_pressure(sheets::Inks& inks, const Box& box, const Summary& summary,
     write_band_row(inks, box, row,
                    {QString(), QStringLiteral("low"), QStringLiteral("expected"), QStringLiteral("high")},
                    true, theme);
-    std::array<QString, 4> rises{QStringLiteral("rise")}, kpas{QStringLiteral("pressure")};
+    std::array<QString, 4> rises{QStringLiteral("rise")}, kpas{QStringLiteral("pressure")},
+        fills{QStringLiteral("fills")};
     for (std::size_t i = 0; i < 3; ++i) {
         rises[i + 1] = QStringLiteral("×") + fixed(ends[i].expansion, 2);
+        fills[i + 1] = QStringLiteral("×") + fixed(ends[i].fill, 2);
         kpas[i + 1] = text(plan::say_pressure_kpa(std::max(0.0, ends[i].closed_kpa), units));
     }
     write_band_row(inks, box, row += 14, rises, false, theme);
+    write_band_row(inks, box, row += 14, fills, false, theme);
     write_band_row(inks, box, row += 14, kpas, false, theme);
     const double width = (box.width() - pad) / 2;
     const auto gauge = [&](double x, const QString& label, double fill, double limit, bool at_least) {
@@ -138,7 +141,7 @@ void write_pressure(sheets::Inks& inks, const Box& box, const Summary& summary,
         write_gauge(inks, {x, row + 6}, width,
                     {label, fixed(fill, 2), limit_words, fill / limit, at_least, breached, false}, theme);
     };
-    gauge(box.min.x, QStringLiteral("fills, low"), band.low.fill, casting::flow_index, true);
+    gauge(box.min.x, QStringLiteral("low"), band.low.fill, casting::flow_index, true);
     gauge(box.min.x + width + pad, QStringLiteral("high"), band.high.fill, casting::hard_fill, false);
 }
 

@@ -53,6 +53,10 @@ Lettering lettering_of(TextRole role, Medium medium) {
         return {Face::regular, paper ? 11.5 : 12};
     case TextRole::name_small:
         return {Face::regular, paper ? 9.5 : 12};
+    case TextRole::key:
+        return {Face::bold, paper ? 11.5 : 12};
+    case TextRole::key_small:
+        return {Face::bold, paper ? 9.5 : 11};
     case TextRole::depth:
         return {Face::bold, paper ? 13.0 : 12};
     case TextRole::figure:

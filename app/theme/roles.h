@@ -43,6 +43,8 @@ struct Wash {
 enum class TextRole {
     name,           ///< of a pocket or block
     name_small,     ///< the same where room is scarce
+    key,            ///< letter that stands for a name
+    key_small,      ///< the same in the smallest pockets
     depth,          ///< depths and heights
     figure,         ///< dimensions
     caption,        ///< remarks on a drawing

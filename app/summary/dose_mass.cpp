@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "summary/dose_mass.h"
+
+#include "base/units.h"
+#include "plan/say.h"
+
+namespace drawercast::summary {
+
+QString dose_mass(double g, job::DisplayUnits units) {
+    if (units == job::DisplayUnits::mm) return QString::fromStdString(plan::fixed(g, 0) + " g");
+    return QString::fromStdString(plan::fixed(g / drawercast::units::g_per_ounce, 1) + " oz");
+}
+
+} // namespace drawercast::summary
