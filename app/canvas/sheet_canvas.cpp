@@ -47,8 +47,7 @@ struct SheetCanvas::Drawn {
     shape::Vec upper_px;
 };
 
-SheetCanvas::SheetCanvas(Document& document, Selection& selection, const Preferences& preferences,
-                         QWidget* parent)
+SheetCanvas::SheetCanvas(Document& document, Selection& selection, const Preferences& preferences, QWidget* parent)
     : QWidget(parent), document_(document), selection_(selection), preferences_(preferences),
       theme_(theme::light_theme()), tool_(*this) {
     setMouseTracking(true);
@@ -89,9 +88,7 @@ const plan::DrawerPlan* SheetCanvas::drawer_plan() const {
     return nullptr;
 }
 
-const job::Drawer* SheetCanvas::drawer() const {
-    return job::find_drawer(document_.shown(), selection_.drawer());
-}
+const job::Drawer* SheetCanvas::drawer() const { return job::find_drawer(document_.shown(), selection_.drawer()); }
 
 void SheetCanvas::preview(std::optional<job::Job> job) {
     if (job && moving_.empty()) {
@@ -113,9 +110,7 @@ void SheetCanvas::commit(const QString& what, job::Job job) {
 }
 
 const std::vector<std::string>& SheetCanvas::chosen() const { return selection_.pockets(); }
-void SheetCanvas::choose(std::vector<std::string> subjects) {
-    selection_.choose_pockets(std::move(subjects));
-}
+void SheetCanvas::choose(std::vector<std::string> subjects) { selection_.choose_pockets(std::move(subjects)); }
 bool SheetCanvas::snapping() const { return preferences_.snapping(); }
 double SheetCanvas::grid_mm() const { return preferences_.grid_shown() ? preferences_.grid_mm() : 0; }
 
@@ -144,8 +139,7 @@ void SheetCanvas::set_view(const ViewMap& view) {
 void SheetCanvas::fit() {
     fitted_ = true;
     const Drawn sheet = drawn();
-    const QSizeF room(width() - sheet.lower_px.x - sheet.upper_px.x,
-                      height() - sheet.lower_px.y - sheet.upper_px.y);
+    const QSizeF room(width() - sheet.lower_px.x - sheet.upper_px.x, height() - sheet.lower_px.y - sheet.upper_px.y);
     set_view(ViewMap::fitted(sheet.area, room, margin_px).panned({sheet.lower_px.x, sheet.upper_px.y}));
 }
 
@@ -182,10 +176,16 @@ SheetCanvas::Drawn SheetCanvas::drawn() const {
         });
         return {std::move(sheet.marks), sheet.area, sheet.lower_room_px, sheet.upper_room_px};
     }
-    const auto board = plan::pattern_board(document_.shown(), *plan);
+    const auto& board = this->board(*plan);
     if (!board) return {};
     auto sheet = sheets::pattern_board(document_.shown(), *board, sheets::Finish::washed);
     return {std::move(sheet.marks), sheet.area, sheet.lower_room_px, sheet.upper_room_px};
+}
+
+const std::optional<casting::PatternBoard>& SheetCanvas::board(const plan::DrawerPlan& plan) const {
+    if (!board_ || board_->drawer != plan.id || !(board_->job == document_.shown()))
+        board_ = Board{document_.shown(), plan.id, plan::pattern_board(document_.shown(), plan)};
+    return board_->answer;
 }
 
 bool SheetCanvas::moves(const std::string& subject) const {
@@ -206,14 +206,12 @@ void SheetCanvas::draw_still_picture() {
         return !all && (mark.layer == sheets::Layer::live || moves(mark.subject));
     });
     const auto view = sheet_view(view_);
-    const auto grid_then_rest =
-        std::stable_partition(sheet.marks.begin(), sheet.marks.end(),
-                              [](const sheets::Mark& mark) { return mark.layer == sheets::Layer::ground; });
+    const auto grid_then_rest = std::stable_partition(
+        sheet.marks.begin(), sheet.marks.end(), [](const sheets::Mark& mark) { return mark.layer == sheets::Layer::ground; });
     std::vector<sheets::Mark> ground(sheet.marks.begin(), grid_then_rest);
     sheets::paint(sheets::ink_of(ground, view, theme_), painter);
     if (shown_ == Shown::drawer_plan) paint_grid(painter);
-    // The whole once more, so that words know what they must not cover; the ground is drawn twice, which
-    // costs little.
+    // The whole once more, so that words know what they must not cover; the ground is drawn twice, which costs little.
     sheet.marks.erase(sheet.marks.begin(), grid_then_rest);
     sheets::paint(sheets::ink_of(sheet.marks, view, theme_), painter);
 }
@@ -262,10 +260,8 @@ void SheetCanvas::on_selection_changed() {
 }
 
 LiveScene SheetCanvas::scene(const plan::DrawerPlan& plan) const {
-    return {plan,     document_.shown(), selection_.pockets(),
-            hovered_, !moving_.empty(),  guides_,
-            band_,    tool_.turn_ring(), view_,
-            theme_};
+    return {plan,    document_.shown(), selection_.pockets(), hovered_, !moving_.empty(), guides_, band_,
+            tool_.turn_ring(), view_, theme_};
 }
 
 void SheetCanvas::paint_grid(QPainter& painter) const {

@@ -81,6 +81,11 @@ class SheetCanvas final : public QWidget, public CanvasPort {
 
   private:
     struct Drawn; ///< marks of the sheet, its area and room
+    struct Board { ///< worked out once for a job: zooming and panning must not wait for it
+        job::Job job;
+        std::string drawer;
+        std::optional<casting::PatternBoard> answer;
+    };
 
     void on_shown_changed();
     void on_selection_changed();
@@ -88,6 +93,7 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     void redraw();        ///< everything, picture included
     void redraw_moving(); ///< the moving pockets and the checks
     Drawn drawn() const;
+    const std::optional<casting::PatternBoard>& board(const plan::DrawerPlan& plan) const;
     void draw_still_picture();
     bool moves(const std::string& subject) const;
     void paint_live(QPainter& painter) const; ///< blue pencil
@@ -116,6 +122,7 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     std::optional<shape::Box> band_;
     std::string hovered_;
     std::string shown_drawer_;
+    mutable std::optional<Board> board_;
 };
 
 } // namespace drawercast::app

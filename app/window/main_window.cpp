@@ -285,7 +285,7 @@ void MainWindow::set_theme(const theme::Theme& theme) { sheets_->set_theme(theme
 
 void MainWindow::restore_state() {
     const QSize room = screen()->availableSize() - QSize(0, 40); // the frame is the desktop's
-    resize(room.boundedTo({1600, 1000}));
+    resize(room.boundedTo({1920, 1200}));
     if (const auto place = preferences_.window_state("place"); !place.isEmpty()) restoreGeometry(place);
     if (const auto sizes = preferences_.window_state("panes"); !sizes.isEmpty()) panes_->restoreState(sizes);
 }

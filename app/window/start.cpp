@@ -31,6 +31,7 @@ bool has_display() {
 int run_window(int& count, char** values, const std::vector<std::string>& arguments) {
     QApplication::setHighDpiScaleFactorRoundingPolicy(Qt::HighDpiScaleFactorRoundingPolicy::PassThrough);
     QApplication application(count, values);
+    QApplication::setOrganizationName(QStringLiteral("drawercast")); // where settings are kept
     QApplication::setApplicationName(QStringLiteral("drawercast"));
     QApplication::setApplicationDisplayName(QStringLiteral("Drawercast"));
     QApplication::setWindowIcon(theme::program_icon());
