@@ -81,8 +81,24 @@ std::optional<double> take_unit(std::string_view& text) {
     return std::nullopt;
 }
 
+/// Small letters, and plain blanks for the no-break ones that texts copied from a page hold.
+std::string plainly(std::string_view typed) {
+    constexpr std::string_view no_break_space = "\xC2\xA0";
+    constexpr std::string_view narrow_no_break_space = "\xE2\x80\xAF";
+    std::string text;
+    while (!typed.empty()) {
+        std::size_t taken = 1;
+        const char c = typed.front();
+        for (const auto blank : {no_break_space, narrow_no_break_space})
+            if (typed.substr(0, blank.size()) == blank) taken = blank.size();
+        text += taken > 1 ? ' ' : c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+        typed.remove_prefix(taken);
+    }
+    return text;
+}
+
 Problem not_a_length(std::string_view typed) {
-    return {"length", "", "\"" + std::string(typed) + "\" is not a length",
+    return {"length", "", "\"" + std::string(typed.substr(0, 64)) + "\" is not a length",
             "Type it like 82.5, 8.25 cm, 3 1/4 in"};
 }
 
@@ -117,8 +133,8 @@ double as_shown(double mm, LengthUnit unit) {
 }
 
 Expected<double> parse_length(std::string_view typed, LengthUnit unit, DecimalMark mark) {
-    std::string_view text = trimmed(typed);
-    if (text.size() > 64) return not_a_length(text.substr(0, 64));
+    const std::string plain = plainly(typed);
+    std::string_view text = trimmed(plain);
     const double in_mm = take_unit(text).value_or(unit == LengthUnit::mm ? 1 : units::mm_per_inch);
     const auto value = parse_typed_number(text, mark);
     if (value.has_error() && value.error().code == "number-ambiguous")

@@ -56,6 +56,8 @@ void JsonLines::text(std::string_view value) {
             out_ += c;
         } else if (c == '\n') {
             out_ += "\\n";
+        } else if (c == '\t') {
+            out_ += "\\t";
         } else if (code < 0x20) {
             out_ += "\\u00";
             out_ += hex[code >> 4];

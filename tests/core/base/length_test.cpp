@@ -41,6 +41,12 @@ TEST(ParseLength, understands_what_people_type) {
         {"1500", LengthUnit::mm, 1500},
         {"12 inches", LengthUnit::mm, 304.8},
         {"4.", LengthUnit::mm, 4},
+        {"8.25 CM", LengthUnit::mm, 82.5},
+        {"3 1/4 In", LengthUnit::mm, 82.55},
+        {"82.5\xC2\xA0mm", LengthUnit::inch, 82.5}, // no-break space
+        {"\xE2\x88\x92 1/2\xE2\x80\xAF\"", LengthUnit::mm, -12.7},
+        {"+2", LengthUnit::mm, 2},
+        {"99999.999999", LengthUnit::mm, 99999.999999},
     };
     for (const auto& row : rows) {
         const auto mm = parse_length(row.text, row.unit);
