@@ -13,10 +13,20 @@ for option in "$@"; do
     *) echo "usage: packaging/test.sh [--long] [--fuzz]" >&2; exit 64 ;;
     esac
 done
-trap 'minutes_table' EXIT
 
 checked=$top/build/checked
 release=$top/build/release-tests
+log=$checked/ctest.log
+rm -f "$log"
+
+# The table, then ctest's own last lines: whoever reads only the end sees what ran.
+closing_lines() {
+    minutes_table
+    if [ -f "$log" ]; then grep -E 'tests passed|^Total Test time' "$log" || true; fi
+}
+trap closing_lines EXIT
+
+run_all_tests() { ctest --test-dir "$checked" --output-on-failure --no-tests=error --parallel "$jobs" 2>&1 | tee "$log"; }
 
 check_format() {
     cd "$top"
@@ -71,7 +81,6 @@ step "configure, sanitizers" configure "$checked" -DCMAKE_BUILD_TYPE=Debug -DCMA
     -DDRAWERCAST_WERROR=ON -DDRAWERCAST_SANITIZE=ON
 step "build, sanitizers" build "$checked"
 export QT_QPA_PLATFORM=offscreen
-# Qt's font and style caches live to the end of the process on purpose: leaks are looked for in core's tests alone.
+# Qt's font and style caches live to the end of the process on purpose, so that leaks are not looked for.
 export ASAN_OPTIONS=detect_leaks=0:detect_stack_use_after_return=1 UBSAN_OPTIONS=print_stacktrace=1
-step "all tests, address and undefined behavior sanitizers" \
-    ctest --test-dir "$checked" --output-on-failure --parallel "$jobs"
+step "all tests, address and undefined behavior sanitizers" run_all_tests
