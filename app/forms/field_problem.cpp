@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "forms/field_problem.h"
+
+#include "forms/problem_words.h"
+
+namespace drawercast::app {
+
+bool is_below(std::string_view path, std::string_view of) {
+    return path.substr(0, of.size()) == of && (path.size() == of.size() || path[of.size()] == '/');
+}
+
+FieldProblems field_problems(const Problems& problems, std::string_view base) {
+    FieldProblems found;
+    for (const Problem& problem : problems) {
+        std::string path = problem.where.substr(0, problem.where.find(" ("));
+        path = is_below(path, base) ? path.substr(base.size()) : std::string();
+        found.push_back({std::move(path), problem_words(problem)});
+    }
+    return found;
+}
+
+FieldProblems taken_below(FieldProblems& problems, std::string_view path) {
+    FieldProblems taken;
+    FieldProblems left;
+    for (FieldProblem& problem : problems) {
+        if (!is_below(problem.path, path)) {
+            left.push_back(std::move(problem));
+            continue;
+        }
+        problem.path.erase(0, path.size());
+        taken.push_back(std::move(problem));
+    }
+    problems = std::move(left);
+    return taken;
+}
+
+} // namespace drawercast::app

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "forms/form_context.h"
+
+#include <QLocale>
+
+namespace drawercast::app {
+
+LengthUnit FormContext::length_unit() const {
+    switch (units) {
+    case job::DisplayUnits::inch:
+        return LengthUnit::inch;
+    case job::DisplayUnits::inch_32:
+        return LengthUnit::inch_32;
+    case job::DisplayUnits::mm:
+        break;
+    }
+    return LengthUnit::mm;
+}
+
+FormContext form_context(const job::Job& job, std::string_view drawer) {
+    FormContext context;
+    context.units = job.display_units;
+    context.firmness = job.foam->firmness;
+    context.mark = QLocale().decimalPoint() == QLatin1String(",") ? DecimalMark::comma : DecimalMark::point;
+    if (!job.drawers.empty()) context.insert_mm = job.drawers.front()->insert_mm;
+    for (const auto& one : job.drawers)
+        if (one->id == drawer) context.insert_mm = one->insert_mm;
+    return context;
+}
+
+} // namespace drawercast::app

@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "forms/form_dialog.h"
+
+#include "forms/part_tabs.h"
+#include "theme/icons.h"
+#include "theme/theme_of.h"
+
+#include <QDialogButtonBox>
+#include <QGuiApplication>
+#include <QHBoxLayout>
+#include <QPushButton>
+#include <QScreen>
+#include <QScrollArea>
+#include <QStackedWidget>
+#include <QTabWidget>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+namespace drawercast::app {
+
+namespace {
+
+/// How much of a screen a form may take, its frame left out.
+constexpr double most_of_screen = 0.94;
+
+} // namespace
+
+FormDialog::FormDialog(const QString& title, const QString& take_words, const FormContext& context,
+                       QWidget* parent)
+    : QDialog(parent), context_(context), view_(new QScrollArea(this)), to_mend_(new QToolButton(this)) {
+    setWindowTitle(title);
+    view_->setWidgetResizable(true);
+    view_->setFrameShape(QFrame::NoFrame);
+    view_->setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
+
+    to_mend_->setIcon(theme::icon(QStringLiteral("to-check")));
+    to_mend_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+    to_mend_->setAutoRaise(true);
+    to_mend_->setFocusPolicy(Qt::StrongFocus);
+    to_mend_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+    connect(to_mend_, &QToolButton::clicked, this, &FormDialog::go_to_problem);
+
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this);
+    take_ = buttons->button(QDialogButtonBox::Ok);
+    take_->setText(take_words);
+    take_->setDefault(true);
+    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+
+    auto* foot = new QHBoxLayout;
+    foot->setContentsMargins(12, 8, 12, 12);
+    foot->addWidget(to_mend_, 1);
+    foot->addWidget(buttons);
+    auto* all = new QVBoxLayout(this);
+    all->setContentsMargins(0, 0, 0, 0);
+    all->setSpacing(0);
+    all->addWidget(view_, 1);
+    all->addLayout(foot);
+}
+
+void FormDialog::set_body(QWidget* body) {
+    view_->setWidget(body);
+    refresh();
+    const QSize wanted = body->sizeHint() + QSize(16, to_mend_->sizeHint().height() + 40);
+    const auto* screen = QGuiApplication::primaryScreen();
+    resize(screen ? wanted.boundedTo(screen->availableSize() * most_of_screen) : wanted);
+}
+
+void FormDialog::refresh() {
+    problems_ = show_problems();
+    take_->setEnabled(problems_.empty());
+    to_mend_->setEnabled(!problems_.empty());
+    QString words;
+    if (!problems_.empty()) {
+        const FieldProblem& first = problems_.front();
+        words = tr("%1 to mend. ").arg(problems_.size());
+        words += first.label.isEmpty() ? first.words : tr("%1: %2").arg(first.label, first.words);
+    }
+    to_mend_->setText(words);
+    to_mend_->setToolTip(words);
+    to_mend_->setVisible(!words.isEmpty());
+}
+
+void FormDialog::go_to_problem() {
+    if (problems_.empty() || !problems_.front().field) return;
+    QWidget* field = problems_.front().field;
+    bring_to_view(field);
+    field->setFocus(Qt::TabFocusReason);
+    view_->ensureWidgetVisible(field);
+}
+
+void bring_to_view(QWidget* widget) {
+    for (QWidget* child = widget; child->parentWidget(); child = child->parentWidget()) {
+        auto* stack = qobject_cast<QStackedWidget*>(child->parentWidget());
+        if (!stack) continue;
+        if (auto* parts = qobject_cast<PartTabs*>(stack->parentWidget()))
+            parts->show_page(child);
+        else if (auto* tabs = qobject_cast<QTabWidget*>(stack->parentWidget()))
+            tabs->setCurrentWidget(child);
+    }
+}
+
+} // namespace drawercast::app

@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "forms/object_form.h"
+
+#include "job/write.h"
+#include "layout/pocket.h"
+
+#include "forms/field_rows.h"
+#include "forms/length_edit.h"
+#include "forms/level_edit.h"
+#include "forms/object_picture.h"
+#include "forms/part_tabs.h"
+
+#include <QHBoxLayout>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QVBoxLayout>
+
+namespace drawercast::app {
+
+namespace {
+
+constexpr int most_levels = 4;
+constexpr int most_name = 200;
+
+/// What the reader has against an object, paths within it.
+FieldProblems reader_problems(job::Object object) {
+    if (object.id.empty()) object.id = "i1";
+    job::Job job;
+    job.objects.emplace_back(std::move(object));
+    const auto text = job::checked_text(job);
+    return text ? FieldProblems{} : field_problems(text.error(), "/objects/0");
+}
+
+} // namespace
+
+job::Object blank_object() {
+    job::Object object;
+    object.levels = {{job::Sunk{shape::Rectangle{}, 0}, {}, {}}};
+    return object;
+}
+
+ObjectForm::ObjectForm(Purpose purpose, const job::Object& object, const FormContext& context,
+                       QWidget* parent)
+    : FormDialog(purpose == Purpose::add ? tr("New object") : tr("Object"),
+                 purpose == Purpose::add ? tr("Add object") : tr("Keep changes"), context, parent),
+      given_(object), rows_(new FieldRows), name_(new QLineEdit),
+      height_(new LengthEdit(context, job::range_of("/objects/*/height_mm"))), note_(new QPlainTextEdit),
+      levels_(
+          new PartTabs({tr("Level %1"), tr("Add a level"), tr("Take this level away"), {}}, 1, most_levels)),
+      picture_(new ObjectPicture(context)) {
+    auto* body = new QWidget;
+    auto* columns = new QHBoxLayout(body);
+    columns->setSpacing(16);
+    columns->addWidget(make_left(), 3);
+    columns->addWidget(picture_, 2);
+    fill();
+    set_body(body);
+    show_picture();
+    name_->setFocus();
+}
+
+QWidget* ObjectForm::make_left() {
+    auto* left = new QWidget;
+    auto* all = new QVBoxLayout(left);
+    all->setContentsMargins(0, 0, 0, 0);
+    all->setSpacing(8);
+    all->addWidget(make_rows());
+    all->addWidget(levels_, 1);
+    return left;
+}
+
+FieldRows* ObjectForm::make_rows() {
+    name_->setMaxLength(most_name);
+    note_->setTabChangesFocus(true);
+    note_->setFixedHeight(2 * note_->fontMetrics().lineSpacing() + 12);
+    rows_->add_wide("/name", tr("&Name"), name_);
+    add_numbers();
+    rows_->add_wide("/note", tr("No&te"), note_);
+    connect(rows_, &FieldRows::edited, this, &ObjectForm::refresh);
+    connect(name_, &QLineEdit::textEdited, this, &ObjectForm::refresh);
+    connect(note_, &QPlainTextEdit::textChanged, this, &ObjectForm::refresh);
+    connect(levels_, &PartTabs::taken_away, this, &ObjectForm::refresh);
+    connect(levels_, &PartTabs::asked_for_another, this, [this] {
+        add_level(blank_object().levels.front());
+        refresh();
+    });
+    return rows_;
+}
+
+void ObjectForm::add_numbers() {
+    using Object = job::Object;
+    auto* count = new ValueEdit(number_notation(context(), {}), job::range_of("/objects/*/count"));
+    auto* mass =
+        new ValueEdit(quantity_notation(Quantity::mass_g, context()), job::range_of("/objects/*/mass_g"));
+    auto* fit = new LengthEdit(context(), job::range_of("/objects/*/fit_mm"));
+    auto* fit_end = new LengthEdit(context(), job::range_of("/objects/*/fit_end_mm"));
+    auto* volume = new ValueEdit(quantity_notation(Quantity::volume_ml, context()),
+                                 job::range_of("/objects/*/volume_ml"));
+    const auto automatic = layout::fit_of(Object{}, context().firmness);
+    fit->allow_empty(tr("auto: %1").arg(length_notation(context()).shown(automatic.side_mm)));
+    fit_end->allow_empty(tr("as the sides"));
+    volume->allow_empty(tr("from the levels"));
+    numbers_.add(*rows_, {"/count", tr("&How many"), count, &Object::count});
+    numbers_.add(*rows_, {"/mass_g", tr("&Mass of one"), mass, &Object::mass_g});
+    numbers_.add(*rows_,
+                 {"/height_mm", tr("H&eight"), height_, &Object::height_mm, tr("Of the whole object")});
+    numbers_.add(*rows_, {"/fit_mm", tr("&Fit a side"), fit, &Object::fit_mm, tr("Less than 0 squeezes")});
+    numbers_.add(*rows_, {"/fit_end_mm", tr("Fit at the en&ds"), fit_end, &Object::fit_end_mm,
+                          tr("Ends of the long axis")});
+    numbers_.add(*rows_, {"/volume_ml", tr("&Volume, dunked"), volume, &Object::volume_ml,
+                          tr("Then the outlines serve walls and templates only")});
+}
+
+void ObjectForm::add_level(const job::Level& level) {
+    auto* edit = new LevelEdit(level, context());
+    connect(edit, &LevelEdit::edited, this, &ObjectForm::refresh);
+    levels_->add_page(edit);
+}
+
+void ObjectForm::fill() {
+    const QSignalBlocker quiet(note_);
+    name_->setText(QString::fromStdString(given_.name));
+    numbers_.fill(given_);
+    note_->setPlainText(QString::fromStdString(given_.note));
+    for (const auto& level : given_.levels) add_level(level);
+    if (!given_.levels.empty()) levels_->show_page(levels_->pages().front());
+}
+
+std::vector<LevelEdit*> ObjectForm::level_edits() const {
+    std::vector<LevelEdit*> edits;
+    for (QWidget* page : levels_->pages()) edits.push_back(qobject_cast<LevelEdit*>(page));
+    return edits;
+}
+
+std::optional<job::Object> ObjectForm::typed() const {
+    job::Object object = given_;
+    if (!numbers_.take(object)) return std::nullopt;
+    object.name = name_->text().toStdString();
+    object.note = note_->toPlainText().toStdString();
+    object.levels.clear();
+    for (const LevelEdit* edit : level_edits()) {
+        const auto level = edit->level();
+        if (!level) return std::nullopt;
+        object.levels.push_back(*level);
+    }
+    return object;
+}
+
+std::optional<job::Object> ObjectForm::value() const { return problems().empty() ? typed() : std::nullopt; }
+
+FieldProblems ObjectForm::show_problems() {
+    const auto object = typed();
+    FieldProblems of_reader = object ? reader_problems(*object) : FieldProblems{};
+    FieldProblems shown;
+    const auto edits = level_edits();
+    std::vector<FieldProblems> of_levels;
+    for (std::size_t i = 0; i < edits.size(); ++i) {
+        FieldProblems mine = edits[i]->own_problems();
+        const auto read = taken_below(of_reader, "/levels/" + std::to_string(i));
+        mine.insert(mine.end(), read.begin(), read.end());
+        of_levels.push_back(std::move(mine));
+    }
+    FieldProblems of_rows = rows_->own_problems();
+    if (name_->text().trimmed().isEmpty())
+        of_rows.insert(of_rows.begin(), {"/name", tr("Give it a name to be found by")});
+    of_rows.insert(of_rows.end(), of_reader.begin(), of_reader.end());
+    FieldProblems left = rows_->show(of_rows, shown);
+    for (std::size_t i = 0; i < edits.size(); ++i) {
+        const FieldProblems of_none = edits[i]->show(of_levels[i], shown);
+        left.insert(left.end(), of_none.begin(), of_none.end());
+        levels_->set_to_mend(int(i), !of_levels[i].empty());
+    }
+    shown.insert(shown.end(), left.begin(), left.end());
+    show_picture();
+    return shown;
+}
+
+/// Levels as they were last readable, so that the picture follows the typing and does not flicker.
+void ObjectForm::show_picture() {
+    job::Object object = given_;
+    object.height_mm = height_->value().value_or(0);
+    object.levels.clear();
+    for (const LevelEdit* edit : level_edits()) object.levels.push_back(edit->last_read());
+    picture_->set_object(object);
+}
+
+} // namespace drawercast::app

@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "job/job.h"
+
+#include "forms/bindings.h"
+#include "forms/form_dialog.h"
+
+#include <optional>
+
+class QLineEdit;
+
+namespace drawercast::app {
+
+/// The workshop on the day of the pour: where it is and how warm, who is there, what things are mixed in, and
+/// the saw. Boards, stiffeners and closures are kept as they are.
+class ShopForm final : public FormDialog {
+    Q_OBJECT
+  public:
+    ShopForm(const job::Shop& shop, const FormContext& context, QWidget* parent = nullptr);
+
+    /// As filled in, which the job reader takes; nothing while something is to mend.
+    std::optional<job::Shop> value() const;
+
+  protected:
+    FieldProblems show_problems() override;
+
+  private:
+    void add_day_rows();
+    void add_mixing_rows();
+    void add_saw_rows();
+    std::optional<std::vector<double>> typed_drills() const;
+    std::optional<job::Shop> typed() const;
+
+    job::Shop given_;
+    FieldRows* left_;
+    FieldRows* right_;
+    Bindings<job::Shop> numbers_;
+    QLineEdit* drills_;
+    QString drills_shown_; ///< while this stands there, the job's drills stay as they are
+};
+
+} // namespace drawercast::app
