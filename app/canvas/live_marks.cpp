@@ -111,8 +111,8 @@ void dimension(QPainter& painter, const LiveDimension& dimension, const LiveScen
     stroke_cased(painter, path, scene.theme.blue, 1.0, scene.theme);
     const double mm = shape::length(dimension.to - dimension.from);
     const QPointF aside = length < 44 ? QPointF(0, -14) : QPointF();
-    words(painter, QString::fromStdString(plan::say_length_bare(mm, scene.job.display_units)), (a + b) / 2 + aside,
-          scene.theme);
+    words(painter, QString::fromStdString(plan::say_length_bare(mm, scene.job.display_units)),
+          (a + b) / 2 + aside, scene.theme);
 }
 
 void guide(QPainter& painter, const layout::SnapAxis& axis, const LiveScene& scene) {
@@ -124,12 +124,14 @@ void guide(QPainter& painter, const layout::SnapAxis& axis, const LiveScene& sce
     stroke_cased(painter, path, scene.theme.blue, 1.25, scene.theme, {14, 3, 2, 3, 2, 3});
     if (axis.reason == layout::SnapReason::grid) return; // the grid itself shows it
     const auto text = layout::text_of(axis.reason);
-    words(painter, QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())), (a + b) / 2, scene.theme);
+    words(painter, QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())), (a + b) / 2,
+          scene.theme);
 }
 
 } // namespace
 
-std::vector<LiveDimension> live_dimensions(const plan::DrawerPlan& plan, const std::vector<std::string>& chosen) {
+std::vector<LiveDimension> live_dimensions(const plan::DrawerPlan& plan,
+                                           const std::vector<std::string>& chosen) {
     const shape::Box box = box_of(plan, chosen);
     if (box.empty()) return {};
     std::vector<LiveDimension> out;
@@ -152,8 +154,9 @@ std::vector<LiveDimension> live_dimensions(const plan::DrawerPlan& plan, const s
             if (!shape::near(self->box, other->box, nearest.mm)) continue;
             for (std::size_t i = 0; i < self->cuts.size(); ++i)
                 for (std::size_t k = 0; k < other->cuts.size(); ++k) {
-                    const auto gap = shape::gap_between(self->cuts[i].outline.contour, self->boxes[i],
-                                                        other->cuts[k].outline.contour, other->boxes[k], nearest.mm);
+                    const auto gap =
+                        shape::gap_between(self->cuts[i].outline.contour, self->boxes[i],
+                                           other->cuts[k].outline.contour, other->boxes[k], nearest.mm);
                     if (gap.mm < nearest.mm) nearest = gap;
                 }
         }
@@ -172,8 +175,8 @@ void paint_live_marks(QPainter& painter, const LiveScene& scene) {
         const auto* pocket = find_pocket(scene.plan, subject);
         if (pocket == nullptr) continue;
         stroke_cased(painter, outline_path(*pocket, scene.view), theme.blue, 2.2, theme);
-        corner_marks(painter, scene.view.to_px(pocket->box), scene.chosen.size() > 1 && subject == scene.chosen.back(),
-                     theme);
+        corner_marks(painter, scene.view.to_px(pocket->box),
+                     scene.chosen.size() > 1 && subject == scene.chosen.back(), theme);
     }
     const auto box = box_of(scene.plan, scene.chosen);
     if (scene.turn_ring && !scene.moving && !box.empty())
@@ -212,11 +215,14 @@ void paint_grid_lines(QPainter& painter, const shape::Box& insert, double step_m
     constexpr int strong_every = 5;
     if (!(step_mm * view.px_per_mm() >= least_px)) return;
     const auto lines = [&](double from, double to, bool upright) {
-        for (auto i = static_cast<long>(std::ceil(from / step_mm)); static_cast<double>(i) * step_mm <= to; ++i) {
+        for (auto i = static_cast<long>(std::ceil(from / step_mm)); static_cast<double>(i) * step_mm <= to;
+             ++i) {
             const double at = static_cast<double>(i) * step_mm;
             painter.setPen(QPen(i % strong_every == 0 ? theme.grid_wide : theme.grid, 1));
-            QPointF a = upright ? view.to_px(shape::Vec{at, insert.min.y}) : view.to_px(shape::Vec{insert.min.x, at});
-            QPointF b = upright ? view.to_px(shape::Vec{at, insert.max.y}) : view.to_px(shape::Vec{insert.max.x, at});
+            QPointF a =
+                upright ? view.to_px(shape::Vec{at, insert.min.y}) : view.to_px(shape::Vec{insert.min.x, at});
+            QPointF b =
+                upright ? view.to_px(shape::Vec{at, insert.max.y}) : view.to_px(shape::Vec{insert.max.x, at});
             if (upright)
                 a.setX(std::floor(a.x()) + 0.5), b.setX(a.x());
             else

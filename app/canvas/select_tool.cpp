@@ -58,7 +58,8 @@ void SelectTool::press(QPointF px, Keys keys) {
     cancel();
     if (const auto ring = turn_ring(); ring && QLineF(*ring, px).length() <= ring_reach_px) {
         const auto center = box_of(*port_.drawer_plan(), port_.chosen()).center();
-        state_ = Turn{port_.job(), movable(), center, angle_deg(center, port_.view().to_mm(px)), std::nullopt};
+        state_ =
+            Turn{port_.job(), movable(), center, angle_deg(center, port_.view().to_mm(px)), std::nullopt};
         return;
     }
     const std::string subject = hovered(px);
@@ -90,8 +91,9 @@ bool SelectTool::start_drag(const Pressed& pressed) {
         return false;
     }
     const auto limits = layout::limits_of(port_.job(), *drawer, plan->insert);
-    state_ = Drag{DragGesture({port_.job(), drawer->id, subjects, port_.view().to_mm(pressed.at)}, *plan, limits),
-                  std::nullopt};
+    state_ =
+        Drag{DragGesture({port_.job(), drawer->id, subjects, port_.view().to_mm(pressed.at)}, *plan, limits),
+             std::nullopt};
     return true;
 }
 
@@ -141,8 +143,10 @@ void SelectTool::release(QPointF px, Keys keys) {
     port_.show_guides({});
     port_.show_band(std::nullopt);
     // What was shown last is what is stored: the same value.
-    if (auto* drag = std::get_if<Drag>(&state); drag && drag->last) port_.commit(tr("Move"), std::move(*drag->last));
-    if (auto* turn = std::get_if<Turn>(&state); turn && turn->last) port_.commit(tr("Turn"), std::move(*turn->last));
+    if (auto* drag = std::get_if<Drag>(&state); drag && drag->last)
+        port_.commit(tr("Move"), std::move(*drag->last));
+    if (auto* turn = std::get_if<Turn>(&state); turn && turn->last)
+        port_.commit(tr("Turn"), std::move(*turn->last));
     if (const auto* pressed = std::get_if<Pressed>(&state); pressed && pressed->was_chosen)
         port_.choose({pressed->subject}); // a click on one of several chooses it alone
 }

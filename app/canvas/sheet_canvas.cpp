@@ -47,7 +47,8 @@ struct SheetCanvas::Drawn {
     shape::Vec upper_px;
 };
 
-SheetCanvas::SheetCanvas(Document& document, Selection& selection, const Preferences& preferences, QWidget* parent)
+SheetCanvas::SheetCanvas(Document& document, Selection& selection, const Preferences& preferences,
+                         QWidget* parent)
     : QWidget(parent), document_(document), selection_(selection), preferences_(preferences),
       theme_(theme::light_theme()), tool_(*this) {
     setMouseTracking(true);
@@ -88,7 +89,9 @@ const plan::DrawerPlan* SheetCanvas::drawer_plan() const {
     return nullptr;
 }
 
-const job::Drawer* SheetCanvas::drawer() const { return job::find_drawer(document_.shown(), selection_.drawer()); }
+const job::Drawer* SheetCanvas::drawer() const {
+    return job::find_drawer(document_.shown(), selection_.drawer());
+}
 
 void SheetCanvas::preview(std::optional<job::Job> job) {
     if (job && moving_.empty()) {
@@ -110,7 +113,9 @@ void SheetCanvas::commit(const QString& what, job::Job job) {
 }
 
 const std::vector<std::string>& SheetCanvas::chosen() const { return selection_.pockets(); }
-void SheetCanvas::choose(std::vector<std::string> subjects) { selection_.choose_pockets(std::move(subjects)); }
+void SheetCanvas::choose(std::vector<std::string> subjects) {
+    selection_.choose_pockets(std::move(subjects));
+}
 bool SheetCanvas::snapping() const { return preferences_.snapping(); }
 double SheetCanvas::grid_mm() const { return preferences_.grid_shown() ? preferences_.grid_mm() : 0; }
 
@@ -139,7 +144,8 @@ void SheetCanvas::set_view(const ViewMap& view) {
 void SheetCanvas::fit() {
     fitted_ = true;
     const Drawn sheet = drawn();
-    const QSizeF room(width() - sheet.lower_px.x - sheet.upper_px.x, height() - sheet.lower_px.y - sheet.upper_px.y);
+    const QSizeF room(width() - sheet.lower_px.x - sheet.upper_px.x,
+                      height() - sheet.lower_px.y - sheet.upper_px.y);
     set_view(ViewMap::fitted(sheet.area, room, margin_px).panned({sheet.lower_px.x, sheet.upper_px.y}));
 }
 
@@ -206,12 +212,14 @@ void SheetCanvas::draw_still_picture() {
         return !all && (mark.layer == sheets::Layer::live || moves(mark.subject));
     });
     const auto view = sheet_view(view_);
-    const auto grid_then_rest = std::stable_partition(
-        sheet.marks.begin(), sheet.marks.end(), [](const sheets::Mark& mark) { return mark.layer == sheets::Layer::ground; });
+    const auto grid_then_rest =
+        std::stable_partition(sheet.marks.begin(), sheet.marks.end(),
+                              [](const sheets::Mark& mark) { return mark.layer == sheets::Layer::ground; });
     std::vector<sheets::Mark> ground(sheet.marks.begin(), grid_then_rest);
     sheets::paint(sheets::ink_of(ground, view, theme_), painter);
     if (shown_ == Shown::drawer_plan) paint_grid(painter);
-    // The whole once more, so that words know what they must not cover; the ground is drawn twice, which costs little.
+    // The whole once more, so that words know what they must not cover; the ground is drawn twice, which
+    // costs little.
     sheet.marks.erase(sheet.marks.begin(), grid_then_rest);
     sheets::paint(sheets::ink_of(sheet.marks, view, theme_), painter);
 }
@@ -260,8 +268,10 @@ void SheetCanvas::on_selection_changed() {
 }
 
 LiveScene SheetCanvas::scene(const plan::DrawerPlan& plan) const {
-    return {plan,    document_.shown(), selection_.pockets(), hovered_, !moving_.empty(), guides_, band_,
-            tool_.turn_ring(), view_, theme_};
+    return {plan,     document_.shown(), selection_.pockets(),
+            hovered_, !moving_.empty(),  guides_,
+            band_,    tool_.turn_ring(), view_,
+            theme_};
 }
 
 void SheetCanvas::paint_grid(QPainter& painter) const {

@@ -80,7 +80,7 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     bool event(QEvent* event) override;
 
   private:
-    struct Drawn; ///< marks of the sheet, its area and room
+    struct Drawn;  ///< marks of the sheet, its area and room
     struct Board { ///< worked out once for a job: zooming and panning must not wait for it
         job::Job job;
         std::string drawer;

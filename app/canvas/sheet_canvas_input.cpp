@@ -35,7 +35,8 @@ SelectTool::Keys SheetCanvas::keys(Qt::KeyboardModifiers modifiers) const {
 }
 
 void SheetCanvas::mousePressEvent(QMouseEvent* event) {
-    const bool pan = event->button() == Qt::MiddleButton || (event->button() == Qt::LeftButton && space_held_);
+    const bool pan =
+        event->button() == Qt::MiddleButton || (event->button() == Qt::LeftButton && space_held_);
     if (pan) {
         panning_from_ = event->position();
         setCursor(Qt::ClosedHandCursor);
@@ -91,7 +92,8 @@ void SheetCanvas::wheelEvent(QWheelEvent* event) {
     const bool trackpad = !event->pixelDelta().isNull() && !event->modifiers().testFlag(Qt::ControlModifier);
     if (trackpad) return pan(event->pixelDelta());
     fitted_ = false;
-    set_view(view_.zoomed(std::pow(wheel_zoom_per_notch, event->angleDelta().y() / notch), event->position()));
+    set_view(
+        view_.zoomed(std::pow(wheel_zoom_per_notch, event->angleDelta().y() / notch), event->position()));
 }
 
 bool SheetCanvas::event(QEvent* event) {
@@ -162,11 +164,16 @@ void SheetCanvas::keyPressEvent(QKeyEvent* event) {
     if (tool_.busy()) return;
     const double step = event->modifiers().testFlag(Qt::ShiftModifier) ? fine_nudge_mm : nudge_mm;
     switch (event->key()) {
-    case Qt::Key_Left: return nudge({-step, 0});
-    case Qt::Key_Right: return nudge({step, 0});
-    case Qt::Key_Up: return nudge({0, step});
-    case Qt::Key_Down: return nudge({0, -step});
-    default: QWidget::keyPressEvent(event);
+    case Qt::Key_Left:
+        return nudge({-step, 0});
+    case Qt::Key_Right:
+        return nudge({step, 0});
+    case Qt::Key_Up:
+        return nudge({0, step});
+    case Qt::Key_Down:
+        return nudge({0, -step});
+    default:
+        QWidget::keyPressEvent(event);
     }
 }
 
@@ -193,7 +200,8 @@ std::optional<job::Job> SheetCanvas::with_dropped(const QByteArray& object, QPoi
     const auto* target = drawer();
     if (target == nullptr || shown_ != Shown::drawer_plan) return std::nullopt;
     const auto at = view_.to_mm(px);
-    return job::placed(document_.job(), target->id, object.toStdString(), {{std::round(at.x), std::round(at.y)}, 0});
+    return job::placed(document_.job(), target->id, object.toStdString(),
+                       {{std::round(at.x), std::round(at.y)}, 0});
 }
 
 void SheetCanvas::dragEnterEvent(QDragEnterEvent* event) {

@@ -30,7 +30,8 @@ ViewMap ViewMap::fitted(const shape::Box& box, QSizeF size_px, double margin_px)
     const double up = std::max(1.0, size_px.height() - 2 * margin_px) / box.height();
     map.px_per_mm_ = std::clamp(std::min(across, up), least_px_per_mm, most_px_per_mm);
     const shape::Vec center = box.center();
-    map.origin_px_ = {size_px.width() / 2 - center.x * map.px_per_mm_, size_px.height() / 2 + center.y * map.px_per_mm_};
+    map.origin_px_ = {size_px.width() / 2 - center.x * map.px_per_mm_,
+                      size_px.height() / 2 + center.y * map.px_per_mm_};
     return map;
 }
 

@@ -36,18 +36,26 @@ QVariant ChecksModel::data(const QModelIndex& index, int role) const {
     if (one == nullptr) return {};
     const auto& job = document_.shown();
     switch (role) {
-    case number_role: return index.row() + 1;
-    case severity_role: return static_cast<int>(one->severity);
-    case left_role: return one->left_as_is;
+    case number_role:
+        return index.row() + 1;
+    case severity_role:
+        return static_cast<int>(one->severity);
+    case left_role:
+        return one->left_as_is;
     case title_role:
-    case Qt::DisplayRole: return text(plan::title(*one, job));
-    case subjects_role: return text(plan::subjects_text(*one, job));
+    case Qt::DisplayRole:
+        return text(plan::title(*one, job));
+    case subjects_role:
+        return text(plan::subjects_text(*one, job));
     case advice_role:
-    case Qt::ToolTipRole: return text(plan::advice(*one, job));
+    case Qt::ToolTipRole:
+        return text(plan::advice(*one, job));
     case Qt::AccessibleTextRole:
-        return tr("%1 %2: %3").arg(index.row() + 1).arg(text(std::string(layout::text_of(one->severity))),
-                                                        text(plan::sentence(*one, job)));
-    default: return {};
+        return tr("%1 %2: %3")
+            .arg(index.row() + 1)
+            .arg(text(std::string(layout::text_of(one->severity))), text(plan::sentence(*one, job)));
+    default:
+        return {};
     }
 }
 

@@ -13,7 +13,9 @@ namespace drawercast::app {
 
 namespace {
 
-QString bare(double mm, job::DisplayUnits units) { return QString::fromStdString(plan::say_length_bare(mm, units)); }
+QString bare(double mm, job::DisplayUnits units) {
+    return QString::fromStdString(plan::say_length_bare(mm, units));
+}
 
 struct Extent {
     shape::Box box;
@@ -27,7 +29,11 @@ shape::Contour contour_of(const job::Lying& lying) {
         length += cylinder.length_mm;
         width = std::max(width, cylinder.diameter_mm);
     }
-    return {{{-length / 2, -width / 2}, {length / 2, -width / 2}, {length / 2, width / 2}, {-length / 2, width / 2}}, 0};
+    return {{{-length / 2, -width / 2},
+             {length / 2, -width / 2},
+             {length / 2, width / 2},
+             {-length / 2, width / 2}},
+            0};
 }
 
 Extent extent_of(const job::Object& object) {
@@ -63,7 +69,8 @@ QString size_text(const job::Object& object, job::DisplayUnits units) {
     if (extent.box.empty()) return {};
     const QString height = bare(object.height_mm, units);
     if (extent.round) return QStringLiteral("⌀%1 × %2").arg(bare(extent.box.width(), units), height);
-    return QStringLiteral("%1 × %2 × %3").arg(bare(extent.box.width(), units), bare(extent.box.height(), units), height);
+    return QStringLiteral("%1 × %2 × %3")
+        .arg(bare(extent.box.width(), units), bare(extent.box.height(), units), height);
 }
 
 ObjectsModel::ObjectsModel(const Document& document, QObject* parent)
@@ -83,38 +90,54 @@ QVariant ObjectsModel::data(const QModelIndex& index, int role) const {
     if (one == nullptr) return {};
     const int placed = rows_[static_cast<std::size_t>(index.row())].placed;
     switch (role) {
-    case id_role: return QString::fromStdString(one->id);
-    case size_role: return size_text(*one, units_);
-    case count_role: return one->count;
-    case placed_role: return placed;
-    case depth_role: return greatest_depth(*one);
+    case id_role:
+        return QString::fromStdString(one->id);
+    case size_role:
+        return size_text(*one, units_);
+    case count_role:
+        return one->count;
+    case placed_role:
+        return placed;
+    case depth_role:
+        return greatest_depth(*one);
     case Qt::AccessibleTextRole:
         return tr("%1, %2, %3 of %4 placed")
             .arg(QString::fromStdString(one->name), size_text(*one, units_))
             .arg(placed)
             .arg(one->count);
-    case Qt::ToolTipRole: return QString::fromStdString(one->note);
+    case Qt::ToolTipRole:
+        return QString::fromStdString(one->note);
     case Qt::TextAlignmentRole:
         return index.column() == name_column ? QVariant(Qt::AlignLeft | Qt::AlignVCenter)
                                              : QVariant(Qt::AlignRight | Qt::AlignVCenter);
-    case Qt::DisplayRole: break;
-    default: return {};
+    case Qt::DisplayRole:
+        break;
+    default:
+        return {};
     }
     switch (index.column()) {
-    case name_column: return QString::fromStdString(one->name);
-    case mass_column: return QString::fromStdString(plan::say_mass_g(one->mass_g, units_));
-    case placed_column: return tr("%1 of %2").arg(placed).arg(one->count);
-    default: return {};
+    case name_column:
+        return QString::fromStdString(one->name);
+    case mass_column:
+        return QString::fromStdString(plan::say_mass_g(one->mass_g, units_));
+    case placed_column:
+        return tr("%1 of %2").arg(placed).arg(one->count);
+    default:
+        return {};
     }
 }
 
 QVariant ObjectsModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
     switch (section) {
-    case name_column: return tr("object, size");
-    case mass_column: return tr("mass");
-    case placed_column: return tr("placed");
-    default: return {};
+    case name_column:
+        return tr("object, size");
+    case mass_column:
+        return tr("mass");
+    case placed_column:
+        return tr("placed");
+    default:
+        return {};
     }
 }
 
@@ -128,7 +151,8 @@ QStringList ObjectsModel::mimeTypes() const { return {mime_type}; }
 QMimeData* ObjectsModel::mimeData(const QModelIndexList& indexes) const {
     auto* data = new QMimeData;
     if (!indexes.isEmpty())
-        if (const auto* one = object(indexes.first())) data->setData(mime_type, QByteArray::fromStdString(one->id));
+        if (const auto* one = object(indexes.first()))
+            data->setData(mime_type, QByteArray::fromStdString(one->id));
     return data;
 }
 
