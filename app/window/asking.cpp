@@ -1,6 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/asking.h"
 
+#include "forms/drawer_form.h"
+#include "forms/foam_form.h"
+#include "forms/minimums_form.h"
+#include "forms/object_form.h"
+#include "forms/paste_dialog.h"
+#include "forms/shop_form.h"
 #include "window/new_job_dialog.h"
 
 #include <QCoreApplication>
@@ -19,6 +25,13 @@ const char* const job_files =
 
 std::optional<QString> if_named(const QString& path) {
     return path.isEmpty() ? std::nullopt : std::optional(path);
+}
+
+/// What a form holds once it is taken.
+template <class Form>
+auto taken(Form& form) -> decltype(form.value()) {
+    if (form.exec() != QDialog::Accepted) return std::nullopt;
+    return form.value();
 }
 
 } // namespace
@@ -70,9 +83,51 @@ std::optional<int> Dialogs::choice(const QString& title, const QString& label, c
     return ok ? std::optional(static_cast<int>(of.indexOf(chosen))) : std::nullopt;
 }
 
+std::optional<QString> Dialogs::text(const QString& title, const QString& label, const QString& usual) {
+    bool ok = false;
+    const QString typed = QInputDialog::getText(parent_, title, label, QLineEdit::Normal, usual, &ok);
+    return ok ? std::optional(typed) : std::nullopt;
+}
+
 std::optional<job::DrawerSize> Dialogs::drawer_size(job::DisplayUnits units) {
     NewJobDialog dialog(units, parent_);
     return dialog.exec() == QDialog::Accepted ? std::optional(dialog.size()) : std::nullopt;
+}
+
+std::optional<job::Object> Dialogs::object(Purpose purpose, const job::Object& object,
+                                           const FormContext& context) {
+    ObjectForm form(purpose == Purpose::add ? ObjectForm::Purpose::add : ObjectForm::Purpose::change, object,
+                    context, parent_);
+    return taken(form);
+}
+
+std::optional<job::Drawer> Dialogs::drawer(Purpose purpose, const job::Drawer& drawer,
+                                           const FormContext& context) {
+    DrawerForm form(purpose == Purpose::add ? DrawerForm::Purpose::add : DrawerForm::Purpose::change, drawer,
+                    context, parent_);
+    return taken(form);
+}
+
+std::optional<job::Foam> Dialogs::foam(const job::Foam& foam, const job::Shop& shop,
+                                       const FormContext& context) {
+    FoamForm form(foam, shop, context, parent_);
+    return taken(form);
+}
+
+std::optional<job::Shop> Dialogs::shop(const job::Shop& shop, const FormContext& context) {
+    ShopForm form(shop, context, parent_);
+    return taken(form);
+}
+
+std::optional<job::Minimums> Dialogs::minimums(const job::Minimums& minimums, const FormContext& context) {
+    MinimumsForm form(minimums, context, parent_);
+    return taken(form);
+}
+
+void Dialogs::pasted_list(const FormContext& context, const std::function<void(const Objects&)>& add) {
+    PasteDialog dialog(context, parent_);
+    QObject::connect(&dialog, &PasteDialog::added, &dialog, add);
+    dialog.exec();
 }
 
 void Dialogs::tell(const QString& title, const QString& rich_text) {

@@ -5,9 +5,12 @@
 #include "job/catalog.h"
 #include "job/job.h"
 
+#include "forms/form_context.h"
+
 #include <QString>
 #include <QStringList>
 
+#include <functional>
 #include <optional>
 
 class QWidget;
@@ -31,7 +34,24 @@ class Asking {
     virtual std::optional<int> number(const QString& title, const QString& label, int usual, int least,
                                       int most) = 0;
     virtual std::optional<int> choice(const QString& title, const QString& label, const QStringList& of) = 0;
+    virtual std::optional<QString> text(const QString& title, const QString& label, const QString& usual) = 0;
     virtual std::optional<job::DrawerSize> drawer_size(job::DisplayUnits units) = 0;
+
+    /// Forms: each is given a value and gives the filled in one back; nothing where the maker took it back.
+    enum class Purpose { add, change };
+    using Objects = std::vector<job::Object>;
+    virtual std::optional<job::Object> object(Purpose purpose, const job::Object& object,
+                                              const FormContext& context) = 0;
+    virtual std::optional<job::Drawer> drawer(Purpose purpose, const job::Drawer& drawer,
+                                              const FormContext& context) = 0;
+    virtual std::optional<job::Foam> foam(const job::Foam& foam, const job::Shop& shop,
+                                          const FormContext& context) = 0;
+    virtual std::optional<job::Shop> shop(const job::Shop& shop, const FormContext& context) = 0;
+    virtual std::optional<job::Minimums> minimums(const job::Minimums& minimums,
+                                                  const FormContext& context) = 0;
+    /// `add` is told each lot of objects that is taken, without ids; rows to put right stay in the form.
+    virtual void pasted_list(const FormContext& context, const std::function<void(const Objects&)>& add) = 0;
+
     virtual void tell(const QString& title, const QString& rich_text) = 0;
     virtual void warn(const QString& title, const Problems& problems) = 0;
 };
@@ -50,7 +70,17 @@ class Dialogs final : public Asking {
     std::optional<int> number(const QString& title, const QString& label, int usual, int least,
                               int most) override;
     std::optional<int> choice(const QString& title, const QString& label, const QStringList& of) override;
+    std::optional<QString> text(const QString& title, const QString& label, const QString& usual) override;
     std::optional<job::DrawerSize> drawer_size(job::DisplayUnits units) override;
+    std::optional<job::Object> object(Purpose purpose, const job::Object& object,
+                                      const FormContext& context) override;
+    std::optional<job::Drawer> drawer(Purpose purpose, const job::Drawer& drawer,
+                                      const FormContext& context) override;
+    std::optional<job::Foam> foam(const job::Foam& foam, const job::Shop& shop,
+                                  const FormContext& context) override;
+    std::optional<job::Shop> shop(const job::Shop& shop, const FormContext& context) override;
+    std::optional<job::Minimums> minimums(const job::Minimums& minimums, const FormContext& context) override;
+    void pasted_list(const FormContext& context, const std::function<void(const Objects&)>& add) override;
     void tell(const QString& title, const QString& rich_text) override;
     void warn(const QString& title, const Problems& problems) override;
 

@@ -11,6 +11,7 @@
 #include "panes/left_pane.h"
 #include "theme/splitter.h"
 #include "window/asking.h"
+#include "window/form_acts.h"
 #include "window/job_acts.h"
 #include "window/place_acts.h"
 #include "window/sheet_area.h"
@@ -85,6 +86,9 @@ void MainWindow::assemble() {
     fill_tool_row(*row, actions_);
 
     left_ = new LeftPane(document_, selection_, this);
+    left_->set_drawer_actions({actions_["drawers.add"], actions_["drawers.change"]});
+    left_->set_object_actions(
+        {actions_["objects.add"], actions_["objects.paste_list"], actions_["objects.change"]});
     sheets_ = new SheetArea(document_, selection_, preferences_, this);
     auto* welcome = new Welcome(actions_, preferences_, this);
     middle_ = new QStackedWidget(this);
@@ -123,7 +127,9 @@ void MainWindow::assemble() {
 void MainWindow::connect_parts() {
     job_acts_ = new JobActs(desk_, autosave_, actions_, this);
     place_acts_ = new PlaceActs(desk_, actions_, this);
+    form_acts_ = new FormActs(desk_, actions_, this);
     auto& canvas = sheets_->canvas();
+    connect(form_acts_, &FormActs::said, this, &MainWindow::say);
     connect(job_acts_, &JobActs::said, this, &MainWindow::say);
     connect(job_acts_, &JobActs::quit_wanted, this, &QWidget::close);
     connect(place_acts_, &PlaceActs::said, this, &MainWindow::say);

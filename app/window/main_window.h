@@ -23,6 +23,7 @@ namespace drawercast::app {
 class Asking;
 class ChecksPane;
 class FoamPane;
+class FormActs;
 class JobActs;
 class LeftPane;
 class PlaceActs;
@@ -75,6 +76,7 @@ class MainWindow final : public QMainWindow {
     Menus menus_;
     JobActs* job_acts_ = nullptr;
     PlaceActs* place_acts_ = nullptr;
+    FormActs* form_acts_ = nullptr;
     QStackedWidget* middle_ = nullptr;
     SheetArea* sheets_ = nullptr;
     LeftPane* left_ = nullptr;

@@ -24,6 +24,14 @@ class Scripted final : public app::Asking {
     int told = 0;
     int warned = 0;
     std::optional<QString> to_open;
+    /// What the maker fills in; nothing set: a form is taken as it came.
+    template <class T>
+    using Fills = std::function<std::optional<T>(const T&)>;
+    Fills<job::Object> to_object;
+    Fills<job::Drawer> to_drawer;
+    Fills<job::Foam> to_foam;
+    Fills<job::Minimums> to_minimums;
+    Objects listed;
 
     std::optional<QString> file_to_open() override { return ++asked, to_open; }
     std::optional<QString> file_to_save(const QString&, const QString& suggested, const QString&,
@@ -39,8 +47,31 @@ class Scripted final : public app::Asking {
     std::optional<int> choice(const QString&, const QString&, const QStringList&) override {
         return ++asked, 0;
     }
+    std::optional<QString> text(const QString&, const QString&, const QString& usual) override {
+        return ++asked, usual;
+    }
     std::optional<job::DrawerSize> drawer_size(job::DisplayUnits) override {
         return ++asked, job::DrawerSize{};
+    }
+    std::optional<job::Object> object(Purpose, const job::Object& given, const app::FormContext&) override {
+        return ++asked, to_object ? to_object(given) : given;
+    }
+    std::optional<job::Drawer> drawer(Purpose, const job::Drawer& given, const app::FormContext&) override {
+        return ++asked, to_drawer ? to_drawer(given) : given;
+    }
+    std::optional<job::Foam> foam(const job::Foam& given, const job::Shop&,
+                                  const app::FormContext&) override {
+        return ++asked, to_foam ? to_foam(given) : given;
+    }
+    std::optional<job::Shop> shop(const job::Shop& given, const app::FormContext&) override {
+        return ++asked, given;
+    }
+    std::optional<job::Minimums> minimums(const job::Minimums& given, const app::FormContext&) override {
+        return ++asked, to_minimums ? to_minimums(given) : given;
+    }
+    void pasted_list(const app::FormContext&, const std::function<void(const Objects&)>& add) override {
+        ++asked;
+        if (!listed.empty()) add(listed);
     }
     void tell(const QString&, const QString&) override { ++told; }
     void warn(const QString&, const Problems&) override { ++warned; }

@@ -32,6 +32,14 @@ def code_files(top):
                 yield path.relative_to(top), path.read_text(encoding="utf-8")
 
 
+def built_files(top):
+    """What builds and runs the code: lists for CMake and Qt, scripts."""
+    for folder in ("core", "app", "tests", "resources", "packaging"):
+        for path in sorted((top / folder).rglob("*")):
+            if path.name == "CMakeLists.txt" or path.suffix in {".cmake", ".qrc", ".sh", ".py"}:
+                yield path.relative_to(top)
+
+
 def breaches(top):
     for entry in top.iterdir():
         if not entry.name.startswith(".") and entry.name not in TOP and not entry.name.startswith("build"):
@@ -52,6 +60,9 @@ def breaches(top):
                 folder, own = include.split("/")[0], path.parts[1]
                 if folder in ALLOWED and folder != own and folder not in ALLOWED.get(own, set()):
                     yield f"{path}: core/{own} may not know core/{folder} ({include})"
+    for path in built_files(top):
+        if "SPDX-License-Identifier: GPL-3.0-or-later" not in "".join(open(top / path, encoding="utf-8").readlines()[:3]):
+            yield f"{path}: the first lines do not say the license"
     developers = top / "DEVELOPERS.md"
     for path in re.findall(r"`((?:core|app|tests|resources|packaging)/[\w./*-]+)`", developers.read_text(encoding="utf-8")):
         if not list(top.glob(path.rstrip("/"))):

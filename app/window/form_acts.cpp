@@ -1,0 +1,154 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "window/form_acts.h"
+
+#include "job/catalog.h"
+#include "job/edit.h"
+
+#include "document/document.h"
+#include "document/selection.h"
+#include "forms/object_form.h"
+#include "window/actions.h"
+#include "window/asking.h"
+
+namespace drawercast::app {
+
+FormActs::FormActs(const Desk& desk, Actions& actions, QObject* parent) : QObject(parent), desk_(desk) {
+    connect_objects(actions);
+    connect_drawers(actions);
+    connect_job(actions);
+}
+
+void FormActs::commit(const QString& what, job::Job job) {
+    if (job == desk_.document.job()) return; // taken as it was
+    desk_.document.commit(what, std::move(job));
+}
+
+void FormActs::connect_objects(Actions& actions) {
+    actions.on("objects.add", [this] { add_object(); });
+    actions.on("objects.change", [this] { change_object(); });
+    actions.on("objects.paste_list", [this] { paste_list(); });
+}
+
+void FormActs::add_object() {
+    const auto& job = desk_.document.job();
+    auto object = desk_.asking.object(Asking::Purpose::add, blank_object(),
+                                      form_context(job, desk_.selection.drawer()));
+    if (!object) return;
+    object->id = job::free_object_id(job);
+    commit(tr("Add object"), job::with_object(job, *object));
+    desk_.selection.choose_object(object->id);
+    emit said(tr("“%1” is in the list: drag it onto the drawer, or press Ctrl+Enter.")
+                  .arg(QString::fromStdString(object->name)));
+}
+
+void FormActs::change_object() {
+    const auto& job = desk_.document.job();
+    const auto* given = job::find_object(job, desk_.selection.object());
+    if (given == nullptr) return;
+    const auto object =
+        desk_.asking.object(Asking::Purpose::change, *given, form_context(job, desk_.selection.drawer()));
+    if (object) commit(tr("Change object"), job::with_object(job, *object));
+}
+
+void FormActs::paste_list() {
+    desk_.asking.pasted_list(form_context(desk_.document.job(), desk_.selection.drawer()),
+                             [this](const std::vector<job::Object>& objects) { add_listed(objects); });
+}
+
+void FormActs::add_listed(const std::vector<job::Object>& objects) {
+    if (objects.empty()) return;
+    auto job = desk_.document.job();
+    std::string last;
+    for (auto object : objects) {
+        object.id = last = job::free_object_id(job);
+        job = job::with_object(std::move(job), object);
+    }
+    commit(tr("Paste a list"), std::move(job));
+    desk_.selection.choose_object(last);
+    emit said(tr("%n object(s) added.", nullptr, static_cast<int>(objects.size())));
+}
+
+void FormActs::connect_drawers(Actions& actions) {
+    actions.on("drawers.add", [this] { add_drawer(); });
+    actions.on("drawers.change", [this] { change_drawer(); });
+    actions.on("drawers.delete", [this] { delete_drawer(); });
+}
+
+/// A new drawer starts as the shown one is, empty: cabinets have many of a size.
+void FormActs::add_drawer() {
+    const auto& job = desk_.document.job();
+    const auto* shown = job::find_drawer(job, desk_.selection.drawer());
+    job::Drawer blank = shown != nullptr ? *shown : *job::new_job({}).drawers.front();
+    blank.id = job::free_drawer_id(job);
+    blank.name = tr("Drawer %1").arg(job.drawers.size() + 1).toStdString();
+    blank.pockets.clear();
+    blank.obstructions.clear();
+    blank.vents.reset();
+    blank.pours.clear();
+    const auto drawer = desk_.asking.drawer(Asking::Purpose::add, blank, form_context(job, blank.id));
+    if (!drawer) return;
+    commit(tr("Add drawer"), job::with_drawer(job, *drawer));
+    desk_.selection.choose_drawer(drawer->id);
+}
+
+void FormActs::change_drawer() {
+    const auto& job = desk_.document.job();
+    const auto* given = job::find_drawer(job, desk_.selection.drawer());
+    if (given == nullptr) return;
+    const auto drawer = desk_.asking.drawer(Asking::Purpose::change, *given, form_context(job, given->id));
+    if (drawer) commit(tr("Change drawer"), job::with_drawer(job, *drawer));
+}
+
+void FormActs::delete_drawer() {
+    const auto& job = desk_.document.job();
+    const auto* drawer = job::find_drawer(job, desk_.selection.drawer());
+    if (drawer == nullptr) return;
+    if (!drawer->pockets.empty() &&
+        !desk_.asking.yes(tr("Delete the drawer?"),
+                          tr("“%1” and its %n pocket(s) go; the objects stay in the list. You can undo it.",
+                             nullptr, static_cast<int>(drawer->pockets.size()))
+                              .arg(QString::fromStdString(drawer->name))))
+        return;
+    desk_.selection.choose_pockets({});
+    commit(tr("Delete drawer"), job::without_drawer(job, drawer->id));
+}
+
+void FormActs::connect_job(Actions& actions) {
+    auto& document = desk_.document;
+    const auto context = [this, &document] { return form_context(document.job(), desk_.selection.drawer()); };
+    actions.on("job.foam", [this, &document, context] {
+        const auto foam = desk_.asking.foam(*document.job().foam, *document.job().shop, context());
+        if (!foam) return;
+        auto job = document.job();
+        job.foam = *foam;
+        commit(tr("Foam"), std::move(job));
+    });
+    actions.on("job.shop", [this, &document, context] {
+        const auto shop = desk_.asking.shop(*document.job().shop, context());
+        if (!shop) return;
+        auto job = document.job();
+        job.shop = *shop;
+        commit(tr("Shop"), std::move(job));
+    });
+    actions.on("job.minimums", [this, &document, context] {
+        const auto minimums = desk_.asking.minimums(document.job().minimums, context());
+        if (!minimums) return;
+        auto job = document.job();
+        job.minimums = *minimums;
+        commit(tr("Shop minimums"), std::move(job));
+    });
+    actions.on("job.title", [this, &document] {
+        const auto title = desk_.asking.text(tr("Title of the job"), tr("It stands on every template:"),
+                                             QString::fromStdString(document.job().title));
+        if (!title) return;
+        auto job = document.job();
+        job.title = title->trimmed().toStdString();
+        commit(tr("Title"), std::move(job));
+    });
+    actions.on("job.revision", [this, &document] {
+        commit(tr("New revision"), job::next_revision(document.job()));
+        emit said(tr("Revision %1: templates printed before say an older one.").arg(document.job().revision));
+    });
+}
+
+} // namespace drawercast::app

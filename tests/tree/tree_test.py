@@ -1,0 +1,63 @@
+#!/usr/bin/env python3
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""Each rule of tree.py is broken once in a small tree of its own, and must be the one breach found."""
+import pathlib
+import tempfile
+import unittest
+
+import tree
+
+LICENSE = "// SPDX-License-Identifier: GPL-3.0-or-later\n"
+WHOLE = {
+    "DEVELOPERS.md": "`core/base/unit.h`\n",
+    "CMakeLists.txt": "",
+    "core/base/unit.h": LICENSE + "#pragma once\n",
+    "core/CMakeLists.txt": "# SPDX-License-Identifier: GPL-3.0-or-later\n",
+}
+
+
+class Rules(unittest.TestCase):
+    def found(self, more):
+        with tempfile.TemporaryDirectory() as folder:
+            top = pathlib.Path(folder)
+            for name, text in {**WHOLE, **more}.items():
+                (top / name).parent.mkdir(parents=True, exist_ok=True)
+                (top / name).write_text(text, encoding="utf-8")
+            return list(tree.breaches(top))
+
+    def broken(self, name, text, words):
+        found = self.found({name: text})
+        self.assertEqual(len(found), 1, found)
+        self.assertIn(words, found[0])
+
+    def test_a_tree_that_keeps_them_all(self):
+        self.assertEqual(self.found({}), [])
+
+    def test_the_top(self):
+        self.broken("notes.txt", "", "nothing else may stand at the top")
+
+    def test_the_license(self):
+        self.broken("core/base/bare.cpp", "int one;\n", "license")
+        self.broken("packaging/bare.sh", "#!/bin/sh\n", "license")
+
+    def test_a_header_is_read_once(self):
+        self.broken("core/base/twice.h", LICENSE, "#pragma once")
+
+    def test_libraries_stay_where_they_are(self):
+        self.broken("core/layout/x.cpp", LICENSE + "#include <boost/geometry.hpp>\n", "boost/geometry")
+        self.broken("core/shape/x.h", LICENSE + "#pragma once\n#include <boost/geometry.hpp>\n", "boost/geometry")
+        self.broken("core/plan/x.cpp", LICENSE + "#include <boost/json.hpp>\n", "boost/json")
+        self.broken("core/base/x.cpp", LICENSE + "#include <Eigen/Core>\n", "Eigen")
+
+    def test_core_knows_no_qt(self):
+        self.broken("core/base/x.cpp", LICENSE + "#include <QString>\n", "no Qt")
+
+    def test_the_arrows(self):
+        self.broken("core/shape/x.cpp", LICENSE + '#include "job/job.h"\n', "may not know core/job")
+
+    def test_paths_on_the_page(self):
+        self.broken("DEVELOPERS.md", "`core/base/gone.h`\n", "is not there")
+
+
+if __name__ == "__main__":
+    unittest.main()
