@@ -12,7 +12,7 @@ TOP = {"CMakeLists.txt", "README.md", "DEVELOPERS.md", "core", "app", "resources
 LIBRARIES = {  # what may be included only by some sources, never by a header
     "boost/geometry": lambda p: p.match("core/shape/*.cpp"),
     "boost/json": lambda p: p.match("core/job/*.cpp"),
-    "Eigen/": lambda p: p.match("core/mold/plate*.cpp"),
+    "Eigen/": lambda p: p.match("core/mold/*.cpp"),
 }
 ALLOWED = {  # the arrows between core's folders
     "base": set(),
@@ -20,7 +20,10 @@ ALLOWED = {  # the arrows between core's folders
     "job": {"base", "shape"},
     "layout": {"base", "shape", "job"},
     "casting": {"base", "shape", "job", "layout"},
-    "plan": {"base", "shape", "job", "layout", "casting"},
+    "mold": {"base", "shape", "job", "layout", "casting"},
+    "air": {"base", "shape", "job", "layout", "casting", "mold"},
+    "stock": {"base", "shape", "job", "casting"},
+    "plan": {"base", "shape", "job", "layout", "casting", "mold", "air", "stock"},
 }
 INCLUDE = re.compile(r'^\s*#\s*include\s*[<"]([^>"]+)[>"]', re.M)
 
