@@ -70,7 +70,7 @@ fuzz_all() {
 
 step "packages" install "${build_packages[@]}" "${test_packages[@]}"
 step "format" check_format
-step "configure, release" configure "$release" -DCMAKE_BUILD_TYPE=Release -DDRAWERCAST_TESTS=OFF
+step "configure, release" configure "$release" -DCMAKE_BUILD_TYPE=Release -DDRAWERCAST_WERROR=ON -DDRAWERCAST_TESTS=OFF
 step "build, release" build "$release"
 step "smoke: the demo jobs, release" smoke
 if [ "$fuzz" = yes ]; then
@@ -81,6 +81,6 @@ step "configure, sanitizers" configure "$checked" -DCMAKE_BUILD_TYPE=Debug -DCMA
     -DDRAWERCAST_WERROR=ON -DDRAWERCAST_SANITIZE=ON
 step "build, sanitizers" build "$checked"
 export QT_QPA_PLATFORM=offscreen
-# Qt's font and style caches live to the end of the process on purpose, so that leaks are not looked for.
-export ASAN_OPTIONS=detect_leaks=0:detect_stack_use_after_return=1 UBSAN_OPTIONS=print_stacktrace=1
+export ASAN_OPTIONS=detect_leaks=1:detect_stack_use_after_return=1 UBSAN_OPTIONS=print_stacktrace=1
+export LSAN_OPTIONS=suppressions=$top/tests/leaks.txt:print_suppressions=0
 step "all tests, address and undefined behavior sanitizers" run_all_tests

@@ -56,6 +56,7 @@ void PasteColumnsEdit::set_fields(const std::vector<job::PasteField>& fields, co
             delete item;
         }
         columns_.clear();
+        choosing_.reset();
         fields_ = fields;
         names_ = names;
         for (std::size_t i = 0; i < fields.size() && i < most_shown; ++i) add_column(i, names[int(i)]);
@@ -84,8 +85,12 @@ void PasteColumnsEdit::add_column(std::size_t i, const QString& name) {
     columns_.push_back({meaning, unit});
 }
 
-/// What one column is said to hold, no other can; that one goes to the note.
+/// What one column is said to hold, no other can; that one goes to the note. Arrow keys pass through other
+/// meanings on the way to the one that is meant: each starts from what the columns held before.
 void PasteColumnsEdit::choose_meaning(std::size_t i) {
+    if (choosing_ != i) before_ = fields_;
+    choosing_ = i;
+    fields_ = before_;
     const auto chosen = static_cast<PasteColumn>(columns_[i].meaning->currentIndex());
     if (only_once(chosen))
         for (auto& field : fields_)
@@ -98,6 +103,7 @@ void PasteColumnsEdit::choose_meaning(std::size_t i) {
 
 void PasteColumnsEdit::choose_unit(std::size_t i) {
     const auto units = units_for(fields_[i].column);
+    choosing_.reset();
     fields_[i].unit = units[columns_[i].unit->currentIndex()].toStdString();
     emit edited();
 }

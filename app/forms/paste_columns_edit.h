@@ -5,6 +5,7 @@
 
 #include <QWidget>
 
+#include <optional>
 #include <vector>
 
 class QComboBox;
@@ -37,6 +38,8 @@ class PasteColumnsEdit final : public QWidget {
     void show_fields();
 
     std::vector<job::PasteField> fields_;
+    std::vector<job::PasteField> before_; ///< what the columns held before `choosing_` was put right
+    std::optional<std::size_t> choosing_; ///< the column whose meaning is being put right
     QStringList names_;
     std::vector<Column> columns_;
     QGridLayout* grid_ = nullptr;
