@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "air/trapped.h"
+
+#include "base/demand.h"
+
+#include <algorithm>
+#include <limits>
+#include <tuple>
+
+namespace drawercast::air {
+namespace {
+
+/// What one piece of air holds at a moment, mL: the room that foam has not filled.
+std::vector<double> air_ml(const Moment& moment) {
+    std::vector<double> out(static_cast<std::size_t>(moment.dry.count) + 1, 0.0);
+    for (std::size_t cell = 0; cell < moment.dry.piece.size(); ++cell)
+        out[static_cast<std::size_t>(moment.dry.piece[cell])] +=
+            moment.front.expansion * moment.front.unfilled[cell] / 1000;
+    out[0] = 0;
+    return out;
+}
+
+std::vector<int> children_of(const std::vector<int>& parents, int pieces) {
+    std::vector<int> count(static_cast<std::size_t>(pieces) + 1, 0);
+    for (std::size_t i = 1; i < parents.size(); ++i) ++count[static_cast<std::size_t>(parents[i])];
+    return count;
+}
+
+AirPocket pocket_of(const Moment& moment, int piece, const Mesh& mesh) {
+    AirPocket pocket;
+    double sum = 0;
+    for_each_cell(mesh, [&](std::size_t cell) {
+        if (moment.dry.piece[cell] != piece) return;
+        pocket.last_cells.push_back(cell);
+        pocket.at = pocket.at + mesh.center(cell) * moment.front.unfilled[cell];
+        sum += moment.front.unfilled[cell];
+    });
+    pocket.at = pocket.at * (1 / sum);
+    double nearest = std::numeric_limits<double>::infinity();
+    for (const std::size_t cell : pocket.last_cells) {
+        const double mm = length(mesh.center(cell) - pocket.at);
+        if (mm < nearest) nearest = mm, pocket.cell = cell;
+    }
+    return pocket;
+}
+
+} // namespace
+
+std::vector<AirPocket> air_pockets_of(const History& history) {
+    const auto& moments = history.moments();
+    std::vector<AirPocket> pockets;
+    std::vector<double> parted; // air of each piece of the moment when it parted from others
+    for (std::size_t k = 0; k < moments.size(); ++k) {
+        const std::vector<double> air = air_ml(moments[k]);
+        std::vector<double> now = air;
+        if (k > 0) {
+            const std::vector<int> parents = parents_of(moments[k].dry, moments[k - 1].dry);
+            const std::vector<int> children = children_of(parents, moments[k - 1].dry.count);
+            for (std::size_t i = 1; i < now.size(); ++i) {
+                const auto parent = static_cast<std::size_t>(parents[i]);
+                if (children[parent] == 1) now[i] = parted[parent];
+            }
+        }
+        parted = std::move(now);
+        std::vector<int> children(parted.size(), 0);
+        double gone_by = history.full_expansion();
+        if (k + 1 < moments.size()) {
+            children = children_of(parents_of(moments[k + 1].dry, moments[k].dry), moments[k].dry.count);
+            gone_by = moments[k + 1].front.expansion;
+        }
+        for (std::size_t i = 1; i < children.size(); ++i) {
+            if (children[i] > 0 || parted[i] < least_pocket_ml) continue;
+            pockets.push_back(pocket_of(moments[k], static_cast<int>(i), history.cells().mesh));
+            pockets.back().expansion = (moments[k].front.expansion + gone_by) / 2;
+            pockets.back().air_ml = parted[i];
+        }
+    }
+    std::stable_sort(pockets.begin(), pockets.end(), [](const AirPocket& a, const AirPocket& b) {
+        return std::tie(a.expansion, a.cell) < std::tie(b.expansion, b.cell);
+    });
+    return pockets;
+}
+
+Trapped trapped_by(const History& history, const std::vector<AirPocket>& pockets,
+                   const std::vector<std::size_t>& vents) {
+    Trapped out;
+    out.shares_ml.assign(pockets.size(), 0.0);
+    const auto& moments = history.moments();
+    std::vector<char> shut; // pieces of the moment before that are counted already
+    for (std::size_t k = 0; k < moments.size(); ++k) {
+        const Moment& moment = moments[k];
+        const std::vector<double> air = air_ml(moment);
+        std::vector<char> vented(air.size(), 0);
+        for (const std::size_t cell : vents) vented[static_cast<std::size_t>(moment.dry.piece[cell])] = 1;
+        std::vector<char> now(air.size(), 0);
+        const std::vector<int> parents =
+            k > 0 ? parents_of(moment.dry, moments[k - 1].dry) : std::vector<int>(air.size(), 0);
+        for (std::size_t i = 1; i < air.size(); ++i) {
+            now[i] = k > 0 && shut[static_cast<std::size_t>(parents[i])];
+            if (now[i] || vented[i]) continue;
+            now[i] = 1;
+            out.air_ml += air[i];
+            double own = 0;
+            const auto in_here = [&](const AirPocket& p) {
+                return moment.dry.piece[p.cell] == static_cast<int>(i) &&
+                       p.expansion > moment.front.expansion;
+            };
+            for (const AirPocket& p : pockets) own += in_here(p) ? p.air_ml : 0;
+            for (std::size_t p = 0; p < pockets.size(); ++p)
+                if (in_here(pockets[p])) out.shares_ml[p] += air[i] * pockets[p].air_ml / own;
+        }
+        shut = std::move(now);
+    }
+    return out;
+}
+
+} // namespace drawercast::air
