@@ -11,6 +11,12 @@ std::optional<Paper> paper_named(std::string_view name) {
     return std::nullopt;
 }
 
+std::optional<Orientation> orientation_named(std::string_view name) {
+    if (name == "portrait") return Orientation::portrait;
+    if (name == "landscape") return Orientation::landscape;
+    return std::nullopt;
+}
+
 shape::Vec size_mm(Paper paper, Orientation orientation) {
     shape::Vec size{210, 297};
     switch (paper) {

@@ -11,7 +11,8 @@ namespace drawercast::print {
 enum class Paper { a4, letter, a3, tabloid };
 enum class Orientation { portrait, landscape };
 
-std::optional<Paper> paper_named(std::string_view name); ///< "a4", "letter", "a3", "tabloid"
+std::optional<Paper> paper_named(std::string_view name);             ///< "a4", "letter", "a3", "tabloid"
+std::optional<Orientation> orientation_named(std::string_view name); ///< "portrait", "landscape"
 
 /// Trimmed size, mm (ISO 216; 8.5 × 11 in and 11 × 17 in).
 shape::Vec size_mm(Paper paper, Orientation orientation);

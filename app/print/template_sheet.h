@@ -52,8 +52,6 @@ struct LaidOut {
 };
 Tiling tiling_of(const Template& drawing, Paper paper, Orientation orientation);
 LaidOut laid_out(const Template& drawing, Tiling tiling, const theme::Theme& theme);
-/// With the fewest tiles of that paper, portrait or landscape.
-LaidOut laid_out(const Template& drawing, Paper paper, const theme::Theme& theme);
 
 /// One tile's page. `number` of `total`: its place among all pages of the file.
 Page tile_page(const Template& drawing, const LaidOut& laid, const Tile& tile, Paper paper, int number,

@@ -52,24 +52,31 @@ Template check_template(const job::Job& job, const job::Drawer& drawer, const pl
     return template_of(sheets::drawer_check(job, drawer, plan), std::move(words));
 }
 
+Tiling tiling_for(const Template& drawing, const TemplateChoice& choice) {
+    if (choice.orientation) return tiling_of(drawing, choice.paper, *choice.orientation);
+    return fewest_tiles(tiling_of(drawing, choice.paper, Orientation::portrait),
+                        tiling_of(drawing, choice.paper, Orientation::landscape));
+}
+
 } // namespace
 
-std::vector<Page> template_pages(const job::Job& job, const plan::Plan& plan, Paper paper,
-                                 std::optional<TemplateKind> only, const Printing& printing) {
+std::vector<Page> template_pages(const job::Job& job, const plan::Plan& plan, const TemplateChoice& choice,
+                                 const Printing& printing) {
+    const Paper paper = choice.paper;
     const theme::Theme theme = theme::printed_theme();
     std::vector<Template> templates;
     for (std::size_t i = 0; i < job.drawers.size() && i < plan.drawers.size(); ++i) {
         const job::Drawer& drawer = *job.drawers[i];
-        if (only != TemplateKind::drawer_check)
+        if (choice.only != TemplateKind::drawer_check)
             if (const auto board = plan::pattern_board(job, plan.drawers[i]))
                 templates.push_back(board_template(job, drawer, *board));
-        if (only != TemplateKind::pattern_board && plan.drawers[i].insert)
+        if (choice.only != TemplateKind::pattern_board && plan.drawers[i].insert)
             templates.push_back(check_template(job, drawer, plan.drawers[i]));
     }
     std::vector<LaidOut> laid;
     int total = 0;
     for (const Template& drawing : templates) {
-        laid.push_back(laid_out(drawing, paper, theme));
+        laid.push_back(laid_out(drawing, tiling_for(drawing, choice), theme));
         total += laid.back().tiling.printed() +
                  static_cast<int>(cover_pages(drawing, laid.back(), paper, 0, 0, printing, theme).size());
     }

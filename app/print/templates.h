@@ -13,9 +13,16 @@
 
 namespace drawercast::print {
 
-/// All 1:1 templates of a job, drawer by drawer: for each a cover and its tiles. Only those of `only` where
-/// it is given. A drawer whose insert or cavity can't be made gives no pages of what depends on it.
-std::vector<Page> template_pages(const job::Job& job, const plan::Plan& plan, Paper paper,
-                                 std::optional<TemplateKind> only, const Printing& printing);
+/// Which templates, and on what paper.
+struct TemplateChoice {
+    Paper paper = Paper::a4;
+    std::optional<Orientation> orientation; ///< of the tiles; nothing: for each drawing the one with fewer
+    std::optional<TemplateKind> only;       ///< nothing: all of them
+};
+
+/// The 1:1 templates of a job, drawer by drawer: for each a cover and its tiles. A drawer whose insert or
+/// cavity can't be made gives no pages of what depends on it.
+std::vector<Page> template_pages(const job::Job& job, const plan::Plan& plan, const TemplateChoice& choice,
+                                 const Printing& printing);
 
 } // namespace drawercast::print

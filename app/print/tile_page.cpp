@@ -131,13 +131,6 @@ Tiling tiling_of(const Template& drawing, Paper paper, Orientation orientation) 
                  [&](const Box& part) { return outlines(part); });
 }
 
-LaidOut laid_out(const Template& drawing, Paper paper, const theme::Theme& theme) {
-    return laid_out(drawing,
-                    fewest_tiles(tiling_of(drawing, paper, Orientation::portrait),
-                                 tiling_of(drawing, paper, Orientation::landscape)),
-                    theme);
-}
-
 Page tile_page(const Template& drawing, const LaidOut& laid, const Tile& tile, Paper paper, int number,
                int total, const Printing& printing, const theme::Theme& theme) {
     Page page{size_mm(paper, laid.tiling.orientation), {}};

@@ -68,6 +68,12 @@ std::optional<Problem> take(const VerbKind& kind, const std::string& name, const
         command.paper = *paper;
         return std::nullopt;
     }
+    if (name == "--orientation" && kind.by_sheet) {
+        command.orientation = print::orientation_named(value);
+        if (!command.orientation)
+            return usage("there is no orientation \"" + value + "\"", "Choose portrait or landscape");
+        return std::nullopt;
+    }
     if (name == "--sheet" && kind.by_sheet) {
         command.sheet = print::template_named(value);
         if (!command.sheet)

@@ -20,7 +20,8 @@ struct Command {
     std::string job; ///< path
     std::string out; ///< file or folder
     print::Paper paper = print::Paper::a4;
-    std::optional<print::TemplateKind> sheet; ///< nothing: all of them
+    std::optional<print::Orientation> orientation; ///< of templates; nothing: the one with fewer tiles
+    std::optional<print::TemplateKind> sheet;      ///< nothing: all of them
 };
 
 /// The arguments behind the program's name; options may stand anywhere behind the subcommand, as

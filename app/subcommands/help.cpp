@@ -14,9 +14,11 @@ foam to mix, and the templates to build the mold by. It reads a job file
   drawercast figures JOB
         Prints every figure as JSON.
   drawercast templates JOB --out FILE.pdf [--paper PAPER] [--sheet SHEET]
+                       [--orientation portrait|landscape]
         True-size templates, tiled with overlap, rulers and a map: the pattern
         board (mirrored) and the drawer check. SHEET is pattern-board or
-        drawer-check; both where it is left out.
+        drawer-check; both where it is left out. Without an orientation each
+        drawing gets the one that takes fewer tiles.
   drawercast summary JOB --out FILE.pdf [--paper PAPER]
         The job on paper: each drawer's plan, foam, pressure, times, objects
         and checks, then assumptions and cautions.

@@ -102,7 +102,9 @@ Exit answer(const Command& command, const job::Job& job) {
         return said(plan::figures_json(job, plan, program));
     case Verb::templates: {
         const Lettering lettering;
-        return write_pages(print::template_pages(job, plan, command.paper, command.sheet, printing_now()),
+        return write_pages(print::template_pages(job, plan,
+                                                 {command.paper, command.orientation, command.sheet},
+                                                 printing_now()),
                            job, command.out);
     }
     case Verb::summary: {

@@ -177,7 +177,7 @@ void JobActs::write_pdf(const QString& title, const QString& name, const std::ve
 void JobActs::write_templates() {
     const auto& job = desk_.document.job();
     write_pdf(tr("Templates, true size"), base_name() + QStringLiteral("-templates.pdf"),
-              print::template_pages(job, desk_.document.plan(), paper_for(job.display_units), std::nullopt,
+              print::template_pages(job, desk_.document.plan(), {paper_for(job.display_units), {}, {}},
                                     printing()));
 }
 

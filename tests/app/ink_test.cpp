@@ -40,7 +40,7 @@ job::Job asymmetric_job(double width_mm, double depth_mm) {
 }
 
 std::vector<InkPage> printed(const job::Job& job, Paper paper, TemplateKind kind) {
-    const auto pages = template_pages(job, plan::compute(job), paper, kind,
+    const auto pages = template_pages(job, plan::compute(job), {paper, {}, kind},
                                       {QStringLiteral("Drawercast"), QStringLiteral("today")});
     return test::read_pdf(pdf_of(pages, QStringLiteral("t"), QStringLiteral("p")));
 }
