@@ -15,6 +15,12 @@ namespace {
 
 constexpr int field_width_in_zeros = 12;
 
+/// Nothing was typed yet: that is missing, not wrong.
+bool is_blank(const QWidget* editor) {
+    const auto* line = qobject_cast<const QLineEdit*>(editor);
+    return line && line->text().trimmed().isEmpty();
+}
+
 QString without_mnemonic(QString label) { return label.remove(QLatin1Char('&')); }
 
 } // namespace
@@ -49,7 +55,9 @@ void FieldRows::add(const std::string& path, const QString& label, QWidget* edit
 
 void FieldRows::add(const std::string& path, const QString& label, ValueEdit* editor,
                     const QString& more_hint, std::vector<std::string> further) {
-    const QString hint = more_hint.isEmpty() ? editor->hint() : tr("%1. %2").arg(editor->hint(), more_hint);
+    const QString hint = more_hint.isEmpty()        ? editor->hint()
+                         : editor->hint().isEmpty() ? more_hint
+                                                    : tr("%1. %2").arg(editor->hint(), more_hint);
     add(path, label, static_cast<QWidget*>(editor), hint, std::move(further));
     connect(editor, &ValueEdit::edited, this, &FieldRows::edited);
 }
@@ -131,7 +139,8 @@ FieldProblems FieldRows::show(const FieldProblems& problems, FieldProblems& show
         shown.push_back({problem.path, problem.words, without_mnemonic(row->label->text()), row->editor});
     }
     for (std::size_t i = 0; i < rows_.size(); ++i) {
-        rows_[i].note->set_problem(words[i]);
+        rows_[i].note->set_problem(words[i],
+                                   is_blank(rows_[i].editor) ? RowNote::Tone::missing : RowNote::Tone::wrong);
         rows_[i].note->setVisible(rows_[i].shown && !rows_[i].note->words().isEmpty());
         rows_[i].editor->setAccessibleDescription(rows_[i].note->words());
     }

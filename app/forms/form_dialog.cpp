@@ -73,7 +73,7 @@ void FormDialog::refresh() {
     QString words;
     if (!problems_.empty()) {
         const FieldProblem& first = problems_.front();
-        words = tr("%1 to mend. ").arg(problems_.size());
+        words = tr("%1 still to do. ").arg(problems_.size());
         words += first.label.isEmpty() ? first.words : tr("%1: %2").arg(first.label, first.words);
     }
     to_mend_->setText(words);

@@ -50,9 +50,10 @@ void RowNote::set_hint(const QString& hint) {
     show_words();
 }
 
-void RowNote::set_problem(const QString& problem) {
-    if (problem_ == problem) return;
+void RowNote::set_problem(const QString& problem, Tone tone) {
+    if (problem_ == problem && tone_ == tone) return;
     problem_ = problem;
+    tone_ = tone;
     show_words();
 }
 
@@ -70,13 +71,17 @@ void RowNote::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     const auto& theme = theme::theme_of(this);
     QRect room = rect();
-    if (!problem_.isEmpty()) {
+    const bool wrong = !problem_.isEmpty() && tone_ == Tone::wrong;
+    if (wrong) {
         const int side = qMax(badge_side, fontMetrics().ascent() + 2);
         paint_mend_badge(painter, {0, (height() - side) / 2, side, side}, theme);
         painter.setFont(font());
         room.setLeft(side + 6);
     }
-    painter.setPen(!isEnabled() ? theme.disabled : problem_.isEmpty() ? theme.ink3 : theme.red);
+    painter.setPen(!isEnabled()         ? theme.disabled
+                   : wrong              ? theme.red
+                   : problem_.isEmpty() ? theme.ink3
+                                        : theme.ink);
     const QStringList shown = broken(words(), font(), room.width());
     const int line = fontMetrics().height();
     int y = (height() - line * int(shown.size())) / 2;

@@ -50,7 +50,7 @@ TableEdit::TableEdit(std::vector<NumberColumn> columns, const Words& words, int 
 
     connect(add_, &QToolButton::clicked, this, &TableEdit::add);
     connect(take_, &QToolButton::clicked, this, &TableEdit::take);
-    connect(table_, &NumberTable::refused, note_, &RowNote::set_problem);
+    connect(table_, &NumberTable::refused, note_, [this](const QString& why) { note_->set_problem(why); });
     connect(table_, &NumberTable::edited, this, [this] {
         refresh();
         emit edited();

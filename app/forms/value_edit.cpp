@@ -7,6 +7,13 @@
 
 namespace drawercast::app {
 
+namespace {
+
+/// A range up to here and beyond only keeps nonsense out: nobody needs to be told before it is typed.
+constexpr double too_wide_to_say = 1000;
+
+} // namespace
+
 ValueEdit::ValueEdit(Notation notation, const job::Range& range, QWidget* parent)
     : QLineEdit(parent), notation_(std::move(notation)), range_(range) {
     setMaxLength(64);
@@ -23,7 +30,8 @@ ValueEdit::ValueEdit(Notation notation, const job::Range& range, QWidget* parent
 }
 
 void ValueEdit::set_value(std::optional<double> value) {
-    stored_ = value_ = value;
+    const bool not_said_yet = value && range_.open_least && *value == range_.least;
+    stored_ = value_ = not_said_yet ? std::nullopt : value;
     show_stored();
     read(stored_text_);
 }
@@ -44,7 +52,7 @@ void ValueEdit::read(const QString& typed) {
     problem_.clear();
     if (text.isEmpty()) {
         value_.reset();
-        if (!may_be_empty_) problem_ = tr("Needs a value");
+        if (!may_be_empty_) problem_ = tr("To fill in");
         return;
     }
     if (text == stored_text_) {
@@ -74,6 +82,7 @@ QString ValueEdit::words_of(std::optional<double> value) const {
 }
 
 QString ValueEdit::hint() const {
+    if (range_.most >= too_wide_to_say) return notation_.unit;
     return notation_.unit.isEmpty() ? range_words() : tr("%1, %2").arg(notation_.unit, range_words());
 }
 

@@ -87,8 +87,7 @@ void MainWindow::assemble() {
 
     left_ = new LeftPane(document_, selection_, this);
     left_->set_drawer_actions({actions_["drawers.add"], actions_["drawers.change"]});
-    left_->set_object_actions(
-        {actions_["objects.add"], actions_["objects.paste_list"], actions_["objects.change"]});
+    left_->set_object_actions({actions_["objects.add"], actions_["objects.paste_list"]});
     sheets_ = new SheetArea(document_, selection_, preferences_, this);
     auto* welcome = new Welcome(actions_, preferences_, this);
     middle_ = new QStackedWidget(this);

@@ -76,7 +76,7 @@ inline QPushButton& take_button(QDialog& form) {
 
 inline QToolButton& to_mend_button(QDialog& form) {
     for (auto* one : form.findChildren<QToolButton*>())
-        if (one->text().contains(QStringLiteral("to mend"))) return *one;
+        if (one->text().contains(QStringLiteral("still to do"))) return *one;
     throw std::runtime_error("nothing to mend");
 }
 
