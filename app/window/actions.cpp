@@ -37,7 +37,8 @@ const std::vector<ActionSpec>& action_specs() {
         {"job.templates", TEXT("&Templates…"), "templates", "Ctrl+T", drawer},
         {"job.summary", TEXT("S&ummary…"), "summary", "Ctrl+Shift+U", drawer},
         {"job.drawings", TEXT("&Drawings…"), "drawings", "Ctrl+Shift+D", drawer},
-        {"job.demo", TEXT("Open the d&emo job"), "", "", always},
+        {"job.demo", TEXT("Open the d&emo job: field service"), "open", "", always},
+        {"job.demo_standard", TEXT("Open the demo &job: standard objects"), "open", "", always},
         {"job.quit", TEXT("&Quit"), "", "Ctrl+Q", always},
 
         {"edit.undo", TEXT("&Undo"), "undo", "Ctrl+Z", [](const Situation& s) { return s.can_undo; }},
@@ -54,6 +55,7 @@ const std::vector<ActionSpec>& action_specs() {
         {"objects.add", TEXT("&Add an object…"), "rounded", "Ins", always},
         {"objects.change", TEXT("&Change the object…"), "measure", "F2",
          [](const Situation& s) { return s.object; }},
+        {"objects.standard", TEXT("Objects of published &size…"), "standard-library", "Ctrl+Ins", always},
         {"objects.paste_list", TEXT("Paste a &list…"), "paste", "Ctrl+Shift+V", always},
         {"objects.place", TEXT("&Place in the drawer"), "object", "Ctrl+Return",
          [](const Situation& s) { return s.object && s.drawer && s.plan_sheet; }},

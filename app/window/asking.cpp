@@ -7,6 +7,7 @@
 #include "forms/object_form.h"
 #include "forms/paste_dialog.h"
 #include "forms/shop_form.h"
+#include "forms/standard_dialog.h"
 #include "window/new_job_dialog.h"
 
 #include <QCoreApplication>
@@ -122,6 +123,11 @@ std::optional<job::Shop> Dialogs::shop(const job::Shop& shop, const FormContext&
 std::optional<job::Minimums> Dialogs::minimums(const job::Minimums& minimums, const FormContext& context) {
     MinimumsForm form(minimums, context, parent_);
     return taken(form);
+}
+
+Asking::Objects Dialogs::standard_objects(const FormContext& context) {
+    StandardDialog dialog(context, parent_);
+    return dialog.exec() == QDialog::Accepted ? dialog.objects() : Objects();
 }
 
 void Dialogs::pasted_list(const FormContext& context, const std::function<void(const Objects&)>& add) {

@@ -49,6 +49,7 @@ class Asking {
     virtual std::optional<job::Shop> shop(const job::Shop& shop, const FormContext& context) = 0;
     virtual std::optional<job::Minimums> minimums(const job::Minimums& minimums,
                                                   const FormContext& context) = 0;
+    virtual Objects standard_objects(const FormContext& context) = 0; ///< those chosen, without ids
     /// `add` is told each lot of objects that is taken, without ids; rows to put right stay in the form.
     virtual void pasted_list(const FormContext& context, const std::function<void(const Objects&)>& add) = 0;
 
@@ -80,6 +81,7 @@ class Dialogs final : public Asking {
                                   const FormContext& context) override;
     std::optional<job::Shop> shop(const job::Shop& shop, const FormContext& context) override;
     std::optional<job::Minimums> minimums(const job::Minimums& minimums, const FormContext& context) override;
+    Objects standard_objects(const FormContext& context) override;
     void pasted_list(const FormContext& context, const std::function<void(const Objects&)>& add) override;
     void tell(const QString& title, const QString& rich_text) override;
     void warn(const QString& title, const Problems& problems) override;

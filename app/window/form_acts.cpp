@@ -27,6 +27,11 @@ void FormActs::connect_objects(Actions& actions) {
     actions.on("objects.add", [this] { add_object(); });
     actions.on("objects.change", [this] { change_object(); });
     actions.on("objects.paste_list", [this] { paste_list(); });
+    actions.on("objects.standard", [this] {
+        add_listed(
+            desk_.asking.standard_objects(form_context(desk_.document.job(), desk_.selection.drawer())),
+            tr("Add objects"));
+    });
 }
 
 void FormActs::add_object() {
@@ -51,11 +56,12 @@ void FormActs::change_object() {
 }
 
 void FormActs::paste_list() {
-    desk_.asking.pasted_list(form_context(desk_.document.job(), desk_.selection.drawer()),
-                             [this](const std::vector<job::Object>& objects) { add_listed(objects); });
+    desk_.asking.pasted_list(
+        form_context(desk_.document.job(), desk_.selection.drawer()),
+        [this](const std::vector<job::Object>& objects) { add_listed(objects, tr("Paste a list")); });
 }
 
-void FormActs::add_listed(const std::vector<job::Object>& objects) {
+void FormActs::add_listed(const std::vector<job::Object>& objects, const QString& what) {
     if (objects.empty()) return;
     auto job = desk_.document.job();
     std::string last;
@@ -63,7 +69,7 @@ void FormActs::add_listed(const std::vector<job::Object>& objects) {
         object.id = last = job::free_object_id(job);
         job = job::with_object(std::move(job), object);
     }
-    commit(tr("Paste a list"), std::move(job));
+    commit(what, std::move(job));
     desk_.selection.choose_object(last);
     emit said(tr("%n object(s) added.", nullptr, static_cast<int>(objects.size())));
 }

@@ -31,7 +31,7 @@ class FormActs final : public QObject {
     void add_object();
     void change_object();
     void paste_list();
-    void add_listed(const std::vector<job::Object>& objects);
+    void add_listed(const std::vector<job::Object>& objects, const QString& what);
     void add_drawer();
     void change_drawer();
     void delete_drawer();

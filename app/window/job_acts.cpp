@@ -56,6 +56,7 @@ JobActs::JobActs(const Desk& desk, Autosave& autosave, Actions& actions, QObject
     actions.on("job.summary", [this] { write_summary(); });
     actions.on("job.drawings", [this] { write_drawings(); });
     actions.on("job.demo", [this] { open_demo(); });
+    actions.on("job.demo_standard", [this] { open_demo(QStringLiteral("standard-objects")); });
     actions.on("job.quit", [this] { emit quit_wanted(); });
 }
 
@@ -79,10 +80,10 @@ bool JobActs::open(const QString& path) {
     return true;
 }
 
-void JobActs::open_demo() {
+void JobActs::open_demo(const QString& name) {
     if (!may_leave()) return;
     load_demo();
-    QFile file(QStringLiteral(":/demo/field-service.drawercast.json"));
+    QFile file(QStringLiteral(":/demo/%1.drawercast.json").arg(name));
     const bool opened = file.open(QIODevice::ReadOnly);
     DRAWERCAST_DEMAND(opened, "the demo job is part of the program");
     const auto bytes = file.readAll();

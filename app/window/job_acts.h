@@ -22,7 +22,7 @@ class JobActs final : public QObject {
     bool open(const QString& path); ///< asks about unsaved work first; false: the open job stays
     bool may_leave();               ///< asks about unsaved work; false: the maker stays
     void offer_leftovers();         ///< of earlier runs
-    void open_demo();
+    void open_demo(const QString& name = QStringLiteral("field-service"));
     void make_new();
 
   signals:

@@ -48,15 +48,17 @@ Menus fill_menu_bar(QMenuBar& bar, const Actions& actions) {
     fill(*job, actions, {"job.new", "job.open"});
     menus.recent = job->addMenu(tr("Open &recent"));
     fill(*job, actions,
-         {"job.demo", "", "job.save", "job.save_as", "", "job.title", "job.revision", "job.foam",
-          "job.minimums", "job.shop", "", "job.templates", "job.summary", "job.drawings", "", "job.quit"});
+         {"job.demo", "job.demo_standard", "", "job.save", "job.save_as", "", "job.title", "job.revision",
+          "job.foam", "job.minimums", "job.shop", "", "job.templates", "job.summary", "job.drawings", "",
+          "job.quit"});
 
     fill(*bar.addMenu(tr("&Edit")), actions,
          {"edit.undo", "edit.redo", "", "edit.duplicate", "edit.delete", "edit.select_all", "", "edit.lock",
           "edit.unlock"});
     fill(*bar.addMenu(tr("&Objects")), actions,
-         {"objects.add", "objects.paste_list", "objects.change", "objects.duplicate", "objects.delete", "",
-          "objects.place", "objects.find", "", "drawers.add", "drawers.change", "drawers.delete"});
+         {"objects.add", "objects.standard", "objects.paste_list", "objects.change", "objects.duplicate",
+          "objects.delete", "", "objects.place", "objects.find", "", "drawers.add", "drawers.change",
+          "drawers.delete"});
 
     auto* place = bar.addMenu(tr("&Place"));
     fill(*place, actions, {"place.turn", "place.turn_back", "place.turn_15", ""});

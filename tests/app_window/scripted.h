@@ -69,6 +69,7 @@ class Scripted final : public app::Asking {
     std::optional<job::Minimums> minimums(const job::Minimums& given, const app::FormContext&) override {
         return ++asked, to_minimums ? to_minimums(given) : given;
     }
+    Objects standard_objects(const app::FormContext&) override { return ++asked, listed; }
     void pasted_list(const app::FormContext&, const std::function<void(const Objects&)>& add) override {
         ++asked;
         if (!listed.empty()) add(listed);
