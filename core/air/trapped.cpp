@@ -28,16 +28,17 @@ std::vector<int> children_of(const std::vector<int>& parents, int pieces) {
 
 AirPocket pocket_of(const Moment& moment, int piece, const Mesh& mesh) {
     AirPocket pocket;
+    std::vector<std::size_t> last;
     double sum = 0;
     for_each_cell(mesh, [&](std::size_t cell) {
         if (moment.dry.piece[cell] != piece) return;
-        pocket.last_cells.push_back(cell);
+        last.push_back(cell);
         pocket.at = pocket.at + mesh.center(cell) * moment.front.unfilled[cell];
         sum += moment.front.unfilled[cell];
     });
     pocket.at = pocket.at * (1 / sum);
     double nearest = std::numeric_limits<double>::infinity();
-    for (const std::size_t cell : pocket.last_cells) {
+    for (const std::size_t cell : last) {
         const double mm = length(mesh.center(cell) - pocket.at);
         if (mm < nearest) nearest = mm, pocket.cell = cell;
     }
@@ -81,33 +82,51 @@ std::vector<AirPocket> air_pockets_of(const History& history) {
     return pockets;
 }
 
-Trapped trapped_by(const History& history, const std::vector<AirPocket>& pockets,
+AirTree air_tree_of(const History& history) {
+    AirTree tree;
+    tree.mesh = history.cells().mesh;
+    const auto& moments = history.moments();
+    for (std::size_t k = 0; k < moments.size(); ++k) {
+        const Moment& moment = moments[k];
+        tree.moments.push_back({moment.front.expansion, moment.dry.piece, air_ml(moment),
+                                k > 0 ? parents_of(moment.dry, moments[k - 1].dry)
+                                      : std::vector<int>(static_cast<std::size_t>(moment.dry.count) + 1, 0)});
+    }
+    return tree;
+}
+
+namespace {
+
+/// Shares out what one piece of air holds among the pockets that it ends in.
+void share_out(const AirTree::Moment& moment, int piece, const std::vector<AirPocket>& pockets,
+               Trapped& out) {
+    const double air_ml = moment.air_ml[static_cast<std::size_t>(piece)];
+    out.air_ml += air_ml;
+    const auto ends_here = [&](const AirPocket& p) {
+        return moment.piece[p.cell] == piece && p.expansion > moment.expansion;
+    };
+    double own = 0;
+    for (const AirPocket& p : pockets) own += ends_here(p) ? p.air_ml : 0;
+    for (std::size_t i = 0; i < pockets.size(); ++i)
+        if (ends_here(pockets[i])) out.shares_ml[i] += air_ml * pockets[i].air_ml / own;
+}
+
+} // namespace
+
+Trapped trapped_by(const AirTree& tree, const std::vector<AirPocket>& pockets,
                    const std::vector<std::size_t>& vents) {
     Trapped out;
     out.shares_ml.assign(pockets.size(), 0.0);
-    const auto& moments = history.moments();
-    std::vector<char> shut; // pieces of the moment before that are counted already
-    for (std::size_t k = 0; k < moments.size(); ++k) {
-        const Moment& moment = moments[k];
-        const std::vector<double> air = air_ml(moment);
-        std::vector<char> vented(air.size(), 0);
-        for (const std::size_t cell : vents) vented[static_cast<std::size_t>(moment.dry.piece[cell])] = 1;
-        std::vector<char> now(air.size(), 0);
-        const std::vector<int> parents =
-            k > 0 ? parents_of(moment.dry, moments[k - 1].dry) : std::vector<int>(air.size(), 0);
-        for (std::size_t i = 1; i < air.size(); ++i) {
-            now[i] = k > 0 && shut[static_cast<std::size_t>(parents[i])];
+    std::vector<char> shut(1, 0); // pieces of the moment before that are counted already
+    for (const AirTree::Moment& moment : tree.moments) {
+        std::vector<char> vented(moment.air_ml.size(), 0);
+        for (const std::size_t cell : vents) vented[static_cast<std::size_t>(moment.piece[cell])] = 1;
+        std::vector<char> now(moment.air_ml.size(), 0);
+        for (std::size_t i = 1; i < now.size(); ++i) {
+            now[i] = shut[static_cast<std::size_t>(moment.parents[i])];
             if (now[i] || vented[i]) continue;
             now[i] = 1;
-            out.air_ml += air[i];
-            double own = 0;
-            const auto in_here = [&](const AirPocket& p) {
-                return moment.dry.piece[p.cell] == static_cast<int>(i) &&
-                       p.expansion > moment.front.expansion;
-            };
-            for (const AirPocket& p : pockets) own += in_here(p) ? p.air_ml : 0;
-            for (std::size_t p = 0; p < pockets.size(); ++p)
-                if (in_here(pockets[p])) out.shares_ml[p] += air[i] * pockets[p].air_ml / own;
+            share_out(moment, static_cast<int>(i), pockets, out);
         }
         shut = std::move(now);
     }

@@ -9,15 +9,27 @@ namespace drawercast::air {
 
 /// A place where air is left last.
 struct AirPocket {
-    shape::Vec at;                       ///< centroid of the liquid that it still lacks, just before it goes
-    std::size_t cell = 0;                ///< the one nearest to that, of those that are not full yet
-    double expansion = 0;                ///< at which it goes
-    double air_ml = 0;                   ///< when it parts from the rest, at ambient pressure
-    std::vector<std::size_t> last_cells; ///< not full just before it goes
+    shape::Vec at;        ///< centroid of the liquid that it still lacks, just before it goes
+    std::size_t cell = 0; ///< the one nearest to that, of those that are not full yet
+    double expansion = 0; ///< at which it goes
+    double air_ml = 0;    ///< when it parts from the rest, at ambient pressure
 };
 
 /// Pockets with less air than this when they part from others are below what the mesh can tell; our guess.
 inline constexpr double least_pocket_ml = 0.3;
+
+/// How the air in a mold parts and goes while the foam rises: all that asking for vents needs, of a history.
+struct AirTree {
+    struct Moment {
+        double expansion = 0;
+        std::vector<int> piece;     ///< of each cell, 0 where it is full
+        std::vector<double> air_ml; ///< of each piece, from 1
+        std::vector<int> parents;   ///< the piece of the moment before
+    };
+    Mesh mesh;
+    std::vector<Moment> moments;
+};
+AirTree air_tree_of(const History& history);
 
 /// In order of expansion, then place.
 std::vector<AirPocket> air_pockets_of(const History& history);
@@ -30,7 +42,7 @@ struct Trapped {
 
 /// A piece of air without a vent that is not yet foamed over stays; what it holds when that begins is shared
 /// among the pockets it ends in, as their own air. `vents`: the cells under them.
-Trapped trapped_by(const History& history, const std::vector<AirPocket>& pockets,
+Trapped trapped_by(const AirTree& tree, const std::vector<AirPocket>& pockets,
                    const std::vector<std::size_t>& vents);
 
 } // namespace drawercast::air
