@@ -71,7 +71,7 @@ void FormActs::add_listed(const std::vector<job::Object>& objects, const QString
     }
     commit(what, std::move(job));
     desk_.selection.choose_object(last);
-    emit said(tr("%n object(s) added.", nullptr, static_cast<int>(objects.size())));
+    emit said(tr("Objects added: %1. Drag them onto the drawer, or press Ctrl+Enter.").arg(objects.size()));
 }
 
 void FormActs::connect_drawers(Actions& actions) {
@@ -111,9 +111,9 @@ void FormActs::delete_drawer() {
     if (drawer == nullptr) return;
     if (!drawer->pockets.empty() &&
         !desk_.asking.yes(tr("Delete the drawer?"),
-                          tr("“%1” and its %n pocket(s) go; the objects stay in the list. You can undo it.",
-                             nullptr, static_cast<int>(drawer->pockets.size()))
-                              .arg(QString::fromStdString(drawer->name))))
+                          tr("“%1” and its pockets (%2) go; the objects stay in the list. You can undo it.")
+                              .arg(QString::fromStdString(drawer->name))
+                              .arg(drawer->pockets.size())))
         return;
     desk_.selection.choose_pockets({});
     commit(tr("Delete drawer"), job::without_drawer(job, drawer->id));

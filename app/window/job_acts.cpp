@@ -171,8 +171,7 @@ void JobActs::write_pdf(const QString& title, const QString& name, const std::ve
     const auto written =
         job::write_file(path->toStdString(), {bytes.constData(), static_cast<std::size_t>(bytes.size())});
     if (!written) return desk_.asking.warn(tr("The pages were not written"), {written.error()});
-    emit said(tr("%n page(s) written to “%1”.", nullptr, static_cast<int>(pages.size()))
-                  .arg(QFileInfo(*path).fileName()));
+    emit said(tr("Written to “%1”; pages: %2.").arg(QFileInfo(*path).fileName()).arg(pages.size()));
 }
 
 void JobActs::write_templates() {
@@ -198,7 +197,7 @@ void JobActs::write_drawings() {
             path.toStdString(), {file.bytes.constData(), static_cast<std::size_t>(file.bytes.size())});
         if (!written) return desk_.asking.warn(tr("The drawings were not written"), {written.error()});
     }
-    emit said(tr("%n drawing(s) written to “%1”.", nullptr, static_cast<int>(files.size())).arg(*folder));
+    emit said(tr("Written to “%1”; drawings: %2.").arg(*folder).arg(files.size()));
 }
 
 } // namespace drawercast::app

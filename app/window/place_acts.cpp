@@ -117,7 +117,7 @@ void PlaceActs::delete_object() {
                                            [&](const job::Pocket& pocket) { return pocket.object == id; }));
     if (pockets > 0 &&
         !desk_.asking.yes(tr("Delete the object?"),
-                          tr("“%1” and its %2 pocket(s) go. You can undo it.").arg(name).arg(pockets)))
+                          tr("“%1” and its pockets (%2) go. You can undo it.").arg(name).arg(pockets)))
         return;
     desk_.selection.choose_pockets({});
     commit(tr("Delete object"), job::without_object(desk_.document.job(), id));
