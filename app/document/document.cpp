@@ -11,11 +11,20 @@
 
 namespace drawercast::app {
 
-Document::Document(QObject* parent) : QObject(parent) { show(); }
+Document::Document(QObject* parent) : QObject(parent) {
+    connect(&building_, &Building::built, this, &Document::take_built);
+    show();
+}
 
 void Document::show() {
-    plan_ = planner_.fast(shown());
+    plan_ = !preview_ && built_is_current_ ? *built_ : planner_.fast(shown());
     emit shown_changed();
+}
+
+void Document::take_built(const plan::Plan& plan) {
+    built_ = plan;
+    built_is_current_ = true;
+    if (!preview_) show();
 }
 
 void Document::preview(std::optional<job::Job> job) {
@@ -27,7 +36,9 @@ void Document::preview(std::optional<job::Job> job) {
 void Document::set_committed(job::Job job) {
     preview_.reset();
     job_ = std::move(job);
+    built_is_current_ = false;
     show();
+    building_.ask(job_, plan_);
     emit committed();
     emit state_changed();
 }
@@ -47,7 +58,10 @@ void Document::replace(job::Job job, const QString& path, bool saved) {
     saved_job_ = saved ? job : job::Job{};
     job_ = std::move(job);
     undo_.clear();
+    built_.reset();
+    built_is_current_ = false;
     show();
+    building_.ask(job_, plan_);
     emit replaced();
     emit state_changed();
 }

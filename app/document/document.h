@@ -6,6 +6,8 @@
 #include "plan/plan.h"
 #include "plan/planner.h"
 
+#include "document/building.h"
+
 #include <QObject>
 #include <QString>
 #include <QUndoStack>
@@ -24,7 +26,12 @@ class Document : public QObject {
 
     const job::Job& job() const { return job_; }                          ///< committed
     const job::Job& shown() const { return preview_ ? *preview_ : job_; } ///< with the preview, if any
-    const plan::Plan& plan() const { return plan_; }                      ///< of what is shown
+    /// Of what is shown. What takes longer to work out is in it once that is done for the committed job, and
+    /// while nothing is being tried.
+    const plan::Plan& plan() const { return plan_; }
+    /// The last answer with its long parts, be it of an older job; nothing before the first one is there.
+    const std::optional<plan::Plan>& last_built() const { return built_; }
+    Building& building() { return building_; }
     bool previewing() const { return preview_.has_value(); }
 
     /// Shows another job without committing it; nothing drops the preview. Autosave and undo never see
@@ -66,12 +73,16 @@ class Document : public QObject {
     friend class JobEdit;
     void set_committed(job::Job job);
     void show();
+    void take_built(const plan::Plan& plan);
 
     job::Job job_;
     std::optional<job::Job> preview_;
     job::Job saved_job_;
     plan::Planner planner_;
     plan::Plan plan_;
+    std::optional<plan::Plan> built_;
+    bool built_is_current_ = false; ///< of the committed job
+    Building building_;
     QUndoStack undo_;
     QString path_;
 };

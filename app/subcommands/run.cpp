@@ -3,6 +3,7 @@
 
 #include "base/demand.h"
 #include "job/store.h"
+#include "plan/builder.h"
 #include "plan/figures.h"
 #include "plan/plan.h"
 
@@ -92,7 +93,7 @@ Exit write_drawings(const job::Job& job, const plan::Plan& plan, const std::stri
 }
 
 Exit answer(const Command& command, const job::Job& job) {
-    const plan::Plan plan = plan::compute(job);
+    const plan::Plan plan = plan::whole(job);
     switch (command.verb) {
     case Verb::check: {
         const Exit exit = said(check_report(job, plan));

@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "job/catalog.h"
+#include "job/edit.h"
+
+#include "document/document.h"
+
+#include <QCoreApplication>
+#include <QSignalSpy>
+#include <gtest/gtest.h>
+
+namespace drawercast::app {
+
+namespace {
+
+QCoreApplication& application() {
+    static int count = 1;
+    static char name[] = "test";
+    static char* names[] = {name, nullptr};
+    static QCoreApplication one(count, names);
+    return one;
+}
+
+job::Job job_of(double width_mm) {
+    job::DrawerSize size;
+    size.width_mm = width_mm;
+    return job::new_job(size);
+}
+
+} // namespace
+
+TEST(Building, OnlyTheLastJobAskedAboutIsTold) {
+    application();
+    Building building;
+    std::vector<std::size_t> told;
+    QObject::connect(&building, &Building::built, &building,
+                     [&](const plan::Plan& plan) { told.push_back(plan.drawers.size()); });
+    const auto one = job_of(300);
+    const auto two = job::with_drawer(one, [&] {
+        auto drawer = *one.drawers.front();
+        drawer.id = "d2";
+        return drawer;
+    }());
+    building.ask(one, plan::compute(one));
+    building.ask(two, plan::compute(two));
+    EXPECT_TRUE(building.busy());
+    building.wait();
+    EXPECT_FALSE(building.busy());
+    EXPECT_EQ(told, std::vector<std::size_t>{2});
+}
+
+TEST(Building, WhatNobodyWaitsForIsNotTold) {
+    application();
+    Building building;
+    QSignalSpy told(&building, &Building::built);
+    building.ask(job_of(300), plan::compute(job_of(300)));
+    building.forget();
+    building.wait();
+    EXPECT_FALSE(building.busy());
+    EXPECT_EQ(told.count(), 0);
+}
+
+TEST(Building, TheDocumentShowsItUntilTheNextEdit) {
+    application();
+    Document document;
+    document.replace(job_of(400), {}, true);
+    EXPECT_FALSE(document.last_built());
+    document.building().wait();
+    ASSERT_TRUE(document.last_built());
+    EXPECT_TRUE(plan::same(document.plan(), plan::whole(document.job())));
+    document.preview(job_of(420));
+    EXPECT_TRUE(plan::same(document.plan(), plan::compute(job_of(420)))) << "a preview has the quick answer";
+    document.preview(std::nullopt);
+    EXPECT_TRUE(plan::same(document.plan(), *document.last_built())) << "and leaves the long one standing";
+}
+
+} // namespace drawercast::app
