@@ -29,6 +29,12 @@ void add_graded(std::vector<double>& lines, double from, double to, double first
     }
 }
 
+/// From `from` (put in) to `to` (left out): even elements no larger than `size`.
+void add_even(std::vector<double>& lines, double from, double to, double size) {
+    const int parts = static_cast<int>(std::ceil((to - from) / size - 1e-9));
+    for (int i = 0; i < parts; ++i) lines.push_back(from + (to - from) * i / parts);
+}
+
 /// Half plane a·x + b·y ≤ c with one of a, b zero: cuts the ring (Sutherland and Hodgman, 1974; a concave
 /// ring's pieces stay joined by sides of no area).
 shape::Ring cut(const shape::Ring& ring, bool along_x, double bound, double side) {
@@ -75,9 +81,10 @@ std::vector<double> plate_lines(double inside_mm, double wall_mm, std::vector<do
     std::sort(through_mm.begin(), through_mm.end());
 
     std::vector<double> lines;
-    const auto pairs = static_cast<std::size_t>(std::ceil(wall_mm / (2 * fineness.rim_mm) - 1e-9));
-    for (std::size_t i = 0; i < 2 * pairs; ++i)
-        lines.push_back(-wall_mm + wall_mm * static_cast<double>(i) / static_cast<double>(2 * pairs));
+    const double quarter = wall_mm / 4;
+    add_even(lines, -4 * quarter, -3 * quarter, fineness.rim_mm / 2); // the plate pries on its outer edge
+    add_even(lines, -3 * quarter, -2 * quarter, fineness.rim_mm);
+    add_even(lines, -2 * quarter, 0, fineness.rim_mm);
     double from = 0;
     for (const double to : through_mm) {
         if (to - from < nearest_mm) continue;

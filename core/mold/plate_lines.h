@@ -23,7 +23,7 @@ struct PlateShape {
 /// How finely the plate is cut: none is coarser than `rim_mm` on the wall tops and `pitch_mm` elsewhere.
 struct Fineness {
     double rim_mm = 2;
-    double pitch_mm = 12;
+    double pitch_mm = 16;
     bool operator==(const Fineness&) const = default;
 };
 

@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "mold/plate_answers.h"
+
+#include <vector>
+
+namespace drawercast::mold {
+
+inline constexpr double first_from_corner_mm = 30; ///< of a closure, from the inner corner (common practice)
+
+/// Where closures and stiffeners go on a box of these inside sizes.
+struct PatternIn {
+    double width_mm = 0;
+    double depth_mm = 0;
+    double wall_mm = 16;
+    double spacing_mm = 65;
+    int stiffeners = 0;
+    job::Along along = job::Along::short_side;
+    double stiffener_width_mm = 0;
+    double head_radius_mm = 4; ///< of a closure: it needs that much beside a stiffener
+    bool operator==(const PatternIn&) const = default;
+};
+
+/// Whether stiffeners stand along y, one beside the other in x.
+bool stiffeners_along_y(const PatternIn& in);
+
+/// Where they stand across: at i/(n + 1) of the opening.
+std::vector<double> stiffener_places(const PatternIn& in);
+
+/// From plate edge to plate edge.
+std::vector<StiffenerAt> stiffeners_of(const PatternIn& in);
+
+/// On the walls' center lines, at equal pitch on each side; one at each end of each stiffener instead of
+/// those it would cover. Counter-clockwise from the front-left corner.
+std::vector<ClosureAt> closures_of(const PatternIn& in);
+
+/// The order in which to drive them: the middles of opposite sides, their ends, then halves, so that the
+/// plate comes down evenly (common practice). Loosen in reverse.
+std::vector<int> driving_order(const PatternIn& in, const std::vector<ClosureAt>& closures);
+
+} // namespace drawercast::mold

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "mold/screws.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace drawercast::mold {
+
+double withdrawal_n(Grain grain, double diameter_mm, double in_mm, double specific_gravity) {
+    const double held = in_mm - diameter_mm / 3; // the tip holds nothing
+    if (held <= 0) return 0;
+    const double constant = grain == Grain::face ? 41.1 : 31.8;
+    return constant * std::sqrt(diameter_mm) * std::pow(held, 1.25) * specific_gravity * specific_gravity;
+}
+
+Penetration penetration_limits(double diameter_mm, double wall_height_mm) {
+    return {8 * diameter_mm, wall_height_mm - 5};
+}
+
+double in_wall_mm(const job::Closure& closure, const Joint& joint) {
+    return closure.kind == job::ClosureKind::screw ? closure.length_mm - joint.through_mm : 0;
+}
+
+bool fits(const job::Closure& closure, const Joint& joint) {
+    if (closure.kind != job::ClosureKind::screw) return true;
+    const Penetration limits = penetration_limits(closure.diameter_mm, joint.wall_height_mm);
+    const double in = in_wall_mm(closure, joint);
+    return in >= limits.least_mm && in <= limits.most_mm;
+}
+
+double capacity_n(const job::Closure& closure, const Joint& joint) {
+    if (closure.capacity_n) return *closure.capacity_n;
+    return withdrawal_n(Grain::edge, closure.diameter_mm,
+                        std::min(in_wall_mm(closure, joint), joint.wall_height_mm), joint.specific_gravity);
+}
+
+double head_radius_mm(const job::Closure& closure) {
+    return closure.kind == job::ClosureKind::screw ? closure.diameter_mm : closure.diameter_mm / 2;
+}
+
+double seconds_of(const job::Closure& closure, double shop_seconds) {
+    return closure.seconds.value_or(shop_seconds);
+}
+
+Holes holes_of(const job::Closure& closure, const std::vector<double>& drills_mm) {
+    Holes out;
+    if (closure.kind == job::ClosureKind::clamp || closure.kind == job::ClosureKind::strap) return out;
+    for (const double drill : drills_mm)
+        if (drill >= closure.diameter_mm && (out.clearance_mm == 0 || drill < out.clearance_mm))
+            out.clearance_mm = drill;
+    if (closure.kind != job::ClosureKind::screw) return out;
+    const double wanted = 0.55 * closure.diameter_mm;
+    for (const double drill : drills_mm)
+        if (out.pilot_mm == 0 || std::abs(drill - wanted) < std::abs(out.pilot_mm - wanted))
+            out.pilot_mm = drill;
+    return out;
+}
+
+} // namespace drawercast::mold

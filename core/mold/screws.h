@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "job/job.h"
+
+#include <vector>
+
+namespace drawercast::mold {
+
+enum class Grain { face, edge }; ///< where a screw enters a board
+
+/// Mean ultimate withdrawal of a wood screw from particleboard, N: K·√D·(L − D/3)^1.25·G², K = 41.1 in a face
+/// and 31.8 in an edge; D shank, L threaded part that is in, mm; G oven-dry specific gravity. 0 where L ≤
+/// D/3. Source: Wood Handbook (FPL-GTR-190, 2010), ch. 8, "Fastening of composite panels" (constants from
+/// memory).
+double withdrawal_n(Grain grain, double diameter_mm, double in_mm, double specific_gravity);
+
+/// How far a screw must and may go into a wall: at least eight diameters, and five short of the wall's depth
+/// (common practice).
+struct Penetration {
+    double least_mm = 0;
+    double most_mm = 0;
+    bool operator==(const Penetration&) const = default;
+};
+Penetration penetration_limits(double diameter_mm, double wall_height_mm);
+
+/// What a closure goes through and into.
+struct Joint {
+    double through_mm = 0; ///< plate, and stiffener where there is one
+    double wall_height_mm = 0;
+    double specific_gravity = 0; ///< of the wall
+    bool operator==(const Joint&) const = default;
+};
+
+/// Length of a screw that is in the wall, mm; other kinds have none.
+double in_wall_mm(const job::Closure& closure, const Joint& joint);
+bool fits(const job::Closure& closure, const Joint& joint); ///< other kinds than screws always do
+
+/// Mean ultimate pull of one closure, N: as stated, else by withdrawal from the wall's edge.
+double capacity_n(const job::Closure& closure, const Joint& joint);
+
+/// Radius that a closure's head presses on, mm: a screw's is its diameter (common practice).
+double head_radius_mm(const job::Closure& closure);
+
+double seconds_of(const job::Closure& closure, double shop_seconds);
+
+/// Drills for a closure, of those at hand: through the plate the least that clears it; into the wall the one
+/// nearest to 0.55 diameters (85 % of a root of two thirds; common practice). 0: none does, or not needed.
+struct Holes {
+    double clearance_mm = 0;
+    double pilot_mm = 0;
+    bool operator==(const Holes&) const = default;
+};
+Holes holes_of(const job::Closure& closure, const std::vector<double>& drills_mm);
+
+} // namespace drawercast::mold

@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "mold/plate_beam.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <utility>
+#include <vector>
+
+namespace drawercast::mold {
+namespace {
+
+/// Lifts under a force at each node, some of them held.
+std::vector<double> solved(const Square& stiffness, std::vector<double> force,
+                           const std::vector<bool>& held) {
+    const std::size_t n = stiffness.size;
+    std::vector<double> k = stiffness.values;
+    for (std::size_t i = 0; i < n; ++i) {
+        if (!held[i]) continue;
+        for (std::size_t j = 0; j < n; ++j) k[i * n + j] = k[j * n + i] = i == j ? 1 : 0;
+        force[i] = 0;
+    }
+    for (std::size_t p = 0; p < n; ++p) {
+        for (std::size_t i = p + 1; i < n; ++i) {
+            const double times = k[i * n + p] / k[p * n + p];
+            for (std::size_t j = p; j < n; ++j) k[i * n + j] -= times * k[p * n + j];
+            force[i] -= times * force[p];
+        }
+    }
+    for (std::size_t p = n; p-- > 0;) {
+        for (std::size_t j = p + 1; j < n; ++j) force[p] -= k[p * n + j] * force[j];
+        force[p] /= k[p * n + p];
+    }
+    return force;
+}
+
+std::vector<double> reactions(const Square& stiffness, const std::vector<double>& lift,
+                              const std::vector<double>& force) {
+    std::vector<double> out(lift.size());
+    for (std::size_t i = 0; i < lift.size(); ++i) {
+        for (std::size_t j = 0; j < lift.size(); ++j) out[i] += stiffness.at(i, j) * lift[j];
+        out[i] -= force[i];
+    }
+    return out;
+}
+
+struct Beam {
+    std::vector<double> at, force, lift, reaction;
+    BeamSection section;
+};
+
+Beam continuous(int spans, int parts, const BeamSection& section, double span = 400, double load = 2) {
+    Beam beam;
+    beam.section = section;
+    const int count = spans * parts + 1;
+    std::vector<bool> held(static_cast<std::size_t>(count));
+    for (int i = 0; i < count; ++i) {
+        beam.at.push_back(span * i / parts);
+        beam.force.push_back(load * span / parts * (i == 0 || i + 1 == count ? 0.5 : 1));
+        held[static_cast<std::size_t>(i)] = i % parts == 0;
+    }
+    const Square k = beam_stiffness(section, beam.at);
+    beam.lift = solved(k, beam.force, held);
+    beam.reaction = reactions(k, beam.lift, beam.force);
+    return beam;
+}
+
+const BeamSection slender{9000.0 * 45 * 45 * 45 * 45 / 12, 1e12, 1};
+
+TEST(Beam, ContinuousOverEqualSpans) {
+    // "Civil Engineering Formulas", table 2.1; exact by the three-moment equation.
+    const double all = 2 * 400;
+    const Beam three = continuous(3, 80, slender);
+    EXPECT_NEAR(three.reaction.front() / -all, 2.0 / 5, 1e-3);
+    EXPECT_NEAR(three.reaction[80] / -all, 11.0 / 10, 1e-3);
+    EXPECT_NEAR(beam_moment(slender, three.at, three.lift) / (2 * 400.0 * 400), 1.0 / 10, 1e-3);
+    const Beam two = continuous(2, 80, slender);
+    EXPECT_NEAR(two.reaction[80] / -all, 5.0 / 4, 1e-3);
+    const Beam five = continuous(5, 40, slender);
+    EXPECT_NEAR(five.reaction[40] / -all, 43.0 / 38, 2e-3);
+    EXPECT_NEAR(five.reaction[80] / -all, 37.0 / 38, 2e-3);
+}
+
+TEST(Beam, OneSpanBendsAndShears) {
+    const BeamSection section = beam_section({}, false, {}, 0);
+    const double load = 2;
+    for (const double span : {100.0, 400.0}) {
+        const Beam beam = continuous(1, 40, section, span, load);
+        const double bending = 5 * load * std::pow(span, 4) / (384 * section.bending_nmm2);
+        const double g_a = section.shear_n * 6 / 5;
+        const double wanted = bending * (1 + 11.52 * section.bending_nmm2 / (g_a * span * span));
+        EXPECT_NEAR(beam.lift[20] / wanted, 1, 2e-3) << span;
+        EXPECT_NEAR(beam_moment(section, beam.at, beam.lift) / (load * span * span / 8), 1, 2e-3);
+    }
+}
+
+TEST(Beam, GluedIsStifferThanLoose) {
+    const PlateSection plate{16, 2200, 0.25};
+    const BeamSection loose = beam_section({}, false, plate, 360);
+    const BeamSection glued = beam_section({}, true, plate, 360);
+    // By hand: 90 mm of plate has 3168 kN, the piece 18225 kN, 30.5 mm apart.
+    const double together = 3.168e6 * 18.225e6 / (3.168e6 + 18.225e6) * 30.5 * 30.5;
+    EXPECT_NEAR(glued.bending_nmm2 - loose.bending_nmm2, together, 1e-9 * together);
+    EXPECT_DOUBLE_EQ(glued.shear_n, loose.shear_n);
+}
+
+} // namespace
+} // namespace drawercast::mold

@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "mold/screws.h"
+#include "mold/walls.h"
+
+#include <gtest/gtest.h>
+
+namespace drawercast::mold {
+namespace {
+
+// Computed step by step from the Wood Handbook's form, and again in inches and pounds: within 0.03 %.
+TEST(Screws, Withdrawal) {
+    EXPECT_NEAR(withdrawal_n(Grain::face, 4, 30, 0.65), 2303.7, 0.1);
+    EXPECT_NEAR(withdrawal_n(Grain::edge, 4, 30, 0.65), 1782.4, 0.1);
+    EXPECT_NEAR(withdrawal_n(Grain::face, 4, 40, 0.65), 3348.6, 0.1);
+    EXPECT_NEAR(withdrawal_n(Grain::edge, 5, 40, 0.70), 3323.4, 0.1);
+    EXPECT_NEAR(withdrawal_n(Grain::face, 3.5, 16, 0.65), 945.7, 0.1);
+    EXPECT_NEAR(withdrawal_n(Grain::edge, 4, 30, 0.605), 1542, 3);
+    EXPECT_EQ(withdrawal_n(Grain::edge, 6, 2, 0.6), 0);
+}
+
+TEST(Screws, FitTheirWall) {
+    job::Closure screw;
+    screw.diameter_mm = 4;
+    screw.length_mm = 50;
+    EXPECT_TRUE(fits(screw, {16, 60, 0.6}));
+    EXPECT_FALSE(fits(screw, {22, 60, 0.6}));      // 28 in the wall, 32 needed
+    EXPECT_FALSE(fits(screw, {16, 38, 0.6}));      // its point would come within 5 mm of the base
+    EXPECT_FALSE(fits(screw, {16 + 45, 60, 0.6})); // does not get through the stiffener
+    EXPECT_EQ(capacity_n(screw, {61, 60, 0.6}), 0);
+    job::Closure rod;
+    rod.kind = job::ClosureKind::rod;
+    rod.capacity_n = 6000;
+    EXPECT_TRUE(fits(rod, {61, 60, 0.6}));
+    EXPECT_EQ(capacity_n(rod, {61, 60, 0.6}), 6000);
+}
+
+TEST(Screws, Drills) {
+    job::Closure screw;
+    screw.diameter_mm = 4;
+    const Holes holes = holes_of(screw, {2, 2.5, 3, 3.5, 4, 4.5});
+    EXPECT_EQ(holes.clearance_mm, 4);
+    EXPECT_EQ(holes.pilot_mm, 2);
+    EXPECT_EQ(holes_of(screw, {3}).clearance_mm, 0);
+}
+
+TEST(Walls, LiftByLevy) {
+    // Exact series to six digits, checked against Navier's double series.
+    EXPECT_NEAR(held_plate_lift(1.0), 0.004062, 5e-7);
+    EXPECT_NEAR(held_plate_lift(1.5), 0.007724, 5e-7);
+    EXPECT_NEAR(held_plate_lift(2.0), 0.010129, 5e-7);
+    EXPECT_NEAR(held_plate_lift(5.0), 0.012971, 5e-7);
+    EXPECT_NEAR(held_plate_lift(1e4), 5.0 / 384, 1e-7);
+}
+
+TEST(Walls, EnoughScrews) {
+    WallsIn in{480, 360, 60, {}, {20, 40}, 40 * 480 * 360 / 1000.0, 1500};
+    const auto walls = walls_of(in);
+    ASSERT_EQ(walls.size(), 4u);
+    // The front's share of 6912 N is 1975 N, over 500 N each.
+    EXPECT_EQ(walls[0].foot_screws, 4);
+    EXPECT_EQ(walls[0].end_screws, 2);
+    in.screw_capacity_n = 300;
+    EXPECT_EQ(walls_of(in)[0].foot_screws, 20);
+    EXPECT_GT(walls[0].bow_mm, walls[1].bow_mm);
+}
+
+} // namespace
+} // namespace drawercast::mold
