@@ -1,21 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "forms/form_context.h"
 
+#include "plan/say.h"
+
 #include <QLocale>
 
 namespace drawercast::app {
 
-LengthUnit FormContext::length_unit() const {
-    switch (units) {
-    case job::DisplayUnits::inch:
-        return LengthUnit::inch;
-    case job::DisplayUnits::inch_32:
-        return LengthUnit::inch_32;
-    case job::DisplayUnits::mm:
-        break;
-    }
-    return LengthUnit::mm;
-}
+LengthUnit FormContext::length_unit() const { return plan::length_unit(units); }
 
 FormContext form_context(const job::Job& job, std::string_view drawer) {
     FormContext context;

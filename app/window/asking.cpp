@@ -4,11 +4,11 @@
 #include "forms/drawer_form.h"
 #include "forms/foam_form.h"
 #include "forms/minimums_form.h"
+#include "forms/new_job_form.h"
 #include "forms/object_form.h"
 #include "forms/paste_dialog.h"
 #include "forms/shop_form.h"
 #include "forms/standard_dialog.h"
-#include "window/new_job_dialog.h"
 
 #include <QCoreApplication>
 #include <QFileDialog>
@@ -90,9 +90,9 @@ std::optional<QString> Dialogs::text(const QString& title, const QString& label,
     return ok ? std::optional(typed) : std::nullopt;
 }
 
-std::optional<job::DrawerSize> Dialogs::drawer_size(job::DisplayUnits units) {
-    NewJobDialog dialog(units, parent_);
-    return dialog.exec() == QDialog::Accepted ? std::optional(dialog.size()) : std::nullopt;
+std::optional<job::DrawerSize> Dialogs::drawer_size(const FormContext& context) {
+    NewJobForm form({}, context, parent_);
+    return taken(form);
 }
 
 std::optional<job::Object> Dialogs::object(Purpose purpose, const job::Object& object,

@@ -35,7 +35,7 @@ class Asking {
                                       int most) = 0;
     virtual std::optional<int> choice(const QString& title, const QString& label, const QStringList& of) = 0;
     virtual std::optional<QString> text(const QString& title, const QString& label, const QString& usual) = 0;
-    virtual std::optional<job::DrawerSize> drawer_size(job::DisplayUnits units) = 0;
+    virtual std::optional<job::DrawerSize> drawer_size(const FormContext& context) = 0;
 
     /// Forms: each is given a value and gives the filled in one back; nothing where the maker took it back.
     enum class Purpose { add, change };
@@ -72,7 +72,7 @@ class Dialogs final : public Asking {
                               int most) override;
     std::optional<int> choice(const QString& title, const QString& label, const QStringList& of) override;
     std::optional<QString> text(const QString& title, const QString& label, const QString& usual) override;
-    std::optional<job::DrawerSize> drawer_size(job::DisplayUnits units) override;
+    std::optional<job::DrawerSize> drawer_size(const FormContext& context) override;
     std::optional<job::Object> object(Purpose purpose, const job::Object& object,
                                       const FormContext& context) override;
     std::optional<job::Drawer> drawer(Purpose purpose, const job::Drawer& drawer,

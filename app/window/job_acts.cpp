@@ -62,7 +62,7 @@ JobActs::JobActs(const Desk& desk, Autosave& autosave, Actions& actions, QObject
 
 void JobActs::make_new() {
     if (!may_leave()) return;
-    const auto size = desk_.asking.drawer_size(desk_.document.job().display_units);
+    const auto size = desk_.asking.drawer_size(form_context(desk_.document.job()));
     if (!size) return;
     auto job = job::new_job(*size);
     job.display_units = desk_.document.job().display_units;

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/say.h"
 
-#include "base/length.h"
 #include "base/number.h"
 #include "base/units.h"
 
@@ -10,6 +9,16 @@
 namespace drawercast::plan {
 
 namespace {
+
+bool metric(job::DisplayUnits units) { return units == job::DisplayUnits::mm; }
+
+/// `digits` significant ones, but never fewer than the whole number needs.
+std::string figures(double value, int digits) {
+    if (value != 0 && std::abs(value) >= std::pow(10, digits)) return fixed(value, 0);
+    return rounded_text(value, digits);
+}
+
+} // namespace
 
 LengthUnit length_unit(job::DisplayUnits units) {
     switch (units) {
@@ -22,16 +31,6 @@ LengthUnit length_unit(job::DisplayUnits units) {
     }
     return LengthUnit::mm;
 }
-
-bool metric(job::DisplayUnits units) { return units == job::DisplayUnits::mm; }
-
-/// `digits` significant ones, but never fewer than the whole number needs.
-std::string figures(double value, int digits) {
-    if (value != 0 && std::abs(value) >= std::pow(10, digits)) return fixed(value, 0);
-    return rounded_text(value, digits);
-}
-
-} // namespace
 
 std::string fixed(double value, int decimals) {
     const double scale = std::pow(10, decimals);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/length.h"
 #include "job/job.h"
 
 #include <string>
@@ -8,6 +9,9 @@
 /// Quantities in words, in the units the job is shown in. Millimeters go with SI, both inch units with US
 /// customary.
 namespace drawercast::plan {
+
+/// How lengths are shown and what a bare typed one is in.
+LengthUnit length_unit(job::DisplayUnits units);
 
 std::string say_length(double mm, job::DisplayUnits units);           ///< "6.2 mm", "0.244 in", "1/4 in"
 std::string say_length_bare(double mm, job::DisplayUnits units);      ///< the same without the unit

@@ -50,7 +50,7 @@ class Scripted final : public app::Asking {
     std::optional<QString> text(const QString&, const QString&, const QString& usual) override {
         return ++asked, usual;
     }
-    std::optional<job::DrawerSize> drawer_size(job::DisplayUnits) override {
+    std::optional<job::DrawerSize> drawer_size(const app::FormContext&) override {
         return ++asked, job::DrawerSize{};
     }
     std::optional<job::Object> object(Purpose, const job::Object& given, const app::FormContext&) override {
