@@ -6,9 +6,6 @@
 namespace drawercast::casting {
 namespace {
 
-constexpr double least_left_ml = 40;
-constexpr double share_left = 0.04;
-
 Batches split(const BatchesIn& in, int count) {
     const double each_ml = in.liquid_ml / count;
     Batches out;

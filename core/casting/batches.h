@@ -7,6 +7,10 @@
 
 namespace drawercast::casting {
 
+/// What stays in each bucket where the shop does not say: the greater of the two (common practice).
+inline constexpr double least_left_ml = 40;
+inline constexpr double share_left = 0.04; ///< of the batch
+
 struct BatchesIn {
     double liquid_ml = 0;     ///< over all batches, with the reserve for squeeze-out
     double pour_window_s = 0; ///< pot life − mixing, today

@@ -9,9 +9,6 @@
 namespace drawercast::casting {
 namespace {
 
-constexpr int start_percent_by_label = 20; // common practice
-constexpr int start_percent_by_cup = 15;
-
 double poured_ml(double overpack, double net_mm3, double expansion) {
     return (1 + overpack) * net_mm3 / expansion / 1000;
 }
@@ -30,15 +27,6 @@ bool hard_if_high(const DoseIn& in, double ml) {
     const double fill =
         in.profile.expansion_high * 1000 * ml / shallowest_mm3(in.net_mm3, in.insert_area_mm2);
     return fill > hard_fill;
-}
-
-double overpack_of(const DoseIn& in) {
-    if (in.foam->overpack) return *in.foam->overpack;
-    int percent = in.profile.by_cup ? start_percent_by_cup : start_percent_by_label;
-    for (;; ++percent) {
-        const double ml = poured_ml(percent / 100.0, in.net_mm3, in.profile.expansion);
-        if (!short_if_low(in, ml) || all_liquid(in, ml)) return percent / 100.0;
-    }
 }
 
 Problem refused(std::string what, std::string fix) {
@@ -72,12 +60,20 @@ Expected<Batches> split(const DoseIn& in, double liquid_ml) {
 
 } // namespace
 
+double automatic_overpack(const DoseIn& in) {
+    int percent = in.profile.by_cup ? start_percent_by_cup : start_percent_by_label;
+    for (;; ++percent) {
+        const double ml = poured_ml(percent / 100.0, in.net_mm3, in.profile.expansion);
+        if (!short_if_low(in, ml) || all_liquid(in, ml)) return percent / 100.0;
+    }
+}
+
 Expected<Dose> dose_of(const DoseIn& in) {
     if (!(in.net_mm3 > 0))
         return refused("the pockets leave no room for foam", "move, shrink or remove pockets");
     Dose dose;
     dose.overpack_auto = !in.foam->overpack;
-    dose.overpack = overpack_of(in);
+    dose.overpack = in.foam->overpack ? *in.foam->overpack : automatic_overpack(in);
     if (dose.overpack < 0)
         return refused("the overpack is below 0, so the mold would not fill", "raise the overpack");
     dose.expansion = in.profile.expansion;

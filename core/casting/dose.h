@@ -9,6 +9,8 @@
 namespace drawercast::casting {
 
 inline constexpr double squeeze_out_share = 0.10; ///< of the overpack: the most that may leave through vents
+inline constexpr int start_percent_by_label = 20; ///< least automatic overpack (common practice)
+inline constexpr int start_percent_by_cup = 15;
 
 struct DoseIn {
     Profile profile;
@@ -25,5 +27,8 @@ struct DoseIn {
 /// overpack passes both and the dose says so. Refused ("dose-refused") where the liquid alone fills the mold,
 /// at the high end of the band included, where the overpack is below 0, and where no number of batches fits.
 Expected<Dose> dose_of(const DoseIn& in);
+
+/// The overpack that dose_of takes where none is set, set or not; 0.15 = 15 %.
+double automatic_overpack(const DoseIn& in);
 
 } // namespace drawercast::casting

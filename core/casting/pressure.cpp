@@ -4,12 +4,6 @@
 #include <algorithm>
 
 namespace drawercast::casting {
-namespace {
-
-constexpr double further_hotter_k = 10;
-
-} // namespace
-
 Pressure pressure_of(const PressureIn& in) {
     GasIn worst = gas_of(in.mold);
     worst.expansion = in.band.high.expansion;

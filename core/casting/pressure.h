@@ -5,6 +5,8 @@
 
 namespace drawercast::casting {
 
+inline constexpr double further_hotter_k = 10; ///< of the high end that is built for (our guess)
+
 struct PressureIn {
     BandIn mold;
     Band band; ///< band_of(mold)

@@ -89,6 +89,11 @@ Job in_units(Job job, DisplayUnits units) {
     return job;
 }
 
+Job with_overpack(Job job, std::optional<double> overpack) {
+    job.foam.edit([&](Foam& foam) { foam.overpack = overpack; });
+    return job;
+}
+
 Job next_revision(Job job) {
     ++job.revision;
     return job;

@@ -4,6 +4,7 @@
 #include "job/job.h"
 #include "shape/vec.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -34,6 +35,8 @@ Job placed(Job job, const std::string& drawer, const std::string& object, const 
 /// where more are placed than there were.
 Job duplicated(Job job, const Subjects& which, shape::Vec by, Subjects* made = nullptr);
 Job with_notch(Job job, const std::string& subject, const Notch& notch);
+/// The notch of that number put another way; unchanged where there is none.
+Job with_notch_changed(Job job, const std::string& subject, std::size_t index, const Notch& notch);
 Job without_notch(Job job, const std::string& subject, std::size_t index);
 /// To another drawer, at the same place in it.
 Job moved_to_drawer(Job job, const Subjects& which, const std::string& drawer);
@@ -52,6 +55,7 @@ Job without_drawer(Job job, const std::string& id); ///< and its pockets; its lo
 Job with_left_as_is(Job job, LeftAsIs left); ///< sorted subjects; replaces the same drawer, code, subjects
 Job without_left_as_is(Job job, const LeftAsIs& left);
 Job in_units(Job job, DisplayUnits units);
+Job with_overpack(Job job, std::optional<double> overpack); ///< of the foam; null: automatic
 Job next_revision(Job job);
 
 /// Where a pocket stands: its drawer and itself; null where it does not.

@@ -50,6 +50,9 @@ TEST(Dose, automatic_overpack_starts_from_practice_and_rises_by_whole_percents) 
         const Dose dose = *dose_of(in);
         EXPECT_DOUBLE_EQ(dose.overpack, row.overpack) << row.name;
         EXPECT_TRUE(dose.overpack_auto);
+        job::Foam by_hand = row.foam;
+        by_hand.overpack = 0.5;
+        EXPECT_DOUBLE_EQ(automatic_overpack(dose_in(by_hand, row.net_mm3)), row.overpack) << row.name;
         EXPECT_GE(band_of(band_in(in)).low.fill, flow_index) << row.name;
         if (row.overpack <= (dose.by_cup ? 0.15 : 0.20)) continue;
         job::Foam less = row.foam; // one percent less is short

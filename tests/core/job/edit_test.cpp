@@ -54,6 +54,7 @@ TEST(Edit, there_and_back_is_the_same_job) {
         const Notch notch{shape::Capsule{50, 28}, {{0, 20}, 0}, 10, {}};
         EXPECT_EQ(without_notch(with_notch(job, "i1#1", notch), "i1#1", 0), job);
         EXPECT_EQ(in_units(in_units(job, DisplayUnits::inch_32), job.display_units), job);
+        EXPECT_EQ(with_overpack(with_overpack(job, 0.3), job.foam->overpack), job);
     }
 }
 
