@@ -70,6 +70,17 @@ struct Closure {
     bool operator==(const Closure&) const = default;
 };
 
+struct Tube { ///< for round blocks
+    std::string name;
+    double outside_mm = 50; ///< diameter
+    double wall_mm = 1.8;
+    double length_mm = 2000;
+    double price = 0;
+    int at_hand = 0;
+    Unknowns unknown;
+    bool operator==(const Tube&) const = default;
+};
+
 struct Shop {
     double temperature_c = 23;
     double altitude_m = 0;
@@ -90,6 +101,7 @@ struct Shop {
     std::vector<Board> boards;         ///< empty: the built-in catalog
     std::vector<Stiffener> stiffeners; ///< empty: the built-in catalog
     std::vector<Closure> closures;     ///< empty: the built-in catalog
+    std::vector<Tube> tubes;           ///< empty: the usual drain pipes
     Unknowns unknown;
     bool operator==(const Shop&) const = default;
 };
@@ -173,6 +185,7 @@ struct Mold {
     std::optional<StiffenerChoice> stiffeners;
     double vent_spacing_mm = 150;
     double pressure_factor = 1.5;
+    bool share_walls = false; ///< drawers are cast one after the other, and equal walls serve them all
     Unknowns unknown;
     bool operator==(const Mold&) const = default;
 };
@@ -305,6 +318,25 @@ struct LeftAsIs { ///< a look the maker accepts, until its figure gets worse tha
     bool operator==(const LeftAsIs&) const = default;
 };
 
+struct BuiltBlock {     ///< one body of a block that came out other than planned
+    std::string pocket; ///< "i1#1"
+    int body = 1;       ///< levels in order (each cylinder of a lying round), then notches; from 1
+    std::optional<double> height_mm; ///< over the board, sealed; null: as planned
+    double grown_mm = 0;             ///< wider than planned on each side; < 0: narrower
+    Unknowns unknown = {};
+    bool operator==(const BuiltBlock&) const = default;
+};
+struct AsBuilt { ///< a mold measured before the pour; mold sizes
+    std::string drawer;
+    std::optional<double> width_mm; ///< inside the box, left to right; null: as planned
+    std::optional<double> depth_mm; ///< inside the box, front to back
+    std::vector<double> walls_mm;   ///< heights over the board, wherever read; none: as planned
+    std::vector<BuiltBlock> blocks;
+    std::string note;
+    Unknowns unknown;
+    bool operator==(const AsBuilt&) const = default;
+};
+
 struct Job {
     std::string title;
     int revision = 1;
@@ -317,8 +349,8 @@ struct Job {
     std::vector<Shared<Object>> objects;
     std::vector<Shared<Drawer>> drawers;
     std::vector<LeftAsIs> left_as_is;
-    std::string as_built = "[]"; ///< lists this version only carries along, as JSON text
-    std::string casts = "[]";
+    std::vector<AsBuilt> as_built;
+    std::string casts = "[]"; ///< lists this version only carries along, as JSON text
     std::string log = "[]";
     Unknowns unknown;
     bool operator==(const Job&) const = default;

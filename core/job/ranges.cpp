@@ -14,6 +14,12 @@ namespace {
 // path.
 constexpr auto table = [] {
     std::array rows{
+        Range{"/as_built/*/blocks/*/body", 1, 100, false, true},
+        Range{"/as_built/*/blocks/*/grown_mm", -100, 100},
+        Range{"/as_built/*/blocks/*/height_mm", 0.1, 2000},
+        Range{"/as_built/*/depth_mm", 10, 10000},
+        Range{"/as_built/*/walls_mm", 1, 2000},
+        Range{"/as_built/*/width_mm", 10, 10000},
         Range{"/drawers/*/clear_height_mm", 1, 2000},
         Range{"/drawers/*/gap_mm", -3, 10},
         Range{"/drawers/*/insert_mm", 5, 500},
@@ -117,6 +123,11 @@ constexpr auto table = [] {
         Range{"/shop/stiffeners/*/section_mm", 1, 1000},
         Range{"/shop/stir_room", 0, 100},
         Range{"/shop/temperature_c", -20, 60},
+        Range{"/shop/tubes/*/at_hand", 0, 100000, false, true},
+        Range{"/shop/tubes/*/length_mm", 1, 20000},
+        Range{"/shop/tubes/*/outside_mm", 1, 1000},
+        Range{"/shop/tubes/*/price", 0, 1e7},
+        Range{"/shop/tubes/*/wall_mm", 0.1, 100},
     };
     return rows;
 }();

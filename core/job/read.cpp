@@ -15,6 +15,7 @@ namespace {
 constexpr std::size_t most_objects = 5000;
 constexpr std::size_t most_drawers = 500;
 constexpr std::size_t most_left_as_is = 100000;
+constexpr std::size_t most_as_built = 1000;
 
 /// Whether this is a job of a version that can be read; nothing else is looked at before.
 std::optional<Problem> refused(const JsonValue& root) {
@@ -67,7 +68,8 @@ Job read_all(Reading& reading, const JsonTree& tree) {
     });
     fields.list("left_as_is", most_left_as_is,
                 [&](JsonValue item) { job.left_as_is.push_back(read_left_as_is(reading, item)); });
-    fields.kept("as_built", job.as_built);
+    fields.list("as_built", most_as_built,
+                [&](JsonValue item) { job.as_built.push_back(read_as_built(reading, item)); });
     fields.kept("casts", job.casts);
     fields.kept("log", job.log);
     job.unknown = fields.rest();

@@ -96,6 +96,7 @@ Foam read_foam(Reading& reading, JsonValue at) {
 Mold read_mold(Reading& reading, JsonValue at) {
     Mold mold;
     Fields fields(reading, at, "/mold");
+    fields.flag("share_walls", mold.share_walls);
     fields.length("fillet_mm", mold.fillet_mm);
     fields.length("film_mm", mold.film_mm);
     fields.word("corner", mold.corner, corner_words());

@@ -11,12 +11,14 @@ namespace drawercast::job {
 Board read_board(Reading& reading, JsonValue at);
 Stiffener read_stiffener(Reading& reading, JsonValue at);
 Closure read_closure(Reading& reading, JsonValue at);
+Tube read_tube(Reading& reading, JsonValue at);
 Shop read_shop(Reading& reading, JsonValue at);
 Foam read_foam(Reading& reading, JsonValue at);
 Mold read_mold(Reading& reading, JsonValue at);
 Minimums read_minimums(Reading& reading, JsonValue at);
 Object read_object(Reading& reading, JsonValue at);
 Drawer read_drawer(Reading& reading, JsonValue at);
+AsBuilt read_as_built(Reading& reading, JsonValue at);
 LeftAsIs read_left_as_is(Reading& reading, JsonValue at);
 
 } // namespace drawercast::job

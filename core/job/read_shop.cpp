@@ -61,6 +61,20 @@ Closure read_closure(Reading& reading, JsonValue at) {
     return closure;
 }
 
+Tube read_tube(Reading& reading, JsonValue at) {
+    Tube tube;
+    Fields fields(reading, at, "/shop/tubes/*");
+    fields.require("name");
+    fields.text("name", tube.name);
+    fields.length("outside_mm", tube.outside_mm);
+    fields.length("wall_mm", tube.wall_mm);
+    fields.length("length_mm", tube.length_mm);
+    fields.number("price", tube.price);
+    fields.whole("at_hand", tube.at_hand);
+    tube.unknown = fields.rest();
+    return tube;
+}
+
 Shop read_shop(Reading& reading, JsonValue at) {
     Shop shop;
     Fields fields(reading, at, "/shop");
@@ -86,6 +100,8 @@ Shop read_shop(Reading& reading, JsonValue at) {
                 [&](JsonValue item) { shop.stiffeners.push_back(read_stiffener(reading, item)); });
     fields.list("closures", most_entries,
                 [&](JsonValue item) { shop.closures.push_back(read_closure(reading, item)); });
+    fields.list("tubes", most_entries,
+                [&](JsonValue item) { shop.tubes.push_back(read_tube(reading, item)); });
     shop.unknown = fields.rest();
     return shop;
 }

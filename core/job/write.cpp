@@ -102,6 +102,18 @@ void closure(JsonLines& out, const Closure& closure) {
     out.end_object();
 }
 
+void tube(JsonLines& out, const Tube& tube) {
+    out.begin_object(Width::narrow);
+    out.member("name", tube.name);
+    out.member("outside_mm", tube.outside_mm);
+    out.member("wall_mm", tube.wall_mm);
+    out.member("length_mm", tube.length_mm);
+    out.member("price", tube.price);
+    out.member_whole("at_hand", tube.at_hand);
+    out.rest(tube.unknown);
+    out.end_object();
+}
+
 void shop(JsonLines& out, const Shop& shop) {
     out.key("shop");
     out.begin_object(Width::wide);
@@ -127,6 +139,7 @@ void shop(JsonLines& out, const Shop& shop) {
     list(out, "boards", shop.boards, board);
     list(out, "stiffeners", shop.stiffeners, stiffener);
     list(out, "closures", shop.closures, closure);
+    if (!shop.tubes.empty()) list(out, "tubes", shop.tubes, tube);
     out.rest(shop.unknown);
     out.end_object();
 }
@@ -214,6 +227,7 @@ void mold(JsonLines& out, const Mold& mold) {
     stiffener_choice(out, mold.stiffeners);
     out.member("vent_spacing_mm", mold.vent_spacing_mm);
     out.member("pressure_factor", mold.pressure_factor);
+    if (mold.share_walls) out.member_flag("share_walls", mold.share_walls);
     out.rest(mold.unknown);
     out.end_object();
 }
@@ -362,6 +376,31 @@ void left_as_is(JsonLines& out, const LeftAsIs& left) {
     out.end_object();
 }
 
+void built_block(JsonLines& out, const BuiltBlock& block) {
+    out.begin_object(Width::narrow);
+    out.member("pocket", block.pocket);
+    out.member_whole("body", block.body);
+    out.maybe("height_mm", block.height_mm);
+    out.member("grown_mm", block.grown_mm);
+    out.rest(block.unknown);
+    out.end_object();
+}
+
+void as_built(JsonLines& out, const AsBuilt& built) {
+    out.begin_object(Width::wide);
+    out.member("drawer", built.drawer);
+    out.maybe("width_mm", built.width_mm);
+    out.maybe("depth_mm", built.depth_mm);
+    out.key("walls_mm");
+    out.begin_list(Width::narrow);
+    for (const double height : built.walls_mm) out.number(height);
+    out.end_list();
+    list(out, "blocks", built.blocks, built_block);
+    out.member("note", built.note);
+    out.rest(built.unknown);
+    out.end_object();
+}
+
 } // namespace
 
 std::string write_job(const Job& job) {
@@ -381,7 +420,7 @@ std::string write_job(const Job& job) {
     list(out, "objects", job.objects, [](JsonLines& to, const auto& item) { object(to, *item); });
     list(out, "drawers", job.drawers, [](JsonLines& to, const auto& item) { drawer(to, *item); });
     list(out, "left_as_is", job.left_as_is, left_as_is);
-    out.key("as_built"), out.raw(job.as_built);
+    list(out, "as_built", job.as_built, as_built);
     out.key("casts"), out.raw(job.casts);
     out.key("log"), out.raw(job.log);
     out.rest(job.unknown);

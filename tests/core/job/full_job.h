@@ -25,7 +25,10 @@ inline Job full_job() {
         shop.closures[0].capacity_n = 900;
         shop.closures[0].seconds = 3;
         shop.closures[0].at_hand = 100;
+        shop.tubes = {Tube{}};
     });
+    job.mold.share_walls = true;
+    job.as_built = {AsBuilt{"d1", 480, 360, {60, 60.2}, {BuiltBlock{"i1#1", 1, 45, 0.3}}, "measured", {}}};
     job.foam.edit([](Foam& foam) {
         foam.overpack = 0.2;
         foam.activation_kj_mol = 40;
@@ -103,7 +106,8 @@ inline std::string place_of_range(std::string_view path) {
     if (path == "/objects/*/levels/*/axis_mm") return "/objects/0/levels/2/axis_mm";
     std::string place(path);
     for (auto star = place.find('*'); star != std::string::npos; star = place.find('*')) place[star] = '0';
-    const bool list = place == "/shop/drills_mm" || place.find("/sheet_mm") != std::string::npos ||
+    const bool list = place == "/shop/drills_mm" || place == "/as_built/0/walls_mm" ||
+                      place.find("/sheet_mm") != std::string::npos ||
                       place.find("/section_mm") != std::string::npos;
     return list ? place + "/0" : place;
 }

@@ -134,6 +134,7 @@ class RandomJob {
         if (pick(0, 1)) shop.boards = builtin_boards();
         if (pick(0, 1)) shop.stiffeners = builtin_stiffeners();
         if (pick(0, 1)) shop.closures = builtin_closures();
+        if (pick(0, 1)) shop.tubes = {Tube{"a tube", length(20, 120), 1.8, 2000, 3, pick(0, 4), unknowns()}};
         shop.unknown = unknowns();
         return shop;
     }

@@ -123,6 +123,9 @@ TEST_F(Schema, names_every_key_that_is_written_in_the_order_it_is_written) {
         {"/shop/boards/*", "/$defs/board"},
         {"/shop/stiffeners/*", "/$defs/stiffener"},
         {"/shop/closures/*", "/$defs/closure"},
+        {"/shop/tubes/*", "/$defs/tube"},
+        {"/as_built/*", "/$defs/as_built"},
+        {"/as_built/*/blocks/*", "/$defs/built_block"},
         {"/foam", "/$defs/foam"},
         {"/foam/kits/*", "/$defs/kit"},
         {"/foam/cup", "/$defs/cup"},
@@ -170,6 +173,7 @@ TEST_F(Schema, states_the_defaults_that_keys_left_out_take) {
         shop.boards = {Board{}};
         shop.stiffeners = {Stiffener{}};
         shop.closures = {Closure{}};
+        shop.tubes = {Tube{}};
     });
     job.foam.edit([](Foam& foam) {
         foam.kits = {Kit{}};
@@ -182,6 +186,8 @@ TEST_F(Schema, states_the_defaults_that_keys_left_out_take) {
     drawer.pockets[0].notches = {Notch{}};
     job.drawers = {Shared<Drawer>(Drawer{}), Shared<Drawer>(drawer)};
     job.left_as_is = {LeftAsIs{}};
+    job.as_built = {AsBuilt{}};
+    job.as_built[0].blocks = {BuiltBlock{}};
     Job set = job; // what is set by the maker, at its default
     set.mold.stiffeners = StiffenerChoice{};
     set.drawers[1].edit([](Drawer& d) { d.vents = Vents{{KeptVent{}}, true, {}}; });
@@ -193,6 +199,9 @@ TEST_F(Schema, states_the_defaults_that_keys_left_out_take) {
         {0, "/shop/boards/*", "board"},
         {0, "/shop/stiffeners/*", "stiffener"},
         {0, "/shop/closures/*", "closure"},
+        {0, "/shop/tubes/*", "tube"},
+        {0, "/as_built/*", "as_built"},
+        {0, "/as_built/*/blocks/*", "built_block"},
         {0, "/foam", "foam"},
         {0, "/foam/kits/*", "kit"},
         {0, "/foam/cup", "cup"},
