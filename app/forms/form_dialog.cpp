@@ -6,13 +6,13 @@
 #include "theme/theme_of.h"
 
 #include <QDialogButtonBox>
-#include <QGuiApplication>
 #include <QHBoxLayout>
 #include <QPushButton>
 #include <QScreen>
 #include <QScrollArea>
 #include <QStackedWidget>
 #include <QTabWidget>
+#include <QTimer>
 #include <QToolButton>
 #include <QVBoxLayout>
 
@@ -60,10 +60,17 @@ FormDialog::FormDialog(const QString& title, const QString& take_words, const Fo
 
 void FormDialog::set_body(QWidget* body) {
     view_->setWidget(body);
+    resize(0, 0);
     refresh();
-    const QSize wanted = body->sizeHint() + QSize(16, to_mend_->sizeHint().height() + 40);
-    const auto* screen = QGuiApplication::primaryScreen();
-    resize(screen ? wanted.boundedTo(screen->availableSize() * most_of_screen) : wanted);
+    make_room();
+}
+
+/// As large as the body wants to be while the screen allows it; never smaller than the maker left it.
+void FormDialog::make_room() {
+    const QSize wanted = view_->widget()->sizeHint() + QSize(16, to_mend_->sizeHint().height() + 40);
+    const auto* screen = this->screen();
+    const QSize most = screen ? screen->availableSize() * most_of_screen : wanted;
+    resize(size().expandedTo(wanted.boundedTo(most)));
 }
 
 void FormDialog::refresh() {
@@ -79,6 +86,7 @@ void FormDialog::refresh() {
     to_mend_->setText(words);
     to_mend_->setToolTip(words);
     to_mend_->setVisible(!words.isEmpty());
+    QTimer::singleShot(0, this, &FormDialog::make_room); // once what came or went is laid out
 }
 
 void FormDialog::go_to_problem() {

@@ -32,6 +32,7 @@ class FormDialog : public QDialog {
 
   private:
     void go_to_problem();
+    void make_room();
 
     FormContext context_;
     FieldProblems problems_;

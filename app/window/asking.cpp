@@ -56,7 +56,7 @@ std::optional<QString> Dialogs::folder(const QString& title) {
 }
 
 Asking::Unsaved Dialogs::about_unsaved(const QString& name) {
-    QMessageBox box(QMessageBox::Question, tr("Save the work?"),
+    QMessageBox box(QMessageBox::NoIcon, tr("Save the work?"),
                     tr("“%1” has changes that are not saved.").arg(name), QMessageBox::NoButton, parent_);
     auto* save = box.addButton(tr("&Save"), QMessageBox::AcceptRole);
     auto* discard = box.addButton(tr("&Don’t save"), QMessageBox::DestructiveRole);
@@ -68,7 +68,8 @@ Asking::Unsaved Dialogs::about_unsaved(const QString& name) {
 }
 
 bool Dialogs::yes(const QString& title, const QString& question) {
-    return QMessageBox::question(parent_, title, question) == QMessageBox::Yes;
+    QMessageBox box(QMessageBox::NoIcon, title, question, QMessageBox::Yes | QMessageBox::No, parent_);
+    return box.exec() == QMessageBox::Yes;
 }
 
 std::optional<int> Dialogs::number(const QString& title, const QString& label, int usual, int least,
