@@ -13,113 +13,125 @@ namespace {
 
 using shape::Vec;
 
-/// Basins of width: grown from the widest cells down; two that meet stay apart where the meeting place is a
-/// neck to both, else become one.
-class Basins {
+/// Stretches of open board of one width, taken together from the narrowest up: one that lies between two
+/// wider ones stays a channel of its own where it is a neck to both, any other becomes part of what it leads
+/// to.
+class Stretches {
   public:
-    Basins(const Cells& cells, const Values& widths)
-        : cells_(cells), widths_(widths), basin_(cells.mesh.size(), -1) {}
+    Stretches(const Cells& cells, const Values& widths)
+        : cells_(cells), widths_(widths), stretch_(cells.mesh.size(), -1) {}
 
-    std::vector<int> grow() {
-        std::vector<std::size_t> order;
-        for_each_cell(cells_.mesh, [&](std::size_t cell) {
-            if (cells_.open(cell) && cells_.channel[cell]) order.push_back(cell);
-        });
+    /// The number of each cell's channel: any, but the same all over a channel.
+    std::vector<int> join() {
+        cut();
+        std::vector<int> order(all_.size());
+        std::iota(order.begin(), order.end(), 0);
         std::stable_sort(order.begin(), order.end(),
-                         [&](std::size_t a, std::size_t b) { return widths_[a] > widths_[b]; });
-        // Cells as wide as each other are taken up from where they touch what is there, so that a neck is cut
-        // in its middle.
-        for (std::size_t from = 0; from < order.size();) {
-            std::size_t to = from;
-            while (to < order.size() && widths_[order[to]] > widths_[order[from]] * (1 - same_width)) ++to;
-            flood({order.begin() + static_cast<std::ptrdiff_t>(from),
-                   order.begin() + static_cast<std::ptrdiff_t>(to)});
-            from = to;
-        }
-        for_each_cell(cells_.mesh, [&](std::size_t cell) {
-            if (basin_[cell] >= 0) basin_[cell] = root(basin_[cell]);
-        });
-        return std::move(basin_);
+                         [&](int a, int b) { return at(a).width_mm < at(b).width_mm; });
+        for (const int stretch : order)
+            if (const int into = leads_to(stretch); into >= 0) merge(stretch, into);
+        return std::move(stretch_);
     }
 
   private:
+    struct Stretch {
+        double width_mm = 0;
+        std::vector<std::size_t> cells;
+    };
+    struct Side { ///< of a stretch: where it opens into wider ones
+        double width_mm = 0;
+        int into = -1;
+    };
     static constexpr double same_width = 0.01;
+    static constexpr double real_stretch = 0.5; ///< of its width's square: less is a crevice at a mouth
 
-    int root(int basin) const {
-        while (parent_[static_cast<std::size_t>(basin)] != basin)
-            basin = parent_[static_cast<std::size_t>(basin)];
-        return basin;
-    }
+    Stretch& at(int i) { return all_[static_cast<std::size_t>(i)]; }
+    bool board(std::size_t cell) const { return cells_.open(cell) && cells_.channel[cell]; }
 
-    void flood(const std::vector<std::size_t>& level) {
-        for (const std::size_t cell : level) pending(cell) = 1;
-        std::vector<std::size_t> front;
-        for (const std::size_t cell : level)
-            if (touches_basin(cell)) front.push_back(cell);
-        spread(std::move(front));
-        for (const std::size_t seed : level)
-            if (pending(seed)) start_basin(seed), spread({seed});
-        for (const std::size_t cell : level) meet(cell);
-    }
-
-    char& pending(std::size_t cell) {
-        if (pending_.empty()) pending_.assign(cells_.mesh.size(), 0);
-        return pending_[cell];
-    }
-    bool touches_basin(std::size_t cell) const {
-        const auto around = neighbors(cells_.mesh, cell);
-        return std::any_of(around.begin(), around.end(), [&](std::size_t next) { return basin_[next] >= 0; });
-    }
-    void start_basin(std::size_t cell) {
-        basin_[cell] = static_cast<int>(parent_.size());
-        parent_.push_back(basin_[cell]);
-        widest_.push_back(widths_[cell]);
-        pending(cell) = 0;
+    void cut() {
+        for_each_cell(cells_.mesh, [&](std::size_t seed) {
+            if (stretch_[seed] >= 0 || !board(seed)) return;
+            const int number = static_cast<int>(all_.size());
+            all_.push_back({widths_[seed], {seed}});
+            stretch_[seed] = number;
+            for (std::size_t i = 0; i < at(number).cells.size(); ++i)
+                for (const std::size_t next : neighbors(cells_.mesh, at(number).cells[i])) {
+                    if (stretch_[next] >= 0 || !board(next)) continue;
+                    if (std::abs(widths_[next] - widths_[seed]) > same_width * widths_[seed]) continue;
+                    stretch_[next] = number;
+                    at(number).cells.push_back(next);
+                }
+        });
     }
 
-    /// Breadth first, so that what several basins reach is shared evenly.
-    void spread(std::vector<std::size_t> front) {
-        while (!front.empty()) {
-            std::vector<std::size_t> next_front;
-            for (const std::size_t cell : front) {
-                if (basin_[cell] < 0) take_in(cell);
+    /// The stretch that this one is to become part of; −1: it stays.
+    int leads_to(int stretch) {
+        std::vector<Side> sides = sides_of(stretch);
+        if (sides.empty()) return -1;
+        std::stable_sort(sides.begin(), sides.end(), [](Side a, Side b) { return a.width_mm > b.width_mm; });
+        if (sides.size() > 1 && at(stretch).width_mm < neck_share * sides[1].width_mm) return -1;
+        return sides.back().into;
+    }
+
+    /// Wider cells around the stretch, in groups that touch each other.
+    std::vector<Side> sides_of(int stretch) {
+        std::vector<std::size_t> around;
+        for (const std::size_t cell : at(stretch).cells)
+            for (const std::size_t next : neighbors(cells_.mesh, cell))
+                if (stretch_[next] >= 0 && at(stretch_[next]).width_mm > at(stretch).width_mm)
+                    around.push_back(next);
+        std::sort(around.begin(), around.end());
+        around.erase(std::unique(around.begin(), around.end()), around.end());
+        std::vector<Side> sides;
+        std::vector<char> seen(around.size(), 0);
+        for (std::size_t seed = 0; seed < around.size(); ++seed) {
+            if (seen[seed]) continue;
+            seen[seed] = 1;
+            Side side;
+            std::vector<std::size_t> group{seed};
+            for (std::size_t i = 0; i < group.size(); ++i) {
+                const std::size_t cell = around[group[i]];
+                const double width = width_beyond(stretch_[cell]);
+                if (width > side.width_mm) side = {width, stretch_[cell]};
+                for (std::size_t k = 0; k < around.size(); ++k)
+                    if (!seen[k] && touch(cell, around[k])) seen[k] = 1, group.push_back(k);
+            }
+            sides.push_back(side);
+        }
+        return sides;
+    }
+    bool touch(std::size_t a, std::size_t b) const {
+        const Mesh& mesh = cells_.mesh;
+        return std::abs(mesh.column_of(a) - mesh.column_of(b)) <= 1 &&
+               std::abs(mesh.row_of(a) - mesh.row_of(b)) <= 1;
+    }
+
+    /// Up through crevices to the first real stretch.
+    double width_beyond(int stretch) {
+        for (;;) {
+            const double width = at(stretch).width_mm;
+            const double area = static_cast<double>(at(stretch).cells.size()) * cells_.mesh.cell_mm2();
+            if (area >= real_stretch * width * width) return width;
+            int widest = stretch;
+            for (const std::size_t cell : at(stretch).cells)
                 for (const std::size_t next : neighbors(cells_.mesh, cell))
-                    if (pending(next) == 1 && basin_[next] < 0) pending(next) = 2, next_front.push_back(next);
-            }
-            front = std::move(next_front);
+                    if (stretch_[next] >= 0 && at(stretch_[next]).width_mm > at(widest).width_mm)
+                        widest = stretch_[next];
+            if (widest == stretch) return width;
+            stretch = widest;
         }
-    }
-    void take_in(std::size_t cell) {
-        for (const std::size_t next : neighbors(cells_.mesh, cell))
-            if (basin_[next] >= 0) {
-                basin_[cell] = basin_[next];
-                break;
-            }
-        pending(cell) = 0;
     }
 
-    void meet(std::size_t cell) {
-        for (const std::size_t next : neighbors(cells_.mesh, cell)) {
-            if (basin_[next] < 0) continue;
-            const int a = root(basin_[cell]);
-            const int b = root(basin_[next]);
-            if (a == b) continue;
-            const double lesser =
-                std::min(widest_[static_cast<std::size_t>(a)], widest_[static_cast<std::size_t>(b)]);
-            if (std::min(widths_[cell], widths_[next]) < neck_share * lesser) continue;
-            const auto [low, high] = std::minmax(a, b);
-            parent_[static_cast<std::size_t>(high)] = low;
-            widest_[static_cast<std::size_t>(low)] =
-                std::max(widest_[static_cast<std::size_t>(low)], widest_[static_cast<std::size_t>(high)]);
-        }
+    void merge(int from, int into) {
+        for (const std::size_t cell : at(from).cells) stretch_[cell] = into;
+        at(into).cells.insert(at(into).cells.end(), at(from).cells.begin(), at(from).cells.end());
+        at(from).cells.clear();
     }
 
     const Cells& cells_;
     const Values& widths_;
-    std::vector<int> basin_;
-    std::vector<int> parent_;
-    Values widest_;
-    Marks pending_;
+    std::vector<int> stretch_;
+    std::vector<Stretch> all_;
 };
 
 void describe(const Cells& cells, const Values& widths, Channels& channels) {
@@ -148,15 +160,15 @@ void describe(const Cells& cells, const Values& widths, Channels& channels) {
 
 Channels channels_of(const Cells& cells, const Values& widths_mm) {
     Channels out;
-    const std::vector<int> basins = Basins(cells, widths_mm).grow();
+    const std::vector<int> stretches = Stretches(cells, widths_mm).join();
     const Joined boards =
         joined_cells(cells.mesh, [&](std::size_t cell) { return cells.open(cell) && cells.channel[cell]; });
     out.boards = boards.count;
     out.channel.assign(cells.mesh.size(), -1);
-    std::vector<int> number(cells.mesh.size(), -1); // of each basin
+    std::vector<int> number(cells.mesh.size(), -1); // of each stretch
     for_each_cell(cells.mesh, [&](std::size_t cell) {
-        if (basins[cell] < 0) return;
-        int& n = number[static_cast<std::size_t>(basins[cell])];
+        if (stretches[cell] < 0) return;
+        int& n = number[static_cast<std::size_t>(stretches[cell])];
         if (n < 0) {
             n = static_cast<int>(out.all.size());
             out.all.push_back({0, 0, {}, boards.piece[cell] - 1});
