@@ -25,6 +25,12 @@ double whole_turn_left(double degrees) {
 
 shape::Pose settled(const shape::Pose& pose) { return {grained_at(pose.at), whole_turn_left(pose.turn_deg)}; }
 
+Notch settled(Notch notch) {
+    notch.pose = settled(notch.pose);
+    notch.depth_mm = grained(notch.depth_mm);
+    return notch;
+}
+
 /// Which pockets an edit is about, asked of every pocket of a job.
 class Chosen {
   public:
@@ -123,10 +129,13 @@ Job duplicated(Job job, const Subjects& which, shape::Vec by, Subjects* made) {
 }
 
 Job with_notch(Job job, const std::string& subject, const Notch& notch) {
+    return changed(std::move(job), {subject},
+                   [&](Pocket& pocket) { pocket.notches.push_back(settled(notch)); });
+}
+
+Job with_notch_changed(Job job, const std::string& subject, std::size_t index, const Notch& notch) {
     return changed(std::move(job), {subject}, [&](Pocket& pocket) {
-        pocket.notches.push_back(notch);
-        pocket.notches.back().pose = settled(notch.pose);
-        pocket.notches.back().depth_mm = grained(notch.depth_mm);
+        if (index < pocket.notches.size()) pocket.notches[index] = settled(notch);
     });
 }
 
