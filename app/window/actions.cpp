@@ -88,6 +88,7 @@ const std::vector<ActionSpec>& action_specs() {
          [](const Situation& s) { return s.pockets > 0 && s.other_drawers; }},
 
         {"check.next", TEXT("Next &check"), "to-check", "F4", [](const Situation& s) { return s.checks; }},
+        {"check.mend", TEXT("&Ways to mend it"), "mend", "M", [](const Situation& s) { return s.check; }},
         {"check.leave", TEXT("Leave as &is"), "left-as-is", "Ctrl+L",
          [](const Situation& s) { return s.look; }},
         {"check.take_back", TEXT("Take &back"), "clear", "", [](const Situation& s) { return s.left_as_is; }},

@@ -23,6 +23,7 @@ struct Situation {
     bool notches = false; ///< the last chosen pocket has some
     bool can_undo = false;
     bool can_redo = false;
+    bool check = false;      ///< one of the drawer is chosen, not left as is
     bool look = false;       ///< the chosen check can be left as is
     bool left_as_is = false; ///< the chosen check was
     bool checks = false;     ///< there are some

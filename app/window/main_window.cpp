@@ -13,6 +13,7 @@
 #include "window/asking.h"
 #include "window/form_acts.h"
 #include "window/job_acts.h"
+#include "window/mend_acts.h"
 #include "window/place_acts.h"
 #include "window/sheet_area.h"
 #include "window/title_strip.h"
@@ -95,6 +96,7 @@ void MainWindow::assemble() {
     middle_->addWidget(welcome);
     checks_ = new ChecksPane(document_, selection_, this);
     foam_ = new FoamPane(document_, selection_, this);
+    checks_->add_action(actions_["check.mend"]);
     checks_->add_action(actions_["check.leave"]);
     checks_->add_action(actions_["check.take_back"]);
     auto* right = new theme::Splitter(Qt::Vertical, this);
@@ -128,6 +130,8 @@ void MainWindow::connect_parts() {
     place_acts_ = new PlaceActs(desk_, actions_, this);
     form_acts_ = new FormActs(desk_, actions_, this);
     auto& canvas = sheets_->canvas();
+    auto* mend_acts = new MendActs(desk_, actions_, this);
+    connect(mend_acts, &MendActs::said, this, &MainWindow::say);
     connect(form_acts_, &FormActs::said, this, &MainWindow::say);
     connect(job_acts_, &JobActs::said, this, &MainWindow::say);
     connect(job_acts_, &JobActs::quit_wanted, this, &QWidget::close);
@@ -227,6 +231,7 @@ Situation MainWindow::situation() const {
         const auto* now = checks_->model().check(index);
         const bool of_drawer = now != nullptr && !checks_->model().is_job_check(index);
         s.left_as_is = of_drawer && now->left_as_is;
+        s.check = of_drawer && !now->left_as_is;
         s.look = of_drawer && !now->left_as_is && now->severity == layout::Severity::look;
     }
     return s;

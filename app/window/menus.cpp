@@ -68,7 +68,7 @@ Menus fill_menu_bar(QMenuBar& bar, const Actions& actions) {
           "place.center_x", "place.center_y", "", "place.spread_x", "place.spread_y"});
     fill(*place, actions,
          {"place.walls_x", "place.walls_y", "", "place.row", "place.other_drawer", "", "place.notch",
-          "place.no_notch", "", "check.next", "check.leave", "check.take_back"});
+          "place.no_notch", "", "check.next", "check.mend", "check.leave", "check.take_back"});
 
     auto* view = bar.addMenu(tr("&View"));
     fill(*view, actions,
