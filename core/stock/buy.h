@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "stock/cut_list.h"
+
+#include <string>
+#include <vector>
+
+/// What is needed, what is at hand, what is left to buy.
+namespace drawercast::stock {
+
+enum class Goods { board, stiffener, tube, screw, closure };
+
+struct BuyLine {
+    Goods goods = Goods::board;
+    std::string name;
+    int needed = 0;
+    int at_hand = 0;
+    int buy = 0;
+    double price = 0; ///< of what is bought; 0: unknown
+    bool operator==(const BuyLine&) const = default;
+};
+
+struct ClosureUse {
+    job::Closure closure;
+    int count = 0;
+};
+
+struct BuyIn {
+    const CutList& cuts;
+    std::vector<ScrewUse> screws;     ///< of joints and blocks
+    std::vector<ClosureUse> closures; ///< of the plate
+    std::vector<job::Tube> tubes;
+};
+
+inline constexpr double spare_screws = 0.10; ///< over those counted (common practice)
+
+std::vector<BuyLine> buy_list_of(const BuyIn& in);
+double price_of(const std::vector<BuyLine>& list);
+
+} // namespace drawercast::stock

@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "stock/drawer_stock.h"
+
+#include "base/number.h"
+#include "stock/saw.h"
+#include "stock/screws.h"
+
+#include <algorithm>
+
+namespace drawercast::stock {
+
+namespace {
+
+/// Slivers beside a rounded corner that only drawing knows.
+bool worth_filling(const shape::Ring& ring) {
+    constexpr double least_mm2 = 20;
+    return shape::area(ring) > least_mm2;
+}
+
+void add_filler(const DrawerStockIn& in, const FillerIn& asked, DrawerStock& out) {
+    Filler filler;
+    filler.label = "F" + std::to_string(out.fillers.size() + 1);
+    const Panel exact = panel_of(asked.outline);
+    filler.panel = {sawn_up_mm(exact.length_mm, in.shop.saw_step_mm),
+                    sawn_up_mm(exact.width_mm, in.shop.saw_step_mm)};
+    filler.stack = stack_to(out.box.height_mm, in.shop.boards, in.shop.saw_step_mm);
+    // As high as the walls to a hair: the plate rests on it.
+    if (filler.stack.height_mm != out.box.height_mm) {
+        filler.stack.saw_off_mm = grained(filler.stack.stack.height_mm - out.box.height_mm);
+        filler.stack.height_mm = out.box.height_mm;
+    }
+    filler.feet_mm = shape::perimeter(asked.outline);
+    filler.screws = 2;
+    const std::string& drawer = in.box.drawer;
+    for (const std::size_t index : filler.stack.stack.boards) {
+        const job::Board& board = in.shop.boards[index];
+        filler.layers.push_back(board.name);
+        out.parts.push_back({drawer + " " + filler.label + "." + std::to_string(filler.layers.size()), drawer,
+                             0, Role::filler, board.name, filler.panel.length_mm, filler.panel.width_mm,
+                             board.thickness_mm, Finish::traced});
+    }
+    if (const auto length = screw_length_mm(in.shop.base.thickness_mm, out.box.height_mm, block_grip_mm))
+        add_screws(out.screws, {joint_screw_mm, *length, filler.screws});
+    out.bead_mm += filler.feet_mm;
+    out.glue_mm2 +=
+        (static_cast<double>(filler.layers.size()) - 1) * filler.panel.length_mm * filler.panel.width_mm;
+    const double sides = filler.feet_mm * out.box.height_mm;
+    out.sealed_mm2 += sides;
+    out.missed.end_grain_mm2 += sides;
+    out.missed.screw_holes += filler.screws;
+    out.fillers.push_back(std::move(filler));
+}
+
+void add_block(const DrawerStockIn& in, const BlockIn& asked, DrawerStock& out) {
+    BlockByStock block = block_by_stock(asked, in.shop);
+    out.parts.insert(out.parts.end(), block.parts.begin(), block.parts.end());
+    out.lengths.insert(out.lengths.end(), block.tubes.begin(), block.tubes.end());
+    if (block.screw_mm) add_screws(out.screws, {joint_screw_mm, *block.screw_mm, block.screws});
+    out.bead_mm += block.feet_mm;
+    out.glue_mm2 += block.glue_mm2;
+    out.sealed_mm2 += block.surface_mm2;
+    out.missed.end_grain_mm2 += block.end_grain_mm2;
+    out.missed.screw_holes += block.screws;
+    out.blocks.push_back(std::move(block));
+}
+
+} // namespace
+
+DrawerStock drawer_stock_of(const DrawerStockIn& in) {
+    DrawerStock out;
+    out.drawer = in.box.drawer;
+    out.box = box_of(in.box);
+    const Box& box = out.box;
+    out.parts = box.parts;
+    out.lengths = box.stiffeners;
+    out.screws = box.screws;
+    out.bead_mm = box.bead_mm;
+    out.sealed_mm2 = 2 * box.width_mm * box.depth_mm + 2 * (box.width_mm + box.depth_mm) * box.height_mm;
+    out.missed.raw_edges_mm = 4 * (box.outside_width_mm + box.outside_depth_mm);
+    for (const Wall& wall : box.walls) {
+        out.missed.wall_tops_mm += wall.length_mm;
+        out.missed.screw_holes += wall.foot_screws;
+    }
+    for (const BlockIn& block : in.blocks) add_block(in, block, out);
+    for (const FillerIn& filler : in.fillers)
+        if (worth_filling(filler.outline)) add_filler(in, filler, out);
+    return out;
+}
+
+} // namespace drawercast::stock

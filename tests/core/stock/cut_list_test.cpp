@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "stock/buy.h"
+#include "stock/cut_list.h"
+#include "stock/tickets.h"
+
+#include "core/stock/stock_scene.h"
+
+#include <gmock/gmock.h>
+
+#include <set>
+
+namespace drawercast::stock {
+namespace {
+
+using testing::ElementsAre;
+
+Part part(const std::string& label, double length, double width, const std::string& board = "b16") {
+    return {label, "d1", 0, Role::wall, board, length, width, 15.8, Finish::rectangle};
+}
+
+CutListIn list_in(std::vector<Part> parts) {
+    CutListIn in;
+    in.parts = std::move(parts);
+    in.boards = {board("b16", 15.8), board("b12", 12.1)};
+    in.boards[0].price = 30;
+    return in;
+}
+
+TEST(CutList, each_part_lies_on_a_sheet_of_its_board_once) {
+    CutListIn in = list_in({part("a", 1200, 600), part("b", 1200, 500), part("c", 400, 300, "b12")});
+    const CutList list = cut_list_of(in);
+    ASSERT_EQ(list.boards.size(), 2U);
+    EXPECT_EQ(list.boards[0].board.name, "b16");
+    ASSERT_EQ(list.boards[0].sheets.size(), 1U);
+    std::multiset<int> seen;
+    for (const auto& piece : list.boards[0].sheets[0].pieces) seen.insert(piece.piece);
+    EXPECT_THAT(seen, ElementsAre(0, 1));
+    EXPECT_EQ(list.boards[0].to_buy, 1);
+    EXPECT_DOUBLE_EQ(list.boards[0].price, 30);
+    in.boards[0].at_hand = 3;
+    EXPECT_EQ(cut_list_of(in).boards[0].to_buy, 0);
+    EXPECT_DOUBLE_EQ(cut_list_of(in).boards[0].price, 0);
+}
+
+TEST(CutList, a_part_larger_than_any_sheet_is_told) {
+    const CutList list = cut_list_of(list_in({part("a", 2435, 100), part("b", 2430, 100)}));
+    EXPECT_THAT(list.boards[0].too_large, ElementsAre(0)); // 2440 less 5 mm off either end
+    EXPECT_EQ(list.boards[0].sheets.size(), 1U);
+}
+
+TEST(CutList, short_parts_share_a_strip) {
+    const CutListIn in =
+        list_in({part("a", 50, 30), part("b", 50, 20), part("c", 60, 30), part("d", 40, 30)});
+    const CutList list = cut_list_of(in);
+    const auto& pieces = list.boards[0].pieces;
+    ASSERT_EQ(pieces.size(), 3U);
+    EXPECT_FALSE(pieces[0].strip); // 60 mm can be held
+    EXPECT_THAT(pieces[1].parts, ElementsAre(0, 1));
+    EXPECT_DOUBLE_EQ(pieces[1].width_mm, 50);
+    EXPECT_DOUBLE_EQ(pieces[1].length_mm, 300); // 30 + 3.2 + 20, but no shorter than hands hold
+    EXPECT_THAT(pieces[2].parts, ElementsAre(3));
+}
+
+TEST(CutList, bars_and_half_tubes) {
+    CutListIn in;
+    job::Stiffener beam;
+    beam.name = "45x45", beam.length_mm = 2400, beam.price = 5;
+    in.stiffeners = {beam};
+    in.tubes = usual_tubes();
+    for (int i = 0; i < 5; ++i)
+        in.lengths.push_back({"s" + std::to_string(i), "d1", 0, Role::stiffener, "45x45", 1000});
+    for (int i = 0; i < 3; ++i)
+        in.lengths.push_back({"t" + std::to_string(i), "d1", 1, Role::half_tube, "Pipe 75", 120});
+    const CutList list = cut_list_of(in);
+    ASSERT_EQ(list.bars.size(), 2U);
+    EXPECT_EQ(list.bars[0].bars.size(), 3U); // two from each
+    EXPECT_DOUBLE_EQ(list.bars[0].price, 15);
+    EXPECT_TRUE(list.bars[0].proven);
+    ASSERT_EQ(list.bars[1].bars.size(), 1U);
+    EXPECT_EQ(list.bars[1].bars[0].size(), 2U); // three halves out of two lengths
+}
+
+TEST(Tickets, one_fence_setting_serves_all_parts_of_that_width) {
+    const CutListIn in = list_in({part("wall 1", 500, 60), part("wall 2", 360, 60), part("base", 500, 390),
+                                  part("wall 3", 500, 60), part("7a.1", 40, 30), part("7a.2", 40, 30)});
+    const auto tickets = tickets_of(cut_list_of(in), in.parts);
+    ASSERT_EQ(tickets.size(), 3U);
+    EXPECT_DOUBLE_EQ(tickets[0].fence_mm, 390);
+    EXPECT_DOUBLE_EQ(tickets[1].fence_mm, 60);
+    EXPECT_DOUBLE_EQ(tickets[1].run_mm, 1360);
+    ASSERT_EQ(tickets[1].lines.size(), 2U);
+    EXPECT_THAT(tickets[1].lines[0].labels, ElementsAre("wall 1", "wall 3"));
+    EXPECT_TRUE(tickets[2].lines[0].from_strip);
+    EXPECT_DOUBLE_EQ(tickets[2].fence_mm, 40);
+    EXPECT_DOUBLE_EQ(tickets[2].lines[0].length_mm, 30);
+}
+
+TEST(BuyList, is_what_is_needed_less_what_is_at_hand) {
+    CutListIn in = list_in({part("a", 1200, 600)});
+    const CutList cuts = cut_list_of(in);
+    job::Closure closure;
+    closure.name = "4 × 50", closure.price = 0.05, closure.at_hand = 20;
+    const auto list = buy_list_of({cuts, {{4, 40, 21}}, {{closure, 38}}, {}});
+    ASSERT_EQ(list.size(), 3U);
+    EXPECT_EQ(list[0].buy, 1);
+    EXPECT_EQ(list[1], (BuyLine{Goods::screw, "4 × 40", 24, 0, 24, 0})); // 23.1 with a tenth spare
+    EXPECT_EQ(list[2].needed, 42);
+    EXPECT_EQ(list[2].buy, 22);
+    EXPECT_NEAR(price_of(list), 30 + 22 * 0.05, 1e-9);
+}
+
+} // namespace
+} // namespace drawercast::stock
