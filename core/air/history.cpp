@@ -41,40 +41,39 @@ Moment History::moment_at(double expansion, const Front& before) {
     return moment;
 }
 
-bool History::follow(const Watch& stop) {
+bool History::follow(const Watch& watch) {
     const double from = rise_.first_touch();
     const double to = rise_.full_expansion() - event_width / 2;
     push_when_full_ = rise_.full(pieces_);
     moments_.clear();
     Front before = rise_.start();
     for (int i = 0; i <= steps && to > from; ++i) {
-        if (stop && stop(0.6 * i / steps)) return false;
+        if (watch(0.6 * i / steps)) return false;
         moments_.push_back(moment_at(from + (to - from) * i / steps, before));
         before = moments_.back().front;
     }
-    return refine([](const Moment& early, const Moment& late) { return air_changes(early, late); }, stop);
+    return refine([](const Moment& early, const Moment& late) { return air_changes(early, late); }, watch);
 }
 
-bool History::refine_at(const std::vector<std::size_t>& marked, const Watch& stop) {
+bool History::refine_at(const std::vector<std::size_t>& marked, const Watch& watch) {
     return refine(
         [&](const Moment& early, const Moment& late) {
             return std::any_of(marked.begin(), marked.end(), [&](std::size_t cell) {
                 return early.dry.piece[cell] != 0 && late.dry.piece[cell] == 0;
             });
         },
-        stop);
+        watch);
 }
 
 template <class Changes>
-bool History::refine(Changes changes, const Watch& stop) {
+bool History::refine(Changes changes, const Watch& watch) {
     std::vector<Moment> done;
     std::vector<Moment> ahead(std::make_move_iterator(moments_.rbegin()),
                               std::make_move_iterator(moments_.rend()));
     moments_.clear();
     const double all = static_cast<double>(ahead.size());
     while (!ahead.empty()) {
-        if (stop && stop(std::clamp(1 - 0.4 * static_cast<double>(ahead.size()) / all, 0.6, 1.0)))
-            return false;
+        if (watch(std::clamp(1 - 0.4 * static_cast<double>(ahead.size()) / all, 0.6, 1.0))) return false;
         if (!done.empty()) {
             const double low = done.back().front.expansion;
             const double high = ahead.back().front.expansion;

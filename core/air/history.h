@@ -1,18 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/watch.h"
+
 #include "air/front.h"
 #include "air/joined.h"
 
-#include <functional>
 #include <vector>
 
 namespace drawercast::air {
 
 inline constexpr double event_width = 0.01; ///< to how much of expansion a change of the air is pinned down
-
-/// Whether to stop; told how far the work is, 0 … 1.
-using Watch = std::function<bool(double)>;
 
 /// Where there is still air at one expansion.
 struct Moment {
@@ -26,10 +24,10 @@ class History {
   public:
     History(const Cells& cells, const Pieces& pieces, Rise& rise);
 
-    /// False where `stop` asked to stop: then there is no history.
-    bool follow(const Watch& stop);
+    /// False where `watch` asked to stop: then there is no history.
+    bool follow(const Watch& watch);
     /// Puts more moments where a cell of `marked` gets full, to event_width.
-    bool refine_at(const std::vector<std::size_t>& marked, const Watch& stop);
+    bool refine_at(const std::vector<std::size_t>& marked, const Watch& watch);
 
     const std::vector<Moment>& moments() const { return moments_; }
     const Values& push_when_full() const { return push_when_full_; } ///< W in the full mold
@@ -39,7 +37,7 @@ class History {
   private:
     Moment moment_at(double expansion, const Front& before);
     template <class Changes>
-    bool refine(Changes changes, const Watch& stop);
+    bool refine(Changes changes, const Watch& watch);
 
     const Cells& cells_;
     const Pieces& pieces_;

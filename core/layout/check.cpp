@@ -38,6 +38,13 @@ constexpr std::array names{
     Name{Code::pour_late, "pour-late", "s"},
     Name{Code::dose_refused, "dose-refused", ""},
     Name{Code::geometry, "geometry", ""},
+    Name{Code::air_pocket_unvented, "air-pocket-unvented", "mL"},
+    Name{Code::vent_on_stiffener, "vent-on-stiffener", "mm"},
+    Name{Code::vent_meat, "vent-meat", "mm"},
+    Name{Code::squeeze_out, "squeeze-out", "mL"},
+    Name{Code::floor_slow, "floor-slow", "kPa·s"},
+    Name{Code::slot_narrow, "slot-narrow", "mm"},
+    Name{Code::channel_shut, "channel-shut", "mL"},
 };
 
 const Name& name_of(Code code) {

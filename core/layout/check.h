@@ -37,11 +37,18 @@ enum class Code {
     pour_late,
     dose_refused,
     geometry,
+    air_pocket_unvented,
+    vent_on_stiffener,
+    vent_meat,
+    squeeze_out,
+    floor_slow,
+    slot_narrow,
+    channel_shut,
 };
 
 std::string_view text_of(Code code); ///< "wall-thin"
 std::optional<Code> code_of(std::string_view text);
-std::string_view unit_of(Code code); ///< "mm", "kg", "kPa", "s", "m" or "" (–)
+std::string_view unit_of(Code code); ///< "mm", "kg", "kPa", "s", "m", "mL", "kPa·s" or "" (–)
 
 enum class CheckFrame { none, drawer, mold };
 std::string_view text_of(CheckFrame frame);  ///< "", "drawer", "mold"

@@ -17,6 +17,9 @@ bool limit_is_a_minimum(Code code) {
     case Code::not_placed:
     case Code::short_if_low:
     case Code::pour_late:
+    case Code::vent_on_stiffener:
+    case Code::vent_meat:
+    case Code::slot_narrow:
         return true;
     case Code::overlap:
     case Code::outside:
@@ -33,6 +36,10 @@ bool limit_is_a_minimum(Code code) {
     case Code::dose_altitude:
     case Code::dose_refused:
     case Code::geometry:
+    case Code::air_pocket_unvented:
+    case Code::squeeze_out:
+    case Code::floor_slow:
+    case Code::channel_shut:
         return false;
     }
     return false;

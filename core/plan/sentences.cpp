@@ -70,6 +70,22 @@ std::string title(const Check& check, const job::Job& job) {
         return "The foam can't be worked out";
     case Code::geometry:
         return "An outline could not be worked out";
+    case Code::air_pocket_unvented:
+        return say_volume_ml(check.value, units) + " of air stay shut in here";
+    case Code::vent_on_stiffener:
+        return "A vent runs into a stiffener";
+    case Code::vent_meat:
+        return measured("Wood beside the vent", check, job);
+    case Code::squeeze_out:
+        return say_volume_ml(check.value, units) + " of foam leave through the vents, " +
+               say_volume_ml(check.limit, units) + " were mixed for that";
+    case Code::floor_slow:
+        return "The floor needs " + fixed(check.value, 0) + " kPa·s to fill, the rise gives " +
+               fixed(check.limit, 0);
+    case Code::slot_narrow:
+        return measured("Slot between blocks", check, job);
+    case Code::channel_shut:
+        return "Blocks shut off a channel that needs " + say_volume_ml(check.value, units);
     }
     return std::string(layout::text_of(check.code));
 }
@@ -121,6 +137,20 @@ std::string advice(const Check& check, const job::Job& job) {
         return "Less overpack, or a foam that rises more";
     case Code::geometry:
         return "Move the pocket a little, or simplify its outline";
+    case Code::air_pocket_unvented:
+        return "Add a vent here, or let the vents arrange themselves";
+    case Code::vent_on_stiffener:
+    case Code::vent_meat:
+        return "Move the vent away by " + say_length(check.limit - check.value, units);
+    case Code::squeeze_out:
+        return "Use a smaller drill or fewer vents, or peg each as soon as foam shows";
+    case Code::floor_slow:
+        return "Make the pocket shallower, the insert thicker, or split the block";
+    case Code::slot_narrow:
+        return check.value < 6 ? "Foam does not come through: move the blocks apart"
+                               : "Coat the slot by brush before the pour, or move the blocks apart";
+    case Code::channel_shut:
+        return "Set a pour point in it";
     }
     return {};
 }

@@ -47,7 +47,7 @@ class Worked {
     Worked& operator=(const Worked&) = delete;
 
     const std::vector<AirPocket>& follow() {
-        history.follow({});
+        history.follow(never_stop);
         pockets = air_pockets_of(history);
         return pockets;
     }

@@ -50,7 +50,7 @@ TEST(Front, keeps_the_liquid_at_every_expansion) {
     add_body(floor, {{{190, 90}, {230, 110}}, 35}, 50); // a capsule at a slant
     add_block(floor, 260, 20, 30, 30, 60);              // a wall
     Worked mold(std::move(floor), 4, 5.2);
-    mold.history.follow({});
+    mold.history.follow(never_stop);
     ASSERT_GT(mold.history.moments().size(), 10u);
     const double liquid = sum(mold.liquid.mm3);
     EXPECT_NEAR(liquid, sum(mold.cells.room_mm3) / 5.2, 1e-9 * liquid);
@@ -64,7 +64,7 @@ TEST(Front, what_is_full_stays_full) {
     add_block(floor, 20, 30, 90, 120, 45);
     add_block(floor, 130, 60, 80, 50, 52);
     Worked mold(std::move(floor), 4, 5.2);
-    mold.history.follow({});
+    mold.history.follow(never_stop);
     const auto& moments = mold.history.moments();
     for (std::size_t k = 1; k < moments.size(); ++k) {
         ASSERT_GT(moments[k].front.expansion, moments[k - 1].front.expansion);

@@ -52,7 +52,7 @@ TEST(Trapped, an_early_vent_leaves_what_is_dry_when_it_is_foamed_over) {
     Worked mold(two_blocks(), 4, 5);
     const auto& pockets = mold.follow();
     const std::size_t off = mold.cells.mesh.holding({30, 75}); // not far in
-    ASSERT_TRUE(mold.history.refine_at({off}, {}));
+    ASSERT_TRUE(mold.history.refine_at({off}, never_stop));
     const Trapped trapped = trapped_by(air_tree_of(mold.history), pockets, {off});
     EXPECT_GT(trapped.air_ml, 50);
     EXPECT_LT(trapped.air_ml, 40 + 100);
