@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/nearest_place.h"
 
-#include "layout/recheck.h"
+#include "layout/checks.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,59 +11,44 @@ namespace drawercast::plan {
 
 namespace {
 
-bool of_place(layout::Code code) {
-    switch (code) {
-    case layout::Code::wall_thin:
-    case layout::Code::overlap:
-    case layout::Code::edge_thin:
-    case layout::Code::outside:
-    case layout::Code::obstructed:
-        return true;
-    default:
-        return false;
-    }
-}
-
-/// One pocket tried at other places of its drawer.
+/// One pocket tried at other places of its drawer, the others standing still.
 class Trial {
   public:
     Trial(const job::Job& job, const job::Drawer& drawer, const DrawerPlan& plan, const std::string& subject)
-        : recheck_(layout::limits_of(job, drawer, plan.insert)), subject_(subject) {
-        std::vector<layout::Standing> standing;
-        for (const auto& pocket : plan.pockets) {
-            const auto* object = job::find_object(job, pocket->object);
-            if (pocket->subject == subject) index_ = standing.size();
-            standing.push_back(
-                {pocket, std::make_shared<const layout::ObjectFacts>(layout::facts_of(*object))});
-        }
-        start_ = index_ ? standing[*index_] : layout::Standing{};
-        recheck_.set_all(std::move(standing));
+        : limits_(layout::limits_of(job, drawer, plan.insert)),
+          reach_mm_(limits_.minimums.wall(drawer.insert_mm)) {
+        for (const auto& pocket : plan.pockets)
+            if (pocket->subject == subject)
+                start_ = pocket;
+            else
+                others_.push_back(pocket);
     }
 
-    bool can_be_moved() const { return index_.has_value(); }
+    bool can_be_moved() const { return start_ && limits_.insert; }
 
     bool fits(shape::Vec by) {
-        job::Pocket pocket;
-        pocket.object = start_.pocket->object;
-        pocket.n = 0;
-        pocket.pose = start_.pocket->pose;
-        pocket.pose.at = pocket.pose.at + by;
-        auto placed = layout::place(pocket, start_.pocket->form);
-        placed.subject = subject_;
-        recheck_.move(*index_,
-                      {std::make_shared<const layout::PlacedPocket>(std::move(placed)), start_.object});
-        const auto& checks = recheck_.checks();
-        return std::none_of(checks.begin(), checks.end(), [&](const layout::Check& check) {
-            return check.severity != layout::Severity::note && of_place(check.code) &&
-                   std::find(check.subjects.begin(), check.subjects.end(), subject_) != check.subjects.end();
+        job::Pocket moved;
+        moved.object = start_->object;
+        moved.pose = {start_->pose.at + by, start_->pose.turn_deg};
+        const auto placed = layout::place(moved, start_->form);
+        checks_.clear();
+        layout::add_edge_checks(placed, *limits_.insert, limits_.minimums, checks_);
+        if (std::any_of(checks_.begin(), checks_.end(), speaks)) return false;
+        return std::none_of(others_.begin(), others_.end(), [&](const auto& other) {
+            if (!shape::near(placed.box, other->box, reach_mm_)) return false;
+            const auto check = layout::pair_check(placed, *other, limits_.minimums);
+            return check && speaks(*check);
         });
     }
 
   private:
-    layout::Recheck recheck_;
-    std::string subject_;
-    std::optional<std::size_t> index_;
-    layout::Standing start_;
+    static bool speaks(const layout::Check& check) { return check.severity != layout::Severity::note; }
+
+    layout::DrawerLimits limits_;
+    double reach_mm_; ///< the widest wall any two pockets of this drawer can ask for
+    std::shared_ptr<const layout::PlacedPocket> start_;
+    std::vector<std::shared_ptr<const layout::PlacedPocket>> others_;
+    std::vector<layout::Check> checks_;
 };
 
 constexpr double tenth_mm = 0.1;
