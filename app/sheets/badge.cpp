@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sheets/badge.h"
 
+#include <algorithm>
+
 namespace drawercast::sheets {
 
 using layout::Severity;
@@ -35,14 +37,17 @@ Path shape_of(Severity severity, Vec center, double r) {
 
 void write_badge(Inks& inks, Vec center, double px, const CheckTag& tag, theme::Lettering face,
                  const theme::Theme& theme) {
-    const double r = 8 * px;
+    const bool triangle = tag.severity == Severity::look; // its middle is low and narrow
+    const bool wide = tag.number > 9;
+    const double r = (triangle && wide ? 9.6 : 8.0) * px;
     const Colors colors = colors_of(tag, theme);
     const Path shape = shape_of(tag.severity, center, r);
     inks.push_back(Fill{shape, colors.fill});
     inks.push_back(Stroke{shape, {colors.line, 1.3 * px, {}}});
-    const bool triangle = tag.severity == Severity::look; // its middle is low and narrow
-    if (triangle || tag.number > 9) face.px *= 0.86;
-    const Vec base = center + Vec{0, face.px * theme::capital_share / 2 + (triangle ? 2.8 * px : 0)};
+    constexpr double least_px = 9.5; // 1.8 mm capitals on paper
+    if (triangle || wide) face.px = std::max(face.px * 0.86, least_px * px);
+    const double capital = face.px * theme::capital_share;
+    const Vec base = center + Vec{0, triangle ? r - 1.7 * px : capital / 2};
     write(inks, QString::number(tag.number), base, face, colors.figure, Align::center);
     if (!tag.left_as_is) return;
     const Vec corner = center + Vec{0.7 * r, 0.45 * r};

@@ -51,8 +51,14 @@ std::string zone_of(const layout::Check& check, const plan::DrawerPlan& drawer) 
     return zone_of(shape::Point<shape::InDrawer>::of(*place), shape::bounds(drawer.insert->drawer.contour));
 }
 
+std::string key_of(const layout::Check& check) {
+    std::string key(layout::text_of(check.code));
+    for (const auto& subject : check.subjects) key += ' ' + subject;
+    return key;
+}
+
 CheckTag tag_of(const layout::Check& check, int number, const job::Job& job) {
-    return {number, check.severity, check.left_as_is, plate_words(check, job)};
+    return {number, check.severity, check.left_as_is, plate_words(check, job), key_of(check)};
 }
 
 } // namespace drawercast::sheets

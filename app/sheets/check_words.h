@@ -22,6 +22,9 @@ std::optional<Vec> place_of(const layout::Check& check, const plan::DrawerPlan& 
 /// The zone of that place, "D6"; empty where there is none.
 std::string zone_of(const layout::Check& check, const plan::DrawerPlan& drawer);
 
+/// The same for the same check in any job that differs from this one by its figures only.
+std::string key_of(const layout::Check& check);
+
 /// What stands on the check's badge and plate; `number` as in the drawer's list, from 1.
 CheckTag tag_of(const layout::Check& check, int number, const job::Job& job);
 

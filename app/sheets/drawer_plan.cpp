@@ -170,9 +170,49 @@ void add_checks(Pen& pen, const job::Job& job, const plan::DrawerPlan& plan) {
     }
 }
 
+void add_plan_wash(Pen& pen, const layout::PlacedPocket& pocket, double full_mm) {
+    add_pocket(pen, pocket, LineRole::pocket_edge, LineRole::thin, [full_mm](double depth_mm) {
+        return theme::Wash{WashRole::depth, depth_mm / full_mm};
+    });
+}
+
+void add_plan_words(Pen& pen, const layout::PlacedPocket& pocket, const job::Job& job,
+                    const std::string& key) {
+    add_labels(pen, pocket, job, {TextRole::name, TextRole::name_small, TextRole::depth}, key);
+}
+
+template <class Add>
+std::vector<Mark> marks_of(const plan::DrawerPlan& plan, const std::vector<std::string>& subjects, Add add) {
+    Plan sheet;
+    Pen pen(sheet);
+    for (const auto& pocket : plan.pockets)
+        if (std::find(subjects.begin(), subjects.end(), pocket->subject) != subjects.end()) add(pen, *pocket);
+    return std::move(sheet.marks);
+}
+
 } // namespace
 
-Plan drawer_plan(const job::Job& job, const job::Drawer& drawer, const plan::DrawerPlan& plan, Keys keys) {
+std::vector<Mark> pocket_washes(const job::Job& job, const job::Drawer& drawer, const plan::DrawerPlan& plan,
+                                const std::vector<std::string>& subjects) {
+    const double full = ladder_full_mm(drawer.insert_mm, job.display_units);
+    return marks_of(plan, subjects, [&](Pen& pen, const auto& pocket) { add_plan_wash(pen, pocket, full); });
+}
+
+std::vector<Mark> pocket_words(const job::Job& job, const plan::DrawerPlan& plan,
+                               const std::vector<std::string>& subjects) {
+    return marks_of(plan, subjects,
+                    [&](Pen& pen, const auto& pocket) { add_plan_words(pen, pocket, job, {}); });
+}
+
+std::vector<Mark> check_marks(const job::Job& job, const plan::DrawerPlan& plan) {
+    Plan sheet;
+    Pen pen(sheet);
+    add_checks(pen, job, plan);
+    return std::move(sheet.marks);
+}
+
+Plan drawer_plan(const job::Job& job, const job::Drawer& drawer, const plan::DrawerPlan& plan, Keys keys,
+                 Zones zones) {
     Plan sheet;
     sheet.name = "Drawer plan";
     Pen pen(sheet);
@@ -193,18 +233,16 @@ Plan drawer_plan(const job::Job& job, const job::Drawer& drawer, const plan::Dra
         }
     }
     pen.edge(outline, LineRole::cavity_edge);
-    add_zones(pen, inner);
+    if (zones == Zones::lettered) add_zones(pen, inner);
     add_edge_words(pen, sheet.area, EdgeWords::front_and_back);
     add_dimensions(pen, inner, job, wall_mm, dimension_px, 0.5);
     const double full = ladder_full_mm(drawer.insert_mm, job.display_units);
     pen.put(LegendMark{{{sheet.area.max.x, sheet.area.min.y}, {-6 * 31 - 12, -42}}, full, job.display_units});
 
-    const auto wash = [&](double depth_mm) { return theme::Wash{WashRole::depth, depth_mm / full}; };
+    for (const auto& pocket : plan.pockets) add_plan_wash(pen, *pocket, full);
     for (const auto& pocket : plan.pockets)
-        add_pocket(pen, *pocket, LineRole::pocket_edge, LineRole::thin, wash);
-    for (const auto& pocket : plan.pockets)
-        add_labels(pen, *pocket, job, {TextRole::name, TextRole::name_small, TextRole::depth},
-                   keys == Keys::letters ? object_key(job, drawer, pocket->object) : std::string());
+        add_plan_words(pen, *pocket, job,
+                       keys == Keys::letters ? object_key(job, drawer, pocket->object) : std::string());
     add_checks(pen, job, plan);
     return sheet;
 }

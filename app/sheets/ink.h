@@ -19,10 +19,12 @@ namespace drawercast::sheets {
 struct Fill {
     Path path;
     QColor color;
+    bool operator==(const Fill&) const = default;
 };
 struct Stroke {
     Path path;
     theme::Pen pen;
+    bool operator==(const Stroke&) const = default;
 };
 struct Words {
     QString text;
@@ -30,14 +32,17 @@ struct Words {
     theme::Lettering lettering; ///< px in device units here
     QColor color;
     double turn_deg = 0; ///< counter-clockwise as seen
+    bool operator==(const Words&) const = default;
 };
 /// All that follows shows inside `box` only, until the next Clip; an empty box ends it.
 struct Clip {
     Box box;
+    bool operator==(const Clip&) const = default;
 };
 /// What follows belongs to this subject ("i1#1"; empty: to none). Only SVG groups show it.
 struct About {
     std::string subject;
+    bool operator==(const About&) const = default;
 };
 
 using Ink = std::variant<Fill, Stroke, Words, Clip, About>;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sheets/inking.h"
+#include "sheets/plate_place.h"
 #include "sheets/room.h"
 
 #include <algorithm>
@@ -82,7 +83,7 @@ void Inking::write_block(const Block& block, Vec center, bool upright) {
     const Vec margin{block.margin, block.margin};
     const Box box{center - size * 0.5 - margin, center + size * 0.5 + margin};
     plate(box, theme_.paper);
-    words_.push_back(box);
+    taken_.words.push_back(box);
     double y = -block.height / 2;
     for (const Block::Line& line : block.lines) {
         y += line.px * (&line == &block.lines.front() ? theme::capital_share : line_pitch);
@@ -109,7 +110,7 @@ bool Inking::label_inside(const LabelMark& mark, bool uncover) {
     if (uncover)
         for (const Path& path : mark.uncovered) avoid.push_back(chords(view_(path), sagitta));
     const Box around = bounds(view_(mark.within));
-    for (const Box& box : words_)
+    for (const Box& box : taken_.words)
         if (shape::near(box, around)) avoid.push_back(chords(path_of(box), sagitta));
     for (const auto& lines : mark.tries) {
         const Block block = measured(lines);
@@ -136,11 +137,12 @@ void Inking::label_outside(const LabelMark& mark) {
     const Block block = measured(mark.tries.back());
     const Vec from = bounds(view_(mark.within)).center();
     const Vec margin{block.margin, block.margin};
-    const auto place = free_place(from, Vec{block.width, block.height} + margin * 2);
+    const Vec size = Vec{block.width, block.height} + margin * 2;
+    const auto place = plate_place(from, size, taken_, view_.per_px, {});
     if (!place) return;
-    const Vec to{std::clamp(from.x, place->min.x, place->max.x),
-                 std::clamp(from.y, place->min.y, place->max.y)};
+    const Vec to = leader_end(from, *place);
     stroke(line(from, to), theme::LineRole::thin);
+    taken_.leaders.emplace_back(from, to);
     inks_.push_back(Fill{circle(from, px(1.5)), theme_.ink});
     write_block(block, place->center(), false);
 }

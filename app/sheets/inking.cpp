@@ -38,8 +38,8 @@ void Inking::add(const PathMark& mark) {
     const Path path = view_(mark.path);
     if (mark.wash) {
         inks_.push_back(Fill{path, theme::color_of(*mark.wash, theme_)});
-        if (mark.wash->role == theme::WashRole::face) ground_ = bounds(path);
-        if (!about_.empty()) pockets_.push_back(bounds(path));
+        if (mark.wash->role == theme::WashRole::face) taken_.ground = bounds(path);
+        if (!about_.empty()) taken_.pockets.push_back(bounds(path));
     }
     if (!mark.line) return;
     if (theme::is_cased(*mark.line)) {
@@ -69,7 +69,7 @@ void Inking::add(const TextMark& mark) {
          {base - up * (0.2 * rise), base + along * width, base + up * rise, base + along * width + up * rise})
         box.add(corner);
     if (mark.plate) plate(box.grown(px(1.5)), theme_.paper);
-    words_.push_back(box);
+    taken_.words.push_back(box);
     const bool quiet = mark.role == theme::TextRole::zone || mark.role == theme::TextRole::caption;
     write(inks_, text, base, face, quiet ? theme_.ink2 : theme_.ink, Align::left, mark.turn_deg);
 }

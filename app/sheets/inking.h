@@ -3,6 +3,7 @@
 
 #include "sheets/ink.h"
 #include "sheets/marks.h"
+#include "sheets/taken.h"
 #include "sheets/view.h"
 #include "theme/palette.h"
 
@@ -11,14 +12,28 @@
 
 namespace drawercast::sheets {
 
+/// Where a check's plate was put; `from` is the place it speaks of.
+struct SetPlate {
+    std::string key;
+    Vec from;
+    Box box;
+};
+
 /// Turns marks to ink for one view in one theme. Words look for room among what was inked before them, so
 /// marks come in the order in which they are to lie on each other, checks last.
 class Inking {
   public:
     Inking(const View& view, const theme::Theme& theme) : view_(view), theme_(theme) {}
+    /// Beside what was inked elsewhere. A check's plate keeps the place it had in `before` while that is
+    /// free, so that plates do not jump about while something else moves.
+    Inking(const View& view, const theme::Theme& theme, Taken taken, std::vector<SetPlate> before)
+        : view_(view), theme_(theme), taken_(std::move(taken)), before_(std::move(before)) {}
 
     void ink(const Mark& mark);
-    Inks take() { return std::move(inks_); }
+    /// All that was inked; checks' plates come last, when all that they speak of is drawn.
+    Inks take();
+    const Taken& taken() const { return taken_; }
+    const std::vector<SetPlate>& plates() const { return plates_; }
 
   private:
     void add(const PathMark& mark);
@@ -39,8 +54,9 @@ class Inking {
     void label_outside(const LabelMark& mark);
     void plate(const Box& box, const QColor& color);
 
-    /// Where a plate of `size` finds free face near `at`: clear of words, and of pockets if it can be.
-    std::optional<Box> free_place(Vec at, Vec size) const;
+    /// The place a check's plate had before, moved along with what it speaks of.
+    std::optional<Box> kept_place(Vec from, Vec size, const std::string& key) const;
+    void leader(Vec from, Vec to, const CheckTag& tag);
     void check_plate(Vec from, const CheckTag& tag);
     void badge(Vec center, const CheckTag& tag);
     Vec badge_size() const;
@@ -54,9 +70,10 @@ class Inking {
     const theme::Theme& theme_;
     Inks inks_;
     std::string about_;
-    std::vector<Box> words_;    ///< boxes of what must not be covered
-    std::vector<Box> pockets_;  ///< boxes of washed areas with a subject
-    std::optional<Box> ground_; ///< of the face: where plates like to be
+    Taken taken_;
+    std::vector<SetPlate> before_;
+    std::vector<SetPlate> plates_;
+    std::vector<std::pair<Vec, CheckTag>> waiting_; ///< for their plates
 };
 
 /// Inks of `marks` (of one layer or all) in their order.

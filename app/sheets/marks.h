@@ -78,6 +78,7 @@ struct CheckTag {
     layout::Severity severity = layout::Severity::note;
     bool left_as_is = false;
     std::string text; ///< "wall 6.2, needs 8"; empty: badge only
+    std::string key;  ///< the same for the same check, whatever its number and figures
 };
 /// Something too thin between two points: wide ends, arrows from outside, leader to a plate on free face.
 struct GapMark {

@@ -8,8 +8,12 @@ namespace drawercast::sheets {
 
 namespace {
 
-/// Whether the segment a–b meets the box (Liang and Barsky's clipping).
-bool meets(Vec a, Vec b, const Box& box) {
+Box around(Vec center, Vec size) { return {center - size * 0.5, center + size * 0.5}; }
+
+} // namespace
+
+/// Liang and Barsky's clipping.
+bool segment_meets(Vec a, Vec b, const Box& box) {
     double from = 0, to = 1;
     const auto clip = [&](double start, double step, double low, double high) {
         if (step == 0) return start > low && start < high;
@@ -22,14 +26,10 @@ bool meets(Vec a, Vec b, const Box& box) {
     return clip(a.x, b.x - a.x, box.min.x, box.max.x) && clip(a.y, b.y - a.y, box.min.y, box.max.y);
 }
 
-Box around(Vec center, Vec size) { return {center - size * 0.5, center + size * 0.5}; }
-
-} // namespace
-
 bool crosses(const std::vector<shape::Ring>& rings, const Box& box) {
     for (const auto& ring : rings)
         for (std::size_t i = 0, j = ring.size() - 1; i < ring.size(); j = i++)
-            if (meets(ring[j], ring[i], box)) return true;
+            if (segment_meets(ring[j], ring[i], box)) return true;
     return false;
 }
 

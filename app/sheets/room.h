@@ -13,6 +13,9 @@ namespace drawercast::sheets {
 /// counter-clockwise as seen (y down).
 Path hatching(const std::vector<shape::Ring>& rings, Vec anchor, double turn_deg, double pitch);
 
+/// Whether the segment passes through the box.
+bool segment_meets(Vec a, Vec b, const Box& box);
+
 /// Whether any side of the rings passes through the box.
 bool crosses(const std::vector<shape::Ring>& rings, const Box& box);
 

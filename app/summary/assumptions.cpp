@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "summary/assumptions.h"
 
+#include "base/units.h"
 #include "layout/minimums.h"
 #include "plan/say.h"
 
@@ -26,6 +27,26 @@ const char* firmness_name(job::Firmness firmness) {
         return "soft";
     }
     return "firm";
+}
+
+/// For what is thinner than a thirty-second of an inch.
+job::DisplayUnits fine_unit(job::DisplayUnits units) {
+    return units == job::DisplayUnits::mm ? units : job::DisplayUnits::inch;
+}
+
+QString two_densities(double a_g_ml, double b_g_ml, job::DisplayUnits units) {
+    if (units == job::DisplayUnits::mm)
+        return fixed(a_g_ml, 2) + QStringLiteral(", ") + fixed(b_g_ml, 2) + QStringLiteral(" g/mL");
+    constexpr double kg_m3 = 1000;
+    return text(plan::say_density_kg_m3(a_g_ml * kg_m3, units)) + QStringLiteral(", ") +
+           text(plan::say_density_kg_m3(b_g_ml * kg_m3, units));
+}
+
+/// A difference of temperatures: 10 K are 18 °F.
+QString warmer(double kelvin, job::DisplayUnits units) {
+    if (units == job::DisplayUnits::mm) return fixed(kelvin, 0) + QStringLiteral(" K");
+    return fixed(drawercast::units::fahrenheit(kelvin) - drawercast::units::fahrenheit(0), 0) +
+           QStringLiteral(" °F");
 }
 
 class RowAdder {
@@ -61,9 +82,7 @@ void add_foam(RowAdder row, const Summary& summary, const plan::Plan& plan) {
             : QStringLiteral("our guess by the label; a test cup narrows it"));
     row(QStringLiteral("ratio A : B by volume"),
         fixed(foam.ratio_a, 1) + QStringLiteral(" : ") + fixed(foam.ratio_b, 1), label);
-    row(QStringLiteral("density of A, of B"),
-        fixed(foam.density_a_g_ml, 2) + QStringLiteral(", ") + fixed(foam.density_b_g_ml, 2) +
-            QStringLiteral(" g/mL"),
+    row(QStringLiteral("density of A, of B"), two_densities(foam.density_a_g_ml, foam.density_b_g_ml, units),
         label);
     row(QStringLiteral("mix, pot life, rise"),
         fixed(foam.mix_s, 0) + QStringLiteral(", ") + fixed(foam.pot_life_s, 0) + QStringLiteral(", ") +
@@ -72,7 +91,7 @@ void add_foam(RowAdder row, const Summary& summary, const plan::Plan& plan) {
             : label + QStringLiteral(", at ") + text(plan::say_temperature_c(foam.reference_c, units)));
     row(QStringLiteral("shrinkage"), fixed(foam.shrinkage * 100, 2) + QStringLiteral(" %"),
         label + QStringLiteral("; the mold is that much larger"));
-    row(QStringLiteral("mold hotter than the parts by"), fixed(foam.mold_hotter_k, 0) + QStringLiteral(" K"),
+    row(QStringLiteral("mold hotter than the parts by"), warmer(foam.mold_hotter_k, units),
         QStringLiteral("our guess unless measured"));
 }
 
@@ -85,8 +104,8 @@ void add_shop(RowAdder row, const Summary& summary) {
             text(plan::say_altitude_m(job.shop->altitude_m, units)),
         set);
     row(QStringLiteral("clay fillet, sealer's film"),
-        summary.said(job.mold.fillet_mm) + QStringLiteral(", ") + fixed(job.mold.film_mm, 2) +
-            QStringLiteral(" mm"),
+        text(plan::say_length(job.mold.fillet_mm, units)) + QStringLiteral(", ") +
+            text(plan::say_length(job.mold.film_mm, fine_unit(units))),
         set);
     row(QStringLiteral("pressure to build for, at least"),
         QStringLiteral("× ") + fixed(job.mold.pressure_factor, 2) + QStringLiteral(" of closed"), set);

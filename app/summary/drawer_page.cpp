@@ -23,7 +23,7 @@ using theme::LineRole;
 namespace {
 
 constexpr double pad = 10, header_px = 50;
-constexpr double list_share = 0.65; ///< of the width, for the objects; the rest is for the checks
+constexpr double list_share = 0.66; ///< of the width, for the objects; the rest is for the checks
 
 QString name_of(const job::Drawer& drawer) {
     return QString::fromStdString(drawer.name.empty() ? drawer.id : drawer.name);
@@ -80,39 +80,60 @@ double write_plan(sheets::Inks& inks, const Box& box, const sheets::Sheet<shape:
     return drawn.y + margins.y;
 }
 
-/// Objects left and checks right, from `y` to `floor`, as many as have room; what is left goes on.
+/// What of the lists is still to be written.
 struct Rest {
     std::size_t row = 0;
     std::size_t check = 0;
+    bool operator==(const Rest&) const = default;
 };
+
+/// Checks below each other, as many as have room.
+void write_checks(sheets::Inks& inks, const Box& box, const std::vector<ListedCheck>& checks, Rest& rest,
+                  const Summary& summary) {
+    double y = box.min.y;
+    for (; rest.check < checks.size(); ++rest.check) {
+        if (y + check_height(checks[rest.check], box.width(), summary) > box.max.y) return;
+        y += write_check(inks, {box.min.x, y}, box.width(), checks[rest.check], summary);
+    }
+}
+
+/// Objects left and checks right in the box, as many as have room; where there are no objects left, checks
+/// in three columns.
 void write_lists(sheets::Inks& inks, const Box& box, const sheets::Table& table,
                  const std::vector<ListedCheck>& checks, Rest& rest, const Summary& summary) {
-    const double split = box.min.x + box.width() * list_share;
     print::rule(inks, box.min, {box.max.x, box.min.y}, LineRole::thin, summary.theme);
+    if (rest.row >= table.rows.size() && rest.check > 0) {
+        constexpr int columns = 3;
+        const double width = box.width() / columns;
+        for (int i = 0; i < columns; ++i) {
+            const double x = box.min.x + i * width;
+            write_checks(inks, {{x + pad, box.min.y + 8}, {x + width - pad, box.max.y}}, checks, rest,
+                         summary);
+        }
+        return;
+    }
+    const double split = box.min.x + box.width() * list_share;
     print::rule(inks, {split, box.min.y}, {split, box.max.y}, LineRole::thin, summary.theme);
     const std::size_t rows = table.rows_fitting(rest.row, box.height() - 8);
     if (rest.row < table.rows.size())
         table.write(inks, {box.min.x + pad, box.min.y + 2}, split - box.min.x - 2 * pad, rest.row, rows,
                     summary.theme);
     rest.row += rows;
-    const double width = box.max.x - split - 2 * pad;
-    double y = box.min.y + 8;
+    const Box right{{split + pad, box.min.y + 8}, {box.max.x - pad, box.max.y}};
     if (checks.empty())
-        sheets::write(inks, QStringLiteral("No checks: nothing to mend"), {split + pad, y + 12},
+        sheets::write(inks, QStringLiteral("No checks: nothing to mend"), right.min + Vec{0, 12},
                       {Face::regular, 11}, summary.theme.ink);
-    while (rest.check < checks.size()) {
-        if (y + check_height(checks[rest.check], width, summary) > box.max.y) return;
-        y += write_check(inks, {split + pad, y}, width, checks[rest.check], summary);
-        ++rest.check;
-    }
+    write_checks(inks, right, checks, rest, summary);
 }
 
-/// Height the lists want, for the plan to leave them.
+/// Height the objects want, for the plan to leave them; the checks' few too, else they go on overleaf.
 double wanted(const sheets::Table& table, const std::vector<ListedCheck>& checks, double width,
               const Summary& summary) {
+    constexpr double few_checks_px = 230;
     double list = 12;
     for (const auto& check : checks) list += check_height(check, width * (1 - list_share) - 2 * pad, summary);
-    return std::max(table.head_height() + table.row_px * static_cast<double>(table.rows.size()) + 12, list);
+    return std::max(table.head_height() + table.row_px * static_cast<double>(table.rows.size()) + 12,
+                    std::min(list, few_checks_px));
 }
 
 } // namespace
@@ -134,10 +155,11 @@ std::vector<Composed> drawer_pages(const Summary& summary, const plan::Plan& pla
     y += panels_px;
     print::rule(inks, {room.min.x, y}, {room.max.x, y}, LineRole::thin, summary.theme);
 
-    constexpr double least_plan_px =
-        400; // below that its words get too crowded: then the lists go on overleaf
+    // the plan comes first: where the lists are long they go on overleaf rather than crowd it
+    constexpr double least_plan_share = 0.6;
     const double free = room.max.y - y;
-    const double plan_px = std::max(least_plan_px, free - wanted(table, checks, room.width(), summary));
+    const double plan_px =
+        std::max(least_plan_share * free, free - wanted(table, checks, room.width(), summary));
     const Box plan_box{{room.min.x + pad, y + 6}, {room.max.x - pad, y + std::min(plan_px, free) - 6}};
     y = plan_box.min.y +
         write_plan(inks, plan_box, sheets::drawer_plan(summary.job, drawer, answer, sheets::Keys::letters),
@@ -152,7 +174,7 @@ std::vector<Composed> drawer_pages(const Summary& summary, const plan::Plan& pla
         write_header(more, room, summary, drawer, answer, which + QStringLiteral(", continued"), checks);
         const Rest before = rest;
         write_lists(more, {{room.min.x, room.min.y + header_px}, room.max}, table, checks, rest, summary);
-        if (rest.row == before.row && rest.check == before.check) break; // an entry taller than a page
+        if (rest == before) break; // an entry taller than a page
     }
     return pages;
 }

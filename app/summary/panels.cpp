@@ -118,31 +118,32 @@ void write_pressure(sheets::Inks& inks, const Box& box, const Summary& summary,
                      text(plan::say_pressure_kpa(pressure.closed_kpa, units)), theme);
     write_key_figure(inks, {box.min.x + half, y}, QStringLiteral("to build for"),
                      text(plan::say_pressure_kpa(pressure.build_for_kpa, units)), theme);
-    double row = y + 48;
+    double row = y + 45;
     const std::array ends{band.low, band.expected, band.high};
     write_band_row(inks, box, row,
                    {QString(), QStringLiteral("low"), QStringLiteral("expected"), QStringLiteral("high")},
                    true, theme);
-    std::array<QString, 4> rises{QStringLiteral("rise")}, kpas{QStringLiteral("pressure")},
-        fills{QStringLiteral("fills")};
+    std::array<QString, 4> rises{QStringLiteral("rise")}, kpas{QStringLiteral("pressure")};
     for (std::size_t i = 0; i < 3; ++i) {
         rises[i + 1] = QStringLiteral("×") + fixed(ends[i].expansion, 2);
-        fills[i + 1] = QStringLiteral("×") + fixed(ends[i].fill, 2);
         kpas[i + 1] = text(plan::say_pressure_kpa(std::max(0.0, ends[i].closed_kpa), units));
     }
-    write_band_row(inks, box, row += 14, rises, false, theme);
-    write_band_row(inks, box, row += 14, fills, false, theme);
-    write_band_row(inks, box, row += 14, kpas, false, theme);
-    const double width = (box.width() - pad) / 2;
-    const auto gauge = [&](double x, const QString& label, double fill, double limit, bool at_least) {
+    write_band_row(inks, box, row += 13.5, rises, false, theme);
+    write_band_row(inks, box, row += 13.5, kpas, false, theme);
+    // the dose is what lies between the two: the nearer one decides
+    const double low_spare = band.low.fill / casting::flow_index - 1,
+                 high_spare = 1 - band.high.fill / casting::hard_fill;
+    const auto gauge = [&](const QString& label, double fill, double limit, bool at_least, bool decides) {
         const bool breached = at_least ? fill < limit - 1e-9 : fill > limit + 1e-9;
         const QString limit_words =
             (at_least ? QStringLiteral("≥ ") : QStringLiteral("≤ ")) + fixed(limit, 2);
-        write_gauge(inks, {x, row + 6}, width,
-                    {label, fixed(fill, 2), limit_words, fill / limit, at_least, breached, false}, theme);
+        write_gauge(inks, {box.min.x, row + 4}, box.width(),
+                    {label, fixed(fill, 2), limit_words, fill / limit, at_least, breached, decides}, theme);
+        row += gauge_px - 2;
     };
-    gauge(box.min.x, QStringLiteral("low"), band.low.fill, casting::flow_index, true);
-    gauge(box.min.x + width + pad, QStringLiteral("high"), band.high.fill, casting::hard_fill, false);
+    gauge(QStringLiteral("low end fills"), band.low.fill, casting::flow_index, true, low_spare <= high_spare);
+    gauge(QStringLiteral("high end fills"), band.high.fill, casting::hard_fill, false,
+          high_spare < low_spare);
 }
 
 void write_time(sheets::Inks& inks, const Box& box, const Summary& summary, const plan::DrawerPlan& drawer) {

@@ -1,49 +1,23 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What a template really puts on paper: its vectors are read back from the PDF and measured.
-#include "job/catalog.h"
-#include "job/edit.h"
-#include "plan/plan.h"
-
-#include "app/pdf_reader.h"
-#include "print/pdf.h"
-#include "print/templates.h"
+#include "app/ink_jobs.h"
 #include "print/tiling.h"
 
 #include <gtest/gtest.h>
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 namespace drawercast::print {
 namespace {
 
+using test::asymmetric_job;
 using test::InkPage;
 using test::InkPath;
+using test::printed;
 
 constexpr double tolerance_mm = 0.05; // what the eye can see of a ruler
-
-/// Two round pockets of different size beside each other, left large and right small: nothing about it is
-/// symmetric.
-job::Job asymmetric_job(double width_mm, double depth_mm) {
-    job::Job job = job::new_job({width_mm, depth_mm, 90, 60});
-    job.title = "Ink";
-    for (const auto& [id, diameter] : {std::pair("large", 50.0), std::pair("small", 30.0)}) {
-        job::Object object;
-        object.id = id;
-        object.name = id;
-        object.fit_mm = 0;
-        object.levels = {{job::Sunk{shape::Circle{diameter}, 20}, {}, {}}};
-        job = job::with_object(std::move(job), object);
-    }
-    job = job::placed(std::move(job), "d1", "large", {{60, 60}, 0});
-    return job::placed(std::move(job), "d1", "small", {{140, 60}, 0});
-}
-
-std::vector<InkPage> printed(const job::Job& job, Paper paper, TemplateKind kind) {
-    const auto pages = template_pages(job, plan::compute(job), {paper, {}, kind},
-                                      {QStringLiteral("Drawercast"), QStringLiteral("today")});
-    return test::read_pdf(pdf_of(pages, QStringLiteral("t"), QStringLiteral("p")));
-}
 
 /// Boxes of strokes that are this wide and high.
 std::vector<shape::Box> of_size(const InkPage& page, double width, double height) {
@@ -66,11 +40,17 @@ bool has_length(const InkPage& page, double mm, bool upright) {
     });
 }
 
-class Ink : public ::testing::TestWithParam<Paper> {};
+/// Every paper, portrait and landscape.
+class Ink : public ::testing::TestWithParam<std::tuple<Paper, Orientation>> {
+  protected:
+    static TemplateChoice choice(std::optional<TemplateKind> kind) {
+        return {std::get<0>(GetParam()), std::get<1>(GetParam()), kind};
+    }
+};
 
 TEST_P(Ink, a_hundred_millimeters_and_four_inches_are_that_on_every_tile_both_ways) {
     for (const auto kind : {TemplateKind::pattern_board, TemplateKind::drawer_check}) {
-        const auto pages = printed(asymmetric_job(480, 360), GetParam(), kind);
+        const auto pages = printed(asymmetric_job(480, 360), choice(kind));
         ASSERT_GT(pages.size(), 1u);
         for (std::size_t i = 1; i < pages.size(); ++i) // the first is the cover
             for (const bool upright : {false, true}) {
@@ -87,8 +67,7 @@ TEST_P(Ink, blocks_are_enlarged_and_pockets_are_not) {
     const double k = 1 / (1 - job.foam->shrinkage);
     const auto find = [&](TemplateKind kind, double diameter) {
         std::size_t count = 0;
-        for (const auto& page : printed(job, GetParam(), kind))
-            count += of_size(page, diameter, diameter).size();
+        for (const auto& page : printed(job, choice(kind))) count += of_size(page, diameter, diameter).size();
         return count;
     };
     EXPECT_GT(find(TemplateKind::pattern_board, 50 * k), 0u);
@@ -103,7 +82,7 @@ TEST(InkMirror, the_board_is_mirrored_and_the_drawer_sheet_is_not) {
     const job::Job job = asymmetric_job(200, 120);
     const double k = 1 / (1 - job.foam->shrinkage);
     const auto run = [&](TemplateKind kind, double scale) {
-        for (const auto& page : printed(job, Paper::tabloid, kind)) {
+        for (const auto& page : printed(job, {Paper::tabloid, {}, kind})) {
             const auto large = of_size(page, 50 * scale, 50 * scale);
             const auto small = of_size(page, 30 * scale, 30 * scale);
             if (!large.empty() && !small.empty()) return small[0].center().x - large[0].center().x;
@@ -114,11 +93,24 @@ TEST(InkMirror, the_board_is_mirrored_and_the_drawer_sheet_is_not) {
     EXPECT_NEAR(run(TemplateKind::pattern_board, k), -80 * k, tolerance_mm);
 }
 
-TEST_P(Ink, stays_off_the_papers_edge) {
-    for (const auto& page : printed(asymmetric_job(480, 360), GetParam(), TemplateKind::pattern_board)) {
-        const Vec portrait = size_mm(GetParam(), Orientation::portrait);
-        EXPECT_NEAR(std::min(page.width_mm, page.height_mm), portrait.x, 0.4); // whole points
-        EXPECT_NEAR(std::max(page.width_mm, page.height_mm), portrait.y, 0.4);
+TEST_P(Ink, pages_have_the_papers_size_and_what_is_drawn_stays_off_its_edge) {
+    const auto [paper, orientation] = GetParam();
+    const auto pages = printed(asymmetric_job(480, 360), choice(TemplateKind::pattern_board));
+    for (std::size_t i = 0; i < pages.size(); ++i) {
+        const Vec size =
+            size_mm(paper, i == 0 ? Orientation::portrait : orientation); // the cover comes first
+        EXPECT_NEAR(pages[i].width_mm, size.x, 0.4);                      // whole points
+        EXPECT_NEAR(pages[i].height_mm, size.y, 0.4);
+    }
+    // on the cover nothing is cut off, so all ink can be seen to keep away
+    const shape::Box safe = shape::Box{{0, 0}, size_mm(paper, Orientation::portrait)}.grown(-6.35);
+    for (const auto& path : pages.front().paths) {
+        const shape::Box box = path.box();
+        if (!path.stroked && !path.filled) continue;
+        EXPECT_GE(box.min.x, safe.min.x);
+        EXPECT_GE(box.min.y, safe.min.y);
+        EXPECT_LE(box.max.x, safe.max.x);
+        EXPECT_LE(box.max.y, safe.max.y);
     }
 }
 
@@ -146,7 +138,10 @@ TEST(Tiling, neighbors_overlap_and_cover_everything) {
     }
 }
 
-INSTANTIATE_TEST_SUITE_P(Papers, Ink, ::testing::Values(Paper::a4, Paper::letter, Paper::a3, Paper::tabloid));
+INSTANTIATE_TEST_SUITE_P(
+    Papers, Ink,
+    ::testing::Combine(::testing::Values(Paper::a4, Paper::letter, Paper::a3, Paper::tabloid),
+                       ::testing::Values(Orientation::portrait, Orientation::landscape)));
 
 } // namespace
 } // namespace drawercast::print
