@@ -30,4 +30,12 @@ int screws_along(double line_mm, double end_mm, double pitch_mm) {
     return 1 + std::max(1, static_cast<int>(std::ceil(between / pitch_mm - 1e-9)));
 }
 
+std::vector<double> spread_mm(double line_mm, double end_mm, int count) {
+    const double end = std::min(end_mm, line_mm / 4);
+    std::vector<double> at;
+    for (int i = 0; i < count; ++i)
+        at.push_back(count == 1 ? line_mm / 2 : end + (line_mm - 2 * end) * i / (count - 1));
+    return at;
+}
+
 } // namespace drawercast::stock

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <vector>
 
 /// Screws of the mold's own joints (the plate's closures are worked out with the plate).
 namespace drawercast::stock {
@@ -20,6 +21,9 @@ inline constexpr double skin_mm = 5;        ///< left between a screw's point an
 /// the longest that keeps its skin; none where that grips less than least_grip_mm. Lengths as sold, 16 to
 /// 120 mm (common practice).
 std::optional<double> screw_length_mm(double through_mm, double into_mm, double grip_mm);
+
+/// Where `count` stand along a line: equal pitch, the outer two as screws_along() has them.
+std::vector<double> spread_mm(double line_mm, double end_mm, int count);
 
 /// How many stand along a line at `pitch_mm` or less, the outer two `end_mm` from its ends; two at least.
 int screws_along(double line_mm, double end_mm, double pitch_mm);

@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "base/demand.h"
+#include "job/catalog.h"
+#include "plan/stock_stage.h"
+
+#include <algorithm>
+
+namespace drawercast::plan {
+
+namespace {
+
+constexpr double least_edge_mm = 15; // below it a screw splits a board's edge (common practice)
+
+const job::Board* named(const std::vector<job::Board>& boards, const std::optional<std::string>& name) {
+    if (!name) return nullptr;
+    const auto at = std::find_if(boards.begin(), boards.end(),
+                                 [&](const job::Board& board) { return board.name == *name; });
+    return at == boards.end() ? nullptr : &*at;
+}
+
+const job::Board& first_suitable(const std::vector<job::Board>& boards) {
+    DRAWERCAST_DEMAND(!boards.empty(), "there is always a board");
+    const auto thick = [](const job::Board& board) { return board.thickness_mm >= least_edge_mm; };
+    const auto at_hand = std::find_if(boards.begin(), boards.end(), [&](const job::Board& board) {
+        return board.at_hand > 0 && thick(board);
+    });
+    if (at_hand != boards.end()) return *at_hand;
+    const auto any = std::find_if(boards.begin(), boards.end(), thick);
+    return any == boards.end() ? boards.front() : *any;
+}
+
+/// Stiffeners as the maker set them: over the whole plate.
+void add_set_stiffeners(const job::Job& job, const DrawerPlan& drawer, PlateParts& parts) {
+    const auto& choice = job.mold.stiffeners;
+    if (!choice || choice->count == 0 || !drawer.insert) return;
+    const auto& all = job.shop->stiffeners.empty() ? job::builtin_stiffeners() : job.shop->stiffeners;
+    const auto at = std::find_if(all.begin(), all.end(),
+                                 [&](const job::Stiffener& piece) { return piece.name == choice->name; });
+    if (at == all.end()) return;
+    const double k = 1 / (1 - job.foam->shrinkage), walls = 2 * parts.box_board.thickness_mm;
+    const double width = drawer.insert->box.width() * k + walls,
+                 depth = drawer.insert->box.height() * k + walls;
+    const double length =
+        choice->along == job::Along::short_side ? std::min(width, depth) : std::max(width, depth);
+    parts.stiffener = *at;
+    parts.stiffener_lengths_mm.assign(static_cast<std::size_t>(choice->count), length);
+}
+
+} // namespace
+
+const std::vector<job::Board>& boards_of(const job::Job& job) {
+    return job.shop->boards.empty() ? job::builtin_boards() : job.shop->boards;
+}
+
+PlateParts plate_parts(const job::Job& job, const DrawerPlan& drawer) {
+    const auto& boards = boards_of(job);
+    PlateParts parts;
+    const auto* box = named(boards, job.mold.box_board);
+    parts.box_board = box ? *box : first_suitable(boards);
+    const auto* plate = named(boards, job.mold.board);
+    parts.board = plate ? *plate : parts.box_board;
+    add_set_stiffeners(job, drawer, parts);
+    return parts;
+}
+
+} // namespace drawercast::plan

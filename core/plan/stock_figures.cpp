@@ -1,0 +1,156 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "plan/stock_figures.h"
+
+#include "plan/stock_words.h"
+
+namespace drawercast::plan {
+
+namespace {
+
+void write_size(JsonText& json, std::string_view key, std::initializer_list<double> sizes) {
+    json.key(key);
+    json.begin_array();
+    for (const double size : sizes) json.number(size);
+    json.end_array();
+}
+
+void write_box(JsonText& json, const stock::Box& box) {
+    json.key("box");
+    json.begin_object();
+    write_size(json, "inside_mm", {box.width_mm, box.depth_mm, box.height_mm});
+    write_size(json, "outside_mm", {box.outside_width_mm, box.outside_depth_mm, box.outside_height_mm});
+    json.key("walls_mm");
+    json.begin_array();
+    for (const auto& wall : box.walls) json.number(wall.length_mm);
+    json.end_array();
+    json.member("bead_mm", box.bead_mm);
+    json.end_object();
+}
+
+void write_body(JsonText& json, const stock::Body& body) {
+    json.begin_object();
+    json.member("label", body.label);
+    json.member("make", word_of(body.make));
+    write_size(json, "size_mm", {body.panel.length_mm, body.panel.width_mm, body.height_mm});
+    json.key("layers");
+    json.begin_array();
+    for (const auto& layer : body.layers) json.text(layer);
+    json.end_array();
+    if (body.stack.saw_off_mm > 0) json.member("saw_off_mm", body.stack.saw_off_mm);
+    if (body.tube) {
+        json.member("tube", body.tube->tube.name);
+        json.member("tube_mm", body.tube_mm);
+        json.member("wrap_mm", body.tube->wrap_mm);
+    }
+    if (body.rest != stock::Rest::on_board) json.member("rests", word_of(body.rest));
+    json.end_object();
+}
+
+void write_blocks(JsonText& json, const std::vector<stock::BlockByStock>& blocks) {
+    json.key("blocks");
+    json.begin_array();
+    for (const auto& block : blocks) {
+        json.begin_object();
+        json.member("number", block.number);
+        json.member("subject", block.subject);
+        if (block.screw_mm) json.member("screws", block.screws), json.member("screw_mm", *block.screw_mm);
+        json.key("bodies");
+        json.begin_array();
+        for (const auto& body : block.bodies) write_body(json, body);
+        json.end_array();
+        json.end_object();
+    }
+    json.end_array();
+}
+
+void write_sheets(JsonText& json, const StockPlan& stock) {
+    json.key("sheets");
+    json.begin_array();
+    for (const auto& cut : stock.cuts.boards) {
+        json.begin_object();
+        json.member("board", cut.board.name);
+        json.member("count", static_cast<int>(cut.sheets.size()));
+        json.member("least", cut.least);
+        json.member("buy", cut.to_buy);
+        json.member("price", cut.price);
+        json.member("parts", static_cast<int>(cut.pieces.size()));
+        const double sheet = cut.board.sheet_length_mm * cut.board.sheet_width_mm;
+        if (!cut.sheets.empty())
+            json.member("used", cut.used_mm2 / (sheet * static_cast<double>(cut.sheets.size())));
+        if (!cut.too_large.empty()) json.member("too_large", static_cast<int>(cut.too_large.size()));
+        json.end_object();
+    }
+    json.end_array();
+}
+
+void write_lengths(JsonText& json, const StockPlan& stock) {
+    json.key("lengths");
+    json.begin_array();
+    for (const auto& cut : stock.cuts.bars) {
+        json.begin_object();
+        json.member("name", cut.stock);
+        json.member("count", static_cast<int>(cut.bars.size()));
+        json.member("least", cut.least);
+        json.member("buy", cut.to_buy);
+        json.member("price", cut.price);
+        json.key("bars_mm");
+        json.begin_array();
+        for (const auto& bar : cut.bars) {
+            json.begin_array();
+            for (const int index : bar) json.number(stock.lengths[static_cast<std::size_t>(index)].length_mm);
+            json.end_array();
+        }
+        json.end_array();
+        if (!cut.too_long.empty()) json.member("too_long", static_cast<int>(cut.too_long.size()));
+        json.end_object();
+    }
+    json.end_array();
+}
+
+void write_buy(JsonText& json, const StockPlan& stock) {
+    json.key("buy");
+    json.begin_array();
+    for (const auto& line : stock.buy) {
+        json.begin_object();
+        json.member("goods", word_of(line.goods));
+        json.member("name", line.name);
+        json.member("needed", line.needed);
+        json.member("at_hand", line.at_hand);
+        json.member("buy", line.buy);
+        json.member("price", line.price);
+        json.end_object();
+    }
+    json.end_array();
+    json.member("stock_price", stock.price);
+}
+
+void write_supplies(JsonText& json, const StockPlan& stock) {
+    json.key("supplies");
+    json.begin_array();
+    for (const auto& line : stock.supplies) {
+        json.begin_object();
+        json.member("name", word_of(line.supply));
+        json.member("amount", line.amount);
+        json.member("unit", line.unit);
+        if (line.rate > 0) json.member("rate", line.rate), json.member("rate_unit", line.rate_unit);
+        json.member("by", word_of(line.source));
+        json.end_object();
+    }
+    json.end_array();
+}
+
+} // namespace
+
+void write_drawer_stock(JsonText& json, const stock::DrawerStock& drawer) {
+    write_box(json, drawer.box);
+    write_blocks(json, drawer.blocks);
+}
+
+void write_stock_totals(JsonText& json, const StockPlan& stock) {
+    write_sheets(json, stock);
+    write_lengths(json, stock);
+    write_buy(json, stock);
+    write_supplies(json, stock);
+}
+
+} // namespace drawercast::plan

@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "plan/stock_stage.h"
+
+#include "job/catalog.h"
+#include "stock/saw.h"
+
+#include <algorithm>
+
+namespace drawercast::plan {
+
+namespace {
+
+shape::Contour enlarged(shape::Contour contour, double k) {
+    for (auto& corner : contour.core) corner = {corner.x * k, corner.y * k};
+    contour.round_mm *= k;
+    return contour;
+}
+
+stock::BlockIn block_in(const casting::Block& block, const layout::PlacedPocket& pocket, double k) {
+    stock::BlockIn in;
+    in.subject = block.subject, in.name = block.name, in.number = block.number;
+    in.screws = static_cast<int>(block.fixing.size()), in.pin = block.pin;
+    for (std::size_t i = 0; i < pocket.form->cuts.size(); ++i) {
+        const auto& cut = pocket.form->cuts[i];
+        stock::BodyIn body{enlarged(cut.outline.contour, k), block.parts[i].wood_height_mm, {}, 0, false};
+        if (cut.round) body.radius_mm = cut.round->radius_mm * k, body.axis_mm = cut.round->axis_mm * k;
+        body.notch = cut.kind == layout::Cut<shape::InObject>::Kind::notch;
+        in.bodies.push_back(std::move(body));
+    }
+    return in;
+}
+
+stock::DrawerStockIn stock_in(const job::Job& job, const DrawerPlan& drawer,
+                              const casting::PatternBoard& board) {
+    const PlateParts plate = plate_parts(job, drawer);
+    stock::DrawerStockIn in;
+    in.box = {drawer.id,
+              board.box.width(),
+              board.box.height(),
+              board.height_mm,
+              job.mold.corner,
+              plate.box_board,
+              plate.board,
+              plate.stiffener,
+              plate.stiffener_lengths_mm,
+              job.shop->saw_step_mm};
+    in.shop = {stock::boards_for_blocks(boards_of(job), plate.box_board, plate.board),
+               job.shop->tubes.empty() ? stock::usual_tubes() : job.shop->tubes, plate.box_board,
+               job.shop->saw_step_mm, job.mold.film_mm};
+    for (const auto& block : board.blocks) {
+        const auto pocket =
+            std::find_if(drawer.pockets.begin(), drawer.pockets.end(),
+                         [&](const auto& placed) { return placed->subject == block.subject; });
+        if (pocket == drawer.pockets.end()) continue;
+        in.blocks.push_back(block_in(block, **pocket, board.enlargement));
+        in.blocks.back().drawer = drawer.id;
+    }
+    for (const auto& patch : board.fillers.region.patches) in.fillers.push_back({patch.outer});
+    return in;
+}
+
+/// Drawers cast one after the other use the same walls: a wall that an earlier drawer has already in that
+/// size is not cut again.
+void add_parts(const job::Job& job, const stock::DrawerStock& drawer, std::vector<stock::Part>& parts) {
+    std::vector<bool> taken(parts.size(), false);
+    for (const stock::Part& part : drawer.parts) {
+        bool shared = false;
+        for (std::size_t i = 0; i < taken.size() && job.mold.share_walls && part.role == stock::Role::wall;
+             ++i) {
+            const stock::Part& other = parts[i];
+            if (taken[i] || other.role != stock::Role::wall || other.board != part.board ||
+                other.length_mm != part.length_mm || other.width_mm != part.width_mm)
+                continue;
+            taken[i] = shared = true;
+            break;
+        }
+        if (!shared) parts.push_back(part);
+    }
+}
+
+stock::SuppliesIn supplies_in(const job::Job& job, const Plan& plan, const StockPlan& all) {
+    stock::SuppliesIn in;
+    in.people = job.shop->people;
+    for (const auto& drawer : all.drawers) {
+        in.sealed_mm2 += drawer.sealed_mm2;
+        in.end_grain_mm2 += drawer.missed.end_grain_mm2;
+        in.bead_mm += drawer.bead_mm;
+        in.glue_mm2 += drawer.glue_mm2;
+        for (const auto& block : drawer.blocks) in.clay_mm += block.feet_mm;
+        ++in.pours;
+    }
+    for (const auto& drawer : plan.drawers) {
+        if (drawer.cavity) in.clay_mm3 += drawer.cavity->fillet_mm3;
+        if (drawer.dose) in.pigment_ml += drawer.dose->pigment_ml, in.batches += drawer.dose->batches;
+    }
+    return in;
+}
+
+void add_closures(std::vector<stock::ClosureUse>& all, const std::vector<stock::ClosureUse>& more) {
+    for (const auto& use : more) {
+        const auto at = std::find_if(all.begin(), all.end(), [&](const stock::ClosureUse& known) {
+            return known.closure.name == use.closure.name;
+        });
+        if (at != all.end())
+            at->count += use.count;
+        else
+            all.push_back(use);
+    }
+}
+
+} // namespace
+
+std::optional<stock::DrawerStock> drawer_stock(const job::Job& job, const DrawerPlan& drawer) {
+    const auto board = pattern_board(job, drawer);
+    if (!board) return std::nullopt;
+    return stock::drawer_stock_of(stock_in(job, drawer, *board));
+}
+
+StockPlan stock_of(const job::Job& job, const Plan& plan) {
+    StockPlan all;
+    std::vector<stock::ScrewUse> screws;
+    std::vector<stock::ClosureUse> closures;
+    for (const auto& drawer : plan.drawers) {
+        auto made = drawer_stock(job, drawer);
+        if (!made) continue;
+        add_parts(job, *made, all.parts);
+        all.lengths.insert(all.lengths.end(), made->lengths.begin(), made->lengths.end());
+        for (const auto& use : made->screws) stock::add_screws(screws, use);
+        add_closures(closures, plate_parts(job, drawer).closures);
+        all.drawers.push_back(std::move(*made));
+    }
+    const auto tubes = job.shop->tubes.empty() ? stock::usual_tubes() : job.shop->tubes;
+    const auto& stiffeners = job.shop->stiffeners.empty() ? job::builtin_stiffeners() : job.shop->stiffeners;
+    all.cuts = stock::cut_list_of(
+        {all.parts, all.lengths, boards_of(job), stiffeners, tubes, job.shop->kerf_mm, stock::sheet_trim_mm});
+    all.tickets = stock::tickets_of(all.cuts, all.parts);
+    all.supplies = stock::supplies_of(supplies_in(job, plan, all));
+    all.buy = stock::buy_list_of({all.cuts, screws, closures, tubes});
+    all.price = stock::price_of(all.buy);
+    return all;
+}
+
+} // namespace drawercast::plan

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "plan/plan.h"
+#include "stock/buy.h"
+#include "stock/cut_list.h"
+#include "stock/drawer_stock.h"
+#include "stock/supplies.h"
+#include "stock/tickets.h"
+
+#include <optional>
+#include <vector>
+
+namespace drawercast::plan {
+
+/// What to cut and buy for all drawers of a job that have a mold.
+struct StockPlan {
+    std::vector<stock::DrawerStock> drawers;
+    std::vector<stock::Part> parts; ///< of all drawers; walls that are shared only once
+    std::vector<stock::LengthPart> lengths;
+    stock::CutList cuts; ///< by index into parts and lengths
+    std::vector<stock::Ticket> tickets;
+    std::vector<stock::SupplyLine> supplies;
+    std::vector<stock::BuyLine> buy;
+    double price = 0; ///< of what is to buy, foam apart
+};
+
+/// The boards of a drawer's mold and what else its plate takes, as plain values.
+struct PlateParts {
+    job::Board board;
+    job::Board box_board;
+    std::optional<job::Stiffener> stiffener;
+    std::vector<double> stiffener_lengths_mm;
+    std::vector<stock::ClosureUse> closures; ///< none: not known yet
+};
+
+/// As the plate was worked out; else as the maker set it, else the first board that takes a screw in its
+/// edge.
+PlateParts plate_parts(const job::Job& job, const DrawerPlan& drawer);
+
+/// The shop's boards, or the built-in ones where it names none.
+const std::vector<job::Board>& boards_of(const job::Job& job);
+
+/// One drawer's mold from boards, tubes and bars; absent where it has no pattern board.
+std::optional<stock::DrawerStock> drawer_stock(const job::Job& job, const DrawerPlan& drawer);
+
+/// All of them together. Slow by the quick answer's measure: sheets are searched.
+StockPlan stock_of(const job::Job& job, const Plan& plan);
+
+} // namespace drawercast::plan
