@@ -205,6 +205,63 @@ std::vector<int> fed_by(const Cells& cells, const Channels& channels, const Valu
     return out;
 }
 
+namespace {
+
+/// The neighbor with most border to `channel`; −1: none.
+int main_neighbor(int channel, const Cells& cells, const std::vector<int>& of_cell, std::size_t channels) {
+    std::vector<int> border(channels, 0);
+    for_each_cell(cells.mesh, [&](std::size_t cell) {
+        if (of_cell[cell] != channel) return;
+        for (const std::size_t next : neighbors(cells.mesh, cell))
+            if (of_cell[next] >= 0 && of_cell[next] != channel)
+                ++border[static_cast<std::size_t>(of_cell[next])];
+    });
+    const auto most = std::max_element(border.begin(), border.end());
+    return most != border.end() && *most > 0 ? static_cast<int>(most - border.begin()) : -1;
+}
+
+} // namespace
+
+void join_small(double least_mm3, const Cells& cells, const Values& widths_mm, Channels& channels,
+                std::vector<int>& fed_by) {
+    std::vector<double> feeds(channels.all.size(), 0.0);
+    for_each_cell(cells.mesh, [&](std::size_t cell) {
+        if (fed_by[cell] >= 0) feeds[static_cast<std::size_t>(fed_by[cell])] += cells.room_mm3[cell];
+    });
+    std::vector<int> into(feeds.size());
+    std::iota(into.begin(), into.end(), 0);
+    std::vector<char> settled(feeds.size(), 0);
+    for (;;) {
+        int least = -1;
+        for (std::size_t i = 0; i < feeds.size(); ++i)
+            if (!settled[i] && feeds[i] < least_mm3 &&
+                (least < 0 || feeds[i] < feeds[static_cast<std::size_t>(least)]))
+                least = static_cast<int>(i);
+        if (least < 0) break;
+        const auto small = static_cast<std::size_t>(least);
+        settled[small] = 1;
+        const int taker = main_neighbor(least, cells, channels.channel, feeds.size());
+        if (taker < 0) continue;
+        feeds[static_cast<std::size_t>(taker)] += feeds[small];
+        for (int& channel : channels.channel) channel = channel == least ? taker : channel;
+        for (int& channel : into) channel = channel == least ? taker : channel;
+    }
+    std::vector<int> number(into.size(), -1);
+    std::vector<Channels::Channel> left;
+    for (std::size_t i = 0; i < into.size(); ++i) {
+        if (into[i] != static_cast<int>(i)) continue;
+        number[i] = static_cast<int>(left.size());
+        left.push_back({0, 0, {}, channels.all[i].board});
+    }
+    const auto renumber = [&](int& channel) {
+        if (channel >= 0) channel = number[static_cast<std::size_t>(into[static_cast<std::size_t>(channel)])];
+    };
+    std::for_each(channels.channel.begin(), channels.channel.end(), renumber);
+    std::for_each(fed_by.begin(), fed_by.end(), renumber);
+    channels.all = std::move(left);
+    describe(cells, widths_mm, channels);
+}
+
 Puddle puddle_at(Vec at, double share, const Floor& floor, const Cells& cells, const Channels& channels) {
     Puddle puddle;
     puddle.share = share;

@@ -29,6 +29,12 @@ Channels channels_of(const Cells& cells, const Values& widths_mm);
 /// by climbing W in the full mold; −1 in walls.
 std::vector<int> fed_by(const Cells& cells, const Channels& channels, const Values& push_when_full);
 
+/// Channels that feed less than `least_mm3` become part of the neighbor they share most of their border with,
+/// the smallest first: nobody pours a spoonful. `fed_by` as above, renumbered with them. A board that has
+/// only one channel keeps it.
+void join_small(double least_mm3, const Cells& cells, const Values& widths_mm, Channels& channels,
+                std::vector<int>& fed_by);
+
 /// A pour of `share` of the liquid at `at`: over the channel that holds it, or over the level of a block that
 /// does.
 Puddle puddle_at(shape::Vec at, double share, const Floor& floor, const Cells& cells,
