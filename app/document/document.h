@@ -60,7 +60,9 @@ class Document : public QObject {
     const QString& path() const { return path_; }
     bool unsaved() const {
         return !(job_ == saved_job_);
-    }                             ///< by content, so undoing back to the saved job is clean
+    } ///< by content, so undoing back to the saved job is clean
+    /// Whether `job` is what was last opened or saved.
+    bool saved_as(const job::Job& job) const { return job == saved_job_; }
     QString display_name() const; ///< job title, else file name, else "Untitled job"
 
   signals:

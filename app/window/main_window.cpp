@@ -11,6 +11,8 @@
 #include "panes/left_pane.h"
 #include "theme/splitter.h"
 #include "window/asking.h"
+#include "window/disk_watch.h"
+#include "window/drop_target.h"
 #include "window/form_acts.h"
 #include "window/job_acts.h"
 #include "window/mend_acts.h"
@@ -131,6 +133,10 @@ void MainWindow::connect_parts() {
     form_acts_ = new FormActs(desk_, actions_, this);
     auto& canvas = sheets_->canvas();
     auto* mend_acts = new MendActs(desk_, actions_, this);
+    auto* on_disk = new DiskWatch(desk_, this);
+    connect(on_disk, &DiskWatch::said, this, &MainWindow::say);
+    auto* drops = new DropTarget(this);
+    connect(drops, &DropTarget::dropped, this, [this](const QString& path) { job_acts_->open(path); });
     connect(mend_acts, &MendActs::said, this, &MainWindow::say);
     connect(form_acts_, &FormActs::said, this, &MainWindow::say);
     connect(job_acts_, &JobActs::said, this, &MainWindow::say);
