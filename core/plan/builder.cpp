@@ -2,25 +2,64 @@
 #include "plan/builder.h"
 
 #include "base/demand.h"
+#include "job/catalog.h"
+#include "layout/left_as_is.h"
+#include "plan/air_stage.h"
+#include "plan/stock_stage.h"
 
+#include <algorithm>
+#include <map>
+#include <string>
+#include <utility>
 
 namespace drawercast::plan {
 
 /// What is worth remembering of each drawer, by its id.
-struct Builder::Memory {};
+struct Builder::Memory {
+    std::map<std::string, AirStage> air;
+};
 
 Builder::Builder() : memory_(std::make_unique<Memory>()) {}
 Builder::~Builder() = default;
 Builder::Builder(Builder&&) noexcept = default;
 Builder& Builder::operator=(Builder&&) noexcept = default;
 
-std::optional<Plan> Builder::build(const job::Job&, Plan quick, const Watch& watch) {
+namespace {
+
+/// Thickness of the board the maker chose for the plate, else of the first there is.
+double plate_mm(const job::Job& job) {
+    const auto& boards = job.shop->boards.empty() ? job::builtin_boards() : job.shop->boards;
+    const auto chosen = std::find_if(boards.begin(), boards.end(),
+                                     [&](const job::Board& board) { return board.name == job.mold.board; });
+    return chosen != boards.end() ? chosen->thickness_mm : boards.front().thickness_mm;
+}
+
+void tidy_checks(const job::Job& job, DrawerPlan& plan) {
+    std::stable_sort(plan.checks.begin(), plan.checks.end(), layout::comes_before);
+    layout::mark_left_as_is(plan.checks, job.left_as_is, plan.id);
+}
+
+} // namespace
+
+std::optional<Plan> Builder::build(const job::Job& job, Plan quick, const Watch& watch) {
     const double drawers = static_cast<double>(quick.drawers.size());
     for (std::size_t i = 0; i < quick.drawers.size(); ++i) {
-        if (watch(static_cast<double>(i) / drawers)) return std::nullopt;
+        const Watch of_drawer = [&](double done) { return watch((static_cast<double>(i) + done) / drawers); };
+        if (of_drawer(0)) return std::nullopt;
         // Stages of one drawer, in this order: air, plate, vents. Each puts its part and its checks into
         // quick.drawers[i].
+        DrawerPlan& plan = quick.drawers[i];
+        const job::Drawer& drawer = *job.drawers[i];
+        AirStage& air = memory_->air[plan.id];
+        if (!air.map(job, drawer, plan, of_drawer)) return std::nullopt;
+        if (!air.vent(job, drawer, {}, plate_mm(job), plan, of_drawer)) return std::nullopt;
+        tidy_checks(job, plan);
     }
+    quick.stock = std::make_shared<const StockPlan>(stock_of(job, quick));
+    std::erase_if(memory_->air, [&](const auto& known) {
+        return std::none_of(quick.drawers.begin(), quick.drawers.end(),
+                            [&](const DrawerPlan& plan) { return plan.id == known.first; });
+    });
     if (watch(1)) return std::nullopt;
     return quick;
 }

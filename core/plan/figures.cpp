@@ -3,6 +3,9 @@
 
 #include "plan/json_text.h"
 #include "plan/sentences.h"
+#include "plan/stock_figures.h"
+
+#include <algorithm>
 
 namespace drawercast::plan {
 
@@ -98,6 +101,105 @@ void write_times(JsonText& json, const casting::Times& times) {
     json.end_object();
 }
 
+std::string_view text_of(air::VentFor why) {
+    switch (why) {
+    case air::VentFor::kept:
+        return "kept";
+    case air::VentFor::air:
+        return "air";
+    case air::VentFor::corner:
+        return "corner";
+    case air::VentFor::wall:
+        return "wall";
+    }
+    return {};
+}
+
+std::string_view text_of(air::PourKind kind) {
+    switch (kind) {
+    case air::PourKind::slot:
+        return "slot";
+    case air::PourKind::top:
+        return "top";
+    case air::PourKind::channel:
+        return "channel";
+    }
+    return {};
+}
+
+void write_air_pockets(JsonText& json, const air::Answer& answer) {
+    json.key("air_pockets");
+    json.begin_array();
+    const auto& pockets = answer.model->map().pockets;
+    for (std::size_t i = 0; i < pockets.size(); ++i) {
+        json.begin_object();
+        json.key("at_mm"), write_point(json, pockets[i].at);
+        json.member("expansion", pockets[i].expansion);
+        json.key("vented"), json.boolean(answer.vented.shares_ml[i] <= air::vented_ml);
+        json.member("air_ml", answer.vented.shares_ml[i]);
+        json.end_object();
+    }
+    json.end_array();
+}
+
+void write_vents(JsonText& json, const air::Answer& answer) {
+    const auto& vents = answer.vented.vents;
+    json.key("vents");
+    json.begin_object();
+    json.member("count", static_cast<double>(vents.size()));
+    double widest = 0;
+    for (const auto& vent : vents) widest = std::max(widest, vent.diameter_mm);
+    if (!vents.empty()) json.member("diameter_mm", widest);
+    json.member("squeeze_out_ml", answer.squeeze.out_ml);
+    json.member("squeeze_out_limit_ml", answer.squeeze.limit_ml);
+    json.member("held_kpa", answer.squeeze.held_kpa);
+    json.key("held_unsure"), json.boolean(answer.squeeze.unsure);
+    json.member("air_ml", answer.vented.air_ml);
+    json.key("positions_mm");
+    json.begin_array();
+    for (const auto& vent : vents) write_point(json, vent.at);
+    json.end_array();
+    json.key("diameters_mm");
+    json.begin_array();
+    for (const auto& vent : vents) json.number(vent.diameter_mm);
+    json.end_array();
+    json.key("why");
+    json.begin_array();
+    for (const auto& vent : vents) json.text(text_of(vent.why));
+    json.end_array();
+    write_air_pockets(json, answer);
+    json.end_object();
+}
+
+void write_pour_map(JsonText& json, const air::AirMap& map) {
+    json.key("pour_map");
+    json.begin_array();
+    for (const auto& step : map.pour.steps) {
+        json.begin_object();
+        json.member("order", step.order);
+        json.member("kind", text_of(step.kind));
+        json.key("at_mm"), write_point(json, step.at);
+        json.member("ml", step.ml);
+        if (step.channel >= 0) json.member("width_mm", step.width_mm);
+        json.key("set"), json.boolean(step.set);
+        json.end_object();
+    }
+    json.end_array();
+}
+
+void write_slow_floors(JsonText& json, const air::Answer& answer) {
+    json.key("floors");
+    json.begin_array();
+    for (const auto& slow : answer.model->map().slow) {
+        json.begin_object();
+        json.member("subject", answer.model->in().floor.subjects[static_cast<std::size_t>(slow.pocket)]);
+        json.member("phi", slow.phi);
+        json.key("at_mm"), write_point(json, slow.at);
+        json.end_object();
+    }
+    json.end_array();
+}
+
 void write_checks(JsonText& json, const job::Job& job, const std::vector<layout::Check>& checks) {
     json.key("checks");
     json.begin_array();
@@ -136,7 +238,16 @@ void write_feel(JsonText& json, const std::vector<layout::Feel>& feel) {
     json.end_array();
 }
 
-void write_drawer(JsonText& json, const job::Job& job, const DrawerPlan& drawer) {
+void write_stock(JsonText& json, const job::Job& job, const Plan& plan, const DrawerPlan& drawer) {
+    if (!plan.stock) return;
+    for (const auto& made : plan.stock->drawers) {
+        if (made.drawer != drawer.id) continue;
+        write_drawer_stock(json, made);
+        write_built(json, job, drawer, made);
+    }
+}
+
+void write_drawer(JsonText& json, const job::Job& job, const Plan& plan, const DrawerPlan& drawer) {
     json.begin_object();
     json.member("id", drawer.id);
     if (drawer.figures) write_insert(json, *drawer.figures);
@@ -145,6 +256,12 @@ void write_drawer(JsonText& json, const job::Job& job, const DrawerPlan& drawer)
     if (drawer.band) write_band(json, *drawer.band);
     if (drawer.pressure) write_pressure(json, *drawer.pressure);
     if (drawer.times) write_times(json, *drawer.times);
+    write_stock(json, job, plan, drawer);
+    if (drawer.air) {
+        write_vents(json, *drawer.air);
+        write_pour_map(json, drawer.air->model->map());
+        write_slow_floors(json, *drawer.air);
+    }
     if (drawer.insert) write_feel(json, feel_of(job, drawer));
     write_checks(json, job, drawer.checks);
     json.end_object();
@@ -171,6 +288,7 @@ void write_totals(JsonText& json, const Plan& plan) {
         json.end_array();
         json.member("kit_price", plan.purchase->price);
     }
+    if (plan.stock) write_stock_totals(json, *plan.stock);
     json.end_object();
 }
 
@@ -184,7 +302,7 @@ std::string figures_json(const job::Job& job, const Plan& plan, std::string_view
     json.member("program", program);
     json.key("drawers");
     json.begin_array();
-    for (const auto& drawer : plan.drawers) write_drawer(json, job, drawer);
+    for (const auto& drawer : plan.drawers) write_drawer(json, job, plan, drawer);
     json.end_array();
     write_totals(json, plan);
     write_checks(json, job, plan.checks); // of the job as a whole

@@ -29,11 +29,15 @@ bool same_insert(const std::shared_ptr<const layout::Insert>& a,
            a->thickness_mm == b->thickness_mm && a->drawer == b->drawer && a->obstructions == b->obstructions;
 }
 
+bool same_air(const std::shared_ptr<const air::Answer>& a, const std::shared_ptr<const air::Answer>& b) {
+    return a == b || (a && b && air::same(*a, *b));
+}
+
 bool same_drawer(const DrawerPlan& a, const DrawerPlan& b) {
     return a.id == b.id && same_insert(a.insert, b.insert) &&
            std::equal(a.pockets.begin(), a.pockets.end(), b.pockets.begin(), b.pockets.end(), same_pocket) &&
            a.figures == b.figures && a.cavity == b.cavity && a.dose == b.dose && a.band == b.band &&
-           a.pressure == b.pressure && a.times == b.times && a.checks == b.checks;
+           a.pressure == b.pressure && a.times == b.times && a.checks == b.checks && same_air(a.air, b.air);
 }
 
 } // namespace

@@ -8,6 +8,8 @@
 #include "layout/insert.h"
 #include "layout/pocket.h"
 
+#include "air/answer.h"
+
 #include <memory>
 #include <optional>
 #include <string>
@@ -35,8 +37,11 @@ struct DrawerPlan {
     std::optional<casting::Band> band;
     std::optional<casting::Pressure> pressure;
     std::optional<casting::Times> times;
-    std::vector<layout::Check> checks; ///< sorted; those left as is are marked and come last
+    std::shared_ptr<const air::Answer> air; ///< null until worked out
+    std::vector<layout::Check> checks;      ///< sorted; those left as is are marked and come last
 };
+
+struct StockPlan; // plan/stock_stage.h
 
 struct Plan {
     std::vector<DrawerPlan> drawers;
@@ -44,6 +49,7 @@ struct Plan {
     std::vector<layout::Check> checks;         ///< of the job as a whole (not placed, no cup)
     double a_ml = 0;                           ///< over all drawers
     double b_ml = 0;
+    std::shared_ptr<const StockPlan> stock; ///< null until worked out
 };
 
 /// Bitwise equality of every figure, pockets compared by value.

@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "plan/air_stage.h"
+
+#include "casting/pressure.h"
+#include "casting/profile.h"
+
+#include <utility>
+
+namespace drawercast::plan {
+namespace {
+
+shape::Vec to_mold(const shape::MoldMap& map, shape::Vec p) {
+    return map.to_mold(shape::Point<shape::InDrawer>::of(p)).vec();
+}
+
+air::MapIn map_in(const job::Job& job, const job::Drawer& drawer, const DrawerPlan& plan) {
+    std::vector<const layout::PlacedPocket*> pockets;
+    for (const auto& pocket : plan.pockets) pockets.push_back(pocket.get());
+    air::MapIn in;
+    in.floor = air::floor_of(*plan.insert, pockets, job.foam->shrinkage);
+    in.poured_ml = plan.dose->poured_ml;
+    in.full_expansion = plan.cavity->net_mm3 / (1000 * plan.dose->poured_ml);
+    const shape::MoldMap map(plan.insert->box, job.foam->shrinkage);
+    for (const job::Pour& pour : drawer.pours) in.pours.push_back({to_mold(map, pour.at), pour.ml});
+    return in;
+}
+
+air::VentsIn vents_in(const job::Job& job, const job::Drawer& drawer, const DrawerPlan& plan,
+                      const air::KeptClear& clear) {
+    air::VentsIn in;
+    in.spacing_mm = job.mold.vent_spacing_mm;
+    in.clear = clear;
+    if (!drawer.vents) return in;
+    const shape::MoldMap map(plan.insert->box, job.foam->shrinkage);
+    for (const job::KeptVent& vent : drawer.vents->keep)
+        in.kept.push_back({to_mold(map, vent.at), vent.diameter_mm, air::VentFor::kept});
+    in.place_rest = drawer.vents->rest_auto;
+    return in;
+}
+
+casting::BandIn band_in(const job::Job& job, const DrawerPlan& plan, double air_ml) {
+    const auto profile = casting::profile_of({job.foam, job.shop->temperature_c, job.shop->altitude_m});
+    return {*profile,
+            plan.dose->poured_ml,
+            plan.cavity->net_mm3,
+            plan.cavity->insert_area_mm2,
+            job.foam->mold_hotter_k,
+            air_ml};
+}
+
+void shut_in(const job::Job& job, double air_ml, DrawerPlan& plan) {
+    const casting::BandIn in = band_in(job, plan, air_ml);
+    plan.band = casting::band_of(in);
+    plan.pressure = casting::pressure_of({in, *plan.band, job.mold.pressure_factor});
+}
+
+} // namespace
+
+bool AirStage::map(const job::Job& job, const job::Drawer& drawer, DrawerPlan& plan, const Watch& watch) {
+    if (!plan.dose || !plan.insert || plan.cavity->net_mm3 <= 1000 * plan.dose->poured_ml) {
+        model_.reset();
+        return true;
+    }
+    air::MapIn in = map_in(job, drawer, plan);
+    if (!model_ || !(model_->in() == in)) {
+        model_ = air::Model::make(std::move(in), watch);
+        if (!model_) return false;
+    }
+    const air::VentsIn vents = vents_in(job, drawer, plan, {});
+    if (vents.place_rest) return true;
+    const auto vented = model_->vent(vents, watch);
+    if (vented) shut_in(job, vented->air_ml, plan);
+    return vented.has_value();
+}
+
+bool AirStage::vent(const job::Job& job, const job::Drawer& drawer, const air::KeptClear& clear,
+                    double plate_mm, DrawerPlan& plan, const Watch& watch) {
+    if (!model_) return true;
+    auto answer = std::make_shared<air::Answer>();
+    answer->model = model_;
+    answer->vents_in = vents_in(job, drawer, plan, clear);
+    auto vented = model_->vent(answer->vents_in, watch);
+    if (!vented) return false;
+    answer->vented = std::move(*vented);
+    shut_in(job, answer->vented.air_ml, plan);
+    answer->squeeze_in = {band_in(job, plan, answer->vented.air_ml), plate_mm, job.foam->viscosity_pa_s,
+                          plan.dose->overpack};
+    answer->impulse = air::impulse_of(answer->squeeze_in.mold);
+    answer->squeeze = air::squeeze_of(answer->squeeze_in, answer->vented.vents);
+    const auto checks = air::air_checks({*answer, job.foam->viscosity_pa_s});
+    plan.checks.insert(plan.checks.end(), checks.begin(), checks.end());
+    plan.air = std::move(answer);
+    return true;
+}
+
+} // namespace drawercast::plan
