@@ -2,6 +2,7 @@
 #include "summary/summary.h"
 
 #include "summary/job_page.h"
+#include "summary/run_pages.h"
 
 #include <algorithm>
 
@@ -17,6 +18,7 @@ std::vector<print::Page> summary_pages(const job::Job& job, const plan::Plan& pl
     };
     for (std::size_t i = 0; i < std::min(job.drawers.size(), plan.drawers.size()); ++i)
         add(drawer_pages(summary, plan, i));
+    add(run_pages(summary, plan));
     add(job_pages(summary, plan));
 
     std::vector<print::Page> pages;

@@ -23,7 +23,8 @@ ALLOWED = {  # the arrows between core's folders
     "mold": {"base", "shape", "job", "layout", "casting"},
     "air": {"base", "shape", "job", "layout", "casting", "mold"},
     "stock": {"base", "shape", "job", "casting"},
-    "plan": {"base", "shape", "job", "layout", "casting", "mold", "air", "stock"},
+    "runsheet": {"base"},
+    "plan": {"base", "shape", "job", "layout", "casting", "mold", "air", "stock", "runsheet"},
 }
 INCLUDE = re.compile(r'^\s*#\s*include\s*[<"]([^>"]+)[>"]', re.M)
 

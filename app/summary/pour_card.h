@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "plan/plan.h"
+
+#include "summary/drawer_page.h"
+
+#include <vector>
+
+namespace drawercast::summary {
+
+/// One drawer's pour in large letters, to hang where it is read while hands are full: what to weigh, the
+/// seconds, the moment after which the mold is not closed any more, and what to do when it goes wrong. Empty
+/// without a dose.
+std::vector<Composed> pour_card(const Summary& summary, const plan::DrawerPlan& drawer, const QString& name);
+
+} // namespace drawercast::summary

@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "summary/run_pages.h"
+
+#include "plan/run_sheet.h"
+#include "runsheet/steps.h"
+
+#include "summary/column.h"
+#include "summary/pour_card.h"
+#include "summary/tick.h"
+
+namespace drawercast::summary {
+
+using sheets::Align;
+using sheets::Table;
+
+namespace {
+
+QString text(const std::string& words) { return QString::fromStdString(words); }
+
+/// "08:30"
+QString clock(double min) {
+    const int of_day = qRound(runsheet::minute_of_day(min));
+    return QStringLiteral("%1:%2")
+        .arg(of_day / 60, 2, 10, QLatin1Char('0'))
+        .arg(of_day % 60, 2, 10, QLatin1Char('0'));
+}
+
+QString when_ready(const runsheet::Slot& slot) {
+    if (slot.ready_min == slot.left_min) return {};
+    const int day = runsheet::day_of(slot.ready_min);
+    return day == runsheet::day_of(slot.begins_min)
+               ? QStringLiteral("alone until %1").arg(clock(slot.ready_min))
+               : QStringLiteral("alone until day %1, %2").arg(day).arg(clock(slot.ready_min));
+}
+
+QString until(const runsheet::Slot& slot) {
+    const int day = runsheet::day_of(slot.left_min);
+    return day == runsheet::day_of(slot.begins_min)
+               ? clock(slot.left_min)
+               : QStringLiteral("day %1, %2").arg(day).arg(clock(slot.left_min));
+}
+
+Table day_table(const Summary& summary, const plan::RunSheet& sheet, int day) {
+    Table table;
+    table.columns = {{"", Align::left, 0, 20},           {"from", Align::left, 0, 0, true},
+                     {"until", Align::left, 0, 0, true}, {"drawer", Align::left, 0, 0, true},
+                     {"what", Align::left, 1, 0},        {"then", Align::left, 0, 0, true}};
+    for (const auto& slot : sheet.schedule.entries) {
+        if (runsheet::day_of(slot.begins_min) != day) continue;
+        const auto& task = sheet.tasks[slot.task];
+        table.rows.push_back({tick_cell(summary.theme),
+                              {clock(slot.begins_min), false, {}},
+                              {until(slot), false, {}},
+                              {text(task.drawer), false, {}},
+                              {text(task.what), slot.critical, {}},
+                              {when_ready(slot), false, {}}});
+    }
+    return table;
+}
+
+void add_gates(Column& column, const Summary& summary) {
+    column.head(QStringLiteral("Before each pour"), 120);
+    Table table;
+    table.columns = {{"", Align::left, 0, 20}, {"", Align::left, 1, 0}};
+    for (const auto& gate : runsheet::pour_gates())
+        table.rows.push_back({tick_cell(summary.theme), {text(gate), false, {}}});
+    column.table(table);
+}
+
+} // namespace
+
+std::vector<Composed> run_pages(const Summary& summary, const plan::Plan& plan) {
+    const auto sheet = plan::run_sheet(summary.job, plan);
+    if (sheet.tasks.empty()) return {};
+    Column column(summary, {QStringLiteral("all drawers"), {}, false});
+    column.head(QStringLiteral("Run sheet, shop open from 8 to 17"), 80);
+    column.lines(
+        QStringLiteral("Hours are our guess for %1 at work: times taken with a stopwatch are better. What is "
+                       "printed bold can't wait without making the whole job later.")
+            .arg(summary.job.shop->people == 1 ? QStringLiteral("one person")
+                                               : QStringLiteral("%1 people").arg(summary.job.shop->people)),
+        {theme::Face::regular, 11.5}, 15, 0);
+    column.down(8);
+    for (int day = 1; day <= sheet.schedule.days; ++day) {
+        const Table table = day_table(summary, sheet, day);
+        if (table.rows.empty()) continue;
+        column.head(QStringLiteral("Day %1").arg(day), 60);
+        column.table(table);
+    }
+    add_gates(column, summary);
+    std::vector<Composed> pages = column.take();
+    for (std::size_t i = 0; i < std::min(plan.drawers.size(), summary.job.drawers.size()); ++i)
+        for (Composed& page : pour_card(summary, plan.drawers[i], text(summary.job.drawers[i]->name)))
+            pages.push_back(std::move(page));
+    return pages;
+}
+
+} // namespace drawercast::summary

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "plan/plan.h"
+#include "runsheet/schedule.h"
+#include "runsheet/task.h"
+
+#include <vector>
+
+namespace drawercast::plan {
+
+/// What is done when, from cutting to airing, for all drawers of a job; quick, but made when it is asked for.
+/// Drawers without a dose are left out.
+struct RunSheet {
+    std::vector<runsheet::Task> tasks;
+    runsheet::Schedule schedule;
+};
+RunSheet run_sheet(const job::Job& job, const Plan& plan);
+
+/// What goes into the bucket of one batch, in this order; the scale is set to zero before each part.
+struct Weighing {
+    std::string part;
+    double g = 0; ///< 0: by volume alone
+    double ml = 0;
+};
+std::vector<Weighing> batch_weighings(const casting::Dose& dose);
+
+} // namespace drawercast::plan

@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "runsheet/steps.h"
+
+#include <algorithm>
+
+namespace drawercast::runsheet {
+
+namespace {
+
+// Minutes of one pair of hands, our guesses.
+constexpr double cut_block = 5;
+constexpr double cut_box = 60; ///< base, walls, plate and stiffeners of one mold
+constexpr double fit_box = 30;
+constexpr double drill_hole = 1.5;
+constexpr double fix_block = 6; ///< two screws from below and its clay fillet
+constexpr double coat = 12;     ///< and per square meter of face:
+constexpr double coat_m2 = 30;
+constexpr double sealer_dry = 60;
+constexpr double sealer_night = 12 * 60; ///< the last coat
+constexpr double release_dry = 20;
+constexpr double rehearse = 15;
+constexpr double pour_first = 25; ///< setting out, premixing, mixing, pouring, closing, cleaning tools
+constexpr double pour_batch = 4;  ///< each further one
+constexpr double open_mold = 30;
+constexpr double crushing = 10;
+constexpr double lay_flat = 5;
+constexpr double fit_insert = 15;
+
+class Steps {
+  public:
+    Steps(const ShopWork& shop, bool several)
+        : hands_(std::max(1, shop.people)), shop_(shop), several_(several) {}
+
+    void cut(const std::vector<DrawerWork>& drawers) {
+        Task task{"cut", "Cut blocks, boxes and plates; label each", {}, 0, 0, {}, false, {}, {}};
+        for (const DrawerWork& drawer : drawers) task.hands_min += cut_box + cut_block * drawer.blocks;
+        task.hands_min /= hands_;
+        tasks_.push_back(std::move(task));
+    }
+
+    void prepare(const DrawerWork& d) {
+        const double coating = coat + coat_m2 * d.insert_m2;
+        const int holes = 2 * d.blocks + d.closures + d.vents;
+        add(d, "dry-fit", "Dry-fit, drill every hole, mark, take apart, dust off",
+            fit_box + drill_hole * holes, 0, {"cut"});
+        add(d, "fix", "Fix the blocks from below and lay the clay fillets", fix_block * d.blocks, 0,
+            {"dry-fit"});
+        add(d, "seal-1", "First coat of sealer, two more on end grain", coating, sealer_dry, {"fix"});
+        add(d, "seal-2", "Second coat of sealer", coating, sealer_dry, {"seal-1"});
+        add(d, "seal-3", "Third coat of sealer; leave it overnight", coating, sealer_night, {"seal-2"});
+        add(d, "release-1", "First coat of release", coating / 2, release_dry, {"seal-3"});
+        add(d, "release-2", "Second coat of release", coating / 2, release_dry, {"release-1"});
+        add(d, "rehearse", "Rehearse pouring and closing, empty, with a stopwatch", rehearse, 0,
+            {"release-1"});
+    }
+
+    void cast(const DrawerWork& d) {
+        const double cure =
+            std::max(shop_.temperature_c < cool_shop_c ? cool_cure_min : cure_min, d.demold_min);
+        Task& pour =
+            add(d, "pour", "Premix, mix, pour, plate on, close, peg the vents",
+                (pour_first + pour_batch * (d.batches - 1)) * hands_, cure, {"release-2", "rehearse"});
+        pour.in_one_go = true;
+        pour.gates = pour_gates();
+        pour.materials = d.pour_materials;
+        add(d, "open", "Cut the stubs flush, open, peel the insert out", open_mold, 0, {"pour"});
+        if (d.crush) add(d, "crush", "Crush the insert all over while it is fresh", crushing, 0, {"open"});
+        add(d, "flat", "Wipe it off and lay it flat", lay_flat, flat_min, {d.crush ? "crush" : "open"});
+        add(d, "fit", "Fit it and air it before electronics go in", fit_insert, airing_min, {"flat"});
+    }
+
+    std::vector<Task> take() { return std::move(tasks_); }
+
+  private:
+    Task& add(const DrawerWork& d, const std::string& id, const std::string& what, double hands_min,
+              double wait_min, const std::vector<std::string>& after) {
+        Task task{d.id + "/" + id,
+                  what,
+                  several_ ? d.name : std::string(),
+                  hands_min / hands_,
+                  wait_min,
+                  {},
+                  false,
+                  {},
+                  {}};
+        for (const auto& before : after) task.after.push_back(before == "cut" ? before : d.id + "/" + before);
+        tasks_.push_back(std::move(task));
+        return tasks_.back();
+    }
+
+    double hands_;
+    ShopWork shop_;
+    bool several_;
+    std::vector<Task> tasks_;
+};
+
+} // namespace
+
+std::vector<std::string> pour_gates() {
+    return {"wood at most 10 % moist",
+            "mold level to 2 mm across it",
+            "parts at 22 to 25 °C",
+            "mold at 20 °C at least",
+            "release dry",
+            "test cup poured and entered",
+            "everybody in gloves and goggles, air moving"};
+}
+
+std::vector<Task> tasks_for(const std::vector<DrawerWork>& drawers, const ShopWork& shop) {
+    if (drawers.empty()) return {};
+    Steps steps(shop, drawers.size() > 1);
+    steps.cut(drawers);
+    for (const DrawerWork& drawer : drawers) steps.prepare(drawer);
+    for (const DrawerWork& drawer : drawers) steps.cast(drawer);
+    return steps.take();
+}
+
+} // namespace drawercast::runsheet

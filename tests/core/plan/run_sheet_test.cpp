@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "plan/run_sheet.h"
+
+#include "core/plan/sample_job.h"
+
+#include <gtest/gtest.h>
+
+#include <set>
+
+namespace drawercast::plan {
+
+TEST(RunSheet, each_drawer_is_cast_after_what_its_mold_needs) {
+    auto job = testing::worked_job();
+    auto second = *job.drawers.front();
+    second.id = "d2";
+    second.pockets.clear();
+    job.drawers.emplace_back(second);
+    const auto sheet = run_sheet(job, compute(job));
+    ASSERT_EQ(sheet.schedule.entries.size(), sheet.tasks.size());
+    std::set<std::string> poured;
+    for (const auto& task : sheet.tasks)
+        if (task.in_one_go) {
+            poured.insert(task.drawer);
+            EXPECT_EQ(task.materials.size(), job.foam->pigment_of_b > 0 ? 3U : 2U);
+            EXPECT_FALSE(task.gates.empty());
+        }
+    EXPECT_EQ(poured.size(), 1U) << "both are called Worked";
+    EXPECT_GE(sheet.schedule.days, 4);
+}
+
+TEST(RunSheet, a_drawer_without_a_dose_is_left_out) {
+    auto job = testing::worked_job();
+    auto plan = compute(job);
+    plan.drawers.front().dose.reset();
+    EXPECT_TRUE(run_sheet(job, plan).tasks.empty());
+}
+
+TEST(RunSheet, the_batches_weigh_what_the_dose_weighs) {
+    const auto job = testing::worked_job();
+    auto dose = *compute(job).drawers.front().dose;
+    dose.batches = 3;
+    double g = 0;
+    double ml = 0;
+    for (const auto& one : batch_weighings(dose)) {
+        g += one.g;
+        ml += one.ml;
+    }
+    EXPECT_NEAR(3 * g, dose.a_g + dose.b_g, 1e-9);
+    EXPECT_NEAR(3 * ml, dose.a_ml + dose.b_ml + dose.pigment_ml, 1e-9);
+}
+
+} // namespace drawercast::plan
