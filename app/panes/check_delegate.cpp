@@ -47,6 +47,38 @@ void paint_badge(QPainter& painter, QPointF center, const QModelIndex& index, la
     sheets::paint(inks, painter);
 }
 
+struct Text {
+    QString words;
+    QFont font;
+    QColor ink;
+};
+
+/// `left` gives way to `right`.
+void paint_line(QPainter& painter, const QRect& line, const Text& left, const Text& right) {
+    painter.setFont(right.font);
+    painter.setPen(right.ink);
+    painter.drawText(line, Qt::AlignRight | Qt::AlignVCenter, right.words);
+    const int room = line.width() -
+                     (right.words.isEmpty() ? 0 : painter.fontMetrics().horizontalAdvance(right.words) + pad);
+    painter.setFont(left.font);
+    painter.setPen(left.ink);
+    painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter,
+                     painter.fontMetrics().elidedText(left.words, Qt::ElideRight, room));
+}
+
+/// The name of the section below.
+void paint_section(QPainter& painter, const QStyleOptionViewItem& row, const QString& words,
+                   const theme::Theme& theme) {
+    painter.save();
+    painter.fillRect(row.rect, theme.pane);
+    painter.setFont(row.font);
+    painter.setPen(theme.ink2);
+    painter.drawText(row.rect.adjusted(12, 0, -pad, 0), Qt::AlignLeft | Qt::AlignVCenter, words);
+    painter.setPen(theme.rule);
+    painter.drawLine(row.rect.bottomLeft(), row.rect.bottomRight());
+    painter.restore();
+}
+
 } // namespace
 
 void CheckDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
@@ -54,9 +86,11 @@ void CheckDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     QStyleOptionViewItem row = option;
     initStyleOption(&row, index);
     row.text.clear();
+    const auto& theme = theme_of(row.widget);
+    if (index.data(ChecksModel::section_role).toBool())
+        return paint_section(*painter, row, index.data().toString(), theme);
     const QStyle* style = row.widget != nullptr ? row.widget->style() : QApplication::style();
     style->drawPrimitive(QStyle::PE_PanelItemViewItem, &row, painter, row.widget);
-    const auto& theme = theme_of(row.widget);
     const auto severity = static_cast<layout::Severity>(index.data(ChecksModel::severity_role).toInt());
     const bool left = index.data(ChecksModel::left_role).toBool();
 
@@ -64,31 +98,23 @@ void CheckDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     paint_badge(*painter, QPointF(row.rect.left() + badge_room / 2.0 + 2, row.rect.center().y() + 0.5), index,
                 severity, left, theme);
     const QRect words = row.rect.adjusted(badge_room + 6, 4, -pad, -4);
-    const int line = words.height() / 2;
-    const QString word = severity_word(severity, left);
+    const QRect above(words.left(), words.top(), words.width(), words.height() / 2);
     QFont bold = row.font;
     bold.setBold(true);
-    painter->setFont(row.font);
-    const int word_width = painter->fontMetrics().horizontalAdvance(word) + pad;
-    painter->setPen(severity_color(severity, left, theme));
-    painter->drawText(QRect(words.left(), words.top() + line, words.width(), line),
-                      Qt::AlignRight | Qt::AlignVCenter, word);
-    painter->setPen(theme.ink2);
-    const int room = words.width() - word_width;
-    painter->drawText(QRect(words.left(), words.top() + line, room, line), Qt::AlignLeft | Qt::AlignVCenter,
-                      painter->fontMetrics().elidedText(index.data(ChecksModel::subjects_role).toString(),
-                                                        Qt::ElideRight, room));
-    painter->setFont(left ? row.font : bold);
-    painter->setPen(left ? theme.ink2 : theme.ink);
-    painter->drawText(QRect(words.left(), words.top(), words.width(), line), Qt::AlignLeft | Qt::AlignVCenter,
-                      painter->fontMetrics().elidedText(index.data(ChecksModel::title_role).toString(),
-                                                        Qt::ElideRight, words.width()));
+    paint_line(*painter, above,
+               {index.data(ChecksModel::title_role).toString(), left ? row.font : bold,
+                left ? theme.ink2 : theme.ink},
+               {severity_word(severity, left), row.font, severity_color(severity, left, theme)});
+    paint_line(*painter, above.translated(0, above.height()),
+               {index.data(ChecksModel::subjects_role).toString(), row.font, theme.ink2},
+               {index.data(ChecksModel::zone_role).toString(), row.font, theme.ink2});
     painter->setPen(theme.rule);
     painter->drawLine(row.rect.bottomLeft(), row.rect.bottomRight());
     painter->restore();
 }
 
-QSize CheckDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex&) const {
+QSize CheckDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
+    if (index.data(ChecksModel::section_role).toBool()) return {160, option.fontMetrics.height() + 8};
     return {160, 2 * option.fontMetrics.height() + 12};
 }
 

@@ -5,6 +5,7 @@
 
 #include "document/document.h"
 #include "document/selection.h"
+#include "sheets/check_words.h"
 
 #include <algorithm>
 
@@ -28,80 +29,124 @@ ChecksModel::ChecksModel(const Document& document, const Selection& selection, Q
 }
 
 int ChecksModel::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : static_cast<int>(checks_.size());
+    return parent.isValid() ? 0 : static_cast<int>(rows_.size());
 }
 
-QVariant ChecksModel::data(const QModelIndex& index, int role) const {
-    const auto* one = check(index);
-    if (one == nullptr) return {};
-    const auto& job = document_.shown();
+QVariant ChecksModel::section_data(int role) const {
     switch (role) {
-    case number_role:
-        return index.row() + 1;
-    case severity_role:
-        return static_cast<int>(one->severity);
-    case left_role:
-        return one->left_as_is;
+    case section_role:
+        return true;
     case title_role:
     case Qt::DisplayRole:
-        return text(plan::title(*one, job));
-    case subjects_role:
-        return text(plan::subjects_text(*one, job));
-    case advice_role:
-    case Qt::ToolTipRole:
-        return text(plan::advice(*one, job));
     case Qt::AccessibleTextRole:
-        return tr("%1 %2: %3")
-            .arg(index.row() + 1)
-            .arg(text(std::string(layout::text_of(one->severity))), text(plan::sentence(*one, job)));
+        return tr("Left as is: %1").arg(count_left());
     default:
         return {};
     }
 }
 
+QVariant ChecksModel::data(const QModelIndex& index, int role) const {
+    if (!index.isValid() || index.row() >= static_cast<int>(rows_.size())) return {};
+    const Row& row = rows_[static_cast<std::size_t>(index.row())];
+    if (!row.check) return section_data(role);
+    const auto& one = *row.check;
+    const auto& job = document_.shown();
+    switch (role) {
+    case number_role:
+        return row.number;
+    case severity_role:
+        return static_cast<int>(one.severity);
+    case left_role:
+        return one.left_as_is;
+    case section_role:
+        return false;
+    case title_role:
+    case Qt::DisplayRole:
+        return text(plan::title(one, job));
+    case subjects_role:
+        return text(plan::subjects_text(one, job));
+    case zone_role:
+        return row.zone;
+    case advice_role:
+    case Qt::ToolTipRole:
+        return text(plan::advice(one, job));
+    case Qt::AccessibleTextRole: {
+        const QString severity =
+            one.left_as_is ? tr("left as is") : text(std::string(layout::text_of(one.severity)));
+        const QString said = tr("%1 %2: %3").arg(row.number).arg(severity, text(plan::sentence(one, job)));
+        return row.zone.isEmpty() ? said : said + tr(", zone %1").arg(row.zone);
+    }
+    default:
+        return {};
+    }
+}
+
+Qt::ItemFlags ChecksModel::flags(const QModelIndex& index) const {
+    const auto flags = QAbstractListModel::flags(index);
+    return index.isValid() && check(index) == nullptr ? flags & Qt::ItemNeverHasChildren : flags;
+}
+
 const layout::Check* ChecksModel::check(const QModelIndex& index) const {
-    if (!index.isValid() || index.row() >= static_cast<int>(checks_.size())) return nullptr;
-    return &checks_[static_cast<std::size_t>(index.row())];
+    if (!index.isValid() || index.row() >= static_cast<int>(rows_.size())) return nullptr;
+    const auto& one = rows_[static_cast<std::size_t>(index.row())].check;
+    return one ? &*one : nullptr;
 }
 
 int ChecksModel::row_of(const layout::Check& check) const {
-    const auto found = std::find_if(checks_.begin(), checks_.end(),
-                                    [&](const layout::Check& other) { return same_place(check, other); });
-    return found == checks_.end() ? -1 : static_cast<int>(found - checks_.begin());
+    const auto found = std::find_if(rows_.begin(), rows_.end(), [&](const Row& row) {
+        return row.check && same_place(check, *row.check);
+    });
+    return found == rows_.end() ? -1 : static_cast<int>(found - rows_.begin());
 }
 
 int ChecksModel::count(layout::Severity severity) const {
-    return static_cast<int>(std::count_if(checks_.begin(), checks_.end(), [&](const layout::Check& check) {
-        return check.severity == severity && !check.left_as_is;
+    return static_cast<int>(std::count_if(rows_.begin(), rows_.end(), [&](const Row& row) {
+        return row.check && row.check->severity == severity && !row.check->left_as_is;
     }));
 }
 
+int ChecksModel::count_left() const {
+    return static_cast<int>(std::count_if(rows_.begin(), rows_.end(),
+                                          [](const Row& row) { return row.check && row.check->left_as_is; }));
+}
+
 bool ChecksModel::is_job_check(const QModelIndex& index) const {
-    return index.isValid() && static_cast<std::size_t>(index.row()) >= of_drawer_;
+    return check(index) != nullptr && rows_[static_cast<std::size_t>(index.row())].of_job;
+}
+
+std::vector<ChecksModel::Row> ChecksModel::rows_now() const {
+    std::vector<Row> open, left;
+    int number = 0;
+    const auto add = [&](const layout::Check& check, bool of_job, const QString& zone) {
+        (check.left_as_is ? left : open).push_back({check, ++number, of_job, zone});
+    };
+    for (const auto& drawer : document_.plan().drawers)
+        if (drawer.id == selection_.drawer())
+            for (const auto& check : drawer.checks)
+                add(check, false, text(sheets::zone_of(check, drawer, document_.job().display_units)));
+    for (const auto& check : document_.plan().checks) add(check, true, {});
+    if (!left.empty()) open.push_back({});
+    open.insert(open.end(), left.begin(), left.end());
+    return open;
 }
 
 void ChecksModel::refresh() {
-    std::vector<layout::Check> now;
-    for (const auto& drawer : document_.plan().drawers)
-        if (drawer.id == selection_.drawer()) now = drawer.checks;
-    of_drawer_ = now.size();
-    now.insert(now.end(), document_.plan().checks.begin(), document_.plan().checks.end());
-
-    const std::size_t kept = std::min(now.size(), checks_.size());
-    if (now.size() < checks_.size()) {
-        beginRemoveRows({}, static_cast<int>(now.size()), static_cast<int>(checks_.size()) - 1);
-        checks_.resize(now.size());
+    auto now = rows_now();
+    const std::size_t kept = std::min(now.size(), rows_.size());
+    if (now.size() < rows_.size()) {
+        beginRemoveRows({}, static_cast<int>(now.size()), static_cast<int>(rows_.size()) - 1);
+        rows_.resize(now.size());
         endRemoveRows();
     }
     for (std::size_t row = 0; row < kept; ++row) {
-        if (checks_[row] == now[row]) continue;
-        checks_[row] = now[row];
+        if (rows_[row] == now[row]) continue;
+        rows_[row] = now[row];
         const auto changed = index(static_cast<int>(row));
         emit dataChanged(changed, changed);
     }
     if (now.size() > kept) {
         beginInsertRows({}, static_cast<int>(kept), static_cast<int>(now.size()) - 1);
-        checks_.insert(checks_.end(), now.begin() + static_cast<std::ptrdiff_t>(kept), now.end());
+        rows_.insert(rows_.end(), now.begin() + static_cast<std::ptrdiff_t>(kept), now.end());
         endInsertRows();
     }
 }

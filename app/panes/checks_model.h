@@ -5,6 +5,7 @@
 
 #include <QAbstractListModel>
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -13,8 +14,9 @@ namespace drawercast::app {
 class Document;
 class Selection;
 
-/// The checks of the shown drawer and of the job as a whole, numbered as on the sheet. Rows are changed in
-/// place: a drag that alters one figure repaints one row.
+/// The checks of the shown drawer and of the job as a whole, numbered as on the sheet; those left as is in a
+/// section of their own at the end, under a row that names it. Rows are changed in place: a drag that alters
+/// one figure repaints one row.
 class ChecksModel : public QAbstractListModel {
     Q_OBJECT
   public:
@@ -23,29 +25,42 @@ class ChecksModel : public QAbstractListModel {
         severity_role,
         title_role,
         subjects_role,
+        zone_role,
         advice_role,
-        left_role
+        left_role,
+        section_role ///< true: names the section below it, and is no check
     };
 
     ChecksModel(const Document& document, const Selection& selection, QObject* parent = nullptr);
 
     int rowCount(const QModelIndex& parent = {}) const override;
     QVariant data(const QModelIndex& index, int role) const override;
+    Qt::ItemFlags flags(const QModelIndex& index) const override;
 
     const layout::Check* check(const QModelIndex& index) const; ///< null where there is none
     /// Row of the check of that code and those subjects, −1 where it is gone.
     int row_of(const layout::Check& check) const;
     /// How many of each severity are not left as is.
     int count(layout::Severity severity) const;
+    int count_left() const;                            ///< as is
     bool is_job_check(const QModelIndex& index) const; ///< of the job as a whole, not of the drawer
 
     void refresh();
 
   private:
+    struct Row {
+        std::optional<layout::Check> check; ///< absent: the row that names the section of those left as is
+        int number = 0;
+        bool of_job = false;
+        QString zone; ///< "D6"; empty: nowhere
+        bool operator==(const Row&) const = default;
+    };
+    std::vector<Row> rows_now() const;
+    QVariant section_data(int role) const;
+
     const Document& document_;
     const Selection& selection_;
-    std::vector<layout::Check> checks_;
-    std::size_t of_drawer_ = 0; ///< the first so many belong to the drawer
+    std::vector<Row> rows_;
 };
 
 } // namespace drawercast::app

@@ -25,7 +25,6 @@ ChecksPane::ChecksPane(const Document& document, Selection& selection, QWidget* 
     list_->setFrameShape(QFrame::NoFrame);
     list_->setAccessibleName(tr("Checks"));
     list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    list_->setUniformItemSizes(true);
     nothing_->setContentsMargins(12, 0, 12, 8);
     nothing_->setText(tr("Nothing to mend"));
     advice_->setWordWrap(true);
@@ -68,8 +67,11 @@ void ChecksPane::choose(const QModelIndex& at) {
 
 void ChecksPane::choose_next() {
     if (model_->rowCount() == 0) return;
-    const int now = selection_.check() ? model_->row_of(*selection_.check()) : -1;
-    choose(model_->index((now + 1) % model_->rowCount()));
+    int row = selection_.check() ? model_->row_of(*selection_.check()) : -1;
+    for (int step = 0; step < model_->rowCount(); ++step) {
+        row = (row + 1) % model_->rowCount();
+        if (model_->check(model_->index(row)) != nullptr) return choose(model_->index(row));
+    }
 }
 
 void ChecksPane::show_choice() {
@@ -82,7 +84,7 @@ void ChecksPane::show_choice() {
     add(layout::Severity::note, tr("%1 note"));
     head_->set_remark(counts.join(QStringLiteral(", ")));
     const bool none = model_->rowCount() == 0;
-    nothing_->setVisible(none);
+    nothing_->setVisible(model_->count(layout::Severity::mend) == 0);
     list_->setVisible(!none);
     const int row = selection_.check() ? model_->row_of(*selection_.check()) : -1;
     if (row != list_->currentIndex().row()) {

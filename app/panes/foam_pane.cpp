@@ -1,18 +1,29 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panes/foam_pane.h"
 
+#include "job/edit.h"
+#include "plan/say.h"
+
 #include "document/document.h"
 #include "document/selection.h"
+#include "panes/dose_gauge.h"
+#include "panes/explain/deciding.h"
+#include "panes/explain_sheet.h"
+#include "panes/figure_button.h"
 #include "panes/head.h"
 
 #include <QGridLayout>
 #include <QLabel>
+#include <QTimer>
 #include <QToolButton>
 #include <QVBoxLayout>
 
 namespace drawercast::app {
 
 namespace {
+
+constexpr int columns = 6;
+constexpr int frame_ms = 16; // while a pocket is dragged the sheet is painted first
 
 const plan::DrawerPlan* shown_drawer(const Document& document, const Selection& selection) {
     for (const auto& drawer : document.plan().drawers)
@@ -29,50 +40,123 @@ int to_mend(const plan::DrawerPlan& drawer) {
 
 } // namespace
 
-FoamPane::FoamPane(const Document& document, const Selection& selection, QWidget* parent)
+FoamPane::FoamPane(Document& document, const Selection& selection, QWidget* parent)
     : QWidget(parent), document_(document), selection_(selection), head_(new Head("foam", tr("Foam"), this)),
-      none_(new QLabel(this)), grid_(new QGridLayout), unit_button_(new QToolButton(this)),
-      explanation_(new QLabel(this)) {
+      none_(new QLabel(this)), answer_(new QWidget(this)), grid_(new QGridLayout(answer_)),
+      gauge_(new DoseGauge(answer_)), deciding_(new QLabel(answer_)), automatic_(new QToolButton(answer_)),
+      unit_button_(new QToolButton(answer_)), later_(new QTimer(this)) {
+    lay_out();
+    connect_dose();
+    later_->setSingleShot(true);
+    later_->setInterval(frame_ms);
+    connect(later_, &QTimer::timeout, this, &FoamPane::refresh);
+    connect(unit_button_, &QToolButton::clicked, this, [this] {
+        unit_ = unit_ == DosingUnit::mass ? DosingUnit::volume : DosingUnit::mass;
+        refresh();
+    });
+    connect(&document, &Document::shown_changed, this, &FoamPane::refresh_soon);
+    connect(&selection, &Selection::changed, this, &FoamPane::refresh);
+    refresh();
+}
+
+FoamPane::~FoamPane() { delete sheet_; }
+
+void FoamPane::lay_out() {
     none_->setWordWrap(true);
-    none_->setContentsMargins(12, 0, 12, 8);
-    grid_->setContentsMargins(12, 0, 12, 2);
-    grid_->setHorizontalSpacing(8);
+    none_->setContentsMargins(12, 0, 12, 12);
+    grid_->setContentsMargins(8, 0, 8, 8);
+    grid_->setHorizontalSpacing(4);
     grid_->setVerticalSpacing(0);
-    grid_->setColumnStretch(0, 1);
-    unit_button_->setAutoRaise(true);
-    explanation_->setWordWrap(true);
-    explanation_->setTextFormat(Qt::RichText);
-    explanation_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    explanation_->setContentsMargins(12, 0, 12, 8);
-    explanation_->setFrameShape(QFrame::NoFrame);
+    for (int column = 0; column < columns; ++column) grid_->setColumnStretch(column, 1);
+    int row = 0;
+    add_figure("a", row, 0, 2);
+    add_figure("b", row, 2, 2);
+    add_figure("mixed", row++, 4, 2);
+    grid_->setRowMinimumHeight(row++, 4);
+    add_figure("poured", row, 0, 3);
+    add_figure("holds", row++, 3, 3);
+    add_figure("batches", row, 0, 3);
+    add_figure("insert", row++, 3, 3);
+    add_figure("kits", row++, 0, columns);
+    grid_->setRowMinimumHeight(row++, 6);
+    add_figure("overpack", row, 0, 3);
+    auto* buttons = new QHBoxLayout;
+    buttons->addStretch(1);
+    buttons->addWidget(automatic_);
+    buttons->addWidget(unit_button_);
+    grid_->addLayout(buttons, row++, 3, 1, 3);
+    grid_->addWidget(gauge_, row++, 0, 1, columns);
+    grid_->addWidget(deciding_, row++, 0, 1, columns);
+    add_figure("band", row++, 0, columns);
+    grid_->setRowMinimumHeight(row++, 6);
+    add_figure("closed", row++, 0, columns);
+    add_figure("build_for", row++, 0, columns);
+    add_figure("pour", row++, 0, columns);
+    add_figure("touch", row++, 0, columns);
+    add_figure("contact", row++, 0, columns);
+    deciding_->setWordWrap(true);
+    deciding_->setContentsMargins(4, 0, 4, 4);
+    automatic_->setText(tr("automatic"));
+    automatic_->setCheckable(true);
+    automatic_->setToolTip(tr("The least overpack that fills the mold at the low end"));
+    unit_button_->setToolTip(tr("Dose by mass or by volume"));
 
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addWidget(head_);
     column->addWidget(none_);
-    column->addLayout(grid_);
-    auto* foot = new QHBoxLayout;
-    foot->setContentsMargins(12, 0, 12, 4);
-    foot->addWidget(unit_button_);
-    foot->addStretch(1);
-    column->addLayout(foot);
-    column->addWidget(explanation_);
-    connect(unit_button_, &QToolButton::clicked, this, [this] {
-        unit_ = unit_ == DosingUnit::mass ? DosingUnit::volume : DosingUnit::mass;
+    column->addWidget(answer_);
+    column->addStretch(1);
+}
+
+void FoamPane::add_figure(const QString& id, int row, int column, int width) {
+    const bool key = row == 0;
+    auto* button = new FigureButton(key             ? FigureButton::Kind::key
+                                    : id == u"pour" ? FigureButton::Kind::gauge
+                                                    : FigureButton::Kind::row,
+                                    answer_);
+    button->setObjectName(id);
+    connect(button, &FigureButton::clicked, this, [this, id] { explain(id); });
+    grid_->addWidget(button, row, column, 1, width);
+    buttons_[id] = button;
+}
+
+// ---- the dose ----
+
+void FoamPane::connect_dose() {
+    connect(gauge_, &DoseGauge::tried, this, [this](double overpack) {
+        document_.preview(job::with_overpack(document_.job(), overpack));
         refresh();
     });
-    connect(&document, &Document::shown_changed, this, &FoamPane::refresh);
-    connect(&selection, &Selection::changed, this, &FoamPane::refresh);
+    connect(gauge_, &DoseGauge::chosen, this, [this](double overpack) { set_overpack(overpack); });
+    connect(gauge_, &DoseGauge::dropped, this, [this] { document_.preview(std::nullopt); });
+    connect(gauge_, &DoseGauge::automatic_wanted, this, [this] { set_overpack(std::nullopt); });
+    connect(automatic_, &QToolButton::clicked, this, [this](bool on) {
+        const auto* drawer = shown_drawer(document_, selection_);
+        if (drawer == nullptr || !drawer->dose) return;
+        set_overpack(on ? std::nullopt : std::optional(drawer->dose->overpack));
+    });
+}
+
+void FoamPane::set_overpack(std::optional<double> overpack) {
+    document_.commit(overpack ? tr("Overpack") : tr("Automatic overpack"),
+                     job::with_overpack(document_.job(), overpack), {QStringLiteral("overpack")});
+    refresh(); // a job equal to the one before says nothing, but what was pressed must be put right
+}
+
+// ---- what is shown ----
+
+void FoamPane::refresh_soon() {
+    if (document_.previewing() && !gauge_->dragging()) {
+        if (!later_->isActive()) later_->start();
+        return;
+    }
     refresh();
 }
 
-void FoamPane::explain(const QString& id) {
-    explained_ = explained_ == id ? QString() : id;
-    show_explanation();
-}
-
 void FoamPane::refresh() {
+    later_->stop();
     const auto* drawer = shown_drawer(document_, selection_);
     figures_ = drawer == nullptr ? std::vector<FoamFigure>()
                                  : foam_figures(document_.shown(), document_.plan(), *drawer, unit_);
@@ -84,47 +168,60 @@ void FoamPane::refresh() {
                        ? tr("How much of each part to mix, how hard it pushes and what to buy, once there "
                             "is a drawer.")
                        : tr("No dose yet: a check says what is missing."));
-    unit_button_->setVisible(!figures_.empty());
-    unit_button_->setText(unit_ == DosingUnit::mass ? tr("dose by volume") : tr("dose by mass"));
-    show_rows();
-    show_explanation();
+    answer_->setVisible(!figures_.empty());
+    if (!figures_.empty()) {
+        show_rows();
+        refresh_gauges();
+    }
+    if (sheet_) sheet_->refresh(figures_);
 }
 
 void FoamPane::show_rows() {
-    while (values_.size() < figures_.size()) {
-        const int row = static_cast<int>(values_.size());
-        auto* label = new QLabel(this);
-        label->setBackgroundRole(QPalette::Window);
-        auto* value = new QToolButton(this);
-        value->setAutoRaise(true);
-        value->setToolTip(tr("How this figure comes about"));
-        connect(value, &QToolButton::clicked, this, [this, row] {
-            if (row < static_cast<int>(figures_.size())) explain(figures_[static_cast<std::size_t>(row)].id);
-        });
-        grid_->addWidget(label, row, 0);
-        grid_->addWidget(value, row, 1, Qt::AlignRight);
-        labels_.push_back(label);
-        values_.push_back(value);
-    }
-    for (std::size_t row = 0; row < values_.size(); ++row) {
-        const bool used = row < figures_.size();
-        labels_[row]->setVisible(used);
-        values_[row]->setVisible(used);
-        if (!used) continue;
-        if (labels_[row]->text() != figures_[row].label) labels_[row]->setText(figures_[row].label);
-        if (values_[row]->text() != figures_[row].value) values_[row]->setText(figures_[row].value);
-        values_[row]->setAccessibleName(figures_[row].label + QStringLiteral(": ") + figures_[row].value);
+    for (const auto& [id, button] : buttons_) {
+        const auto* figure = find_figure(figures_, id);
+        if (figure != nullptr)
+            button->show(*figure);
+        else
+            button->hide();
     }
 }
 
-void FoamPane::show_explanation() {
-    for (const auto& figure : figures_)
-        if (figure.id == explained_) {
-            explanation_->setText(explanation_html(figure));
-            explanation_->show();
-            return;
-        }
-    explanation_->hide();
+void FoamPane::refresh_gauges() {
+    const auto* drawer = shown_drawer(document_, selection_);
+    const auto answer = explain::Answer::of(document_.shown(), document_.plan(), *drawer, unit_);
+    if (!answer) return;
+    const auto deciding = explain::deciding(*answer);
+    const double pour = explain::pour_share(*answer);
+    buttons_["pour"]->show_gauge(pour, pour > 1, deciding.what == explain::Deciding::What::pour);
+    if (deciding_->text() != deciding.sentence) deciding_->setText(deciding.sentence);
+    if (drawer->band) gauge_->show({drawer->dose->overpack, drawer->band->low.fill, drawer->band->high.fill});
+    gauge_->setVisible(drawer->band.has_value());
+    automatic_->setChecked(drawer->dose->overpack_auto);
+    const QString other = unit_ == DosingUnit::mass ? tr("by mass") : tr("by volume");
+    if (unit_button_->text() != other) unit_button_->setText(other);
 }
+
+// ---- explanations ----
+
+ExplainSheet& FoamPane::sheet() {
+    if (!sheet_) {
+        sheet_ = new ExplainSheet(this);
+        connect(sheet_, &ExplainSheet::changed, this, [this] {
+            for (const auto& [id, button] : buttons_) button->set_open(id == sheet_->shown());
+        });
+        connect(sheet_, &ExplainSheet::action_wanted, this, &FoamPane::action_wanted);
+    }
+    return *sheet_;
+}
+
+void FoamPane::explain(const QString& id) {
+    if (explained() == id)
+        sheet().leave();
+    else
+        sheet().open(id, figures_);
+}
+
+QString FoamPane::explained() const { return sheet_ ? sheet_->shown() : QString(); }
+QString FoamPane::explanation() const { return sheet_ ? sheet_->text() : QString(); }
 
 } // namespace drawercast::app

@@ -3,49 +3,70 @@
 
 #include "panes/foam_figures.h"
 
+#include <QPointer>
 #include <QWidget>
 
+#include <map>
 #include <vector>
 
-class QFrame;
 class QGridLayout;
 class QLabel;
+class QTimer;
 class QToolButton;
 
 namespace drawercast::app {
 
 class Document;
+class DoseGauge;
+class ExplainSheet;
+class FigureButton;
 class Head;
 class Selection;
 
-/// The foam answer of the shown drawer. Each figure is a button that opens its explanation; figures of a
-/// drawer with something to mend are named as not final.
+/// The foam answer of the shown drawer: what to mix, how full the mold gets, how hard it pushes. Each figure
+/// explains itself; the overpack is set on the band itself. Figures of a drawer with something to mend are
+/// named as not final.
 class FoamPane final : public QWidget {
     Q_OBJECT
   public:
-    FoamPane(const Document& document, const Selection& selection, QWidget* parent = nullptr);
+    FoamPane(Document& document, const Selection& selection, QWidget* parent = nullptr);
+    ~FoamPane() override;
 
     const std::vector<FoamFigure>& figures() const { return figures_; }
-    void explain(const QString& id); ///< opens the explanation of a figure; unknown ids do nothing
-    bool explaining() const { return !explained_.isEmpty(); }
+    DoseGauge& dose_gauge() { return *gauge_; }
+    void explain(const QString& id); ///< opens the explanation of a figure, or closes it where it is open
+    QString explained() const;       ///< id; empty: none is open
+    QString explanation() const;     ///< its words
+
+  signals:
+    void action_wanted(const QString& action); ///< from an explanation: where a term is changed
 
   private:
+    void lay_out();
+    void add_figure(const QString& id, int row, int column, int columns);
+    void connect_dose();
+    void refresh_soon();
     void refresh();
+    void refresh_gauges();
     void show_rows();
-    void show_explanation();
+    void set_overpack(std::optional<double> overpack);
+    ExplainSheet& sheet();
 
-    const Document& document_;
+    Document& document_;
     const Selection& selection_;
     std::vector<FoamFigure> figures_;
     DosingUnit unit_ = DosingUnit::mass;
-    QString explained_; ///< id; empty: none is open
     Head* head_;
     QLabel* none_;
+    QWidget* answer_;
     QGridLayout* grid_;
-    std::vector<QToolButton*> values_;
-    std::vector<QLabel*> labels_;
+    std::map<QString, FigureButton*> buttons_;
+    DoseGauge* gauge_;
+    QLabel* deciding_;
+    QToolButton* automatic_;
     QToolButton* unit_button_;
-    QLabel* explanation_;
+    QTimer* later_;
+    QPointer<ExplainSheet> sheet_; ///< made when first opened: it lies over the window
 };
 
 } // namespace drawercast::app

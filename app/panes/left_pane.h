@@ -1,15 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QList>
 #include <QWidget>
 
 #include <string>
 
+class QAction;
+class QHBoxLayout;
 class QLabel;
 class QLineEdit;
 class QListView;
 class QSortFilterProxyModel;
-class QTableView;
 
 namespace drawercast::app {
 
@@ -17,6 +19,7 @@ class Document;
 class DrawersModel;
 class Head;
 class ObjectsModel;
+class ObjectsTable;
 class Selection;
 
 /// Left of the sheet: the job's drawers, and its objects with a field to find one by name.
@@ -36,6 +39,8 @@ class LeftPane final : public QWidget {
   private:
     void show_choice();
     void show_counts();
+    void show_what_is_missing();
+    void trigger(const QString& name); ///< the action of that name
     void connect_views();
 
     const Document& document_;
@@ -46,9 +51,13 @@ class LeftPane final : public QWidget {
     Head* drawers_head_;
     Head* objects_head_;
     QListView* drawers_list_;
-    QTableView* objects_table_;
+    ObjectsTable* objects_table_;
     QLineEdit* find_;
+    QLabel* no_drawer_;
     QLabel* nothing_;
+    QHBoxLayout* object_buttons_;
+    QList<QAction*> drawer_actions_;
+    QList<QAction*> object_actions_;
 };
 
 } // namespace drawercast::app

@@ -7,7 +7,6 @@
 
 #include <QApplication>
 #include <QPainter>
-#include <QSortFilterProxyModel>
 
 #include <cmath>
 
@@ -18,18 +17,6 @@ namespace {
 constexpr int sketch_width = 30;
 constexpr int sketch_height = 22;
 constexpr int pad = 6;
-
-/// The object behind a row, whether or not the list is searched.
-const job::Object* object_of(const QModelIndex& index) {
-    const QAbstractItemModel* model = index.model();
-    QModelIndex source = index;
-    if (const auto* proxy = qobject_cast<const QSortFilterProxyModel*>(model)) {
-        source = proxy->mapToSource(index);
-        model = proxy->sourceModel();
-    }
-    const auto* objects = qobject_cast<const ObjectsModel*>(model);
-    return objects != nullptr ? objects->object(source) : nullptr;
-}
 
 QFont bold(QFont font) {
     font.setBold(true);
@@ -54,6 +41,32 @@ void paint_name(QPainter& painter, const QRect& rect, const QModelIndex& index, 
         metrics.elidedText(index.data(ObjectsModel::size_role).toString(), Qt::ElideRight, words.width()));
 }
 
+constexpr int tally_px = 8;
+constexpr int tally_gap = 3;
+constexpr int most_tallies = 5; // more are told in figures
+
+bool tallied(const QModelIndex& index) {
+    return index.data(ObjectsModel::count_role).toInt() <= most_tallies;
+}
+
+int tally_width(const QModelIndex& index) {
+    return index.data(ObjectsModel::count_role).toInt() * (tally_px + tally_gap) - tally_gap;
+}
+
+/// A square for each that there is: filled where it is placed, open where it is not yet.
+void paint_tally(QPainter& painter, const QRect& rect, const QModelIndex& index, const theme::Theme& theme) {
+    const int placed = index.data(ObjectsModel::placed_role).toInt();
+    const int count = index.data(ObjectsModel::count_role).toInt();
+    QRectF square(rect.right() - tally_width(index) + 0.5, rect.center().y() - tally_px / 2 + 0.5,
+                  tally_px - 1, tally_px - 1);
+    painter.setPen(QPen(theme.ink, theme.line(1), Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
+    for (int i = 0; i < count; ++i) {
+        painter.setBrush(i < placed ? QBrush(theme.ink) : QBrush(Qt::NoBrush));
+        painter.drawRect(square);
+        square.translate(tally_px + tally_gap, 0);
+    }
+}
+
 } // namespace
 
 void ObjectDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
@@ -69,13 +82,17 @@ void ObjectDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
     if (index.column() == ObjectsModel::name_column) {
         paint_name(*painter, row.rect, index, theme);
     } else {
-        const bool missing =
-            index.column() == ObjectsModel::placed_column &&
-            index.data(ObjectsModel::placed_role).toInt() < index.data(ObjectsModel::count_role).toInt();
-        if (missing) painter->setFont(bold(row.font));
-        painter->setPen(missing ? theme.ochre : theme.ink);
-        painter->drawText(row.rect.adjusted(2, 0, -pad, 0), Qt::AlignRight | Qt::AlignVCenter,
-                          index.data().toString());
+        const bool placed = index.column() == ObjectsModel::placed_column;
+        const QRect words = row.rect.adjusted(2, 0, -pad, 0);
+        if (placed && tallied(index)) {
+            paint_tally(*painter, words, index, theme);
+        } else {
+            const bool missing = placed && index.data(ObjectsModel::placed_role).toInt() <
+                                               index.data(ObjectsModel::count_role).toInt();
+            if (missing) painter->setFont(bold(row.font));
+            painter->setPen(theme.ink);
+            painter->drawText(words, Qt::AlignRight | Qt::AlignVCenter, index.data().toString());
+        }
     }
     painter->setPen(theme.rule);
     painter->drawLine(row.rect.bottomLeft(), row.rect.bottomRight());
@@ -84,7 +101,10 @@ void ObjectDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
 
 QSize ObjectDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
     const int two_lines = 2 * option.fontMetrics.height() + 6;
-    const int width = option.fontMetrics.horizontalAdvance(index.data().toString()) + 2 * pad;
+    const bool tally = index.column() == ObjectsModel::placed_column && tallied(index);
+    const int words =
+        tally ? tally_width(index) : option.fontMetrics.horizontalAdvance(index.data().toString());
+    const int width = words + 2 * pad;
     return {width, two_lines};
 }
 

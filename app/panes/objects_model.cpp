@@ -6,6 +6,7 @@
 #include "document/document.h"
 
 #include <QMimeData>
+#include <QSortFilterProxyModel>
 
 #include <algorithm>
 
@@ -106,7 +107,11 @@ QVariant ObjectsModel::data(const QModelIndex& index, int role) const {
             .arg(placed)
             .arg(one->count);
     case Qt::ToolTipRole:
-        return QString::fromStdString(one->note);
+        return tr("%1: %2 of %3 placed", "tooltip")
+                   .arg(QString::fromStdString(one->name))
+                   .arg(placed)
+                   .arg(one->count) +
+               (one->note.empty() ? QString() : u'\n' + QString::fromStdString(one->note));
     case Qt::TextAlignmentRole:
         return index.column() == name_column ? QVariant(Qt::AlignLeft | Qt::AlignVCenter)
                                              : QVariant(Qt::AlignRight | Qt::AlignVCenter);
@@ -128,10 +133,14 @@ QVariant ObjectsModel::data(const QModelIndex& index, int role) const {
 }
 
 QVariant ObjectsModel::headerData(int section, Qt::Orientation orientation, int role) const {
-    if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
+    if (orientation != Qt::Horizontal) return {};
+    if (role == Qt::TextAlignmentRole)
+        return section == name_column ? QVariant(Qt::AlignLeft | Qt::AlignVCenter)
+                                      : QVariant(Qt::AlignRight | Qt::AlignVCenter);
+    if (role != Qt::DisplayRole) return {};
     switch (section) {
     case name_column:
-        return tr("object, size");
+        return units_ == job::DisplayUnits::mm ? tr("object, size in mm") : tr("object, size in inches");
     case mass_column:
         return tr("mass");
     case placed_column:
@@ -192,6 +201,7 @@ void ObjectsModel::refresh() {
     auto now = rows_of_job();
     const bool other_units = units_ != document_.shown().display_units;
     units_ = document_.shown().display_units;
+    if (other_units) emit headerDataChanged(Qt::Horizontal, name_column, name_column);
     const std::size_t kept = std::min(now.size(), rows_.size());
     if (now.size() < rows_.size()) {
         beginRemoveRows({}, static_cast<int>(now.size()), static_cast<int>(rows_.size()) - 1);
@@ -208,6 +218,17 @@ void ObjectsModel::refresh() {
         rows_.insert(rows_.end(), now.begin() + static_cast<std::ptrdiff_t>(kept), now.end());
         endInsertRows();
     }
+}
+
+const job::Object* object_of(const QModelIndex& index) {
+    const QAbstractItemModel* model = index.model();
+    QModelIndex source = index;
+    if (const auto* proxy = qobject_cast<const QSortFilterProxyModel*>(model)) {
+        source = proxy->mapToSource(index);
+        model = proxy->sourceModel();
+    }
+    const auto* objects = qobject_cast<const ObjectsModel*>(model);
+    return objects != nullptr ? objects->object(source) : nullptr;
 }
 
 } // namespace drawercast::app

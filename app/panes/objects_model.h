@@ -54,6 +54,9 @@ class ObjectsModel : public QAbstractTableModel {
     job::DisplayUnits units_ = job::DisplayUnits::mm;
 };
 
+/// The object behind a row of the model, or of a search in it; null where there is none.
+const job::Object* object_of(const QModelIndex& index);
+
 /// "140 × 90 × 70", "⌀92 × 60": an object's size as the list shows it, units left out.
 QString size_text(const job::Object& object, job::DisplayUnits units);
 

@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "panes/explain/figures.h"
+
+#include <algorithm>
+
+namespace drawercast::app::explain {
+
+namespace {
+
+class Rising {
+    Q_DECLARE_TR_FUNCTIONS(drawercast::app::explain::Rising)
+
+  public:
+    explicit Rising(const Answer& answer) : answer_(answer), times_(*answer.drawer.times) {}
+
+    FoamFigure touch() {
+        const Scale length = length_scale(answer_.units());
+        const Scale volume = volume_of_mold();
+        const double by_level = answer_.cavity().height_mm / times_.liquid_level_mm;
+        const double by_volume = answer_.cavity().net_mm3 / (1000 * answer_.dose().poured_ml);
+        const double wanted = std::min(by_level, by_volume);
+        const Line growth{tr("times its level"),
+                          QStringLiteral("min({height} / {level}, {holds} / {poured})"),
+                          {{"height", tr("depth of the mold"), length.of(answer_.cavity().height_mm),
+                            length.unit, Input::drawer, tr("enlarged by the shrinkage")},
+                           {"level", tr("level of the liquid"), length.of(times_.liquid_level_mm),
+                            length.unit, Input::pockets, tr("in the channels between the blocks")},
+                           answer_.holds(volume),
+                           answer_.poured(volume)},
+                          fixed_result(wanted, 2, {}, QStringLiteral("×"))};
+        return figure("touch", tr("foam reaches the plate"), times_.touch_s, wanted, growth,
+                      tr("The plate must be on by then: past this time do not close."));
+    }
+
+    FoamFigure contact() {
+        const Scale volume = volume_of_mold();
+        const double wanted = answer_.cavity().net_mm3 / (1000 * answer_.dose().poured_ml);
+        const Line growth{tr("times its volume"),
+                          QStringLiteral("{holds} / {poured}"),
+                          {answer_.holds(volume), answer_.poured(volume)},
+                          fixed_result(wanted, 2, {}, QStringLiteral("×"))};
+        return figure("contact", tr("mold is full"), times_.contact_s, wanted, growth,
+                      tr("From here on the foam pushes. The slower of the two curves is not waited for."));
+    }
+
+  private:
+    Scale volume_of_mold() const {
+        return volume_scale(answer_.said_ml(answer_.cavity().net_mm3 / 1000).unit);
+    }
+
+    FoamFigure figure(const QString& id, const QString& label, double seconds, double wanted,
+                      const Line& growth, const QString& limits) {
+        const Result result = fixed_result(seconds, 0, QStringLiteral("s"));
+        Explanation why{{}, {}, {}, limits};
+        const double share = (wanted - 1) / (answer_.dose().expansion - 1);
+        if (answer_.profile.cup) {
+            why.rule = tr("Read from the cup’s rise: a smooth curve through start, half and full.");
+            why.source =
+                tr("A monotone cubic (Fritsch and Butland, 1984) through the times of your test cup.");
+            why.lines = {growth};
+        } else {
+            why.rule =
+                tr("The earlier of two curves of the rise, as it is not known which one the foam takes.");
+            why.source = tr("A smooth start (3 v² − 2 v³) and a rise of first order that is 99 % done in the "
+                            "label’s time: both our guess.");
+            if (share > 0 && share < most_share) why.lines.push_back(by_curves(label, share, result));
+            why.lines.push_back(growth);
+        }
+        return {id, label, result.text(), why};
+    }
+
+    /// Both curves solved for the moment at which `share` of the rise is done.
+    Line by_curves(const QString& name, double share, const Result& result) const {
+        return {
+            name,
+            QStringLiteral("min({pot} + ({full} − {pot}) × (0.5 − sin(asin(1 − 2 × {done}) / 3)), "
+                           "0.9 × {pot} − ({full} − 0.9 × {pot}) × ln(1 − {done}) / ln(100))"),
+            {{"pot", tr("pot life"), answer_.profile.pot_life_s, QStringLiteral("s"), Input::figure, "pour"},
+             {"full", tr("full rise"), answer_.profile.rise_s, QStringLiteral("s"), Input::foam,
+              tr("today, by the label and the temperature")},
+             {"done", tr("share of the rise that is done"), share, {}, Input::figure, "rise"}},
+            result};
+    }
+
+    static constexpr double most_share = 0.99; // the quick curve ends there
+
+    const Answer& answer_;
+    const casting::Times& times_;
+};
+
+} // namespace
+
+FoamFigure touch(const Answer& answer) { return Rising(answer).touch(); }
+FoamFigure contact(const Answer& answer) { return Rising(answer).contact(); }
+
+} // namespace drawercast::app::explain
