@@ -5,7 +5,6 @@
 #include "app_window/scripted.h"
 #include "panes/checks_model.h"
 #include "panes/drawers_model.h"
-#include "panes/foam_figures.h"
 #include "panes/objects_model.h"
 #include "window/appearance.h"
 
@@ -250,25 +249,6 @@ TEST(Window, ModelsKeepTheirPromises) {
     document.replace(job::Job{}, {}, true);
     EXPECT_EQ(objects.rowCount(), 0);
     EXPECT_EQ(checks.rowCount(), static_cast<int>(document.plan().checks.size()));
-}
-
-TEST(Window, EveryFoamFigureExplainsItself) {
-    Desktop desk;
-    desk.open_demo();
-    const auto& document = desk.window.document();
-    for (const auto unit : {DosingUnit::mass, DosingUnit::volume}) {
-        const auto figures =
-            foam_figures(document.job(), document.plan(), document.plan().drawers.front(), unit);
-        ASSERT_GE(figures.size(), 9U);
-        for (const auto& figure : figures) {
-            EXPECT_FALSE(figure.value.isEmpty()) << figure.id.toStdString();
-            for (const auto& part :
-                 {figure.why.formula, figure.why.numbers, figure.why.source, figure.why.limits}) {
-                EXPECT_FALSE(part.isEmpty()) << figure.id.toStdString();
-                EXPECT_FALSE(part.contains('%') && part.contains("%1")) << part.toStdString();
-            }
-        }
-    }
 }
 
 TEST(Window, WornInEveryThemeAndSize) {
