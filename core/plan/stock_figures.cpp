@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/stock_figures.h"
 
+#include "plan/as_built.h"
 #include "plan/stock_words.h"
 
 namespace drawercast::plan {
@@ -139,11 +140,34 @@ void write_supplies(JsonText& json, const StockPlan& stock) {
     json.end_array();
 }
 
+void write_built_figures(JsonText& json, std::string_view key, const BuiltFigures& figures) {
+    json.key(key);
+    json.begin_object();
+    json.member("gross_mm3", figures.cavity.gross_mm3);
+    json.member("blocks_mm3", figures.cavity.blocks_mm3);
+    json.member("net_mm3", figures.cavity.net_mm3);
+    if (figures.dose) json.member("poured_ml", figures.dose->poured_ml);
+    if (figures.dose) json.member("mixed_ml", figures.dose->mixed_ml);
+    if (figures.pressure) json.member("closed_kpa", figures.pressure->closed_kpa);
+    if (figures.pressure) json.member("build_for_kpa", figures.pressure->build_for_kpa);
+    if (figures.planned_dose_kpa) json.member("planned_dose_kpa", *figures.planned_dose_kpa);
+    json.end_object();
+}
+
 } // namespace
 
 void write_drawer_stock(JsonText& json, const stock::DrawerStock& drawer) {
     write_box(json, drawer.box);
     write_blocks(json, drawer.blocks);
+}
+
+void write_built(JsonText& json, const job::Job& job, const DrawerPlan& drawer,
+                 const stock::DrawerStock& stock) {
+    const auto write = [&](std::string_view key, const job::AsBuilt& built) {
+        if (const auto figures = built_figures(job, drawer, built)) write_built_figures(json, key, *figures);
+    };
+    write("as_cut", as_cut(job, drawer, stock));
+    if (const auto* built = last_built(job, drawer.id)) write("as_built", *built);
 }
 
 void write_stock_totals(JsonText& json, const StockPlan& stock) {

@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "job/catalog.h"
+#include "plan/as_built.h"
+#include "plan/stock_stage.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+namespace drawercast::plan {
+namespace {
+
+/// One drawer 480 × 360, one object 140 × 90, 45 deep.
+job::Job one_object() {
+    job::Job job = job::new_job({480, 360, 90, 60});
+    job.foam.edit([](job::Foam& foam) { foam.shrinkage = 0; });
+    job.mold.fillet_mm = 0;
+    job::Object object;
+    object.id = "i1";
+    object.fit_mm = 0;
+    object.levels.push_back({job::Sunk{shape::Rectangle{140, 90, 0}, 45}, {}, {}});
+    job.objects.emplace_back(object);
+    job.drawers[0].edit([](job::Drawer& drawer) {
+        drawer.gap_mm = 0;
+        job::Pocket pocket;
+        pocket.object = "i1", pocket.pose.at = {240, 180};
+        drawer.pockets.push_back(pocket);
+    });
+    return job;
+}
+
+TEST(AsBuilt, nothing_measured_is_the_plan) {
+    const auto job = one_object();
+    const Plan plan = compute(job);
+    const auto figures = built_figures(job, plan.drawers[0], {});
+    ASSERT_TRUE(figures);
+    EXPECT_DOUBLE_EQ(figures->cavity.net_mm3, plan.drawers[0].cavity->net_mm3);
+    EXPECT_DOUBLE_EQ(figures->dose->poured_ml, plan.drawers[0].dose->poured_ml);
+    EXPECT_DOUBLE_EQ(figures->pressure->closed_kpa, plan.drawers[0].pressure->closed_kpa);
+    EXPECT_NEAR(*figures->planned_dose_kpa, figures->pressure->closed_kpa, 1e-9);
+}
+
+TEST(AsBuilt, box_walls_and_blocks_as_measured) {
+    const auto job = one_object();
+    const Plan plan = compute(job);
+    job::AsBuilt built;
+    built.width_mm = 481, built.depth_mm = 359, built.walls_mm = {60, 61, 60, 61};
+    built.blocks = {{job::subject_of(job.drawers[0]->pockets[0]), 1, 44, 1, {}}};
+    const auto figures = built_figures(job, plan.drawers[0], built);
+    ASSERT_TRUE(figures);
+    EXPECT_NEAR(figures->cavity.gross_mm3, 481 * 359 * 60.5, 1e-3);
+    EXPECT_NEAR(figures->cavity.blocks_mm3, 142 * 92 * 44, 1e-3);
+    EXPECT_NEAR(figures->cavity.net_mm3, 481 * 359 * 60.5 - 142 * 92 * 44, 1e-3);
+    // a larger mold takes more, and the plan's dose leaves less pressure in it
+    EXPECT_GT(figures->dose->poured_ml, plan.drawers[0].dose->poured_ml);
+    EXPECT_LT(*figures->planned_dose_kpa, plan.drawers[0].pressure->closed_kpa);
+}
+
+TEST(AsBuilt, as_cut_follows_the_saw) {
+    auto job = one_object();
+    job.shop.edit([](job::Shop& shop) { shop.saw_step_mm = 5; });
+    const Plan plan = compute(job);
+    const auto stock = drawer_stock(job, plan.drawers[0]);
+    ASSERT_TRUE(stock);
+    const auto cut = as_cut(job, plan.drawers[0], *stock);
+    EXPECT_DOUBLE_EQ(cut.walls_mm.at(0), 60);
+    ASSERT_EQ(cut.blocks.size(), 1U);
+    const auto figures = built_figures(job, plan.drawers[0], cut);
+    ASSERT_TRUE(figures);
+    const auto& body = stock->blocks[0].bodies[0];
+    EXPECT_NEAR(figures->cavity.blocks_mm3, 140.2 * 90.2 * (body.height_mm + 0.1),
+                1.0); // sealed: the film on
+}
+
+TEST(Stock, a_whole_job_is_cut_and_bought) {
+    const auto job = one_object();
+    const StockPlan stock = stock_of(job, compute(job));
+    ASSERT_EQ(stock.drawers.size(), 1U);
+    EXPECT_EQ(stock.drawers[0].blocks.size(), 1U);
+    std::size_t laid = 0;
+    for (const auto& cut : stock.cuts.boards)
+        for (const auto& piece : cut.pieces) laid += piece.parts.size();
+    EXPECT_EQ(laid, stock.parts.size());
+    EXPECT_FALSE(stock.tickets.empty());
+    EXPECT_GT(stock.price, 0);
+}
+
+TEST(Stock, walls_that_are_shared_are_cut_once) {
+    auto job = one_object();
+    job.drawers.emplace_back(*job.drawers[0]);
+    job.drawers[1].edit([](job::Drawer& drawer) { drawer.id = "d2", drawer.pockets.clear(); });
+    const auto walls = [&] {
+        const StockPlan stock = stock_of(job, compute(job));
+        return std::count_if(stock.parts.begin(), stock.parts.end(),
+                             [](const stock::Part& part) { return part.role == stock::Role::wall; });
+    };
+    EXPECT_EQ(walls(), 8);
+    job.mold.share_walls = true;
+    EXPECT_EQ(walls(), 4);
+}
+
+} // namespace
+} // namespace drawercast::plan
