@@ -32,14 +32,14 @@ int ChecksModel::rowCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : static_cast<int>(rows_.size());
 }
 
-QVariant ChecksModel::section_data(int role) const {
+QVariant ChecksModel::section_data(int left, int role) const {
     switch (role) {
     case section_role:
         return true;
     case title_role:
     case Qt::DisplayRole:
     case Qt::AccessibleTextRole:
-        return tr("Left as is: %1").arg(count_left());
+        return tr("Left as is: %1").arg(left);
     default:
         return {};
     }
@@ -48,7 +48,7 @@ QVariant ChecksModel::section_data(int role) const {
 QVariant ChecksModel::data(const QModelIndex& index, int role) const {
     if (!index.isValid() || index.row() >= static_cast<int>(rows_.size())) return {};
     const Row& row = rows_[static_cast<std::size_t>(index.row())];
-    if (!row.check) return section_data(role);
+    if (!row.check) return section_data(row.number, role);
     const auto& one = *row.check;
     const auto& job = document_.shown();
     switch (role) {
@@ -125,7 +125,7 @@ std::vector<ChecksModel::Row> ChecksModel::rows_now() const {
             for (const auto& check : drawer.checks)
                 add(check, false, text(sheets::zone_of(check, drawer, document_.job().display_units)));
     for (const auto& check : document_.plan().checks) add(check, true, {});
-    if (!left.empty()) open.push_back({});
+    if (!left.empty()) open.push_back({std::nullopt, static_cast<int>(left.size()), false, {}});
     open.insert(open.end(), left.begin(), left.end());
     return open;
 }

@@ -50,13 +50,13 @@ class ChecksModel : public QAbstractListModel {
   private:
     struct Row {
         std::optional<layout::Check> check; ///< absent: the row that names the section of those left as is
-        int number = 0;
+        int number = 0;                     ///< as on the sheet; of the naming row: how many are left as is
         bool of_job = false;
         QString zone; ///< "D6"; empty: nowhere
         bool operator==(const Row&) const = default;
     };
     std::vector<Row> rows_now() const;
-    QVariant section_data(int role) const;
+    QVariant section_data(int left, int role) const;
 
     const Document& document_;
     const Selection& selection_;

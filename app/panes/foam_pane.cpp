@@ -92,8 +92,8 @@ void FoamPane::lay_out() {
     add_figure("closed", row++, 0, columns);
     add_figure("build_for", row++, 0, columns);
     add_figure("pour", row++, 0, columns);
-    add_figure("touch", row++, 0, columns);
-    add_figure("contact", row++, 0, columns);
+    add_figure("touch", row, 0, 3);
+    add_figure("contact", row++, 3, 3);
     deciding_->setWordWrap(true);
     deciding_->setContentsMargins(4, 0, 4, 4);
     automatic_->setText(tr("automatic"));

@@ -153,7 +153,7 @@ TEST(FoamPane, EveryFigureHasAButtonWithItsNameAndValue) {
 TEST(ChecksModel, WhatIsLeftAsIsStandsInItsOwnSection) {
     Bench bench;
     auto job = bench.document.job();
-    job.shop.edit([](job::Shop& shop) { shop.people = 1, shop.container_ml = 700; });
+    job.minimums.edge_mm = 20; // more than the demo keeps
     bench.show(job);
     ChecksModel model(bench.document, bench.selection);
     QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal);
@@ -265,7 +265,9 @@ TEST(LeftPane, EmptyListsSayWhatToDoNext) {
     EXPECT_EQ(links, 2);
     EXPECT_EQ(drawer.count(), 1);
     EXPECT_EQ(object.count(), 1);
-    bench.show(job::with_drawer(job::Job{}, *demo.drawers.front()));
+    auto with_drawer = demo;
+    for (const auto& one : demo.objects) with_drawer = job::without_object(with_drawer, one->id);
+    bench.show(with_drawer);
     for (auto* label : pane.findChildren<QLabel*>())
         EXPECT_FALSE(label->isVisible() && label->text().contains("drawers.add"));
 }

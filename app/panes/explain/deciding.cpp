@@ -22,14 +22,14 @@ class Limits {
         if (answer_.drawer.band) {
             const auto& band = *answer_.drawer.band;
             limits.push_back({Deciding::What::low_end, casting::flow_index / band.low.fill,
-                              tr("Filling decides: ×%1 at the low end, needs ×%2.")
+                              tr("Filling decides: ×%1 if low, needs ×%2.")
                                   .arg(two(band.low.fill), two(casting::flow_index))});
             limits.push_back({Deciding::What::high_end, band.high.fill / casting::hard_fill,
-                              tr("Hardness decides: ×%1 at the high end, at most ×%2.")
+                              tr("Hardness decides: ×%1 if high, at most ×%2.")
                                   .arg(two(band.high.fill), two(casting::hard_fill))});
         }
         limits.push_back({Deciding::What::pour, pour_share(answer_),
-                          tr("The pour decides: mixing and pouring take most of the pot life.")});
+                          tr("The pour decides: it takes most of the pot life.")});
         const double room = room_ml(), used = answer_.dose().mixed_ml / answer_.dose().batches;
         limits.push_back({Deciding::What::room, used / room,
                           tr("The container decides: %1 in each, it takes %2.")

@@ -35,7 +35,7 @@ class Filling {
                              tr("at the feet of the blocks"))},
                        result};
         return {"holds",
-                tr("what the mold holds"),
+                tr("mold holds"),
                 result.text(),
                 {{},
                  {net, gross(volume)},
@@ -126,7 +126,7 @@ class Filling {
         const QString formula = QStringLiteral("{rise} × {poured} / {holds}");
         const auto poured = answer_.poured(volume);
         return {"band",
-                tr("how full, low to high"),
+                tr("how full"),
                 tr("×%1 to ×%2").arg(fill(ends.low.fill).digits, fill(ends.high.fill).digits),
                 {tr("The same dose if the foam rises less into a mold that came out deeper, as expected, and "
                     "more "

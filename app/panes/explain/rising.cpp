@@ -28,7 +28,7 @@ class Rising {
                            answer_.holds(volume),
                            answer_.poured(volume)},
                           fixed_result(wanted, 2, {}, QStringLiteral("×"))};
-        return figure("touch", tr("foam reaches the plate"), times_.touch_s, wanted, growth,
+        return figure("touch", tr("at the plate"), times_.touch_s, wanted, growth,
                       tr("The plate must be on by then: past this time do not close."));
     }
 
@@ -39,7 +39,7 @@ class Rising {
                           QStringLiteral("{holds} / {poured}"),
                           {answer_.holds(volume), answer_.poured(volume)},
                           fixed_result(wanted, 2, {}, QStringLiteral("×"))};
-        return figure("contact", tr("mold is full"), times_.contact_s, wanted, growth,
+        return figure("contact", tr("mold full"), times_.contact_s, wanted, growth,
                       tr("From here on the foam pushes. The slower of the two curves is not waited for."));
     }
 
