@@ -26,10 +26,12 @@ class Stretches {
         cut();
         std::vector<int> order(all_.size());
         std::iota(order.begin(), order.end(), 0);
+        joined_ = order;
         std::stable_sort(order.begin(), order.end(),
                          [&](int a, int b) { return at(a).width_mm < at(b).width_mm; });
-        for (const int stretch : order)
-            if (const int into = leads_to(stretch); into >= 0) merge(stretch, into);
+        for (const int stretch : order) settle(stretch);
+        for (int& stretch : stretch_)
+            if (stretch >= 0) stretch = root(stretch);
         return std::move(stretch_);
     }
 
@@ -64,13 +66,29 @@ class Stretches {
         });
     }
 
-    /// The stretch that this one is to become part of; −1: it stays.
-    int leads_to(int stretch) {
+    /// Joins a stretch to the sides that it is no neck to, and so these to each other; its cells are from
+    /// then on those of the narrowest of them.
+    void settle(int stretch) {
         std::vector<Side> sides = sides_of(stretch);
-        if (sides.empty()) return -1;
-        std::stable_sort(sides.begin(), sides.end(), [](Side a, Side b) { return a.width_mm > b.width_mm; });
-        if (sides.size() > 1 && at(stretch).width_mm < neck_share * sides[1].width_mm) return -1;
-        return sides.back().into;
+        if (sides.empty()) return;
+        std::stable_sort(sides.begin(), sides.end(), [](Side a, Side b) { return a.width_mm < b.width_mm; });
+        const double width = at(stretch).width_mm;
+        if (sides.size() > 1 && width < neck_share * sides[sides.size() - 2].width_mm) return;
+        for (std::size_t i = 1; i < sides.size(); ++i)
+            if (width >= neck_share * sides[i].width_mm) unite(sides[0].into, sides[i].into);
+        unite(stretch, sides[0].into);
+        merge(stretch, sides[0].into);
+    }
+
+    int root(int stretch) const {
+        while (joined_[static_cast<std::size_t>(stretch)] != stretch)
+            stretch = joined_[static_cast<std::size_t>(stretch)];
+        return stretch;
+    }
+    void unite(int a, int b) {
+        const auto [low, high] =
+            std::minmax({root(a), root(b)}); // of values: of arguments it would be references
+        joined_[static_cast<std::size_t>(high)] = low;
     }
 
     /// Wider cells around the stretch, in groups that touch each other.
@@ -132,6 +150,7 @@ class Stretches {
     const Values& widths_;
     std::vector<int> stretch_;
     std::vector<Stretch> all_;
+    std::vector<int> joined_; ///< of each stretch, towards the first of its channel
 };
 
 void describe(const Cells& cells, const Values& widths, Channels& channels) {

@@ -10,7 +10,7 @@ namespace drawercast::air {
 namespace {
 
 double fit_pitch(const std::vector<Slot>& slots) {
-    double pitch = pitch_mm;
+    double pitch = coarsest_pitch_mm;
     for (const Slot& slot : slots) pitch = std::min(pitch, slot.width_mm / cells_per_slot);
     return std::max(pitch, least_pitch_mm);
 }

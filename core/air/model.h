@@ -12,9 +12,9 @@
 
 namespace drawercast::air {
 
-inline constexpr double pitch_mm = 4;         ///< of the mesh
-inline constexpr double cells_per_slot = 3;   ///< across the narrowest slot
-inline constexpr double least_pour_ml = 10;   ///< of a channel of its own (our guess)
+inline constexpr double coarsest_pitch_mm = 4; ///< of the mesh
+inline constexpr double cells_per_slot = 3;    ///< across the narrowest slot
+inline constexpr double least_pour_ml = 10;    ///< of a channel of its own (our guess)
 inline constexpr double least_pitch_mm = 2.5; ///< finer would help only slots that foam does not come through
 
 struct MapIn {
