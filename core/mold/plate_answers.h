@@ -88,7 +88,6 @@ struct PlateAnswer {
     std::vector<double> capacity_n;  ///< mean ultimate of each; 0 where a screw is too short to hold
     std::size_t worst = 0;           ///< index of the closure with the greatest share of its capacity
     double worst_share_per_kpa = 0;  ///< its pull over a third of its capacity, for 1 kPa
-    double stiffness_n_mm = 0;       ///< lift over greatest bow
     LiftField lift;
     std::vector<WallAnswer> walls; ///< front, right, back, left of the mold
     double price = 0;              ///< of plate, stiffeners and closures

@@ -75,7 +75,7 @@ TEST(PlateHeld, IsInBalance) {
 TEST(PlateHeld, WallTopsOnlyPush) {
     PlateShape shape = plain_box(240, 180);
     shape.opening =
-        shape::region_of(shape::Ring{{0, 0}, {420, 0}, {420, 310}, {150, 310}, {150, 200}, {0, 200}});
+        shape::region_of(shape::Ring{{0, 0}, {240, 0}, {240, 180}, {90, 180}, {90, 110}, {0, 110}});
     const PlateOnBox box(board16, shape, {}, {});
     const Held held = box.held(around(shape, 65, 1500), {});
     double resting = 0;

@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "mold/plate_options.h"
+
+#include "mold/screws.h"
+#include "mold/walls.h"
+
+#include <algorithm>
+#include <array>
+
+namespace drawercast::mold {
+
+namespace {
+
+constexpr std::array bare_spacings_mm{65.0, 58.0, 52.0, 46.0, 40.0}; // common practice: 50 to 75
+constexpr std::array stiffened_spacings_mm{100.0, 85.0, 75.0, 65.0, 56.0, 48.0, 40.0};
+constexpr int most_stiffeners = 4;
+
+template <class T>
+const T* named(const std::vector<T>& list, const std::string& name) {
+    const auto found = std::find_if(list.begin(), list.end(), [&](const T& one) { return one.name == name; });
+    return found == list.end() ? nullptr : &*found;
+}
+
+double area_price(const job::Board& board) {
+    return board.price / (board.sheet_length_mm * board.sheet_width_mm);
+}
+
+double through_of(const job::Board& board, const Stiffening& stiffening) {
+    return board.thickness_mm + (stiffening.piece ? stiffening.piece->height_mm : 0);
+}
+
+/// Of `all`, those that fit the joint, cheapest first.
+std::vector<job::Closure> fitting(const std::vector<job::Closure>& all, const Joint& joint,
+                                  double wall_thickness_mm) {
+    std::vector<job::Closure> out;
+    for (const auto& closure : all) {
+        const bool edge_splits = closure.kind == job::ClosureKind::screw &&
+                                 wall_thickness_mm < edge_diameters * closure.diameter_mm;
+        if (!edge_splits && fits(closure, joint) && capacity_n(closure, joint) > 0) out.push_back(closure);
+    }
+    std::stable_sort(out.begin(), out.end(), [](const auto& a, const auto& b) { return a.price < b.price; });
+    return out;
+}
+
+double least_screw_mm(const std::vector<job::Closure>& closures) {
+    double least = 0;
+    for (const auto& closure : closures)
+        if (closure.kind == job::ClosureKind::screw && (least == 0 || closure.diameter_mm < least))
+            least = closure.diameter_mm;
+    return least;
+}
+
+double wall_bow(const PlateIn& in, const job::Board& board) {
+    double most = 0;
+    for (const auto& wall : walls_of({in.width_mm, in.depth_mm, in.height_mm, board, in.load, 0, 0}))
+        most = std::max(most, wall.bow_mm);
+    return most;
+}
+
+} // namespace
+
+std::vector<job::Board> boards_to_try(const PlateIn& in) {
+    if (in.board)
+        if (const auto* set = named(in.boards, *in.board)) return {*set};
+    return in.boards;
+}
+
+std::vector<Stiffening> stiffenings_to_try(const PlateIn& in) {
+    if (in.stiffening) {
+        const auto& set = *in.stiffening;
+        if (set.count == 0) return {{}};
+        if (const auto* piece = named(in.stiffeners, set.name))
+            return {{*piece, set.count, set.along, set.glued}};
+    }
+    std::vector<Stiffening> out{{}};
+    for (int count = 1; count <= most_stiffeners; ++count)
+        for (const auto& piece : in.stiffeners) out.push_back({piece, count, job::Along::short_side, false});
+    return out;
+}
+
+std::vector<double> spacings_to_try(const PlateIn& in, const Stiffening& stiffening) {
+    if (in.spacing_mm) return {*in.spacing_mm};
+    if (stiffening.count == 0) return {bare_spacings_mm.begin(), bare_spacings_mm.end()};
+    return {stiffened_spacings_mm.begin(), stiffened_spacings_mm.end()};
+}
+
+std::vector<ClosurePair> closures_to_try(const PlateIn& in, const job::Board& board,
+                                         const job::Board& box_board, const Stiffening& stiffening) {
+    const double wall = box_board.thickness_mm;
+    const Joint at_wall{board.thickness_mm, in.height_mm, box_board.specific_gravity};
+    const Joint at_end{through_of(board, stiffening), in.height_mm, box_board.specific_gravity};
+    const job::Closure* set = in.closure ? named(in.closures, *in.closure) : nullptr;
+
+    auto around = set != nullptr ? std::vector{*set} : fitting(in.closures, at_wall, wall);
+    if (around.empty()) around = {in.closures.front()};
+    std::vector<ClosurePair> out;
+    if (!stiffening.piece) {
+        for (const auto& closure : around) out.push_back({closure, closure});
+        return out;
+    }
+    const auto ends = set != nullptr && fits(*set, at_end) && capacity_n(*set, at_end) > 0
+                          ? std::vector{*set}
+                          : fitting(in.closures, at_end, wall);
+    for (const auto& closure : around) {
+        for (const auto& end : ends) out.push_back({closure, end});
+        if (ends.empty()) out.push_back({closure, closure});
+    }
+    std::stable_sort(out.begin(), out.end(), [](const auto& a, const auto& b) {
+        return a.around.price + a.end.price < b.around.price + b.end.price;
+    });
+    return out;
+}
+
+job::Board box_board_of(const PlateIn& in) {
+    if (in.box_board)
+        if (const auto* set = named(in.boards, *in.box_board)) return *set;
+    const double least_mm = own_edge_diameters * least_screw_mm(in.closures);
+    const job::Board* best = nullptr;
+    for (const auto& board : in.boards) {
+        if (board.thickness_mm < least_mm || wall_bow(in, board) > wall_bow_limit_mm) continue;
+        if (best == nullptr || area_price(board) < area_price(*best)) best = &board;
+    }
+    if (best != nullptr) return *best;
+    return *std::max_element(in.boards.begin(), in.boards.end(),
+                             [](const auto& a, const auto& b) { return a.thickness_mm < b.thickness_mm; });
+}
+
+PlateDesign design_of(const PlateIn& in, const job::Board& board, const job::Board& box_board,
+                      const Stiffening& stiffening, const ClosurePair& closures, double spacing_mm) {
+    PatternIn pattern{in.width_mm,
+                      in.depth_mm,
+                      box_board.thickness_mm,
+                      spacing_mm,
+                      stiffening.count,
+                      stiffening.along,
+                      0,
+                      std::max(head_radius_mm(closures.around), head_radius_mm(closures.end))};
+    if (stiffening.piece) pattern.stiffener_width_mm = stiffening.piece->width_mm;
+    PlateDesign out;
+    out.board = board;
+    out.box_board = box_board;
+    out.stiffener = stiffening.piece;
+    out.along = stiffening.along;
+    out.glued = stiffening.glued;
+    out.stiffeners = stiffeners_of(pattern);
+    out.closure = closures.around;
+    out.end_closure = closures.end;
+    out.spacing_mm = spacing_mm;
+    out.closures = closures_of(pattern);
+    out.order = driving_order(pattern, out.closures);
+    return out;
+}
+
+double price_of(const PlateIn& in, const PlateDesign& design) {
+    const double around = 2 * design.box_board.thickness_mm;
+    double sum = area_price(design.board) * (in.width_mm + around) * (in.depth_mm + around);
+    for (const auto& at : design.stiffeners)
+        sum += design.stiffener->price * shape::length(at.to.vec() - at.from.vec()) /
+               design.stiffener->length_mm;
+    for (const auto& closure : design.closures)
+        sum += (closure.stiffener_end ? design.end_closure : design.closure).price;
+    return sum;
+}
+
+PlateShape shape_of(const PlateIn& in, const job::Board& box_board) {
+    return {in.width_mm, in.depth_mm, in.height_mm, box_board.thickness_mm, box_board.elasticity_mpa,
+            in.opening,  in.through};
+}
+
+} // namespace drawercast::mold

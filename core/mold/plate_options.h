@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "mold/closing.h"
+#include "mold/pattern.h"
+#include "mold/plate_answers.h"
+#include "mold/plate_lines.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace drawercast::mold {
+
+/// All that the plate's answer reads. Mold frame.
+struct PlateIn {
+    double width_mm = 0; ///< of the box, inside
+    double depth_mm = 0;
+    double height_mm = 0;
+    shape::Region opening;
+    shape::Region through; ///< blocks as high as the walls, all together
+    PlateLoad load;
+    ClosingIn closing;
+    bool gasket = false;
+    double seconds_per_closure = 3;
+    std::vector<job::Board> boards; ///< the shop's or the built-in ones, none of them empty
+    std::vector<job::Stiffener> stiffeners;
+    std::vector<job::Closure> closures;
+    std::optional<std::string> board; ///< what the maker set; absent: to be found
+    std::optional<std::string> box_board;
+    std::optional<std::string> closure;
+    std::optional<job::StiffenerChoice> stiffening;
+    std::optional<double> spacing_mm;
+    bool operator==(const PlateIn&) const = default;
+};
+
+/// How a plate may be stiffened.
+struct Stiffening {
+    std::optional<job::Stiffener> piece; ///< absent: bare
+    int count = 0;
+    job::Along along = job::Along::short_side;
+    bool glued = false;
+    bool operator==(const Stiffening&) const = default;
+};
+
+/// What may be tried: the maker's choice alone where there is one.
+std::vector<job::Board> boards_to_try(const PlateIn& in);
+std::vector<Stiffening> stiffenings_to_try(const PlateIn& in);
+std::vector<double> spacings_to_try(const PlateIn& in, const Stiffening& stiffening); ///< widest first
+
+/// Closures around, and those at the ends of stiffeners (the same on a bare plate); cheapest pair first. Only
+/// such as fit, where any do; a closure set by the maker is taken as it is.
+struct ClosurePair {
+    job::Closure around;
+    job::Closure end;
+};
+std::vector<ClosurePair> closures_to_try(const PlateIn& in, const job::Board& board,
+                                         const job::Board& box_board, const Stiffening& stiffening);
+
+/// Walls and base: the maker's, else the cheapest board that is thick enough for a screw in its edge and bows
+/// little enough; the stiffest where none is.
+job::Board box_board_of(const PlateIn& in);
+
+/// Least thickness of a wall whose edge takes a screw, and what the program itself keeps to, in diameters
+/// (common practice).
+inline constexpr double edge_diameters = 3;
+inline constexpr double own_edge_diameters = 4;
+
+PlateDesign design_of(const PlateIn& in, const job::Board& board, const job::Board& box_board,
+                      const Stiffening& stiffening, const ClosurePair& closures, double spacing_mm);
+
+/// Of plate, stiffeners and closures, each by its share of what is bought.
+double price_of(const PlateIn& in, const PlateDesign& design);
+
+PlateShape shape_of(const PlateIn& in, const job::Board& box_board);
+
+} // namespace drawercast::mold

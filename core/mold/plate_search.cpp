@@ -1,0 +1,264 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "mold/plate_search.h"
+
+#include "base/demand.h"
+
+#include <algorithm>
+#include <deque>
+#include <limits>
+#include <map>
+#include <memory>
+#include <tuple>
+#include <utility>
+#include <vector>
+
+namespace drawercast::mold {
+
+namespace {
+
+constexpr std::size_t boxes_kept = 4;    ///< condensed plates, some megabytes each
+constexpr int groups_after_holding = 12; ///< looked at for one that also closes in time
+constexpr int groups_after_best = 8;     ///< looked at for the runner-up
+constexpr Fineness rough_mesh{4, 24};    ///< within a few percent, at a tenth of the time
+constexpr double hopeless = 1.04;        ///< of a limit, by the rough mesh
+
+/// One board with one way to stiffen it.
+struct Group {
+    job::Board board;
+    Stiffening stiffening;
+    double least_price = 0; ///< with the fewest and cheapest closures
+};
+
+std::vector<double> places_of(const PlateIn& in, const Stiffening& stiffening, bool along_y) {
+    const PatternIn pattern{in.width_mm, in.depth_mm, 0, 0, stiffening.count, stiffening.along, 0, 0};
+    return stiffening.count > 0 && stiffeners_along_y(pattern) == along_y ? stiffener_places(pattern)
+                                                                          : std::vector<double>{};
+}
+
+/// Plates condensed so far, by board.
+class Boxes {
+  public:
+    Boxes(const PlateIn& in, const job::Board& box_board, const std::vector<Stiffening>& stiffenings,
+          const Fineness& fineness = {})
+        : in_(in), box_board_(box_board), fineness_(fineness) {
+        for (const auto& stiffening : stiffenings) {
+            for (const double at : places_of(in, stiffening, true)) across_.push_back(at);
+            for (const double at : places_of(in, stiffening, false)) deep_.push_back(at);
+        }
+    }
+
+    const PlateOnBox& on(const job::Board& board) {
+        const auto found =
+            std::find_if(kept_.begin(), kept_.end(), [&](const auto& one) { return one.first == board; });
+        if (found != kept_.end()) return *found->second;
+        if (kept_.size() == boxes_kept) kept_.pop_front();
+        kept_.emplace_back(board, std::make_unique<PlateOnBox>(section_of(board), shape_of(in_, box_board_),
+                                                               across_, deep_, fineness_));
+        return *kept_.back().second;
+    }
+
+  private:
+    const PlateIn& in_;
+    job::Board box_board_;
+    Fineness fineness_;
+    std::vector<double> across_, deep_;
+    std::deque<std::pair<job::Board, std::unique_ptr<PlateOnBox>>> kept_;
+};
+
+bool timely(const Plate& plate) { return plate.closing.close_margin_s >= 0; }
+
+/// Better plates come first: those that hold and close, those that hold, then by how far they miss.
+bool better(const Plate& a, const Plate& b) {
+    const auto rank = [](const Plate& p) { return p.answer.passes ? (timely(p) ? 0 : 1) : 2; };
+    const auto key = [&](const Plate& p) {
+        const auto& design = p.answer.design;
+        return std::tuple(rank(p), p.answer.passes ? p.answer.price : p.answer.use, design.board.thickness_mm,
+                          design.stiffeners.size() + design.closures.size());
+    };
+    return key(a) < key(b);
+}
+
+RunnerUp runner_up_of(const Plate& plate) {
+    const auto& design = plate.answer.design;
+    return {design.board.name,
+            static_cast<int>(design.stiffeners.size()),
+            design.stiffener ? design.stiffener->name : "",
+            static_cast<int>(design.closures.size()),
+            design.closure.name,
+            plate.answer.price};
+}
+
+class Search {
+  public:
+    Search(const PlateIn& in, const Stop& stop)
+        : in_(in), stop_(stop), box_board_(box_board_of(in)), boards_(boards_to_try(in)),
+          stiffenings_(stiffenings_to_try(in)), rough_(in, box_board_, stiffenings_, rough_mesh) {}
+
+    std::optional<Plate> run() {
+        int since_holding = 0;
+        int since_best = 0;
+        const auto groups = groups_of();
+        for (const Group& group : groups) {
+            if (stopped()) return std::nullopt;
+            const bool found = best_ && best_->answer.passes && timely(*best_);
+            if (found && group.least_price > bound() && (second_ || ++since_best > groups_after_best)) break;
+            if (best_ && best_->answer.passes && !found && ++since_holding > groups_after_holding) break;
+            try_group(group);
+        }
+        if (stopped()) return std::nullopt;
+        if (!best_) try_least_bad();
+        if (!best_) return std::nullopt;
+        if (second_ && second_->answer.passes) best_->answer.runner_up = runner_up_of(*second_);
+        return best_;
+    }
+
+  private:
+    bool stopped() const { return stop_ && stop_(); }
+    double bound() const {
+        if (second_ && second_->answer.passes && timely(*second_)) return second_->answer.price;
+        return best_->answer.price;
+    }
+
+    std::vector<Group> groups_of() const {
+        std::vector<Group> out;
+        for (const auto& board : boards_) {
+            for (const auto& stiffening : stiffenings_) {
+                const auto pairs = closures_to_try(in_, board, box_board_, stiffening);
+                const double widest = spacings_to_try(in_, stiffening).front();
+                const auto design = design_of(in_, board, box_board_, stiffening, pairs.front(), widest);
+                out.push_back({board, stiffening, price_of(in_, design)});
+            }
+        }
+        std::stable_sort(out.begin(), out.end(), [](const Group& a, const Group& b) {
+            return std::tuple(a.least_price, a.board.thickness_mm, a.stiffening.count) <
+                   std::tuple(b.least_price, b.board.thickness_mm, b.stiffening.count);
+        });
+        return out;
+    }
+
+    /// One way to close a group's plate.
+    struct Candidate {
+        ClosurePair pair;
+        PlateDesign design;
+        double price = 0;
+    };
+
+    std::vector<Candidate> candidates_of(const Group& group) const {
+        std::vector<Candidate> out;
+        for (const auto& pair : closures_to_try(in_, group.board, box_board_, group.stiffening)) {
+            for (const double spacing : spacings_to_try(in_, group.stiffening)) {
+                auto design = design_of(in_, group.board, box_board_, group.stiffening, pair, spacing);
+                const double price = price_of(in_, design);
+                out.push_back({pair, std::move(design), price});
+            }
+        }
+        std::stable_sort(out.begin(), out.end(),
+                         [](const Candidate& a, const Candidate& b) { return a.price < b.price; });
+        return out;
+    }
+
+    /// Cheapest first, up to the first that holds and closes in time.
+    void try_group(const Group& group) {
+        const auto candidates = candidates_of(group);
+        const bool alone = candidates.size() == 1 && boards_.size() * stiffenings_.size() == 1;
+        trials_.clear();
+        for (const auto& candidate : candidates) {
+            if (stopped() || (best_ && best_->answer.passes && timely(*best_) && candidate.price > bound()))
+                return;
+            if (alone) {
+                enter(rechecked(in_, candidate.design));
+                return;
+            }
+            if (!may_hold(group, candidate) || too_weak(candidate.design)) continue;
+            const Trial& found = trial(group, candidate.design, candidate.pair);
+            if (found.cut_short || judged(in_, candidate.design, found).answer.use > hopeless) continue;
+            Plate plate = rechecked(in_, candidate.design);
+            if (!plate.answer.passes) continue;
+            const bool done = timely(plate);
+            enter(std::move(plate));
+            if (done) return;
+        }
+    }
+
+    /// A trial depends on closures by their stiffness alone (and their heads, which are much alike).
+    const Trial& trial(const Group& group, const PlateDesign& design, const ClosurePair& pair) {
+        const std::tuple key(design.spacing_mm, pair.around.stiffness_n_mm, pair.end.stiffness_n_mm,
+                             design.closures.size());
+        const auto found = trials_.find(key);
+        if (found != trials_.end()) return found->second;
+        const double most_gap =
+            hopeless * (in_.gasket ? gap_limit_gasket_mm : gap_limit_mm) / in_.load.closed_kpa;
+        return trials_.emplace(key, trial_of(rough_.on(group.board), design, most_gap)).first->second;
+    }
+
+    /// Whether closures of this stiffness hold at their closest: wider apart they hold less.
+    bool may_hold(const Group& group, const Candidate& candidate) {
+        const double closest = spacings_to_try(in_, group.stiffening).back();
+        const auto design =
+            design_of(in_, group.board, box_board_, group.stiffening, candidate.pair, closest);
+        const Trial& most = trial(group, design, candidate.pair);
+        const double gap_limit = in_.gasket ? gap_limit_gasket_mm : gap_limit_mm;
+        double use = most.gap_mm * in_.load.closed_kpa / gap_limit;
+        if (!most.cut_short)
+            use = std::max(
+                {use, most.bow_mm * in_.load.closed_kpa / bow_limit_mm,
+                 most.stress_mpa * in_.load.build_for_kpa * stress_factor / design.board.rupture_mpa});
+        if (use < least_use_) least_use_ = use, least_bad_ = Group(group), least_bad_design_ = design;
+        return use <= hopeless;
+    }
+
+    /// Not even if all pulled alike.
+    bool too_weak(const PlateDesign& design) const {
+        double all = 0;
+        for (const auto& closure : design.closures)
+            all += capacity_n(kind_of(design, closure), joint_of(in_, design, closure));
+        const double pushed_n =
+            (shape::area(in_.opening) - shape::area(in_.through)) * in_.load.build_for_kpa / 1000;
+        return all / capacity_factor < pushed_n;
+    }
+
+    void enter(Plate plate) {
+        if (!best_ || better(plate, *best_)) {
+            second_ = std::move(best_);
+            best_ = std::move(plate);
+        } else if (!second_ || better(plate, *second_)) {
+            second_ = std::move(plate);
+        }
+    }
+
+    /// Nothing holds: the plate that comes nearest, so that its checks say what is missing.
+    void try_least_bad() {
+        if (!least_bad_) return;
+        best_ = rechecked(in_, *least_bad_design_);
+    }
+
+    const PlateIn& in_;
+    const Stop& stop_;
+    job::Board box_board_;
+    std::vector<job::Board> boards_;
+    std::vector<Stiffening> stiffenings_;
+    Boxes rough_; ///< to find what to look at closely
+    std::optional<Plate> best_;
+    std::optional<Plate> second_;
+    std::map<std::tuple<double, double, double, std::size_t>, Trial> trials_; ///< of the group at hand
+    std::optional<Group> least_bad_;
+    std::optional<PlateDesign> least_bad_design_;
+    double least_use_ = std::numeric_limits<double>::infinity();
+};
+
+} // namespace
+
+std::optional<Plate> plate_of(const PlateIn& in, const Stop& stop) {
+    DRAWERCAST_DEMAND(!in.boards.empty() && !in.stiffeners.empty() && !in.closures.empty(),
+                      "a shop without lists has the built-in ones");
+    return Search(in, stop).run();
+}
+
+Plate rechecked(const PlateIn& in, const PlateDesign& design) {
+    Stiffening stiffening{design.stiffener, static_cast<int>(design.stiffeners.size()), design.along,
+                          design.glued};
+    Boxes boxes(in, design.box_board, {stiffening});
+    return judged(in, design, trial_of(boxes.on(design.board), design));
+}
+
+} // namespace drawercast::mold

@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "casting/dose.h"
+#include "casting/pressure.h"
+#include "casting/times.h"
+#include "job/catalog.h"
+#include "mold/plate_search.h"
+
+#include <gtest/gtest.h>
+
+namespace drawercast::mold {
+namespace {
+
+/// A box filled by medium foam around one block.
+PlateIn box_of(double width, double depth, double height, double block_share = 0.2) {
+    PlateIn in;
+    in.width_mm = width;
+    in.depth_mm = depth;
+    in.height_mm = height;
+    in.opening = shape::region_of(shape::Ring{{0, 0}, {width, 0}, {width, depth}, {0, depth}});
+    in.boards = job::builtin_boards();
+    in.stiffeners = job::builtin_stiffeners();
+    in.closures = job::builtin_closures();
+    const job::Foam foam = job::builtin_foams()[1];
+    const auto profile = casting::profile_of({job::Shared<job::Foam>(foam), 23, 0});
+    const double net = width * depth * height * (1 - block_share);
+    job::Shop shop;
+    shop.drivers = 2;
+    const auto dose = casting::dose_of(
+        {*profile, job::Shared<job::Foam>(foam), job::Shared<job::Shop>(shop), net, width * depth});
+    in.closing.mold = {*profile, dose->poured_ml, net, width * depth, foam.mold_hotter_k, 0};
+    in.closing.band = casting::band_of(in.closing.mold);
+    const auto pressure = casting::pressure_of({in.closing.mold, in.closing.band, 1.5});
+    in.load = {pressure.closed_kpa, pressure.build_for_kpa};
+    const double level = dose->poured_ml * 1000 / (width * depth * (1 - block_share));
+    in.closing.times = casting::times_of({*profile, dose->poured_ml, dose->pour_s, net, height, level});
+    in.closing.height_mm = height;
+    in.closing.plate_on_s = foam.mix_s + dose->pour_s + 8;
+    in.closing.drivers = shop.drivers;
+    return in;
+}
+
+TEST(PlateSearch, TheCheapestKeepsEveryLimit) {
+    const PlateIn in = box_of(300, 200, 40);
+    const auto plate = plate_of(in);
+    ASSERT_TRUE(plate);
+    const PlateAnswer& answer = plate->answer;
+    EXPECT_TRUE(answer.passes);
+    EXPECT_GT(answer.use, 0.5); // nothing is built much stronger than it need be
+    EXPECT_LE(answer.use, 1);
+    EXPECT_LE(answer.bow_mm, bow_limit_mm);
+    EXPECT_LE(answer.gap_mm, gap_limit_mm);
+    EXPECT_LE(answer.stress_mpa, answer.design.board.rupture_mpa / stress_factor);
+    ASSERT_EQ(answer.closure_n.size(), answer.design.closures.size());
+    for (std::size_t i = 0; i < answer.closure_n.size(); ++i)
+        EXPECT_LE(answer.closure_n[i], answer.capacity_n[i] / capacity_factor);
+    EXPECT_GE(plate->closing.close_margin_s, 0);
+
+    PlateIn set = in; // the same, set by hand: checked alike
+    set.board = answer.design.board.name;
+    set.closure = answer.design.closure.name;
+    set.spacing_mm = answer.design.spacing_mm;
+    set.stiffening = job::StiffenerChoice{};
+    const auto again = plate_of(set);
+    ASSERT_TRUE(again);
+    EXPECT_EQ(again->answer.design, answer.design);
+    EXPECT_EQ(again->answer.bow_mm, answer.bow_mm);
+    EXPECT_EQ(again->answer.closure_n, answer.closure_n);
+    EXPECT_FALSE(again->answer.runner_up);
+
+    PlateIn pressed = in; // everything grows with the pressure
+    pressed.load = {2 * in.load.closed_kpa, 2 * in.load.build_for_kpa};
+    const Plate twice = rechecked(pressed, answer.design);
+    EXPECT_NEAR(twice.answer.bow_mm, 2 * answer.bow_mm, 1e-9);
+    EXPECT_NEAR(twice.answer.closure_n[0], 2 * answer.closure_n[0], 1e-6);
+    EXPECT_FALSE(twice.answer.passes);
+}
+
+TEST(PlateSearch, WhatTheMakerSetMayMiss) {
+    PlateIn in = box_of(300, 200, 40);
+    in.board = "Particleboard 12";
+    in.stiffening = job::StiffenerChoice{};
+    in.spacing_mm = 75;
+    in.closure = "Screw 4 × 40";
+    const auto plate = plate_of(in);
+    ASSERT_TRUE(plate);
+    EXPECT_EQ(plate->answer.design.board.name, "Particleboard 12");
+    EXPECT_FALSE(plate->answer.passes);
+    EXPECT_EQ(plate->answer.governs, Limit::screw_length); // 28 mm in the wall, 32 needed
+}
+
+TEST(PlateSearch, StopsWhenAsked) {
+    int asked = 0;
+    EXPECT_FALSE(plate_of(box_of(300, 200, 40), [&] { return ++asked > 2; }));
+}
+
+} // namespace
+} // namespace drawercast::mold
