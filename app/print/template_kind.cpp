@@ -6,6 +6,8 @@ namespace drawercast::print {
 std::optional<TemplateKind> template_named(std::string_view name) {
     if (name == "pattern-board") return TemplateKind::pattern_board;
     if (name == "drawer-check") return TemplateKind::drawer_check;
+    if (name == "wall-strips") return TemplateKind::wall_strips;
+    if (name == "labels") return TemplateKind::labels;
     return std::nullopt;
 }
 

@@ -6,8 +6,8 @@
 
 namespace drawercast::print {
 
-enum class TemplateKind { pattern_board, drawer_check };
+enum class TemplateKind { pattern_board, drawer_check, wall_strips, labels };
 
-std::optional<TemplateKind> template_named(std::string_view name); ///< "pattern-board", "drawer-check"
+std::optional<TemplateKind> template_named(std::string_view name); ///< "pattern-board" …
 
 } // namespace drawercast::print

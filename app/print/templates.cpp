@@ -3,9 +3,14 @@
 
 #include "plan/say.h"
 
+#include "print/label_pages.h"
+#include "print/strip_pages.h"
 #include "print/template_sheet.h"
 #include "sheets/drawer_plan.h"
 #include "sheets/pattern_board.h"
+
+#include <iterator>
+#include <utility>
 
 namespace drawercast::print {
 
@@ -58,6 +63,8 @@ Tiling tiling_for(const Template& drawing, const TemplateChoice& choice) {
                         tiling_of(drawing, choice.paper, Orientation::landscape));
 }
 
+bool wants(const TemplateChoice& choice, TemplateKind kind) { return !choice.only || choice.only == kind; }
+
 } // namespace
 
 std::vector<Page> template_pages(const job::Job& job, const plan::Plan& plan, const TemplateChoice& choice,
@@ -67,10 +74,10 @@ std::vector<Page> template_pages(const job::Job& job, const plan::Plan& plan, co
     std::vector<Template> templates;
     for (std::size_t i = 0; i < job.drawers.size() && i < plan.drawers.size(); ++i) {
         const job::Drawer& drawer = *job.drawers[i];
-        if (choice.only != TemplateKind::drawer_check)
+        if (wants(choice, TemplateKind::pattern_board))
             if (const auto board = plan::pattern_board(job, plan.drawers[i]))
                 templates.push_back(board_template(job, drawer, *board));
-        if (choice.only != TemplateKind::pattern_board && plan.drawers[i].insert)
+        if (wants(choice, TemplateKind::drawer_check) && plan.drawers[i].insert)
             templates.push_back(check_template(job, drawer, plan.drawers[i]));
     }
     std::vector<LaidOut> laid;
@@ -90,6 +97,11 @@ std::vector<Page> template_pages(const job::Job& job, const plan::Plan& plan, co
                 pages.push_back(tile_page(templates[i], laid[i], tile, paper,
                                           static_cast<int>(pages.size()) + 1, total, printing, theme));
     }
+    const auto add = [&](std::vector<Page> more) {
+        std::move(more.begin(), more.end(), std::back_inserter(pages));
+    };
+    if (wants(choice, TemplateKind::wall_strips)) add(strip_pages(job, plan, paper, printing));
+    if (wants(choice, TemplateKind::labels)) add(label_pages(job, plan, paper, printing));
     return pages;
 }
 

@@ -77,7 +77,8 @@ std::optional<Problem> take(const VerbKind& kind, const std::string& name, const
     if (name == "--sheet" && kind.by_sheet) {
         command.sheet = print::template_named(value);
         if (!command.sheet)
-            return usage("there is no sheet \"" + value + "\"", "Choose pattern-board or drawer-check");
+            return usage("there is no sheet \"" + value + "\"",
+                         "Choose pattern-board, drawer-check, wall-strips or labels");
         return std::nullopt;
     }
     return usage(std::string(kind.name) + " knows no option " + name);

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "subcommands/drawing_files.h"
 
+#include "plan/stock_stage.h"
+
+#include "sheets/box_and_cuts.h"
 #include "sheets/drawer_plan.h"
 #include "sheets/inking.h"
 #include "sheets/pattern_board.h"
@@ -81,6 +84,13 @@ std::vector<DrawingFile> drawing_files(const job::Job& job, const plan::Plan& pl
                 {stem + "-pattern-board.svg",
                  drawn(sheets::pattern_board(job, *board, sheets::Finish::lines_only), job, drawer, &table)});
         }
+        const bool stocked =
+            plan.stock && std::any_of(plan.stock->drawers.begin(), plan.stock->drawers.end(),
+                                      [&](const auto& made) { return made.drawer == drawer.id; });
+        if (stocked)
+            files.push_back(
+                {stem + "-box-and-cuts.svg",
+                 drawn(sheets::box_and_cuts(job, *plan.stock, drawer.id), job, drawer, nullptr)});
     }
     return files;
 }

@@ -16,12 +16,13 @@ foam to mix, and the templates to build the mold by. It reads a job file
   drawercast templates JOB --out FILE.pdf [--paper PAPER] [--sheet SHEET]
                        [--orientation portrait|landscape]
         True-size templates, tiled with overlap, rulers and a map: the pattern
-        board (mirrored) and the drawer check. SHEET is pattern-board or
-        drawer-check; both where it is left out. Without an orientation each
+        board (mirrored) and the drawer check; then strips for the walls'
+        screws, and labels. SHEET is pattern-board, drawer-check, wall-strips
+        or labels; all where it is left out. Without an orientation each
         drawing gets the one that takes fewer tiles.
   drawercast summary JOB --out FILE.pdf [--paper PAPER]
         The job on paper: each drawer's plan, foam, pressure, times, objects
-        and checks, then assumptions and cautions.
+        and checks; what to cut and buy; then assumptions and cautions.
   drawercast drawings JOB --out FOLDER
         Each sheet of each drawer as an SVG drawing, one unit to the millimeter.
   drawercast --help | --version

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "summary/summary.h"
 
+#include "summary/cut_pages.h"
 #include "summary/job_page.h"
 #include "summary/run_pages.h"
 
@@ -19,6 +20,7 @@ std::vector<print::Page> summary_pages(const job::Job& job, const plan::Plan& pl
     for (std::size_t i = 0; i < std::min(job.drawers.size(), plan.drawers.size()); ++i)
         add(drawer_pages(summary, plan, i));
     add(run_pages(summary, plan));
+    add(cut_pages(summary, plan));
     add(job_pages(summary, plan));
 
     std::vector<print::Page> pages;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/catalog.h"
 #include "plan/as_built.h"
+#include "plan/stock_depths.h"
 #include "plan/stock_stage.h"
 
 #include <gtest/gtest.h>
@@ -97,6 +98,23 @@ TEST(Stock, walls_that_are_shared_are_cut_once) {
     EXPECT_EQ(walls(), 8);
     job.mold.share_walls = true;
     EXPECT_EQ(walls(), 4);
+}
+
+TEST(Stock, depths_from_boards_need_no_sawing) {
+    auto job = one_object();
+    job.foam.edit([](job::Foam& foam) { foam.shrinkage = 0.004; });
+    job.shop.edit([](job::Shop& shop) {
+        job::Board thick, thin;
+        thick.name = "a", thick.thickness_mm = 15.8, thin.name = "b", thin.thickness_mm = 12.1,
+        thin.at_hand = 1;
+        shop.boards = {thick, thin};
+    });
+    job = with_depths_from_boards(job);
+    const double depth = std::get<job::Sunk>(job.objects[0]->levels[0].form).depth_mm;
+    EXPECT_NEAR(depth, (15.8 + 15.8 + 12.1 + 0.1) * 0.996, 1e-6); // 43.7 is nearer to 45.08 than 47.4
+    const auto stock = drawer_stock(job, compute(job).drawers[0]);
+    EXPECT_EQ(stock->blocks[0].bodies[0].stack.saw_off_mm, 0);
+    EXPECT_NEAR(stock->blocks[0].bodies[0].height_mm, 43.7, 1e-9);
 }
 
 } // namespace

@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "sheets/sheet.h"
+
+#include <string_view>
+
+namespace drawercast::sheets {
+
+/// The frame of boards and bars on the bench: nothing there is mirrored, and nothing there is a place in a
+/// drawer.
+struct OnBench;
+
+inline std::string_view frame_words(const Sheet<OnBench>&) { return "Boards, as sawn"; }
+inline bool is_mirrored(const Sheet<OnBench>&) { return false; }
+
+} // namespace drawercast::sheets

@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "job/job.h"
+#include "plan/stock_stage.h"
+
+#include "sheets/bench.h"
+
+#include <string>
+
+/// The parts that box_and_cuts() is put together from, each somewhere on the bench.
+namespace drawercast::sheets {
+
+using BenchPen = Drafter<OnBench>;
+
+/// "512.5 × 60"
+std::string size_words(const job::Job& job, double a_mm, double b_mm);
+
+/// A sheet with its pieces, offcuts and numbered cuts, lower left corner at `at`. Pieces of `drawer` are
+/// washed; empty: all are. Cuts shorter than `numbered_mm` are drawn, but their numbers would hide them.
+void add_cut_sheet(BenchPen& pen, Vec at, const job::Job& job, const plan::StockPlan& stock,
+                   std::size_t board, std::size_t index, const std::string& drawer, double numbered_mm);
+
+/// Bars of one kind below each other, the first one's upper edge at `at`. Returns the height used.
+double add_bars(BenchPen& pen, Vec at, const job::Job& job, const plan::StockPlan& stock,
+                const stock::BarCut& cut);
+
+/// The box from above, outer lower left corner at `at`: which wall runs over which, sizes, screws.
+void add_box(BenchPen& pen, Vec at, const job::Job& job, const stock::DrawerStock& drawer,
+             double thickness_mm);
+
+} // namespace drawercast::sheets

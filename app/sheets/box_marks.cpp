@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "plan/say.h"
+#include "stock/screws.h"
+
+#include "sheets/bench_pen.h"
+
+namespace drawercast::sheets {
+
+using WallSide = stock::Side;
+using theme::LineRole;
+using theme::TextRole;
+using theme::WashRole;
+
+namespace {
+
+/// A wall's rectangle from above; `box` is the outside.
+Box wall_box(const Box& box, const stock::Wall& wall, job::BoxCorner corner, double t) {
+    const bool pinwheel = corner == job::BoxCorner::pinwheel;
+    switch (wall.side) {
+    case WallSide::front: // pinwheel: from the left corner, short of the right wall
+        return {box.min, {pinwheel ? box.max.x - t : box.max.x, box.min.y + t}};
+    case WallSide::right:
+        return {{box.max.x - t, pinwheel ? box.min.y : box.min.y + t}, {box.max.x, box.max.y - t}};
+    case WallSide::back:
+        return {{pinwheel ? box.min.x + t : box.min.x, box.max.y - t}, box.max};
+    case WallSide::left:
+        return {{box.min.x, box.min.y + t}, {box.min.x + t, pinwheel ? box.max.y : box.max.y - t}};
+    }
+    return box;
+}
+
+bool along_x(WallSide side) { return side == WallSide::front || side == WallSide::back; }
+
+void add_wall(BenchPen& pen, const Box& box, const stock::Wall& wall, const job::Job& job) {
+    pen.put(PathMark{path_of(box), LineRole::pocket_edge, theme::Wash{WashRole::wood}});
+    const bool level = along_x(wall.side);
+    for (const double along : stock::spread_mm(wall.length_mm, stock::first_joint_mm, wall.foot_screws)) {
+        const Vec at =
+            level ? Vec{box.min.x + along, box.center().y} : Vec{box.center().x, box.min.y + along};
+        pen.put(SignMark{Sign::screw, {at}});
+    }
+    const std::string words =
+        wall.label.substr(wall.label.find(' ') + 1) + "  " + size_words(job, wall.length_mm, wall.height_mm);
+    const double off = 12;
+    const Vec inward = level ? Vec{0, wall.side == WallSide::front ? off : -off}
+                             : Vec{wall.side == WallSide::left ? off : -off, 0};
+    const Vec edge{level ? box.center().x : (wall.side == WallSide::left ? box.max.x : box.min.x),
+                   level ? (wall.side == WallSide::front ? box.max.y : box.min.y) : box.center().y};
+    pen.put(TextMark{{edge, inward}, words, TextRole::name, Side::center, level ? 0.0 : 90.0, true});
+}
+
+std::string inside_words(const job::Job& job, const stock::DrawerStock& drawer) {
+    const auto say = [&](double mm) { return plan::say_length_bare(mm, job.display_units); };
+    return "inside " + size_words(job, drawer.box.width_mm, drawer.box.depth_mm) + " × " +
+           say(drawer.box.height_mm);
+}
+
+} // namespace
+
+void add_box(BenchPen& pen, Vec at, const job::Job& job, const stock::DrawerStock& drawer,
+             double thickness_mm) {
+    const stock::Box& made = drawer.box;
+    const Box outside{at, at + Vec{made.outside_width_mm, made.outside_depth_mm}};
+    const auto say = [&](double mm) { return plan::say_length_bare(mm, job.display_units); };
+    pen.turn_to(Layer::ground);
+    pen.put(PathMark{path_of(outside), LineRole::cavity_edge, theme::Wash{WashRole::paper}});
+    pen.turn_to(Layer::still);
+    for (const auto& wall : made.walls)
+        add_wall(pen, wall_box(outside, wall, job.mold.corner, thickness_mm), wall, job);
+    const std::string corner =
+        job.mold.corner == job::BoxCorner::pinwheel ? "pinwheel corners" : "lapped corners";
+    const std::vector<std::string> words{
+        "Box of " + drawer.drawer + ", from above", inside_words(job, drawer),
+        corner + ", board " + say(thickness_mm) + " as measured",
+        "foot screws 4 × " + say(made.foot_screw_mm) + ", closed height " + say(made.outside_height_mm)};
+    for (std::size_t i = 0; i < words.size(); ++i)
+        pen.put(TextMark{{outside.center(), {0, 24 - 16 * static_cast<double>(i)}},
+                         words[i],
+                         i == 0 ? TextRole::name : TextRole::caption,
+                         Side::center,
+                         0,
+                         false});
+    pen.put(DimensionMark{
+        outside.min, {outside.max.x, outside.min.y}, {{}, {0, -26}}, say(made.outside_width_mm), 0.5});
+    pen.put(DimensionMark{
+        outside.min, {outside.min.x, outside.max.y}, {{}, {-26, 0}}, say(made.outside_depth_mm), 0.5});
+}
+
+} // namespace drawercast::sheets

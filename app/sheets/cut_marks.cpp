@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "plan/say.h"
+#include "stock/saw.h"
+
+#include "sheets/bench_pen.h"
+
+#include <algorithm>
+
+namespace drawercast::sheets {
+
+using stock::mm_of;
+using theme::LineRole;
+using theme::TextRole;
+using theme::WashRole;
+
+namespace {
+
+Box box_at(Vec at, double width, double height) { return {at, at + Vec{width, height}}; }
+
+/// "7a.1", or "strip: 7a.1, 7b.1"
+std::string piece_words(const stock::Piece& piece, const plan::StockPlan& stock) {
+    std::string words = piece.strip ? "strip: " : "";
+    for (std::size_t i = 0; i < piece.parts.size(); ++i)
+        words += (i ? ", " : "") + stock.parts[static_cast<std::size_t>(piece.parts[i])].label;
+    return words;
+}
+
+void add_piece(BenchPen& pen, const Box& box, const job::Job& job, const stock::Piece& piece,
+               const plan::StockPlan& stock, const std::string& drawer) {
+    const stock::Part& first = stock.parts[static_cast<std::size_t>(piece.parts.front())];
+    const bool washed = drawer.empty() || first.drawer == drawer;
+    pen.put(PathMark{path_of(box), LineRole::pocket_edge,
+                     theme::Wash{washed ? WashRole::wood : WashRole::paper}});
+    if (first.finish == stock::Finish::disc && !piece.strip)
+        pen.put(PathMark{circle(box.center(), std::min(box.width(), box.height()) / 2), LineRole::thin,
+                         std::nullopt});
+    LabelMark label;
+    const std::string name = piece_words(piece, stock),
+                      size = size_words(job, piece.length_mm, piece.width_mm);
+    const std::string number = piece.strip ? "strip" : first.label.substr(first.label.find(' ') + 1);
+    label.tries = {{TextLine{name, TextRole::name}, TextLine{size, TextRole::depth}},
+                   {TextLine{name, TextRole::name_small}, TextLine{size, TextRole::name_small}},
+                   {TextLine{number, TextRole::name_small}, TextLine{size, TextRole::name_small}},
+                   {TextLine{name + "  " + size, TextRole::name_small}},
+                   {TextLine{name, TextRole::name_small}},
+                   {TextLine{number, TextRole::name_small}},
+                   {TextLine{number, TextRole::key_small}}};
+    label.within = path_of(box);
+    pen.put(std::move(label));
+}
+
+} // namespace
+
+std::string size_words(const job::Job& job, double a_mm, double b_mm) {
+    return plan::say_length_bare(a_mm, job.display_units) + " × " +
+           plan::say_length_bare(b_mm, job.display_units);
+}
+
+void add_cut_sheet(BenchPen& pen, Vec at, const job::Job& job, const plan::StockPlan& stock,
+                   std::size_t board, std::size_t index, const std::string& drawer, double numbered_mm) {
+    const stock::BoardCut& cut = stock.cuts.boards[board];
+    const stock::SheetLayout& sheet = cut.sheets[index];
+    const Vec inside = at + Vec{stock::sheet_trim_mm, stock::sheet_trim_mm};
+    pen.turn_to(Layer::ground);
+    pen.put(PathMark{path_of(box_at(at, cut.board.sheet_length_mm, cut.board.sheet_width_mm)),
+                     LineRole::cavity_edge, std::nullopt});
+    const std::string name = cut.board.name + "   sheet " + std::to_string(index + 1) + " of " +
+                             std::to_string(cut.sheets.size()) + "   " +
+                             size_words(job, cut.board.sheet_length_mm, cut.board.sheet_width_mm);
+    pen.put(TextMark{
+        {at + Vec{0, cut.board.sheet_width_mm}, {0, 9}}, name, TextRole::name, Side::left, 0, false});
+    pen.turn_to(Layer::still);
+    for (const auto& piece : sheet.pieces)
+        add_piece(
+            pen,
+            box_at(inside + Vec{mm_of(piece.x), mm_of(piece.y)}, mm_of(piece.width), mm_of(piece.height)),
+            job, cut.pieces[static_cast<std::size_t>(piece.piece)], stock, drawer);
+    int order = 0;
+    for (const auto& saw : sheet.cuts) {
+        const Vec from = inside + Vec{mm_of(saw.x0), mm_of(saw.y0)},
+                  to = inside + Vec{mm_of(saw.x1), mm_of(saw.y1)};
+        pen.put(
+            PathMark{line(from, to), saw.depth == 1 ? LineRole::pocket_edge : LineRole::thin, std::nullopt});
+        ++order;
+        if (std::max(to.x - from.x, to.y - from.y) < numbered_mm) continue;
+        const Vec middle = from + (to - from) * (saw.depth % 2 ? 0.08 : 0.5);
+        pen.put(TextMark{{middle, {}}, std::to_string(order), TextRole::caption, Side::center, 0, true});
+    }
+}
+
+double add_bars(BenchPen& pen, Vec at, const job::Job& job, const plan::StockPlan& stock,
+                const stock::BarCut& cut) {
+    constexpr double bar_mm = 45, pitch_mm = 75;
+    double y = at.y;
+    pen.turn_to(Layer::still);
+    pen.put(TextMark{{at, {0, 9}},
+                     cut.stock + "   " + std::to_string(cut.bars.size()) + " × " +
+                         plan::say_length_bare(cut.bar_mm, job.display_units),
+                     TextRole::name,
+                     Side::left,
+                     0,
+                     false});
+    for (const auto& bar : cut.bars) {
+        pen.put(PathMark{path_of(box_at({at.x, y - bar_mm}, cut.bar_mm, bar_mm)), LineRole::cavity_edge,
+                         std::nullopt});
+        double x = at.x;
+        for (const int index : bar) {
+            const stock::LengthPart& part = stock.lengths[static_cast<std::size_t>(index)];
+            const Box box = box_at({x, y - bar_mm}, part.length_mm, bar_mm);
+            pen.put(PathMark{path_of(box), LineRole::pocket_edge, theme::Wash{WashRole::wood}});
+            LabelMark label;
+            const std::string length = plan::say_length_bare(part.length_mm, job.display_units);
+            label.tries = {{TextLine{part.label + "  " + length, TextRole::name_small}},
+                           {TextLine{length, TextRole::name_small}}};
+            label.within = path_of(box);
+            pen.put(std::move(label));
+            x += part.length_mm + job.shop->kerf_mm;
+        }
+        y -= pitch_mm;
+    }
+    return at.y - y;
+}
+
+} // namespace drawercast::sheets

@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "summary/cut_pages.h"
+
+#include "plan/stock_stage.h"
+
+#include "sheets/box_and_cuts.h"
+#include "sheets/inking.h"
+#include "summary/column.h"
+#include "summary/cut_tables.h"
+
+#include <algorithm>
+
+namespace drawercast::summary {
+
+namespace {
+
+/// One cut sheet across the column, at whatever scale that gives.
+void add_sheet(Column& column, const Summary& summary, const sheets::Sheet<sheets::OnBench>& sheet) {
+    const double width = column.width() - sheet.lower_room_px.x - sheet.upper_room_px.x;
+    const double reduction = print::px(sheet.area.width()) / width;
+    const double height = print::px(sheet.area.height()) / reduction;
+    const double whole = height + sheet.lower_room_px.y + sheet.upper_room_px.y;
+    if (column.free() < whole) column.turn_page();
+    const Vec corner = sheet.area.min * (theme::px_per_mm / reduction);
+    const Vec lower_left = column.here() + Vec{sheet.lower_room_px.x, sheet.upper_room_px.y + height};
+    const auto view = sheets::View::reduced(reduction, {lower_left.x - corner.x, lower_left.y + corner.y});
+    for (auto& ink : sheets::ink_of(sheet.marks, view, summary.theme))
+        column.inks().push_back(std::move(ink));
+    column.down(whole + 6);
+}
+
+void add_bar_lines(Column& column, const Summary& summary, const plan::StockPlan& stock) {
+    if (stock.cuts.bars.empty()) return;
+    column.head(QStringLiteral("Lengths"), 40);
+    for (const auto& cut : stock.cuts.bars) {
+        int number = 0;
+        for (const auto& bar : cut.bars) {
+            QStringList pieces;
+            for (const int index : bar) {
+                const auto& part = stock.lengths[static_cast<std::size_t>(index)];
+                pieces.append(QString::fromStdString(part.label) + QStringLiteral(" ") +
+                              summary.said(part.length_mm));
+            }
+            column.lines(QStringLiteral("%1, bar %2 of %3:  %4")
+                             .arg(QString::fromStdString(cut.stock))
+                             .arg(++number)
+                             .arg(cut.bars.size())
+                             .arg(pieces.join(QStringLiteral(",  "))),
+                         {theme::Face::regular, 11.5}, 15, 0);
+        }
+    }
+    column.down(8);
+}
+
+constexpr double numbered_mm = 240; ///< at the scale of a page a number hides shorter cuts
+
+void add_sheets(Column& column, const Summary& summary, const plan::StockPlan& stock) {
+    column.head(QStringLiteral("Cut sheets"), 240);
+    column.lines(QStringLiteral("Numbers are the order of cuts, each from edge to edge of the panel at hand; "
+                                "short ones are not numbered. Kerf %1 and %2 off "
+                                "every edge are taken care of.")
+                     .arg(summary.said(summary.job.shop->kerf_mm), summary.said(5)),
+                 {theme::Face::regular, 11.5}, 15, 0);
+    column.down(8);
+    for (std::size_t board = 0; board < stock.cuts.boards.size(); ++board)
+        for (std::size_t index = 0; index < stock.cuts.boards[board].sheets.size(); ++index)
+            add_sheet(column, summary, sheets::cut_sheet(summary.job, stock, board, index, numbered_mm));
+}
+
+/// Parts that no sheet or bar at hand gives.
+void add_too_large(Column& column, const plan::StockPlan& stock) {
+    QStringList words;
+    for (const auto& cut : stock.cuts.boards)
+        for (const int part : cut.too_large)
+            words.append(QString::fromStdString(stock.parts[static_cast<std::size_t>(part)].label));
+    for (const auto& cut : stock.cuts.bars)
+        for (const int part : cut.too_long)
+            words.append(QString::fromStdString(stock.lengths[static_cast<std::size_t>(part)].label));
+    if (words.isEmpty()) return;
+    column.lines(QStringLiteral("Larger than any sheet or bar of its kind: ") +
+                     words.join(QStringLiteral(", ")),
+                 {theme::Face::bold, 11.5}, 15, 0);
+    column.down(6);
+}
+
+} // namespace
+
+std::vector<Composed> cut_pages(const Summary& summary, const plan::Plan& plan) {
+    if (!plan.stock || plan.stock->drawers.empty()) return {};
+    const plan::StockPlan& stock = *plan.stock;
+    Column column(summary, {QStringLiteral("all drawers"), {}, false});
+    column.head(QStringLiteral("To buy"), 60);
+    add_too_large(column, stock);
+    column.table(buy_table(summary, stock));
+    column.head(QStringLiteral("Used up"), 60);
+    column.table(supply_table(summary, stock));
+    column.head(QStringLiteral("Boxes"), 60);
+    column.table(box_table(summary, stock));
+    for (const auto& drawer : stock.drawers) {
+        column.head(QStringLiteral("Blocks of ") + drawer_words(summary, drawer.drawer), 60);
+        column.table(block_stock_table(summary, drawer));
+    }
+    column.head(QStringLiteral("Saw, fence by fence"), 60);
+    column.table(ticket_table(summary, stock));
+    add_sheets(column, summary, stock);
+    add_bar_lines(column, summary, stock);
+    column.head(QStringLiteral("Foam for the mold as cut, and as built"), 60);
+    column.lines(
+        QStringLiteral("Measure the mold before the pour: what its box, walls and odd blocks change is "
+                       "worked out again. Pour what stands under “pour”."),
+        {theme::Face::regular, 11.5}, 15, 0);
+    column.down(4);
+    column.table(built_table(summary, plan));
+    column.head(QStringLiteral("Places always missed with sealer and release"), 40);
+    column.table(missed_table(summary, stock));
+    return column.take();
+}
+
+} // namespace drawercast::summary

@@ -1,0 +1,265 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "summary/cut_tables.h"
+
+#include "plan/say.h"
+
+namespace drawercast::summary {
+
+using sheets::Align;
+using sheets::Table;
+
+namespace {
+
+QString text(const std::string& words) { return QString::fromStdString(words); }
+
+QString sizes(const Summary& summary, std::initializer_list<double> all) {
+    QStringList words;
+    for (const double mm : all) words.append(summary.said(mm));
+    return words.join(QStringLiteral(" × "));
+}
+
+/// "2 × Particleboard 16 + Particleboard 12"
+QString layers(const std::vector<std::string>& names) {
+    QStringList words;
+    for (std::size_t i = 0; i < names.size();) {
+        std::size_t same = i;
+        while (same < names.size() && names[same] == names[i]) ++same;
+        const QString name = text(names[i]);
+        words.append(same - i > 1 ? QStringLiteral("%1 × %2").arg(same - i).arg(name) : name);
+        i = same;
+    }
+    return words.join(QStringLiteral(" + "));
+}
+
+QString made_of(const Summary& summary, const stock::Body& body) {
+    QString words = layers(body.layers);
+    if (body.tube) {
+        const QString tube = text(body.tube->tube.name);
+        words = body.make == stock::Make::half_tube && !words.isEmpty()
+                    ? QStringLiteral("half %1 on %2").arg(tube, words)
+                    : tube;
+        if (body.tube->wrap_mm > 0)
+            words += QStringLiteral(", wrap %1").arg(summary.said(body.tube->wrap_mm));
+    }
+    if (body.stack.saw_off_mm > 0)
+        words += QStringLiteral(", saw off %1").arg(summary.said(body.stack.saw_off_mm));
+    return words;
+}
+
+QString rests(const stock::BlockByStock& block, const stock::Body& body) {
+    if (body.rest == stock::Rest::on_board) return {};
+    for (const auto& other : block.bodies)
+        if (other.of == body.other)
+            return (body.rest == stock::Rest::butts ? QStringLiteral("butts ")
+                                                    : QStringLiteral("stands on ")) +
+                   text(other.label);
+    return {};
+}
+
+QString screw_words(const Summary& summary, const stock::BlockByStock& block) {
+    if (!block.screw_mm) return QStringLiteral("glue: too low to screw");
+    return QStringLiteral("%1 × 4 × %2%3")
+        .arg(block.screws)
+        .arg(summary.said(*block.screw_mm), block.pin ? QStringLiteral(" and a pin") : QString());
+}
+
+QString money(const Summary& summary, double price) {
+    if (price == 0) return {};
+    const QString figure = text(plan::fixed(price, 2));
+    return summary.job.currency.empty() ? figure : figure + QStringLiteral(" ") + text(summary.job.currency);
+}
+
+} // namespace
+
+QString words_of(stock::Make make) {
+    switch (make) {
+    case stock::Make::stack:
+        return QStringLiteral("stack");
+    case stock::Make::discs:
+        return QStringLiteral("sawn round");
+    case stock::Make::tube:
+        return QStringLiteral("tube with discs");
+    case stock::Make::half_tube:
+        return QStringLiteral("half tube");
+    case stock::Make::shaped:
+        return QStringLiteral("planed round");
+    }
+    return {};
+}
+
+QString words_of(stock::Supply supply) {
+    switch (supply) {
+    case stock::Supply::sealer:
+        return QStringLiteral("sealer, 3 coats, 2 more on raw edges");
+    case stock::Supply::release:
+        return QStringLiteral("release, 2 coats");
+    case stock::Supply::clay_length:
+        return QStringLiteral("clay fillet");
+    case stock::Supply::clay_volume:
+        return QStringLiteral("clay, oil or wax based");
+    case stock::Supply::seal:
+        return QStringLiteral("joint seal, base, walls, fillers, feet");
+    case stock::Supply::glue:
+        return QStringLiteral("wood glue between layers");
+    case stock::Supply::pigment:
+        return QStringLiteral("pigment");
+    case stock::Supply::solvent:
+        return QStringLiteral("solvent for tools");
+    case stock::Supply::gloves:
+        return QStringLiteral("gloves");
+    case stock::Supply::cups:
+        return QStringLiteral("cups");
+    }
+    return {};
+}
+
+Table box_table(const Summary& summary, const plan::StockPlan& stock) {
+    Table table;
+    table.columns = {{"drawer", Align::left, 1, 0},    {"inside", Align::left, 0, 110},
+                     {"outside", Align::left, 0, 110}, {"front, back", Align::right, 0, 66},
+                     {"sides", Align::right, 0, 56},   {"joint screws", Align::right, 0, 90}};
+    for (const auto& drawer : stock.drawers) {
+        const stock::Box& box = drawer.box;
+        QStringList screws;
+        for (const auto& use : box.screws)
+            screws.append(QStringLiteral("%1 × 4 × %2").arg(use.count).arg(summary.said(use.length_mm)));
+        table.rows.push_back(
+            {{drawer_words(summary, drawer.drawer), true, {}},
+             {sizes(summary, {box.width_mm, box.depth_mm, box.height_mm}), true, {}},
+             {sizes(summary, {box.outside_width_mm, box.outside_depth_mm, box.outside_height_mm}), false, {}},
+             {summary.said(box.walls[0].length_mm), false, {}},
+             {summary.said(box.walls[1].length_mm), false, {}},
+             {screws.join(QStringLiteral(", ")), false, {}}});
+    }
+    return table;
+}
+
+Table block_stock_table(const Summary& summary, const stock::DrawerStock& drawer) {
+    Table table;
+    table.columns = {{"body", Align::left, 0, 34},        {"block", Align::left, 0.8, 0},
+                     {"make", Align::left, 0, 0, true},   {"of", Align::left, 1.3, 0},
+                     {"stands", Align::left, 0, 0, true}, {"cut to", Align::right, 0, 0, true},
+                     {"height", Align::right, 0, 44},     {"screws", Align::right, 0, 120}};
+    for (const auto& block : drawer.blocks)
+        for (std::size_t i = 0; i < block.bodies.size(); ++i) {
+            const stock::Body& body = block.bodies[i];
+            table.rows.push_back({{text(body.label), true, {}},
+                                  {i == 0 ? text(block.name) : QString(), false, {}},
+                                  {words_of(body.make), false, {}},
+                                  {made_of(summary, body), false, {}},
+                                  {rests(block, body), false, {}},
+                                  {sizes(summary, {body.panel.length_mm, body.panel.width_mm}), true, {}},
+                                  {summary.said(body.height_mm), true, {}},
+                                  {i == 0 ? screw_words(summary, block) : QString(), false, {}}});
+        }
+    for (const auto& filler : drawer.fillers)
+        table.rows.push_back({{text(filler.label), true, {}},
+                              {QStringLiteral("filler"), false, {}},
+                              {QStringLiteral("stack"), false, {}},
+                              {layers(filler.layers), false, {}},
+                              {},
+                              {sizes(summary, {filler.panel.length_mm, filler.panel.width_mm}), true, {}},
+                              {summary.said(filler.stack.height_mm), true, {}},
+                              {QStringLiteral("%1 from below").arg(filler.screws), false, {}}});
+    return table;
+}
+
+Table ticket_table(const Summary& summary, const plan::StockPlan& stock) {
+    Table table;
+    table.columns = {{"board", Align::left, 0, 0, true},
+                     {"fence at", Align::right, 0, 60},
+                     {"run", Align::right, 0, 56},
+                     {"", Align::left, 0, 10},
+                     {"then crosscut", Align::left, 1, 0}};
+    for (const auto& ticket : stock.tickets) {
+        bool first = true;
+        for (const auto& line : ticket.lines) {
+            QStringList labels;
+            for (const auto& label : line.labels) labels.append(text(label));
+            const QString words = QStringLiteral("%1 × %2%3:  %4")
+                                      .arg(line.labels.size())
+                                      .arg(summary.said(line.length_mm),
+                                           line.from_strip ? QStringLiteral(" off one strip") : QString(),
+                                           labels.join(QStringLiteral(", ")));
+            table.rows.push_back({{first ? text(ticket.board) : QString(), false, {}},
+                                  {first ? summary.said(ticket.fence_mm) : QString(), true, {}},
+                                  {first ? summary.said(ticket.run_mm) : QString(), false, {}},
+                                  {},
+                                  {words, false, {}}});
+            first = false;
+        }
+    }
+    return table;
+}
+
+Table buy_table(const Summary& summary, const plan::StockPlan& stock) {
+    Table table;
+    table.columns = {{"what", Align::left, 1, 0},
+                     {"needed", Align::right, 0, 64},
+                     {"at hand", Align::right, 0, 64},
+                     {"buy", Align::right, 0, 64},
+                     {"price", Align::right, 0, 90}};
+    for (const auto& line : stock.buy) {
+        const QString name =
+            line.goods == stock::Goods::screw ? QStringLiteral("screws ") + text(line.name) : text(line.name);
+        table.rows.push_back({{name, false, {}},
+                              {QString::number(line.needed), false, {}},
+                              {QString::number(line.at_hand), false, {}},
+                              {QString::number(line.buy), true, {}},
+                              {money(summary, line.price), false, {}}});
+    }
+    if (stock.price > 0)
+        table.rows.push_back({{QStringLiteral("together, foam apart"), true, {}},
+                              {},
+                              {},
+                              {},
+                              {money(summary, stock.price), true, {}}});
+    return table;
+}
+
+Table supply_table(const Summary&, const plan::StockPlan& stock) {
+    Table table;
+    table.columns = {{"what", Align::left, 1, 0},
+                     {"rate", Align::left, 0, 130},
+                     {"from", Align::left, 0, 120},
+                     {"amount", Align::right, 0, 74}};
+    for (const auto& line : stock.supplies) {
+        const bool whole = line.supply == stock::Supply::gloves || line.supply == stock::Supply::cups;
+        const int places = whole || line.amount >= 100 ? 0 : line.amount >= 10 ? 1 : 2;
+        const QString rate =
+            line.rate > 0 ? QStringLiteral("%1 %2").arg(line.rate).arg(QString::fromUtf8(line.rate_unit))
+                          : QString();
+        const QString from = line.source == stock::Rate::counted    ? QStringLiteral("counted from the job")
+                             : line.source == stock::Rate::practice ? QStringLiteral("common practice")
+                                                                    : QStringLiteral("our guess");
+        const QString amount =
+            text(plan::fixed(line.amount, places)) + QStringLiteral(" ") + QString::fromUtf8(line.unit);
+        table.rows.push_back(
+            {{words_of(line.supply), false, {}}, {rate, false, {}}, {from, false, {}}, {amount, true, {}}});
+    }
+    return table;
+}
+
+Table missed_table(const Summary& summary, const plan::StockPlan& stock) {
+    Table table;
+    table.columns = {{"drawer", Align::left, 1, 0},
+                     {"wall tops", Align::right, 0, 60},
+                     {"edges of base and plate", Align::right, 0, 130},
+                     {"end grain of blocks", Align::right, 0, 106},
+                     {"screw holes", Align::right, 0, 76},
+                     {"vent holes", Align::right, 0, 70}};
+    for (const auto& drawer : stock.drawers) {
+        const auto& missed = drawer.missed;
+        const auto meters = [](double mm) { return text(plan::fixed(mm / 1000, 1)) + QStringLiteral(" m"); };
+        table.rows.push_back(
+            {{drawer_words(summary, drawer.drawer), true, {}},
+             {meters(missed.wall_tops_mm), false, {}},
+             {meters(missed.raw_edges_mm), false, {}},
+             {text(plan::fixed(missed.end_grain_mm2 / 1e6, 2)) + QStringLiteral(" m²"), false, {}},
+             {QString::number(missed.screw_holes), false, {}},
+             {missed.vent_holes ? QString::number(*missed.vent_holes) : QStringLiteral("–"), false, {}}});
+    }
+    return table;
+}
+
+} // namespace drawercast::summary
