@@ -10,6 +10,7 @@
 #include <QLabel>
 #include <QScrollBar>
 #include <QTextBrowser>
+#include <QTextDocument>
 #include <QToolButton>
 #include <QUrl>
 #include <QVBoxLayout>
@@ -21,6 +22,7 @@ namespace drawercast::app {
 namespace {
 constexpr int usual_width = 460; // at the usual text size
 constexpr int gap = 8;
+constexpr int margin = 12; // of the words
 } // namespace
 
 ExplainSheet::ExplainSheet(QWidget* beside)
@@ -36,7 +38,7 @@ ExplainSheet::ExplainSheet(QWidget* beside)
     close_->setAccessibleName(tr("Close the explanation"));
     text_->setFrameShape(QFrame::NoFrame);
     text_->setOpenLinks(false);
-    text_->setTextInteractionFlags(Qt::TextBrowserInteraction | Qt::TextSelectableByKeyboard);
+    text_->setTextInteractionFlags(Qt::TextBrowserInteraction);
     text_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     auto* head = new QHBoxLayout;
     head->setContentsMargins(12, 6, 6, 0);
@@ -93,7 +95,7 @@ void ExplainSheet::show_figure(const FoamFigure& figure) {
     title_->setText(
         QStringLiteral("<b>%1: %2</b>").arg(figure.label.toHtmlEscaped(), figure.value.toHtmlEscaped()));
     text_->setHtml(explain::sheet_html(figure, figures_));
-    text_->document()->setDocumentMargin(12);
+    text_->document()->setDocumentMargin(margin);
     place();
 }
 
@@ -112,9 +114,13 @@ void ExplainSheet::place() {
     const double scale = QFontInfo(font()).pixelSize() / 13.0;
     const int room = qMax(corner.x(), window->width() - corner.x() - beside_->width()) - 2 * gap;
     const int width = qMin(qRound(usual_width * scale), qMax(240, room));
-    text_->document()->setTextWidth(width - 2);
+    QTextDocument paper; // the browser's own is as high as its view
+    paper.setDefaultFont(text_->font());
+    paper.setDocumentMargin(margin);
+    paper.setHtml(explain::sheet_html(*find_figure(figures_, id_), figures_));
+    paper.setTextWidth(width - 2);
     const int head = layout()->itemAt(0)->sizeHint().height();
-    const int wanted = head + int(std::ceil(text_->document()->size().height())) + 4;
+    const int wanted = head + int(std::ceil(paper.size().height())) + 4;
     const int height = qMin(wanted, window->height() - 2 * gap);
     const bool left = corner.x() >= width + gap;
     const int x = left ? corner.x() - width - gap : corner.x() + beside_->width() + gap;

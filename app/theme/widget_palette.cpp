@@ -37,6 +37,13 @@ Theme high_contrast_theme(const QPalette& desktop) {
     theme.depth.assign(theme.depth.size(), ground); // depths are told by their figures
     theme.magnitude.assign(theme.magnitude.size(), ground);
     theme.ink = theme.ink2 = theme.ink3 = theme.edge = theme.rule = theme.wood_line = ink;
+    const auto between = [&](double share) { // decor: seen, but never read as a line of the drawing
+        const auto mixed = [&](double from, double to) { return float(from + share * (to - from)); };
+        return QColor::fromRgbF(mixed(ground.redF(), ink.redF()), mixed(ground.greenF(), ink.greenF()),
+                                mixed(ground.blueF(), ink.blueF()));
+    };
+    theme.grid = between(0.15);
+    theme.grid_wide = between(0.3);
     theme.blue = readable({desktop.color(QPalette::Highlight), desktop.color(QPalette::Link), theme.blue},
                           ground, ink);
     theme.red = readable({theme.red}, ground, ink);

@@ -6,6 +6,7 @@
 #include "theme/widget_palette.h"
 
 #include <QApplication>
+#include <QToolTip>
 
 namespace drawercast::app {
 
@@ -33,9 +34,14 @@ theme::Theme chosen_theme(const Preferences& preferences, const QPalette& deskto
 
 void wear(const theme::Theme& theme, double text_scale) {
     theme::load_fonts();
-    QApplication::setFont(theme::font_of(theme::Face::regular, qRound(body_px * text_scale)));
+    QFont body = theme::font_of(theme::Face::regular, qRound(body_px * text_scale));
+    body.setHintingPreference(QFont::PreferVerticalHinting); // crisp on screen, widths as printed
+    QApplication::setFont(body);
     QApplication::setStyle(new theme::Style(theme, text_scale)); // the application owns it
-    QApplication::setPalette(theme::widget_palette(theme));
+    const QPalette palette = theme::widget_palette(theme);
+    QApplication::setPalette(palette);
+    QToolTip::setPalette(palette); // Qt keeps one of its own for them
+    QToolTip::setFont(body);
 }
 
 } // namespace drawercast::app

@@ -9,6 +9,7 @@
 #include "panes/checks_pane.h"
 #include "panes/foam_pane.h"
 #include "panes/left_pane.h"
+#include "panes/rail.h"
 #include "theme/splitter.h"
 #include "window/asking.h"
 #include "window/disk_watch.h"
@@ -16,6 +17,7 @@
 #include "window/form_acts.h"
 #include "window/job_acts.h"
 #include "window/mend_acts.h"
+#include "window/pane_frame.h"
 #include "window/place_acts.h"
 #include "window/sheet_area.h"
 #include "window/title_strip.h"
@@ -37,10 +39,8 @@ namespace drawercast::app {
 
 namespace {
 
-constexpr int left_px = 264;
-constexpr int right_px = 320;
-constexpr int checks_px = 260;
-constexpr int foam_px = 380;
+constexpr int checks_px = 230;
+constexpr int foam_px = 410;
 
 /// The foam answer scrolls where the window is low; the checks above it keep three rows at least.
 QWidget* scrolled(QWidget* pane) {
@@ -101,22 +101,17 @@ void MainWindow::assemble() {
     checks_->add_action(actions_["check.mend"]);
     checks_->add_action(actions_["check.leave"]);
     checks_->add_action(actions_["check.take_back"]);
-    auto* right = new theme::Splitter(Qt::Vertical, this);
-    right->addWidget(checks_);
-    right->addWidget(scrolled(foam_));
-    right->setStretchFactor(0, 1);
-    right->setChildrenCollapsible(false);
-    right->setSizes({checks_px, foam_px});
-    right->setMinimumWidth(220);
-    right_ = right;
+    right_ = new theme::Splitter(Qt::Vertical, this);
+    right_->addWidget(checks_);
+    right_->addWidget(scrolled(foam_));
+    right_->setStretchFactor(0, 1);
+    right_->setSizes({checks_px, foam_px});
+    right_->setMinimumWidth(220);
 
-    panes_ = new theme::Splitter(Qt::Horizontal, this);
-    panes_->addWidget(left_);
-    panes_->addWidget(middle_);
-    panes_->addWidget(right_);
-    panes_->setStretchFactor(1, 1);
-    panes_->setChildrenCollapsible(false);
-    panes_->setSizes({left_px, 1366 - left_px - right_px, right_px});
+    auto* rail = new Rail(document_, selection_, this);
+    panes_ = new PaneFrame(left_, middle_, right_, rail, this);
+    connect(rail, &Rail::clicked, this, [this] { panes_->show_right(!panes_->right_shown()); });
+    connect(panes_, &PaneFrame::changed, this, &MainWindow::refresh_actions);
     setCentralWidget(panes_);
 
     sentence_ = new QLabel(this);
@@ -164,6 +159,8 @@ void MainWindow::connect_parts() {
         if (actions_["objects.place"]->isEnabled()) place_acts_->place(id.toStdString());
     });
     connect(checks_, &ChecksPane::check_chosen, this, &MainWindow::go_to);
+    connect(foam_, &FoamPane::action_wanted, this,
+            [this](const QString& id) { actions_[id.toStdString()]->trigger(); });
     connect(&document_, &Document::shown_changed, this, &MainWindow::after_change);
     connect(&document_, &Document::replaced, this, &MainWindow::after_replacement);
     connect(&document_, &Document::state_changed, this, &MainWindow::refresh_title);
@@ -255,8 +252,8 @@ void MainWindow::refresh_actions() {
     check("view.board", !plan);
     check("view.grid", preferences_.grid_shown());
     check("view.snap", preferences_.snapping());
-    check("view.left_pane", !left_->isHidden());
-    check("view.right_pane", !right_->isHidden());
+    check("view.left_pane", panes_->left_shown());
+    check("view.right_pane", panes_->right_shown());
     const auto units = document_.job().display_units;
     check("view.mm", units == job::DisplayUnits::mm);
     check("view.inch", units == job::DisplayUnits::inch);
@@ -303,13 +300,16 @@ void MainWindow::restore_state() {
     const QSize room = screen()->availableSize() - QSize(0, 40); // the frame is the desktop's
     resize(room.boundedTo({1920, 1200}));
     if (const auto place = preferences_.window_state("place"); !place.isEmpty()) restoreGeometry(place);
-    if (const auto sizes = preferences_.window_state("panes"); !sizes.isEmpty()) panes_->restoreState(sizes);
+    panes_->restore(preferences_.window_state("panes"));
+    if (const auto shares = preferences_.window_state("answers"); !shares.isEmpty())
+        right_->restoreState(shares);
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
     if (!job_acts_->may_leave()) return event->ignore();
     preferences_.set_window_state("place", saveGeometry());
-    preferences_.set_window_state("panes", panes_->saveState());
+    preferences_.set_window_state("panes", panes_->state());
+    preferences_.set_window_state("answers", right_->saveState());
     event->accept();
 }
 

@@ -26,6 +26,7 @@ class FoamPane;
 class FormActs;
 class JobActs;
 class LeftPane;
+class PaneFrame;
 class PlaceActs;
 class SheetArea;
 
@@ -80,10 +81,10 @@ class MainWindow final : public QMainWindow {
     QStackedWidget* middle_ = nullptr;
     SheetArea* sheets_ = nullptr;
     LeftPane* left_ = nullptr;
-    QWidget* right_ = nullptr;
+    QSplitter* right_ = nullptr;
     ChecksPane* checks_ = nullptr;
     FoamPane* foam_ = nullptr;
-    QSplitter* panes_ = nullptr;
+    PaneFrame* panes_ = nullptr;
     QLabel* sentence_ = nullptr;
     QLabel* coordinates_ = nullptr;
 };

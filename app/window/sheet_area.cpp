@@ -8,6 +8,7 @@
 #include "document/document.h"
 #include "document/preferences.h"
 #include "document/selection.h"
+#include "panes/badge.h"
 #include "sheets/depth_ladder.h"
 #include "theme/icons.h"
 #include "window/ruler.h"
@@ -63,6 +64,7 @@ SheetArea::SheetArea(Document& document, Selection& selection, const Preferences
     tabs_->setAccessibleName(tr("Sheets"));
     tabs_->setIconSize({18, 18});
     tabs_->addTab(tr("Drawer plan"));
+    mends_ = new Badge(layout::Severity::mend, tabs_);
     tabs_->addTab(theme::icon(QStringLiteral("mirror")), tr("Pattern board"));
     tabs_->setTabToolTip(1, tr("Seen in the mold: mirrored left to right, enlarged by the shrinkage"));
 
@@ -114,8 +116,10 @@ void SheetArea::refresh() {
 
 void SheetArea::show_tabs() {
     const int mends = mends_of(document_, selection_.drawer());
-    const QString words = mends == 0 ? tr("Drawer plan") : tr("Drawer plan, %1 to mend").arg(mends);
-    if (tabs_->tabText(0) != words) tabs_->setTabText(0, words);
+    mends_->set_count(mends);
+    tabs_->setTabButton(0, QTabBar::RightSide, mends > 0 ? mends_ : nullptr);
+    mends_->setVisible(mends > 0);
+    tabs_->setTabToolTip(0, mends > 0 ? mends_->accessibleName() : QString());
 }
 
 void SheetArea::show_rulers() {

@@ -10,6 +10,7 @@ class QTabBar;
 
 namespace drawercast::app {
 
+class Badge;
 class Document;
 class Preferences;
 class Ruler;
@@ -41,6 +42,7 @@ class SheetArea final : public QWidget {
     Selection& selection_;
     const Preferences& preferences_;
     QTabBar* tabs_;
+    Badge* mends_ = nullptr; ///< on the tab of the drawer plan
     SheetCanvas* canvas_;
     Ruler* above_;
     Ruler* left_;

@@ -22,7 +22,7 @@ namespace {
 
 constexpr int pad = 10;
 constexpr int sign_px = 18;
-constexpr int legend_px = 190;
+constexpr int legend_px = 172;
 
 int wide(const QFont& font, const QString& text) { return QFontMetrics(font).horizontalAdvance(text); }
 

@@ -8,6 +8,7 @@
 #include "window/asking.h"
 #include "window/help_texts.h"
 #include "window/main_window.h"
+#include "window/pane_frame.h"
 #include "window/sheet_area.h"
 #include "window/title_strip.h"
 
@@ -52,19 +53,12 @@ void MainWindow::connect_view() {
     });
     actions_.on("view.grid", [this] { preferences_.set_grid_shown(!preferences_.grid_shown()); });
     actions_.on("view.snap", [this] { preferences_.set_snapping(!preferences_.snapping()); });
-    actions_.on("view.left_pane", [this] {
-        left_->setVisible(left_->isHidden());
-        refresh_actions();
-    });
-    actions_.on("view.right_pane", [this] {
-        right_->setVisible(right_->isHidden());
-        refresh_actions();
-    });
+    actions_.on("view.left_pane", [this] { panes_->show_left(!panes_->left_shown()); });
+    actions_.on("view.right_pane", [this] { panes_->show_right(!panes_->right_shown()); });
     actions_.on("objects.find", [this] {
-        left_->setVisible(true);
+        panes_->show_left(true);
         left_->find_field().setFocus();
         left_->find_field().selectAll();
-        refresh_actions();
     });
     actions_.on("check.next", [this] { checks_->choose_next(); });
 }

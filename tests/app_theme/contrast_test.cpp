@@ -103,6 +103,8 @@ TEST(ThemeChoice, TakesOverAHighContrastDesktop) {
     ASSERT_TRUE(is_high_contrast(desktop));
     const Theme theme = theme_for(ThemeChoice::system, desktop);
     EXPECT_TRUE(theme.high_contrast);
+    EXPECT_LT(contrast(theme.grid, theme.face), contrast(theme.grid_wide, theme.face)) << "of its own ground";
+    EXPECT_LT(contrast(theme.grid_wide, theme.face), least_line_contrast) << "decor only";
     EXPECT_EQ(theme.paper, QColor(Qt::black));
     EXPECT_EQ(theme.ink, QColor(Qt::white));
     EXPECT_EQ(theme.blue, bright);

@@ -18,7 +18,7 @@ class Sheet {
         QString html;
         if (!why.rule.isEmpty()) html += paragraph(why.rule.toHtmlEscaped());
         for (const auto& line : why.lines) html += formula(line);
-        html += headed(tr("Where from"), why.source) + headed(tr("What it leaves out"), why.limits);
+        html += headed(tr("Where from"), why.source) + headed(tr("Limits and use"), why.limits);
         return html;
     }
 
