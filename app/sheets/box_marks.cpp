@@ -3,6 +3,7 @@
 #include "stock/screws.h"
 
 #include "sheets/bench_pen.h"
+#include "sheets/edge_words.h"
 
 namespace drawercast::sheets {
 
@@ -64,6 +65,7 @@ void add_box(BenchPen& pen, Vec at, const job::Job& job, const stock::DrawerStoc
     const auto say = [&](double mm) { return plan::say_length_bare(mm, job.display_units); };
     pen.turn_to(Layer::ground);
     pen.put(PathMark{path_of(outside), LineRole::cavity_edge, theme::Wash{WashRole::paper}});
+    add_edge_words(pen, outside, EdgeWords::mold);
     pen.turn_to(Layer::still);
     for (const auto& wall : made.walls)
         add_wall(pen, wall_box(outside, wall, job.mold.corner, thickness_mm), wall, job);
@@ -81,9 +83,9 @@ void add_box(BenchPen& pen, Vec at, const job::Job& job, const stock::DrawerStoc
                          0,
                          false});
     pen.put(DimensionMark{
-        outside.min, {outside.max.x, outside.min.y}, {{}, {0, -26}}, say(made.outside_width_mm), 0.5});
+        outside.min, {outside.max.x, outside.min.y}, {{}, {0, -36}}, say(made.outside_width_mm), 0.5});
     pen.put(DimensionMark{
-        outside.min, {outside.min.x, outside.max.y}, {{}, {-26, 0}}, say(made.outside_depth_mm), 0.5});
+        outside.min, {outside.min.x, outside.max.y}, {{}, {-36, 0}}, say(made.outside_depth_mm), 0.5});
 }
 
 } // namespace drawercast::sheets

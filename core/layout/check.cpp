@@ -45,6 +45,8 @@ constexpr std::array names{
     Name{Code::floor_slow, "floor-slow", "kPa·s"},
     Name{Code::slot_narrow, "slot-narrow", "mm"},
     Name{Code::channel_shut, "channel-shut", "mL"},
+    Name{Code::stock_short, "stock-short", "mm"},
+    Name{Code::cut_small, "cut-small", "mm"},
 };
 
 const Name& name_of(Code code) {

@@ -44,6 +44,8 @@ enum class Code {
     floor_slow,
     slot_narrow,
     channel_shut,
+    stock_short,
+    cut_small,
 };
 
 std::string_view text_of(Code code); ///< "wall-thin"

@@ -20,6 +20,7 @@ bool limit_is_a_minimum(Code code) {
     case Code::vent_on_stiffener:
     case Code::vent_meat:
     case Code::slot_narrow:
+    case Code::cut_small:
         return true;
     case Code::overlap:
     case Code::outside:
@@ -40,6 +41,7 @@ bool limit_is_a_minimum(Code code) {
     case Code::squeeze_out:
     case Code::floor_slow:
     case Code::channel_shut:
+    case Code::stock_short:
         return false;
     }
     return false;

@@ -5,6 +5,7 @@
 #include "job/catalog.h"
 #include "layout/left_as_is.h"
 #include "plan/air_stage.h"
+#include "plan/stock_checks.h"
 #include "plan/stock_stage.h"
 
 #include <algorithm>
@@ -56,6 +57,11 @@ std::optional<Plan> Builder::build(const job::Job& job, Plan quick, const Watch&
         tidy_checks(job, plan);
     }
     quick.stock = std::make_shared<const StockPlan>(stock_of(job, quick));
+    for (DrawerPlan& plan : quick.drawers) {
+        const auto more = stock_checks(*quick.stock, plan.id);
+        plan.checks.insert(plan.checks.end(), more.begin(), more.end());
+        tidy_checks(job, plan);
+    }
     std::erase_if(memory_->air, [&](const auto& known) {
         return std::none_of(quick.drawers.begin(), quick.drawers.end(),
                             [&](const DrawerPlan& plan) { return plan.id == known.first; });

@@ -86,6 +86,12 @@ std::string title(const Check& check, const job::Job& job) {
         return measured("Slot between blocks", check, job);
     case Code::channel_shut:
         return "Blocks shut off a channel that needs " + say_volume_ml(check.value, units);
+    case Code::stock_short:
+        return "A part of " + say_length(check.value, units) + " is longer than its stock, " +
+               say_length(check.limit, units);
+    case Code::cut_small:
+        return "A part is only " + say_length(check.value, units) + " wide, a fence holds " +
+               say_length(check.limit, units);
     }
     return std::string(layout::text_of(check.code));
 }
@@ -151,6 +157,10 @@ std::string advice(const Check& check, const job::Job& job) {
                                : "Coat the slot by brush before the pour, or move the blocks apart";
     case Code::channel_shut:
         return "Set a pour point in it";
+    case Code::stock_short:
+        return "Use a longer board or bar, or join it from two";
+    case Code::cut_small:
+        return "Saw it off the edge of a wider piece, never between fence and blade";
     }
     return {};
 }

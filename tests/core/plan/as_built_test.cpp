@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/catalog.h"
 #include "plan/as_built.h"
+#include "plan/stock_checks.h"
 #include "plan/stock_depths.h"
 #include "plan/stock_stage.h"
 
@@ -98,6 +99,34 @@ TEST(Stock, walls_that_are_shared_are_cut_once) {
     EXPECT_EQ(walls(), 8);
     job.mold.share_walls = true;
     EXPECT_EQ(walls(), 4);
+}
+
+TEST(Stock, parts_longer_than_their_stock_must_be_mended) {
+    auto job = one_object();
+    EXPECT_TRUE(stock_checks(stock_of(job, compute(job)), job.drawers[0]->id).empty());
+    job.shop.edit([](job::Shop& shop) {
+        job::Board small;
+        small.name = "small", small.sheet_length_mm = 500, small.sheet_width_mm = 500;
+        shop.boards = {small};
+    });
+    const auto checks = stock_checks(stock_of(job, compute(job)), job.drawers[0]->id);
+    ASSERT_EQ(checks.size(), 4U); // base, front, back, plate
+    EXPECT_EQ(checks[0].code, layout::Code::stock_short);
+    EXPECT_EQ(checks[0].severity, layout::Severity::mend);
+    EXPECT_DOUBLE_EQ(checks[0].value, 512);
+    EXPECT_DOUBLE_EQ(checks[0].limit, 490);
+}
+
+TEST(Stock, parts_too_narrow_for_a_fence_are_noted) {
+    auto job = one_object();
+    job.objects[0].edit([](job::Object& object) {
+        object.levels[0].form = job::Sunk{shape::Rectangle{140, 12, 0}, 45};
+    });
+    const auto checks = stock_checks(stock_of(job, compute(job)), job.drawers[0]->id);
+    ASSERT_EQ(checks.size(), 1U);
+    EXPECT_EQ(checks[0].code, layout::Code::cut_small);
+    EXPECT_EQ(checks[0].subjects, std::vector<std::string>{job::subject_of(job.drawers[0]->pockets[0])});
+    EXPECT_DOUBLE_EQ(checks[0].value, 12);
 }
 
 TEST(Stock, depths_from_boards_need_no_sawing) {
