@@ -146,6 +146,7 @@ QSize Style::sizeFromContents(ContentsType type, const QStyleOption* option, con
         const auto* tab = qstyleoption_cast<const QStyleOptionTab*>(option);
         if (tab && widget) { // room for the shown tab's bold words, so that showing one moves none
             size.rwidth() += bold_extra(tab->text, widget->font());
+            if (!tab->icon.isNull()) size.rwidth() += scaled(8); // between words and icon
             if (widget->property("numbered").toBool())
                 size.rwidth() += tab_number_width(tab->fontMetrics.height());
         }
