@@ -59,9 +59,15 @@ class Placer {
     bool stands_off(Vec at) const {
         return meat_mm(at, in_.drill_mm, in_.clear) >= meat_diameters * in_.drill_mm;
     }
+    /// And not on the brink of a wall, a filler or a through block.
     bool over_foam(Vec at) const {
-        return at.x > 0 && at.y > 0 && at.x < floor_.width_mm && at.y < floor_.depth_mm &&
-               cells_.open(cells_.mesh.holding(at));
+        const double clear = meat_diameters * in_.drill_mm;
+        for (const Vec step : {Vec{0, 0}, Vec{clear, 0}, Vec{-clear, 0}, Vec{0, clear}, Vec{0, -clear}}) {
+            const Vec p = at + step;
+            if (p.x <= 0 || p.y <= 0 || p.x >= floor_.width_mm || p.y >= floor_.depth_mm) return false;
+            if (!cells_.open(cells_.mesh.holding(p))) return false;
+        }
+        return true;
     }
 
     /// Time and again a vent for the pocket that keeps most.
