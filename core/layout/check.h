@@ -44,13 +44,22 @@ enum class Code {
     floor_slow,
     slot_narrow,
     channel_shut,
+    plate_bow,
+    plate_gap,
+    plate_stress,
+    screw_pull,
+    wall_bow,
+    screw_short,
+    board_thin,
+    close_late,
+    closures_few,
     stock_short,
     cut_small,
 };
 
 std::string_view text_of(Code code); ///< "wall-thin"
 std::optional<Code> code_of(std::string_view text);
-std::string_view unit_of(Code code); ///< "mm", "kg", "kPa", "s", "m", "mL", "kPa·s" or "" (–)
+std::string_view unit_of(Code code); ///< "mm", "kg", "kPa", "s", "m", "mL", "kPa·s", "N", "MPa" or "" (–)
 
 enum class CheckFrame { none, drawer, mold };
 std::string_view text_of(CheckFrame frame);  ///< "", "drawer", "mold"

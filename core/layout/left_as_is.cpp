@@ -20,6 +20,9 @@ bool limit_is_a_minimum(Code code) {
     case Code::vent_on_stiffener:
     case Code::vent_meat:
     case Code::slot_narrow:
+    case Code::screw_short:
+    case Code::board_thin:
+    case Code::closures_few:
     case Code::cut_small:
         return true;
     case Code::overlap:
@@ -41,6 +44,12 @@ bool limit_is_a_minimum(Code code) {
     case Code::squeeze_out:
     case Code::floor_slow:
     case Code::channel_shut:
+    case Code::plate_bow:
+    case Code::plate_gap:
+    case Code::plate_stress:
+    case Code::screw_pull:
+    case Code::wall_bow:
+    case Code::close_late:
     case Code::stock_short:
         return false;
     }

@@ -5,6 +5,7 @@
 #include "job/catalog.h"
 #include "layout/left_as_is.h"
 #include "plan/air_stage.h"
+#include "plan/plate_stage.h"
 #include "plan/stock_checks.h"
 #include "plan/stock_stage.h"
 
@@ -18,6 +19,7 @@ namespace drawercast::plan {
 /// What is worth remembering of each drawer, by its id.
 struct Builder::Memory {
     std::map<std::string, AirStage> air;
+    std::map<std::string, PlateStage> plate;
 };
 
 Builder::Builder() : memory_(std::make_unique<Memory>()) {}
@@ -53,7 +55,12 @@ std::optional<Plan> Builder::build(const job::Job& job, Plan quick, const Watch&
         const job::Drawer& drawer = *job.drawers[i];
         AirStage& air = memory_->air[plan.id];
         if (!air.map(job, drawer, plan, of_drawer)) return std::nullopt;
-        if (!air.vent(job, drawer, {}, plate_mm(job), plan, of_drawer)) return std::nullopt;
+        PlateStage& plate = memory_->plate[plan.id];
+        if (!plate.design(job, plan, of_drawer)) return std::nullopt;
+        const air::KeptClear clear = plan.plate ? clear_of(plan.plate->answer.design) : air::KeptClear{};
+        const double thickness = plan.plate ? plan.plate->answer.design.board.thickness_mm : plate_mm(job);
+        if (!air.vent(job, drawer, clear, thickness, plan, of_drawer)) return std::nullopt;
+        plate.check(job, plan);
         tidy_checks(job, plan);
     }
     quick.stock = std::make_shared<const StockPlan>(stock_of(job, quick));
@@ -62,10 +69,12 @@ std::optional<Plan> Builder::build(const job::Job& job, Plan quick, const Watch&
         plan.checks.insert(plan.checks.end(), more.begin(), more.end());
         tidy_checks(job, plan);
     }
-    std::erase_if(memory_->air, [&](const auto& known) {
+    const auto gone = [&](const auto& known) {
         return std::none_of(quick.drawers.begin(), quick.drawers.end(),
                             [&](const DrawerPlan& plan) { return plan.id == known.first; });
-    });
+    };
+    std::erase_if(memory_->air, gone);
+    std::erase_if(memory_->plate, gone);
     if (watch(1)) return std::nullopt;
     return quick;
 }

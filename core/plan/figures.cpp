@@ -2,6 +2,7 @@
 #include "plan/figures.h"
 
 #include "plan/json_text.h"
+#include "plan/plate_figures.h"
 #include "plan/sentences.h"
 #include "plan/stock_figures.h"
 
@@ -88,7 +89,7 @@ void write_pressure(JsonText& json, const casting::Pressure& pressure) {
     json.end_object();
 }
 
-void write_times(JsonText& json, const casting::Times& times) {
+void write_times(JsonText& json, const casting::Times& times, const mold::Plate* plate) {
     json.key("time");
     json.begin_object();
     json.member("pot_life_s", times.pot_life_s);
@@ -98,6 +99,7 @@ void write_times(JsonText& json, const casting::Times& times) {
     json.member("touch_s", times.touch_s);
     json.member("contact_s", times.contact_s);
     json.member("pour_margin_s", times.pour_margin_s);
+    if (plate != nullptr) write_closing(json, plate->closing);
     json.end_object();
 }
 
@@ -255,7 +257,8 @@ void write_drawer(JsonText& json, const job::Job& job, const Plan& plan, const D
     if (drawer.dose) write_foam(json, *drawer.dose);
     if (drawer.band) write_band(json, *drawer.band);
     if (drawer.pressure) write_pressure(json, *drawer.pressure);
-    if (drawer.times) write_times(json, *drawer.times);
+    if (drawer.times) write_times(json, *drawer.times, drawer.plate.get());
+    if (drawer.plate) write_plate(json, drawer.plate->answer);
     write_stock(json, job, plan, drawer);
     if (drawer.air) {
         write_vents(json, *drawer.air);

@@ -33,11 +33,16 @@ bool same_air(const std::shared_ptr<const air::Answer>& a, const std::shared_ptr
     return a == b || (a && b && air::same(*a, *b));
 }
 
+bool same_plate(const std::shared_ptr<const mold::Plate>& a, const std::shared_ptr<const mold::Plate>& b) {
+    return a == b || (a && b && *a == *b);
+}
+
 bool same_drawer(const DrawerPlan& a, const DrawerPlan& b) {
     return a.id == b.id && same_insert(a.insert, b.insert) &&
            std::equal(a.pockets.begin(), a.pockets.end(), b.pockets.begin(), b.pockets.end(), same_pocket) &&
            a.figures == b.figures && a.cavity == b.cavity && a.dose == b.dose && a.band == b.band &&
-           a.pressure == b.pressure && a.times == b.times && a.checks == b.checks && same_air(a.air, b.air);
+           a.pressure == b.pressure && a.times == b.times && a.checks == b.checks && same_air(a.air, b.air) &&
+           same_plate(a.plate, b.plate);
 }
 
 } // namespace

@@ -7,6 +7,7 @@
 #include "layout/feel.h"
 #include "layout/insert.h"
 #include "layout/pocket.h"
+#include "mold/plate_judge.h"
 
 #include "air/answer.h"
 
@@ -37,8 +38,9 @@ struct DrawerPlan {
     std::optional<casting::Band> band;
     std::optional<casting::Pressure> pressure;
     std::optional<casting::Times> times;
-    std::shared_ptr<const air::Answer> air; ///< null until worked out
-    std::vector<layout::Check> checks;      ///< sorted; those left as is are marked and come last
+    std::shared_ptr<const air::Answer> air;   ///< null until worked out
+    std::shared_ptr<const mold::Plate> plate; ///< likewise
+    std::vector<layout::Check> checks;        ///< sorted; those left as is are marked and come last
 };
 
 struct StockPlan; // plan/stock_stage.h

@@ -3,12 +3,17 @@
 
 #include "plan/say.h"
 
+#include <cmath>
+
 namespace drawercast::plan {
 
 using layout::Check;
 using layout::Code;
 
 namespace {
+
+double tenth(double mm) { return std::round(mm * 10) / 10; }
+double hundredth(double mm) { return std::round(mm * 100) / 100; }
 
 /// "Wall 6.2 mm, needs 8 mm"
 std::string measured(const char* what, const Check& check, const job::Job& job) {
@@ -86,6 +91,35 @@ std::string title(const Check& check, const job::Job& job) {
         return measured("Slot between blocks", check, job);
     case Code::channel_shut:
         return "Blocks shut off a channel that needs " + say_volume_ml(check.value, units);
+    case Code::plate_bow:
+        return "The plate bows " + say_length(tenth(check.value), units) + ", keep below " +
+               say_length(check.limit, units);
+    case Code::plate_gap:
+        return "Under the plate a gap of " + say_length(hundredth(check.value), units) +
+               " opens, keep below " + say_length(check.limit, units);
+    case Code::plate_stress:
+        return "The plate is stressed to " + fixed(check.value, 1) + " MPa, keep below " +
+               fixed(check.limit, 1);
+    case Code::screw_pull:
+        return "A closure is pulled with " + say_force_n(check.value, units) + ", keep below " +
+               say_force_n(check.limit, units);
+    case Code::wall_bow:
+        return "A wall of the box bows " + say_length(tenth(check.value), units) + ", keep below " +
+               say_length(check.limit, units);
+    case Code::screw_short:
+        return check.value < check.limit
+                   ? "A screw goes " + say_length(check.value, units) + " into the wall, needs " +
+                         say_length(check.limit, units)
+                   : "A screw goes " + say_length(check.value, units) +
+                         " into the wall, which has room for " + say_length(check.limit, units);
+    case Code::board_thin:
+        return "The wall is " + say_length(check.value, units) + " thick, a screw in its edge needs " +
+               say_length(check.limit, units);
+    case Code::close_late:
+        return "The plate is on at " + fixed(check.value, 0) + " s, must be on by " + fixed(check.limit, 0) +
+               " s";
+    case Code::closures_few:
+        return fixed(check.value, 0) + " closures at hand, " + fixed(check.limit, 0) + " needed";
     case Code::stock_short:
         return "A part of " + say_length(check.value, units) + " is longer than its stock, " +
                say_length(check.limit, units);
@@ -157,6 +191,25 @@ std::string advice(const Check& check, const job::Job& job) {
                                : "Coat the slot by brush before the pour, or move the blocks apart";
     case Code::channel_shut:
         return "Set a pour point in it";
+    case Code::plate_bow:
+        return "Use a thicker board or another stiffener";
+    case Code::plate_gap:
+        return "Set closures closer, add a stiffener, or lay a gasket strip";
+    case Code::plate_stress:
+        return "Use a thicker board or another stiffener";
+    case Code::screw_pull:
+        return "Set closures closer, or take longer or thicker ones";
+    case Code::wall_bow:
+        return "Use a thicker board for the box";
+    case Code::screw_short:
+        return check.value < check.limit ? "Take a longer screw" : "Take a shorter screw";
+    case Code::board_thin:
+        return "Use a thicker board for the box or a thinner screw; whether heads pull through is not "
+               "checked";
+    case Code::close_late:
+        return "Start closures before the pour, let another driver help, use clamps or rods, or cooler parts";
+    case Code::closures_few:
+        return "Buy or borrow the rest before the pour";
     case Code::stock_short:
         return "Use a longer board or bar, or join it from two";
     case Code::cut_small:

@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "plan/plate_figures.h"
+
+#include <string_view>
+
+namespace drawercast::plan {
+
+namespace {
+
+void write_numbers(JsonText& json, std::string_view key, const std::vector<double>& values) {
+    json.key(key);
+    json.begin_array();
+    for (const double value : values) json.number(value);
+    json.end_array();
+}
+
+void write_point(JsonText& json, shape::Point<shape::InMold> p) {
+    json.begin_array();
+    json.number(p.x_mm);
+    json.number(p.y_mm);
+    json.end_array();
+}
+
+std::string_view word_for(mold::Limit limit) {
+    switch (limit) {
+    case mold::Limit::bow:
+        return "bow";
+    case mold::Limit::gap:
+        return "gap";
+    case mold::Limit::stress:
+        return "stress";
+    case mold::Limit::stiffener_stress:
+        return "stiffener-stress";
+    case mold::Limit::closure:
+        return "closure";
+    case mold::Limit::wall_bow:
+        return "wall-bow";
+    case mold::Limit::screw_length:
+        return "screw-length";
+    case mold::Limit::closing:
+        return "closing";
+    }
+    return "";
+}
+
+void write_stiffeners(JsonText& json, const mold::PlateDesign& design) {
+    json.member("stiffeners", static_cast<int>(design.stiffeners.size()));
+    if (!design.stiffener) return;
+    json.member("stiffener", design.stiffener->name);
+    json.key("stiffeners_mm");
+    json.begin_array();
+    for (const auto& at : design.stiffeners) {
+        json.begin_array();
+        write_point(json, at.from);
+        write_point(json, at.to);
+        json.end_array();
+    }
+    json.end_array();
+}
+
+void write_closures(JsonText& json, const mold::PlateAnswer& answer) {
+    const auto& design = answer.design;
+    json.member("closure", design.closure.name);
+    if (design.stiffener) json.member("end_closure", design.end_closure.name);
+    json.member("closures", static_cast<int>(design.closures.size()));
+    json.member("max_closure_n", answer.closure_n[answer.worst]);
+    json.member("capacity_n", answer.capacity_n[answer.worst]);
+    json.key("closures_mm");
+    json.begin_array();
+    for (const auto& closure : design.closures) write_point(json, closure.at);
+    json.end_array();
+    write_numbers(json, "closure_n", answer.closure_n);
+    write_numbers(json, "closure_capacity_n", answer.capacity_n);
+    json.key("order");
+    json.begin_array();
+    for (const int index : design.order) json.integer(index + 1);
+    json.end_array();
+}
+
+} // namespace
+
+void write_plate(JsonText& json, const mold::PlateAnswer& answer) {
+    const auto& design = answer.design;
+    json.key("plate");
+    json.begin_object();
+    json.member("board", design.board.name);
+    json.member("box_board", design.box_board.name);
+    json.member("thickness_mm", design.board.thickness_mm);
+    write_stiffeners(json, design);
+    json.member("bow_mm", answer.bow_mm);
+    json.member("gap_mm", answer.gap_mm);
+    json.member("stress_mpa", answer.stress_mpa);
+    if (design.stiffener) json.member("stiffener_stress_mpa", answer.stiffener_stress_mpa);
+    write_closures(json, answer);
+    json.member("governs", word_for(answer.governs));
+    json.member("use", answer.use);
+    json.member("price", answer.price);
+    if (answer.runner_up) {
+        json.key("runner_up");
+        json.begin_object();
+        json.member("board", answer.runner_up->board);
+        json.member("stiffeners", answer.runner_up->stiffeners);
+        json.member("closures", answer.runner_up->closures);
+        json.member("price", answer.runner_up->price);
+        json.end_object();
+    }
+    json.end_object();
+}
+
+void write_closing(JsonText& json, const mold::Closing& closing) {
+    json.member("plate_on_s", closing.plate_on_s);
+    json.member("close_s", closing.close_s);
+    json.member("close_margin_s", closing.close_margin_s);
+    json.member("in_by_contact", closing.in_by_contact);
+}
+
+} // namespace drawercast::plan
