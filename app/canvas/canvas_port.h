@@ -5,6 +5,7 @@
 #include "layout/snap.h"
 #include "plan/plan.h"
 
+#include "canvas/live_marks.h"
 #include "canvas/view_map.h"
 
 #include <QString>
@@ -24,19 +25,24 @@ class CanvasPort {
     virtual const job::Job& job() const = 0;                 ///< committed
     virtual const plan::DrawerPlan* drawer_plan() const = 0; ///< of the drawer shown; null: none
     virtual const job::Drawer* drawer() const = 0;           ///< committed; null: none
-    virtual void preview(std::optional<job::Job> job) = 0;
+    /// Shows another job in which `moving` are being moved; nothing puts it back.
+    virtual void preview(std::optional<job::Job> job, const std::vector<std::string>& moving = {}) = 0;
     virtual void commit(const QString& what, job::Job job) = 0;
 
     virtual const std::vector<std::string>& chosen() const = 0;
     virtual void choose(std::vector<std::string> subjects) = 0;
+    virtual std::optional<std::size_t> chosen_notch() const = 0; ///< of the one pocket chosen
+    virtual void choose_notch(const std::string& subject, std::size_t notch) = 0;
 
     virtual const ViewMap& view() const = 0;
+    virtual QSizeF view_size() const = 0;
     virtual void pan(QPointF by_px) = 0;
 
     virtual bool snapping() const = 0;  ///< the setting; a tool turns it off while Ctrl is held
     virtual double grid_mm() const = 0; ///< 0: off
     virtual void show_guides(const layout::Snap& snap) = 0; ///< until the next call; none: clears
     virtual void show_band(const std::optional<shape::Box>& band) = 0;
+    virtual void show_note(const std::optional<LiveNote>& note) = 0;
     virtual void say(const QString& text) = 0; ///< status line
 };
 

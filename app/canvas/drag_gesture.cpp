@@ -40,7 +40,7 @@ DragGesture::DragGesture(Start start, const plan::DrawerPlan& plan, const layout
 DragGesture::Step DragGesture::at(shape::Vec pointer, const Snapping& snapping) const {
     Step step;
     step.by = pointer - start_.grabbed;
-    if (snapping.on && !still_.moving.empty()) {
+    if (snapping.radius_mm > 0 && !still_.moving.empty()) {
         auto in = still_;
         in.moving = moved_box(still_.moving, step.by);
         in.grid_mm = snapping.grid_mm;

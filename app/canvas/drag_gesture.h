@@ -22,9 +22,8 @@ class DragGesture {
         shape::Vec grabbed;                ///< where the pointer took hold, mm
     };
     struct Snapping {
-        bool on = true;
-        double grid_mm = 0;
-        double radius_mm = 0;
+        double grid_mm = 0;   ///< 0: no grid
+        double radius_mm = 0; ///< 0: nothing snaps
     };
     struct Step {
         job::Job job;

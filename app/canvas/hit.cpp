@@ -32,6 +32,21 @@ std::string pocket_at(const plan::DrawerPlan& drawer, shape::Vec at_mm, double r
     return near;
 }
 
+std::optional<std::size_t> notch_at(const layout::PlacedPocket& pocket, shape::Vec at_mm, double reach_mm) {
+    using Kind = layout::Cut<shape::InDrawer>::Kind;
+    const bool on_level = std::any_of(pocket.cuts.begin(), pocket.cuts.end(), [&](const auto& cut) {
+        return cut.kind == Kind::level && shape::contains(cut.outline.contour, at_mm);
+    });
+    for (auto cut = pocket.cuts.rbegin(); cut != pocket.cuts.rend(); ++cut) {
+        if (cut->kind != Kind::notch) continue;
+        const auto middle = shape::bounds(cut->outline.contour).center();
+        if (shape::length(at_mm - middle) <= reach_mm ||
+            (!on_level && shape::contains(cut->outline.contour, at_mm)))
+            return static_cast<std::size_t>(cut->index);
+    }
+    return std::nullopt;
+}
+
 std::vector<std::string> pockets_inside(const plan::DrawerPlan& drawer, const shape::Box& box) {
     std::vector<std::string> inside;
     for (const auto& pocket : drawer.pockets)

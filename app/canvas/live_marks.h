@@ -6,11 +6,11 @@
 #include "plan/plan.h"
 
 #include "canvas/view_map.h"
+#include "sheets/inking.h"
 #include "theme/palette.h"
 
-#include <QPainter>
 #include <QPointF>
-#include <QRectF>
+#include <QString>
 
 #include <optional>
 #include <string>
@@ -19,38 +19,30 @@
 /// The blue pencil: what is chosen, tried and snapped to. It is only ever on the screen.
 namespace drawercast::app {
 
+/// Words beside what is being done: how far something is turned, what a notch snapped to.
+struct LiveNote {
+    QString words;
+    shape::Vec at; ///< drawer mm
+};
+
 struct LiveScene {
     const plan::DrawerPlan& plan;
     const job::Job& job;
     const std::vector<std::string>& chosen;
+    const std::vector<std::string>& moving; ///< being dragged or turned
+    std::optional<std::size_t> notch;       ///< chosen, of the last chosen pocket
     const std::string& hovered;
-    bool moving = false; ///< the chosen ones are being dragged or turned
     const layout::Snap& guides;
-    const std::optional<shape::Box>& band;
-    std::optional<QPointF> turn_ring;
+    const std::optional<shape::Box>& band; ///< mm
+    const std::optional<LiveNote>& note;
+    std::optional<QPointF> turn_ring; ///< nothing: not shown
+    std::optional<shape::Box> plate;  ///< of the chosen check, px
     const ViewMap& view;
+    QSizeF size; ///< of the view
     const theme::Theme& theme;
+    const sheets::Taken& taken; ///< what words keep off
 };
 
-void paint_live_marks(QPainter& painter, const LiveScene& scene);
-
-/// Where paint_live_marks may leave a trace because of the chosen pockets and the guides.
-QRectF live_reach(const LiveScene& scene);
-
-/// A distance shown while something is moved.
-struct LiveDimension {
-    shape::Vec from;
-    shape::Vec to;
-};
-/// To the nearest edge of the insert each way, and to the nearest neighbor.
-std::vector<LiveDimension> live_dimensions(const plan::DrawerPlan& plan,
-                                           const std::vector<std::string>& chosen);
-
-/// Lines every `step_mm` inside the insert, every fifth one stronger; none where they would stand closer than
-/// 5 px.
-void paint_grid_lines(QPainter& painter, const shape::Box& insert, double step_mm, const ViewMap& view,
-                      const theme::Theme& theme);
-
-void paint_focus_frame(QPainter& painter, const QRect& rect, const theme::Theme& theme);
+sheets::Inks live_ink(const LiveScene& scene);
 
 } // namespace drawercast::app

@@ -11,23 +11,12 @@
 #include <QLineF>
 
 #include <algorithm>
-#include <cmath>
-#include <numbers>
 
 namespace drawercast::app {
 
 namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("SelectTool", text); }
-
-double angle_deg(shape::Vec from, shape::Vec to) {
-    return std::atan2(to.y - from.y, to.x - from.x) * 180 / std::numbers::pi;
-}
-
-double rounded_to(double value, double step) { return std::round(value / step) * step; }
-
-constexpr double turn_step_deg = 15;
-constexpr double fine_turn_deg = 0.1;
 
 } // namespace
 
@@ -40,31 +29,62 @@ std::vector<std::string> SelectTool::movable() const {
     return free;
 }
 
+double SelectTool::snap_mm(Keys keys) const {
+    return port_.snapping() && !keys.no_snap ? snap_px / port_.view().px_per_mm() : 0;
+}
+
 std::string SelectTool::hovered(QPointF px) const {
     const auto* plan = port_.drawer_plan();
     if (plan == nullptr) return {};
     return pocket_at(*plan, port_.view().to_mm(px), reach_px / port_.view().px_per_mm());
 }
 
+/// A notch can be got hold of on a pocket that is chosen alone; else a press means the pocket.
+std::optional<std::size_t> SelectTool::notch_under(QPointF px) const {
+    const auto* plan = port_.drawer_plan();
+    if (plan == nullptr || port_.chosen().size() != 1 || movable().empty()) return std::nullopt;
+    const auto* pocket = find_pocket(*plan, port_.chosen().front());
+    if (pocket == nullptr) return std::nullopt;
+    return notch_at(*pocket, port_.view().to_mm(px), 2 * reach_px / port_.view().px_per_mm());
+}
+
+SelectTool::Grip SelectTool::grip(QPointF px) const {
+    if (const auto ring = turn_ring(); ring && QLineF(*ring, px).length() <= ring_reach_px) return Grip::ring;
+    if (notch_under(px)) return Grip::notch;
+    return hovered(px).empty() ? Grip::none : Grip::pocket;
+}
+
 std::optional<QPointF> SelectTool::turn_ring() const {
     const auto* plan = port_.drawer_plan();
-    if (plan == nullptr || movable().empty()) return std::nullopt;
+    if (plan == nullptr || movable().empty() || port_.chosen_notch()) return std::nullopt;
+    if (busy() && !std::holds_alternative<Pressed>(state_)) return std::nullopt;
     const auto box = box_of(*plan, port_.chosen());
     if (box.empty()) return std::nullopt;
-    return port_.view().to_px(shape::Vec{box.center().x, box.max.y}) - QPointF(0, ring_distance_px);
+    const QRectF px = port_.view().to_px(box);
+    const double above = px.top() - ring_distance_px;
+    const bool has_room =
+        above > ring_reach_px || px.bottom() + ring_distance_px > port_.view_size().height();
+    return QPointF(px.center().x(), has_room ? above : px.bottom() + ring_distance_px);
 }
 
 void SelectTool::press(QPointF px, Keys keys) {
     cancel();
-    if (const auto ring = turn_ring(); ring && QLineF(*ring, px).length() <= ring_reach_px) {
-        const auto center = box_of(*port_.drawer_plan(), port_.chosen()).center();
-        state_ =
-            Turn{port_.job(), movable(), center, angle_deg(center, port_.view().to_mm(px)), std::nullopt};
+    last_px_ = px;
+    if (grip(px) == Grip::ring) {
+        const auto about = box_of(*port_.drawer_plan(), port_.chosen()).center();
+        state_ = Turn{TurnGesture({port_.job(), movable(), about, port_.view().to_mm(px)}), movable(), {}};
+        return;
+    }
+    if (const auto notch = notch_under(px); notch && !keys.add) {
+        const std::string subject = port_.chosen().front();
+        port_.choose_notch(subject, *notch);
+        state_ = Pressed{px, subject, true, notch};
+        port_.say(tr("Drag the notch along the edge, or use the arrow keys; Del takes it away."));
         return;
     }
     const std::string subject = hovered(px);
     if (subject.empty()) {
-        state_ = Band{px, keys.add ? port_.chosen() : std::vector<std::string>()};
+        state_ = Band{px, keys.add ? port_.chosen() : std::vector<std::string>(), port_.chosen()};
         if (!keys.add) port_.choose({});
         return;
     }
@@ -77,50 +97,68 @@ void SelectTool::press(QPointF px, Keys keys) {
         return;
     }
     if (!was_chosen) port_.choose({subject});
-    state_ = Pressed{px, subject, was_chosen};
+    state_ = Pressed{px, subject, was_chosen, std::nullopt};
 }
 
-bool SelectTool::start_drag(const Pressed& pressed) {
-    const auto* plan = port_.drawer_plan();
-    const auto* drawer = port_.drawer();
-    const auto subjects = movable();
-    if (plan == nullptr || drawer == nullptr) return false;
-    if (subjects.empty()) {
-        port_.say(tr("Locked: unlock it to move it"));
+void SelectTool::start(const Pressed& pressed) {
+    if (port_.drawer_plan() == nullptr || port_.drawer() == nullptr) return;
+    if (movable().empty()) {
+        port_.say(tr("Locked: unlock it to move it."));
         state_ = Idle{};
-        return false;
+        return;
     }
-    const auto limits = layout::limits_of(port_.job(), *drawer, plan->insert);
-    state_ =
-        Drag{DragGesture({port_.job(), drawer->id, subjects, port_.view().to_mm(pressed.at)}, *plan, limits),
-             std::nullopt};
-    return true;
+    pressed.notch ? start_slide(pressed) : start_drag(pressed);
 }
 
-void SelectTool::step_drag(Drag& drag, QPointF px, Keys keys) {
-    const DragGesture::Snapping snapping{port_.snapping() && !keys.no_snap, port_.grid_mm(),
-                                         snap_px / port_.view().px_per_mm()};
-    auto step = drag.gesture.at(port_.view().to_mm(px), snapping);
+void SelectTool::start_drag(const Pressed& pressed) {
+    port_.choose(port_.chosen()); // the pocket, not its notch
+    const auto& plan = *port_.drawer_plan();
+    const auto limits = layout::limits_of(port_.job(), *port_.drawer(), plan.insert);
+    state_ = Drag{DragGesture({port_.job(), port_.drawer()->id, movable(), port_.view().to_mm(pressed.at)},
+                              plan, limits),
+                  movable(),
+                  {}};
+}
+
+void SelectTool::start_slide(const Pressed& pressed) {
+    const auto* pocket = find_pocket(*port_.drawer_plan(), pressed.subject);
+    state_ = Idle{};
+    if (pocket == nullptr) return;
+    auto gesture = NotchGesture::begin(
+        {port_.job(), pressed.subject, *pressed.notch, port_.view().to_mm(pressed.at)}, *pocket);
+    if (gesture) state_ = Slide{std::move(*gesture), pressed.subject, {}};
+}
+
+void SelectTool::step(Drag& drag, QPointF px, Keys keys) {
+    auto step = drag.gesture.at(port_.view().to_mm(px), {port_.grid_mm(), snap_mm(keys)});
     port_.show_guides(step.snap);
     drag.last = step.job;
-    port_.preview(std::move(step.job));
+    port_.preview(std::move(step.job), drag.subjects);
 }
 
-void SelectTool::step_turn(Turn& turn, QPointF px, Keys keys) {
-    const double by = angle_deg(turn.center, port_.view().to_mm(px)) - turn.from_deg;
-    const bool whole_steps = port_.snapping() && !keys.no_snap;
-    const double turned = rounded_to(by, whole_steps ? turn_step_deg : fine_turn_deg);
-    turn.last = job::turned(turn.at_press, turn.subjects, turned, turn.center);
-    port_.preview(turn.last);
-    port_.say(tr("turned %1°").arg(QString::fromStdString(plan::fixed(turned, 1))));
+void SelectTool::step(Slide& slide, QPointF px, Keys keys) {
+    auto step = slide.gesture.at(port_.view().to_mm(px), snap_mm(keys));
+    port_.show_note(step.in_the_middle ? std::optional(LiveNote{tr("middle of the side"), step.at})
+                                       : std::nullopt);
+    slide.last = step.job;
+    port_.preview(std::move(step.job), {slide.subject});
 }
 
-void SelectTool::step_band(const Band& band, QPointF px, Keys) {
+void SelectTool::step(Turn& turn, QPointF px, Keys keys) {
+    const double whole = snap_mm(keys) > 0 ? TurnGesture::coarse_deg : TurnGesture::fine_deg;
+    auto step = turn.gesture.at(port_.view().to_mm(px), whole);
+    const QString said = QString::fromStdString(plan::fixed(step.by_deg, whole < 1 ? 1 : 0));
+    port_.show_note(LiveNote{tr("turned %1°").arg(said), port_.view().to_mm(px)});
+    turn.last = step.job;
+    port_.preview(std::move(step.job), turn.subjects);
+}
+
+void SelectTool::step(Band& band, QPointF px, Keys) {
     shape::Box box;
     box.add(port_.view().to_mm(band.from));
     box.add(port_.view().to_mm(px));
     port_.show_band(box);
-    auto chosen = band.before;
+    auto chosen = band.kept;
     if (const auto* plan = port_.drawer_plan())
         for (auto& subject : pockets_inside(*plan, box))
             if (std::find(chosen.begin(), chosen.end(), subject) == chosen.end()) chosen.push_back(subject);
@@ -128,39 +166,46 @@ void SelectTool::step_band(const Band& band, QPointF px, Keys) {
 }
 
 void SelectTool::move(QPointF px, Keys keys) {
+    last_px_ = px;
     if (const auto* pressed = std::get_if<Pressed>(&state_)) {
         if (QLineF(pressed->at, px).length() < drag_after_px) return;
-        if (!start_drag(Pressed(*pressed))) return;
+        start(Pressed(*pressed));
     }
-    if (auto* drag = std::get_if<Drag>(&state_)) step_drag(*drag, px, keys);
-    if (auto* turn = std::get_if<Turn>(&state_)) step_turn(*turn, px, keys);
-    if (auto* band = std::get_if<Band>(&state_)) step_band(*band, px, keys);
+    std::visit([&](auto& state) { step(state, px, keys); }, state_);
+}
+
+void SelectTool::keys_changed(Keys keys) {
+    if (!std::holds_alternative<Pressed>(state_)) move(last_px_, keys);
+}
+
+void SelectTool::clear_marks() {
+    port_.show_guides({});
+    port_.show_band(std::nullopt);
+    port_.show_note(std::nullopt);
 }
 
 void SelectTool::release(QPointF px, Keys keys) {
-    move(px, keys);
+    if (px != last_px_) move(px, keys);
     auto state = std::exchange(state_, Idle{});
-    port_.show_guides({});
-    port_.show_band(std::nullopt);
+    clear_marks();
     // What was shown last is what is stored: the same value.
     if (auto* drag = std::get_if<Drag>(&state); drag && drag->last)
         port_.commit(tr("Move"), std::move(*drag->last));
+    if (auto* slide = std::get_if<Slide>(&state); slide && slide->last)
+        port_.commit(tr("Slide notch"), std::move(*slide->last));
     if (auto* turn = std::get_if<Turn>(&state); turn && turn->last)
         port_.commit(tr("Turn"), std::move(*turn->last));
-    if (const auto* pressed = std::get_if<Pressed>(&state); pressed && pressed->was_chosen)
+    if (const auto* pressed = std::get_if<Pressed>(&state); pressed && pressed->was_chosen && !pressed->notch)
         port_.choose({pressed->subject}); // a click on one of several chooses it alone
 }
 
 bool SelectTool::cancel() {
-    const bool was_busy = busy();
-    if (const auto* band = std::get_if<Band>(&state_)) port_.choose(band->before);
-    state_ = Idle{};
-    if (was_busy) {
-        port_.preview(std::nullopt);
-        port_.show_guides({});
-        port_.show_band(std::nullopt);
-    }
-    return was_busy;
+    const auto state = std::exchange(state_, Idle{});
+    if (std::holds_alternative<Idle>(state)) return false;
+    if (const auto* band = std::get_if<Band>(&state)) port_.choose(band->before);
+    clear_marks();
+    port_.preview(std::nullopt);
+    return true;
 }
 
 } // namespace drawercast::app

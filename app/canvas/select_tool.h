@@ -3,6 +3,8 @@
 
 #include "canvas/canvas_port.h"
 #include "canvas/drag_gesture.h"
+#include "canvas/notch_gesture.h"
+#include "canvas/turn_gesture.h"
 
 #include <QPointF>
 
@@ -12,36 +14,40 @@
 
 namespace drawercast::app {
 
-/// Choosing, moving and turning pockets by the pointer. Presses, moves and releases come in view pixels.
+/// Choosing, moving and turning pockets by the pointer, sliding their notches. Presses, moves and releases
+/// come in view pixels.
 class SelectTool {
   public:
     struct Keys {
-        bool add = false;     ///< Shift: to the choice, or whole steps when turning
+        bool add = false;     ///< Shift: to the choice
         bool no_snap = false; ///< Ctrl: while held, nothing snaps
+        bool operator==(const Keys&) const = default;
     };
 
     explicit SelectTool(CanvasPort& port) : port_(port) {}
 
     void press(QPointF px, Keys keys);
     void move(QPointF px, Keys keys);
+    /// The keys alone changed: what is being tried follows at once.
+    void keys_changed(Keys keys);
+    /// Stores what was shown last.
     void release(QPointF px, Keys keys);
     /// Drops what is being tried: everything is as it was. True where there was something.
     bool cancel();
 
     bool busy() const { return !std::holds_alternative<Idle>(state_); }
-    bool dragging() const {
-        return std::holds_alternative<Drag>(state_) || std::holds_alternative<Turn>(state_);
-    }
     std::string hovered(QPointF px) const; ///< pocket under the pointer; "" none
+    enum class Grip { none, pocket, notch, ring };
+    Grip grip(QPointF px) const; ///< what a press would take hold of
 
-    /// Where the ring to turn by stands for the chosen pockets, view pixels; nothing while none can be
-    /// turned.
+    /// Where the ring to turn by stands for the chosen pockets, view pixels; nothing while none can be turned
+    /// or something is being moved.
     std::optional<QPointF> turn_ring() const;
 
     static constexpr double reach_px = 6;      ///< a pocket can be got hold of this far outside its outline
     static constexpr double snap_px = 8;       ///< how far targets attract, the same at any zoom
     static constexpr double drag_after_px = 4; ///< a shaky click is no drag
-    static constexpr double ring_distance_px = 28;
+    static constexpr double ring_distance_px = 30;
     static constexpr double ring_reach_px = 12;
 
   private:
@@ -50,31 +56,46 @@ class SelectTool {
         QPointF at;
         std::string subject;
         bool was_chosen = false;
+        std::optional<std::size_t> notch;
     };
     struct Drag {
         DragGesture gesture;
+        std::vector<std::string> subjects;
+        std::optional<job::Job> last;
+    };
+    struct Slide {
+        NotchGesture gesture;
+        std::string subject;
         std::optional<job::Job> last;
     };
     struct Turn {
-        job::Job at_press;
+        TurnGesture gesture;
         std::vector<std::string> subjects;
-        shape::Vec center;
-        double from_deg = 0;
         std::optional<job::Job> last;
     };
     struct Band {
         QPointF from;
+        std::vector<std::string> kept; ///< chosen whatever the band holds
         std::vector<std::string> before;
     };
 
     std::vector<std::string> movable() const; ///< chosen and not locked
-    bool start_drag(const Pressed& pressed);
-    void step_drag(Drag& drag, QPointF px, Keys keys);
-    void step_turn(Turn& turn, QPointF px, Keys keys);
-    void step_band(const Band& band, QPointF px, Keys keys);
+    std::optional<std::size_t> notch_under(QPointF px) const;
+    double snap_mm(Keys keys) const; ///< 0: nothing snaps
+    void start(const Pressed& pressed);
+    void start_drag(const Pressed& pressed);
+    void start_slide(const Pressed& pressed);
+    void step(Drag& drag, QPointF px, Keys keys);
+    void step(Slide& slide, QPointF px, Keys keys);
+    void step(Turn& turn, QPointF px, Keys keys);
+    void step(Band& band, QPointF px, Keys keys);
+    template <class Other>
+    void step(Other&, QPointF, Keys) {}
+    void clear_marks();
 
     CanvasPort& port_;
-    std::variant<Idle, Pressed, Drag, Turn, Band> state_;
+    std::variant<Idle, Pressed, Drag, Slide, Turn, Band> state_;
+    QPointF last_px_;
 };
 
 } // namespace drawercast::app

@@ -4,11 +4,11 @@
 #include "canvas/canvas_port.h"
 #include "canvas/live_marks.h"
 #include "canvas/select_tool.h"
-#include "sheets/ink.h"
-#include "sheets/sheet.h"
+#include "canvas/still_picture.h"
+#include "sheets/inking.h"
 #include "theme/palette.h"
 
-#include <QPixmap>
+#include <QTimer>
 #include <QWidget>
 
 #include <optional>
@@ -19,8 +19,9 @@ class Document;
 class Preferences;
 class Selection;
 
-/// A sheet on the screen: the drawer plan, to arrange on, or the pattern board, to look at. What stands still
-/// is kept as a picture; a drag repaints only where something changed.
+/// A sheet on the screen: the drawer plan, to arrange on, or the pattern board, to look at. Three layers,
+/// each of inks: what stands still is kept as a picture, over it what moves and the checks, over that the
+/// blue pencil. Each is painted again only where its inks became others.
 class SheetCanvas final : public QWidget, public CanvasPort {
     Q_OBJECT
   public:
@@ -32,26 +33,34 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     void set_theme(const theme::Theme& theme);
     void show_sheet(Shown shown);
     Shown shown() const { return shown_; }
+    /// What stands in a drawer without pockets: a heading, then a line each.
+    void set_invitation(const QStringList& lines);
 
     void fit();                  ///< the whole sheet into the view
     void zoom_by(double factor); ///< about the view's middle
     void zoom_to(const shape::Box& box);
     double reduction() const; ///< 1 : so much, by the screen's own size
+    /// The check whose plate or badge stands at a place of the view; null: none.
+    const layout::Check* check_at(QPointF px) const;
 
     // ---- CanvasPort ----
     const job::Job& job() const override;
     const plan::DrawerPlan* drawer_plan() const override;
     const job::Drawer* drawer() const override;
-    void preview(std::optional<job::Job> job) override;
+    void preview(std::optional<job::Job> job, const std::vector<std::string>& moving = {}) override;
     void commit(const QString& what, job::Job job) override;
     const std::vector<std::string>& chosen() const override;
     void choose(std::vector<std::string> subjects) override;
+    std::optional<std::size_t> chosen_notch() const override;
+    void choose_notch(const std::string& subject, std::size_t notch) override;
     const ViewMap& view() const override { return view_; }
+    QSizeF view_size() const override { return size(); }
     void pan(QPointF by_px) override;
     bool snapping() const override;
     double grid_mm() const override;
-    void show_guides(const layout::Snap& snap) override;
+    void show_guides(const layout::Snap& snap) override { guides_ = snap; }
     void show_band(const std::optional<shape::Box>& band) override;
+    void show_note(const std::optional<LiveNote>& note) override { note_ = note; }
     void say(const QString& text) override { emit said(text); }
 
   signals:
@@ -60,6 +69,8 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     void pointer_left();
     void said(const QString& text);
     void context_menu_wanted(QPoint global);
+    void object_form_wanted(const QString& object); ///< a pocket of it was double-clicked
+    void notch_form_wanted();                       ///< the chosen notch was
 
   protected:
     void paintEvent(QPaintEvent* event) override;
@@ -68,10 +79,12 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     void mousePressEvent(QMouseEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;
     void mouseReleaseEvent(QMouseEvent* event) override;
+    void mouseDoubleClickEvent(QMouseEvent* event) override;
     void leaveEvent(QEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void keyReleaseEvent(QKeyEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dragMoveEvent(QDragMoveEvent* event) override;
@@ -86,42 +99,67 @@ class SheetCanvas final : public QWidget, public CanvasPort {
         std::string drawer;
         std::optional<casting::PatternBoard> answer;
     };
+    struct Drop { ///< an object over the sheet, not yet let go
+        std::string subject;
+        DragGesture gesture;
+        std::optional<job::Job> last;
+    };
 
     void on_shown_changed();
     void on_selection_changed();
+    void on_replaced();
     void set_view(const ViewMap& view);
-    void redraw();        ///< everything, picture included
-    void redraw_moving(); ///< the moving pockets and the checks
+    void refit(); ///< as redraw(), but the whole sheet in view if that was so before
+    void redraw();
+    void redraw_over(); ///< moving pockets, checks, blue pencil
+    void redraw_live(); ///< blue pencil alone
     Drawn drawn() const;
     const std::optional<casting::PatternBoard>& board(const plan::DrawerPlan& plan) const;
-    void draw_still_picture();
+    sheets::Inks still_ink();
+    sheets::Inks invitation_ink(const plan::DrawerPlan& plan) const;
     bool moves(const std::string& subject) const;
-    void paint_live(QPainter& painter) const; ///< blue pencil
-    LiveScene scene(const plan::DrawerPlan& plan) const;
-    void paint_grid(QPainter& painter) const;
+    std::optional<LiveScene> scene() const;
+    const std::vector<std::string>& measured() const;
+    void update_frame();
+    void point_at(QPointF px);
+    void say_chosen();
     void nudge(shape::Vec by);
+    void nudge_notch(shape::Vec by);
     void choose_next(int step);
-    std::optional<job::Job> with_dropped(const QByteArray& object, QPointF px) const;
+    std::optional<Drop> begin_drop(const QByteArray& object, QPointF px);
     SelectTool::Keys keys(Qt::KeyboardModifiers modifiers) const;
 
     Document& document_;
     Selection& selection_;
     const Preferences& preferences_;
     theme::Theme theme_;
+    QStringList invitation_;
     Shown shown_ = Shown::drawer_plan;
     ViewMap view_;
     bool fitted_ = true; ///< until the maker zooms or pans, the sheet follows the window's size
     SelectTool tool_;
+    std::optional<Drop> drop_;
     std::optional<QPointF> panning_from_;
     bool space_held_ = false;
-    std::vector<std::string> moving_; ///< left out of the picture, drawn over it
-    QPixmap picture_;
+
+    std::vector<std::string> moving_;  ///< left out of the picture, drawn over it
+    std::vector<sheets::Path> ghosts_; ///< where they were, mm
+    StillPicture picture_;
+    sheets::Taken still_taken_; ///< by the picture
+    sheets::Inks washes_;       ///< of what moves
     sheets::Inks over_;
-    QRectF over_reach_;
+    sheets::Taken taken_; ///< by both
+    std::vector<sheets::SetPlate> plates_;
+    sheets::Inks live_;
+
     layout::Snap guides_;
     std::optional<shape::Box> band_;
+    std::optional<LiveNote> note_;
     std::string hovered_;
+    std::vector<std::string> nudged_; ///< shown with their distances for a while
+    QTimer nudged_for_;
     std::string shown_drawer_;
+    bool zones_ = false; ///< lettered while a check is chosen
     mutable std::optional<Board> board_;
 };
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// How the canvas takes mouse, wheel, keys and drops; what it draws is in sheet_canvas.cpp.
+// How the canvas takes mouse, wheel and keys.
 #include "job/edit.h"
 #include "plan/sentences.h"
 
@@ -7,13 +7,11 @@
 #include "canvas/sheet_canvas.h"
 #include "document/document.h"
 #include "document/selection.h"
-#include "panes/objects_model.h"
 
 #include <QContextMenuEvent>
-#include <QDragEnterEvent>
 #include <QKeyEvent>
-#include <QMimeData>
 #include <QNativeGestureEvent>
+#include <QPointingDevice>
 
 #include <algorithm>
 #include <cmath>
@@ -23,10 +21,31 @@ namespace drawercast::app {
 namespace {
 
 constexpr double wheel_zoom_per_notch = 1.2;
-constexpr double notch = 120; ///< eighths of a degree in one click of a wheel (Qt's unit)
+constexpr double wheel_pan_per_notch = 60; ///< px
+constexpr double notch = 120;              ///< eighths of a degree in one click of a wheel (Qt's unit)
 constexpr double nudge_mm = 1;
 constexpr double fine_nudge_mm = 0.1;
 constexpr double key_pan_px = 40;
+
+/// Two fingers on a trackpad; a wheel of fine steps is still a wheel.
+bool by_fingers(const QWheelEvent& event) {
+    if (event.pixelDelta().isNull()) return false;
+    return event.phase() != Qt::NoScrollPhase ||
+           event.pointingDevice()->type() == QInputDevice::DeviceType::TouchPad;
+}
+
+Qt::CursorShape cursor_of(SelectTool::Grip grip) {
+    switch (grip) {
+    case SelectTool::Grip::ring:
+        return Qt::PointingHandCursor;
+    case SelectTool::Grip::notch:
+    case SelectTool::Grip::pocket:
+        return Qt::SizeAllCursor;
+    case SelectTool::Grip::none:
+        break;
+    }
+    return Qt::ArrowCursor;
+}
 
 } // namespace
 
@@ -50,7 +69,12 @@ void SheetCanvas::mousePressEvent(QMouseEvent* event) {
         return;
     }
     if (event->button() != Qt::LeftButton || shown_ != Shown::drawer_plan) return;
+    nudged_.clear();
+    const auto* check = check_at(event->position());
+    if (check != nullptr && tool_.grip(event->position()) != SelectTool::Grip::ring)
+        return selection_.choose_check(layout::Check(*check));
     tool_.press(event->position(), keys(event->modifiers()));
+    redraw_live();
 }
 
 void SheetCanvas::mouseMoveEvent(QMouseEvent* event) {
@@ -63,37 +87,72 @@ void SheetCanvas::mouseMoveEvent(QMouseEvent* event) {
     }
     if (shown_ != Shown::drawer_plan) return;
     if (tool_.busy()) return tool_.move(event->position(), keys(event->modifiers()));
-    const std::string under = tool_.hovered(event->position());
+    point_at(event->position());
+}
+
+/// Nothing pressed: what is under the pointer is told and outlined.
+void SheetCanvas::point_at(QPointF px) {
+    const auto* check = check_at(px);
+    const auto grip = tool_.grip(px);
+    if (!space_held_)
+        setCursor(check != nullptr && grip != SelectTool::Grip::ring ? Qt::PointingHandCursor
+                                                                     : cursor_of(grip));
+    const std::string under = check != nullptr ? std::string() : tool_.hovered(px);
+    if (check != nullptr) say(QString::fromStdString(plan::sentence(*check, document_.shown())));
+    if (grip == SelectTool::Grip::ring) say(tr("Drag to turn in steps of 15°; hold Ctrl to turn freely."));
     if (under == hovered_) return;
     hovered_ = under;
     if (!hovered_.empty()) say(QString::fromStdString(plan::subject_name(hovered_, document_.shown())));
-    update();
+    redraw_live();
 }
 
 void SheetCanvas::mouseReleaseEvent(QMouseEvent* event) {
     if (panning_from_) {
         panning_from_.reset();
-        unsetCursor();
+        setCursor(space_held_ ? Qt::OpenHandCursor : Qt::ArrowCursor);
         return;
     }
-    if (event->button() == Qt::LeftButton && shown_ == Shown::drawer_plan)
-        tool_.release(event->position(), keys(event->modifiers()));
+    if (event->button() != Qt::LeftButton || shown_ != Shown::drawer_plan) return;
+    tool_.release(event->position(), keys(event->modifiers()));
+    point_at(event->position());
+    redraw_live();
+}
+
+/// On a notch its sizes are asked for, on a pocket its object's.
+void SheetCanvas::mouseDoubleClickEvent(QMouseEvent* event) {
+    if (event->button() != Qt::LeftButton || shown_ != Shown::drawer_plan || space_held_)
+        return mousePressEvent(event);
+    const auto grip = tool_.grip(event->position());
+    const std::string subject = tool_.hovered(event->position());
+    if (grip == SelectTool::Grip::notch && selection_.notch()) {
+        emit notch_form_wanted();
+    } else if (grip == SelectTool::Grip::pocket && !subject.empty()) {
+        selection_.choose_pockets({subject});
+        emit object_form_wanted(QString::fromStdString(selection_.object()));
+    }
 }
 
 void SheetCanvas::leaveEvent(QEvent*) {
     emit pointer_left();
-    if (hovered_.empty()) return;
     hovered_.clear();
-    update();
+    redraw_live();
 }
 
-/// A wheel zooms about the pointer, a trackpad pans with two fingers and zooms with Ctrl or a pinch.
+/// A wheel zooms about the pointer, with Shift it pans sideways, with Ctrl and Shift up and down; a trackpad
+/// pans with two fingers, and zooms with Ctrl or a pinch.
 void SheetCanvas::wheelEvent(QWheelEvent* event) {
-    const bool trackpad = !event->pixelDelta().isNull() && !event->modifiers().testFlag(Qt::ControlModifier);
-    if (trackpad) return pan(event->pixelDelta());
+    const bool shift = event->modifiers().testFlag(Qt::ShiftModifier);
+    const bool control = event->modifiers().testFlag(Qt::ControlModifier);
+    if (by_fingers(*event) && !control) return pan(event->pixelDelta());
+    const QPointF turned = QPointF(event->angleDelta()) / notch;
+    const double most = turned.y() != 0 ? turned.y() : turned.x(); // Alt lets some desktops swap them
+    if (shift) {
+        const double by = most * wheel_pan_per_notch;
+        return pan(control ? QPointF(0, by) : QPointF(by, 0));
+    }
+    if (turned.y() == 0) return pan({turned.x() * wheel_pan_per_notch, 0}); // a wheel that tilts
     fitted_ = false;
-    set_view(
-        view_.zoomed(std::pow(wheel_zoom_per_notch, event->angleDelta().y() / notch), event->position()));
+    set_view(view_.zoomed(std::pow(wheel_zoom_per_notch, turned.y()), event->position()));
 }
 
 bool SheetCanvas::event(QEvent* event) {
@@ -108,11 +167,15 @@ bool SheetCanvas::event(QEvent* event) {
     if (event->type() == QEvent::KeyPress) { // before Qt makes Tab leave the canvas
         auto* key = static_cast<QKeyEvent*>(event);
         const bool next = key->key() == Qt::Key_Tab && key->modifiers() == Qt::NoModifier;
-        if ((next || key->key() == Qt::Key_Backtab) && shown_ == Shown::drawer_plan) {
+        if ((next || key->key() == Qt::Key_Backtab) && shown_ == Shown::drawer_plan && !tool_.busy()) {
             const auto before = selection_.pockets();
             choose_next(next ? 1 : -1);
             if (selection_.pockets() != before) return true;
         }
+    }
+    if (event->type() == QEvent::ShortcutOverride && tool_.busy()) {
+        event->accept(); // no menu entry while something hangs on the pointer: Esc or let go first
+        return true;
     }
     return QWidget::event(event);
 }
@@ -132,11 +195,12 @@ void SheetCanvas::choose_next(int step) {
                            [&](const auto& p) { return !chosen.empty() && p->subject == chosen.back(); });
     if (at == order.end()) {
         selection_.choose_pockets({step > 0 ? order.front()->subject : order.back()->subject});
-        return;
+    } else {
+        const auto next = (at - order.begin()) + step;
+        if (next < 0 || next >= static_cast<std::ptrdiff_t>(order.size())) return;
+        selection_.choose_pockets({order[static_cast<std::size_t>(next)]->subject});
     }
-    const auto next = (at - order.begin()) + step;
-    if (next < 0 || next >= static_cast<std::ptrdiff_t>(order.size())) return;
-    selection_.choose_pockets({order[static_cast<std::size_t>(next)]->subject});
+    say(QString::fromStdString(plan::subject_name(selection_.pockets().front(), document_.shown())));
 }
 
 void SheetCanvas::nudge(shape::Vec by) {
@@ -145,16 +209,42 @@ void SheetCanvas::nudge(shape::Vec by) {
         const auto found = job::find_pocket(document_.job(), subject);
         if (found.pocket != nullptr && !found.pocket->locked) free.push_back(subject);
     }
-    if (free.empty()) return pan({-by.x * key_pan_px, by.y * key_pan_px});
+    if (selection_.pockets().empty()) return pan({-by.x * key_pan_px, by.y * key_pan_px});
+    if (free.empty()) return say(tr("Locked: unlock it to move it."));
+    if (selection_.notch()) return nudge_notch(by);
     QString key = "nudge";
     for (const auto& subject : free) key += " " + QString::fromStdString(subject);
+    nudged_ = free;
+    nudged_for_.start();
     document_.commit(tr("Nudge"), job::moved(document_.job(), free, by), {key});
+}
+
+/// Along the edge, whichever way leads toward the arrow.
+void SheetCanvas::nudge_notch(shape::Vec by) {
+    const auto* plan = drawer_plan();
+    const std::string subject = selection_.pockets().front();
+    const auto* pocket = plan == nullptr ? nullptr : find_pocket(*plan, subject);
+    if (pocket == nullptr) return;
+    const auto gesture = NotchGesture::begin({document_.job(), subject, *selection_.notch(), {}}, *pocket);
+    if (!gesture) return;
+    constexpr double across = 0.2; // such an arrow points into the pocket or out of it
+    const double toward = shape::dot(gesture->way(), by) / shape::length(by);
+    if (std::abs(toward) < across) return say(tr("A notch slides along its pocket’s edge."));
+    const double step = std::copysign(shape::length(by), toward);
+    const QString key =
+        QStringLiteral("slide %1 %2").arg(QString::fromStdString(subject)).arg(*selection_.notch());
+    document_.commit(tr("Slide notch"), gesture->slid(step).job, {key});
 }
 
 void SheetCanvas::keyPressEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Escape) {
         if (!tool_.cancel()) selection_.choose_pockets({});
-        return;
+        return redraw_live();
+    }
+    if (event->key() == Qt::Key_Control || event->key() == Qt::Key_Shift) {
+        auto now = keys(event->modifiers());
+        now.no_snap = now.no_snap || event->key() == Qt::Key_Control;
+        return tool_.keys_changed(now);
     }
     if (event->key() == Qt::Key_Space && !event->isAutoRepeat()) {
         space_held_ = true;
@@ -172,6 +262,11 @@ void SheetCanvas::keyPressEvent(QKeyEvent* event) {
         return nudge({0, step});
     case Qt::Key_Down:
         return nudge({0, -step});
+    case Qt::Key_Plus:
+    case Qt::Key_Equal:
+        return zoom_by(wheel_zoom_per_notch);
+    case Qt::Key_Minus:
+        return zoom_by(1 / wheel_zoom_per_notch);
     default:
         QWidget::keyPressEvent(event);
     }
@@ -180,54 +275,30 @@ void SheetCanvas::keyPressEvent(QKeyEvent* event) {
 void SheetCanvas::keyReleaseEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Space && !event->isAutoRepeat()) {
         space_held_ = false;
-        unsetCursor();
+        if (!panning_from_) unsetCursor();
         return;
+    }
+    if (event->key() == Qt::Key_Control) {
+        auto now = keys(event->modifiers());
+        now.no_snap = false; // X11 still counts the key let go of
+        return tool_.keys_changed(now);
     }
     QWidget::keyReleaseEvent(event);
 }
 
+void SheetCanvas::focusInEvent(QFocusEvent* event) {
+    update_frame();
+    QWidget::focusInEvent(event);
+}
+
 void SheetCanvas::focusOutEvent(QFocusEvent* event) {
     tool_.cancel(); // whoever looks away in mid-drag finds everything as it was
+    panning_from_.reset();
     space_held_ = false;
     unsetCursor();
-    update();
+    update_frame();
+    redraw_live();
     QWidget::focusOutEvent(event);
-}
-
-// ---- objects dropped from the list ----
-
-std::optional<job::Job> SheetCanvas::with_dropped(const QByteArray& object, QPointF px) const {
-    const auto* target = drawer();
-    if (target == nullptr || shown_ != Shown::drawer_plan) return std::nullopt;
-    const auto at = view_.to_mm(px);
-    return job::placed(document_.job(), target->id, object.toStdString(),
-                       {{std::round(at.x), std::round(at.y)}, 0});
-}
-
-void SheetCanvas::dragEnterEvent(QDragEnterEvent* event) {
-    if (event->mimeData()->hasFormat(ObjectsModel::mime_type) && shown_ == Shown::drawer_plan)
-        event->acceptProposedAction();
-}
-
-void SheetCanvas::dragMoveEvent(QDragMoveEvent* event) {
-    if (!event->mimeData()->hasFormat(ObjectsModel::mime_type)) return;
-    event->acceptProposedAction();
-    preview(with_dropped(event->mimeData()->data(ObjectsModel::mime_type), event->position()));
-}
-
-void SheetCanvas::dragLeaveEvent(QDragLeaveEvent*) { preview(std::nullopt); }
-
-void SheetCanvas::dropEvent(QDropEvent* event) {
-    const auto object = event->mimeData()->data(ObjectsModel::mime_type);
-    auto job = with_dropped(object, event->position());
-    if (!job) return preview(std::nullopt);
-    std::string made;
-    const auto at = view_.to_mm(event->position());
-    commit(tr("Place"), job::placed(document_.job(), selection_.drawer(), object.toStdString(),
-                                    {{std::round(at.x), std::round(at.y)}, 0}, &made));
-    selection_.choose_pockets({made});
-    setFocus();
-    event->acceptProposedAction();
 }
 
 } // namespace drawercast::app

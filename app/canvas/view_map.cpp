@@ -35,4 +35,9 @@ ViewMap ViewMap::fitted(const shape::Box& box, QSizeF size_px, double margin_px)
     return map;
 }
 
+sheets::View sheet_view(const ViewMap& map) {
+    const QPointF origin = map.to_px(shape::Vec{0, 0});
+    return {theme::Medium::screen, map.px_per_mm(), 1, {origin.x(), origin.y()}};
+}
+
 } // namespace drawercast::app

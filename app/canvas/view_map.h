@@ -3,6 +3,8 @@
 
 #include "shape/vec.h"
 
+#include "sheets/view.h"
+
 #include <QPointF>
 #include <QRectF>
 #include <QSizeF>
@@ -38,5 +40,8 @@ class ViewMap {
     double px_per_mm_ = 1;
     QPointF origin_px_;
 };
+
+/// The same for what draws sheets.
+sheets::View sheet_view(const ViewMap& map);
 
 } // namespace drawercast::app

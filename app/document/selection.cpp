@@ -19,14 +19,25 @@ void Selection::choose_drawer(const std::string& id) {
     drawer_ = id;
     pockets_.clear();
     check_.reset();
+    notch_.reset();
     emit changed();
 }
 
 void Selection::choose_pockets(std::vector<std::string> subjects) {
-    if (subjects == pockets_ && !check_) return;
+    if (subjects == pockets_ && !check_ && !notch_) return;
     pockets_ = std::move(subjects);
     if (!pockets_.empty()) object_ = object_of(pockets_.back());
     check_.reset();
+    notch_.reset();
+    emit changed();
+}
+
+void Selection::choose_notch(const std::string& subject, std::size_t index) {
+    if (pockets_ == std::vector{subject} && notch_ == index && !check_) return;
+    pockets_ = {subject};
+    object_ = object_of(subject);
+    check_.reset();
+    notch_ = index;
     emit changed();
 }
 
@@ -38,6 +49,7 @@ void Selection::choose_object(const std::string& id) {
 
 void Selection::choose_check(std::optional<layout::Check> check) {
     check_ = std::move(check);
+    notch_.reset();
     if (check_) {
         pockets_.clear();
         for (const auto& subject : check_->subjects)

@@ -24,12 +24,14 @@ class Selection : public QObject {
     }                                                     ///< subjects "i1#1", in the order chosen
     const std::string& object() const { return object_; } ///< id; empty: none
     const std::optional<layout::Check>& check() const { return check_; }
+    const std::optional<std::size_t>& notch() const { return notch_; } ///< of the one pocket chosen
     bool holds(const std::string& subject) const;
 
-    void choose_drawer(const std::string& id);              ///< clears the pockets and the check
-    void choose_pockets(std::vector<std::string> subjects); ///< and the object of the last one
-    void choose_object(const std::string& id);              ///< leaves the pockets
-    void choose_check(std::optional<layout::Check> check);  ///< chooses its pockets too
+    void choose_drawer(const std::string& id);                        ///< clears the pockets and the check
+    void choose_pockets(std::vector<std::string> subjects);           ///< and the object of the last one
+    void choose_notch(const std::string& subject, std::size_t index); ///< and its pocket, alone
+    void choose_object(const std::string& id);                        ///< leaves the pockets
+    void choose_check(std::optional<layout::Check> check);            ///< chooses its pockets too
 
   signals:
     void changed();
@@ -39,6 +41,7 @@ class Selection : public QObject {
     std::vector<std::string> pockets_;
     std::string object_;
     std::optional<layout::Check> check_;
+    std::optional<std::size_t> notch_;
 };
 
 } // namespace drawercast::app

@@ -82,6 +82,8 @@ const std::vector<ActionSpec>& action_specs() {
         {"place.walls_y", TEXT("Equal walls, front to back"), "", "Shift+W", free_pockets},
         {"place.row", TEXT("Ro&w of copies…"), "row-of-copies", "R", one_pocket},
         {"place.notch", TEXT("Finger &notch"), "finger-notch", "N", one_pocket},
+        {"place.notch_sizes", TEXT("&Sizes of the finger notch…"), "measure", "Alt+N",
+         [](const Situation& s) { return s.pockets == 1 && s.notches; }},
         {"place.no_notch", TEXT("Ta&ke finger notch away"), "", "Shift+N",
          [](const Situation& s) { return s.pockets == 1 && s.notches; }},
         {"place.other_drawer", TEXT("To another &drawer…"), "", "",

@@ -5,6 +5,7 @@
 #include "forms/foam_form.h"
 #include "forms/minimums_form.h"
 #include "forms/new_job_form.h"
+#include "forms/notch_form.h"
 #include "forms/object_form.h"
 #include "forms/paste_dialog.h"
 #include "forms/shop_form.h"
@@ -118,6 +119,11 @@ std::optional<job::Foam> Dialogs::foam(const job::Foam& foam, const job::Shop& s
 
 std::optional<job::Shop> Dialogs::shop(const job::Shop& shop, const FormContext& context) {
     ShopForm form(shop, context, parent_);
+    return taken(form);
+}
+
+std::optional<job::Notch> Dialogs::notch(const job::Notch& notch, const FormContext& context) {
+    NotchForm form(notch, context, parent_);
     return taken(form);
 }
 

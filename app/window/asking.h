@@ -47,6 +47,7 @@ class Asking {
     virtual std::optional<job::Foam> foam(const job::Foam& foam, const job::Shop& shop,
                                           const FormContext& context) = 0;
     virtual std::optional<job::Shop> shop(const job::Shop& shop, const FormContext& context) = 0;
+    virtual std::optional<job::Notch> notch(const job::Notch& notch, const FormContext& context) = 0;
     virtual std::optional<job::Minimums> minimums(const job::Minimums& minimums,
                                                   const FormContext& context) = 0;
     virtual Objects standard_objects(const FormContext& context) = 0; ///< those chosen, without ids
@@ -80,6 +81,7 @@ class Dialogs final : public Asking {
     std::optional<job::Foam> foam(const job::Foam& foam, const job::Shop& shop,
                                   const FormContext& context) override;
     std::optional<job::Shop> shop(const job::Shop& shop, const FormContext& context) override;
+    std::optional<job::Notch> notch(const job::Notch& notch, const FormContext& context) override;
     std::optional<job::Minimums> minimums(const job::Minimums& minimums, const FormContext& context) override;
     Objects standard_objects(const FormContext& context) override;
     void pasted_list(const FormContext& context, const std::function<void(const Objects&)>& add) override;

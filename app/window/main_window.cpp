@@ -154,6 +154,17 @@ void MainWindow::connect_parts() {
     });
     connect(&canvas, &SheetCanvas::context_menu_wanted, this,
             [this](QPoint at) { menus_.pocket->popup(at); });
+    connect(&canvas, &SheetCanvas::object_form_wanted, this,
+            [this] { actions_["objects.change"]->trigger(); });
+    connect(&canvas, &SheetCanvas::notch_form_wanted, this,
+            [this] { actions_["place.notch_sizes"]->trigger(); });
+    const auto keys = [this](const char* id) {
+        return actions_[id]->shortcut().toString(QKeySequence::NativeText);
+    };
+    canvas.set_invitation({tr("Nothing in this drawer yet"),
+                           tr("Drag an object from the list, or press %1").arg(keys("objects.place")),
+                           tr("Add an object: %1").arg(keys("objects.add")),
+                           tr("Paste a list from a spreadsheet: %1").arg(keys("objects.paste_list"))});
     connect(left_, &LeftPane::menu_wanted, this, [this](QPoint at) { menus_.object->popup(at); });
     connect(left_, &LeftPane::object_activated, this, [this](const QString& id) {
         if (actions_["objects.place"]->isEnabled()) place_acts_->place(id.toStdString());
@@ -204,6 +215,9 @@ void MainWindow::drop_what_is_gone() {
         if (found.drawer != nullptr && found.drawer->id == selection_.drawer()) kept.push_back(subject);
     }
     if (kept != selection_.pockets()) selection_.choose_pockets(kept);
+    if (const auto notch = selection_.notch(); notch && !kept.empty())
+        if (*notch >= job::find_pocket(job, kept.back()).pocket->notches.size())
+            selection_.choose_pockets(kept);
     if (!selection_.object().empty() && job::find_object(job, selection_.object()) == nullptr)
         selection_.choose_object({});
     middle_->setCurrentIndex(job.drawers.empty() ? 1 : 0);

@@ -68,7 +68,8 @@ Menus fill_menu_bar(QMenuBar& bar, const Actions& actions) {
           "place.center_x", "place.center_y", "", "place.spread_x", "place.spread_y"});
     fill(*place, actions,
          {"place.walls_x", "place.walls_y", "", "place.row", "place.other_drawer", "", "place.notch",
-          "place.no_notch", "", "check.next", "check.mend", "check.leave", "check.take_back"});
+          "place.notch_sizes", "place.no_notch", "", "check.next", "check.mend", "check.leave",
+          "check.take_back"});
 
     auto* view = bar.addMenu(tr("&View"));
     fill(*view, actions,
@@ -81,8 +82,9 @@ Menus fill_menu_bar(QMenuBar& bar, const Actions& actions) {
     fill(*bar.addMenu(tr("&Help")), actions, {"help.keys", "help.cautions", "help.about"});
 
     menus.pocket = menu_of(bar, actions,
-                           {"place.turn", "edit.lock", "edit.unlock", "", "place.notch", "place.no_notch", "",
-                            "edit.duplicate", "place.row", "place.other_drawer", "", "edit.delete"});
+                           {"place.turn", "edit.lock", "edit.unlock", "", "place.notch", "place.notch_sizes",
+                            "place.no_notch", "", "edit.duplicate", "place.row", "place.other_drawer", "",
+                            "edit.delete"});
     menus.object =
         menu_of(bar, actions, {"objects.place", "objects.change", "objects.duplicate", "", "objects.delete"});
     return menus;

@@ -69,6 +69,7 @@ void PlaceActs::connect_edit() {
         if (!made.empty()) selection.choose_pockets(made);
     });
     actions_.on("edit.delete", [this, &document, &selection] {
+        if (selection.notch()) return take_notch_away();
         const auto which = selection.pockets();
         selection.choose_pockets({});
         commit(tr("Delete"), job::removed(document.job(), which));
@@ -140,14 +141,8 @@ void PlaceActs::connect_place() {
     actions_.on("place.walls_y", [this] { equal_walls(placing::Axis::y); });
     actions_.on("place.row", [this] { row_of_copies(); });
     actions_.on("place.notch", [this] { notch(); });
-    actions_.on("place.no_notch", [this] {
-        const auto subject = desk_.selection.pockets().back();
-        const auto found = job::find_pocket(desk_.document.job(), subject);
-        if (found.pocket == nullptr) return;
-        commit(
-            tr("Take finger notch away"),
-            placing::without_nearest_notch(desk_.document.job(), subject, pointer_or(found.pocket->pose.at)));
-    });
+    actions_.on("place.notch_sizes", [this] { ask_notch_sizes(); });
+    actions_.on("place.no_notch", [this] { take_notch_away(); });
     actions_.on("place.other_drawer", [this] { to_other_drawer(); });
 }
 
@@ -197,15 +192,50 @@ void PlaceActs::row_of_copies() {
     desk_.selection.choose_pockets(made);
 }
 
+/// Beside the pointer, so that a further one need not lie over the first; chosen, so that it can be slid.
 void PlaceActs::notch() {
     const auto* plan = shown_plan(desk_);
     if (plan == nullptr || desk_.selection.pockets().empty()) return;
     const auto* pocket = find_pocket(*plan, desk_.selection.pockets().back());
-    if (pocket == nullptr) return;
+    const auto found = job::find_pocket(desk_.document.job(), desk_.selection.pockets().back());
+    if (pocket == nullptr || found.pocket == nullptr) return;
+    const std::string subject = pocket->subject;
+    const std::size_t made = found.pocket->notches.size();
     const shape::Vec front{pocket->box.center().x, pocket->box.min.y};
     const auto side = placing::nearest_side(pocket->box, pointer_or(front));
-    commit(tr("Finger notch"),
-           placing::with_finger_notch(desk_.document.job(), *plan, pocket->subject, side));
+    commit(tr("Finger notch"), placing::with_finger_notch(desk_.document.job(), *plan, subject, side));
+    desk_.selection.choose_notch(subject, made);
+}
+
+/// The chosen notch, else the one nearest to the pointer.
+std::optional<std::size_t> PlaceActs::notch_meant() const {
+    if (desk_.selection.pockets().empty()) return std::nullopt;
+    const auto& subject = desk_.selection.pockets().back();
+    const auto found = job::find_pocket(desk_.document.job(), subject);
+    if (found.pocket == nullptr || found.pocket->notches.empty()) return std::nullopt;
+    if (const auto chosen = desk_.selection.notch(); chosen && *chosen < found.pocket->notches.size())
+        return chosen;
+    return placing::nearest_notch(desk_.document.job(), subject, pointer_or(found.pocket->pose.at));
+}
+
+void PlaceActs::take_notch_away() {
+    const auto notch = notch_meant();
+    if (!notch) return;
+    const auto subject = desk_.selection.pockets().back();
+    desk_.selection.choose_pockets({subject});
+    commit(tr("Take finger notch away"), job::without_notch(desk_.document.job(), subject, *notch));
+}
+
+void PlaceActs::ask_notch_sizes() {
+    const auto notch = notch_meant();
+    if (!notch) return;
+    const auto subject = desk_.selection.pockets().back();
+    desk_.selection.choose_notch(subject, *notch);
+    const auto& job = desk_.document.job();
+    const auto asked = desk_.asking.notch(job::find_pocket(job, subject).pocket->notches[*notch],
+                                          form_context(job, desk_.selection.drawer()));
+    if (asked && !(*asked == job::find_pocket(job, subject).pocket->notches[*notch]))
+        commit(tr("Change notch"), job::with_notch_changed(job, subject, *notch, *asked));
 }
 
 void PlaceActs::to_other_drawer() {

@@ -37,6 +37,9 @@ class PlaceActs final : public QObject {
     void equal_walls(placing::Axis axis);
     void row_of_copies();
     void notch();
+    std::optional<std::size_t> notch_meant() const;
+    void take_notch_away();
+    void ask_notch_sizes();
     void to_other_drawer();
     void delete_object();
     void set_left_as_is(bool left);

@@ -190,9 +190,9 @@ job::Job with_finger_notch(const job::Job& job, const plan::DrawerPlan& drawer, 
     return job::with_notch(job, subject, notch);
 }
 
-job::Job without_nearest_notch(const job::Job& job, const std::string& subject, Vec point) {
+std::optional<std::size_t> nearest_notch(const job::Job& job, const std::string& subject, Vec point) {
     const auto found = job::find_pocket(job, subject);
-    if (found.pocket == nullptr || found.pocket->notches.empty()) return job;
+    if (found.pocket == nullptr || found.pocket->notches.empty()) return std::nullopt;
     const auto& notches = found.pocket->notches;
     const auto distance = [&](const job::Notch& notch) {
         return shape::length(shape::placed(notch.pose.at, found.pocket->pose) - point);
@@ -200,7 +200,7 @@ job::Job without_nearest_notch(const job::Job& job, const std::string& subject, 
     const auto nearest = std::min_element(notches.begin(), notches.end(), [&](const auto& a, const auto& b) {
         return distance(a) < distance(b);
     });
-    return job::without_notch(job, subject, static_cast<std::size_t>(nearest - notches.begin()));
+    return static_cast<std::size_t>(nearest - notches.begin());
 }
 
 job::Job placed_where_free(const job::Job& job, const plan::DrawerPlan& drawer, const std::string& object,

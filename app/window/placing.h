@@ -4,6 +4,8 @@
 #include "job/edit.h"
 #include "plan/plan.h"
 
+#include <optional>
+
 /// Arranging by hand: what the entries of the Place menu make of a job. Pure functions. Locked pockets stand
 /// still, and pockets that could not be made (no outline) are left alone. Boxes are those of the finished
 /// pockets, notches and all.
@@ -39,8 +41,8 @@ Side nearest_side(const shape::Box& box, shape::Vec point);
 job::Job with_finger_notch(const job::Job& job, const plan::DrawerPlan& drawer, const std::string& subject,
                            Side side);
 
-/// The notch of a pocket that is nearest to a point of the drawer taken away; unchanged where it has none.
-job::Job without_nearest_notch(const job::Job& job, const std::string& subject, shape::Vec point);
+/// The notch of a pocket that is nearest to a point of the drawer; nothing where it has none.
+std::optional<std::size_t> nearest_notch(const job::Job& job, const std::string& subject, shape::Vec point);
 
 /// Where a new pocket of an object goes: the first place, from the back left in rows, that keeps the shop's
 /// walls to all others; the insert's middle where there is none.

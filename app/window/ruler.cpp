@@ -6,6 +6,7 @@
 
 #include "panes/theme_of.h"
 
+#include <QPaintEvent>
 #include <QPainter>
 
 #include <cmath>
@@ -14,7 +15,8 @@ namespace drawercast::app {
 
 namespace {
 constexpr double least_figure_px = 56;
-}
+constexpr int figure_reach_px = 28; ///< from its tick
+} // namespace
 
 RulerSteps ruler_steps(double px_per_mm, job::DisplayUnits units, double least_px) {
     const double unit_mm = units == job::DisplayUnits::mm ? 1 : units::mm_per_inch;
@@ -46,8 +48,15 @@ void Ruler::show(const Shown& shown) {
 
 void Ruler::set_pointer(std::optional<double> mm) {
     if (mm == pointer_) return;
+    update_tick();
     pointer_ = mm;
-    update();
+    update_tick();
+}
+
+void Ruler::update_tick() {
+    if (!pointer_) return;
+    const int at = static_cast<int>(std::floor(to_px(*pointer_)));
+    update(orientation_ == Qt::Horizontal ? QRect(at - 2, 0, 5, height()) : QRect(0, at - 2, width(), 5));
 }
 
 double Ruler::to_px(double mm) const {
@@ -80,15 +89,15 @@ void Ruler::paint_figure(QPainter& painter, double px, const QString& figure) co
     painter.restore();
 }
 
-void Ruler::paintEvent(QPaintEvent*) {
+void Ruler::paintEvent(QPaintEvent* event) {
     QPainter painter(this);
     const auto& theme = theme_of(this);
-    painter.fillRect(rect(), theme.pane);
+    painter.fillRect(event->rect(), theme.pane);
+    const bool level = orientation_ == Qt::Horizontal;
     if (shown_.extent) {
-        const bool flat = orientation_ == Qt::Horizontal;
-        const double a = to_px(flat ? shown_.extent->min.x : shown_.extent->min.y);
-        const double b = to_px(flat ? shown_.extent->max.x : shown_.extent->max.y);
-        painter.fillRect(flat ? QRectF(a, 0, b - a, height()) : QRectF(0, b, width(), a - b),
+        const double from = to_px(level ? shown_.extent->min.x : shown_.extent->min.y);
+        const double to = to_px(level ? shown_.extent->max.x : shown_.extent->max.y);
+        painter.fillRect(level ? QRectF(from, 0, to - from, height()) : QRectF(0, to, width(), from - to),
                          theme.blue_soft);
     }
     QFont small = font();
@@ -96,8 +105,10 @@ void Ruler::paintEvent(QPaintEvent*) {
     painter.setFont(small);
     painter.setPen(theme.ink2);
     const auto steps = ruler_steps(shown_.view.px_per_mm(), shown_.units, least_figure_px);
-    const double length = orientation_ == Qt::Horizontal ? width() : height();
-    const double first = std::min(to_mm(0), to_mm(length)), last = std::max(to_mm(0), to_mm(length));
+    const QRect part =
+        event->rect().adjusted(-figure_reach_px, -figure_reach_px, figure_reach_px, figure_reach_px);
+    const double a = to_mm(level ? part.left() : part.top()), b = to_mm(level ? part.right() : part.bottom());
+    const double first = std::min(a, b), last = std::max(a, b);
     const double tick_mm = steps.figure_mm / steps.ticks;
     for (auto tick = static_cast<long long>(std::floor(first / tick_mm));
          static_cast<double>(tick) * tick_mm <= last; ++tick) {

@@ -32,6 +32,7 @@ class Ruler final : public QWidget {
     void paintEvent(QPaintEvent* event) override;
 
   private:
+    void update_tick();
     double to_px(double mm) const;
     double to_mm(double px) const;
     void paint_tick(QPainter& painter, double px, int length) const;

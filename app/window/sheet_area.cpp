@@ -15,6 +15,7 @@
 #include "window/title_strip.h"
 
 #include <QGridLayout>
+#include <QLabel>
 #include <QTabBar>
 
 namespace drawercast::app {
@@ -57,7 +58,7 @@ SheetArea::SheetArea(Document& document, Selection& selection, const Preferences
     : QWidget(parent), document_(document), selection_(selection), preferences_(preferences),
       tabs_(new QTabBar(this)), canvas_(new SheetCanvas(document, selection, preferences, this)),
       above_(new Ruler(Qt::Horizontal, this)), left_(new Ruler(Qt::Vertical, this)),
-      strip_(new TitleStrip(this)) {
+      corner_(new QLabel(this)), strip_(new TitleStrip(this)) {
     tabs_->setProperty("numbered", true);
     tabs_->setDrawBase(false);
     tabs_->setExpanding(false);
@@ -72,6 +73,9 @@ SheetArea::SheetArea(Document& document, Selection& selection, const Preferences
     grid->setContentsMargins(0, 0, 0, 0);
     grid->setSpacing(0);
     grid->addWidget(tabs_, 0, 0, 1, 2);
+    corner_->setAlignment(Qt::AlignCenter);
+    corner_->setToolTip(tr("Unit of the rulers"));
+    grid->addWidget(corner_, 1, 0);
     grid->addWidget(above_, 1, 1);
     grid->addWidget(left_, 2, 0);
     grid->addWidget(canvas_, 2, 1);
@@ -131,6 +135,7 @@ void SheetArea::show_rulers() {
     }
     above_->show(shown);
     left_->show(shown);
+    corner_->setText(shown.units == job::DisplayUnits::mm ? tr("mm") : tr("in"));
 }
 
 void SheetArea::show_strip() {

@@ -6,6 +6,7 @@
 
 #include <QWidget>
 
+class QLabel;
 class QTabBar;
 
 namespace drawercast::app {
@@ -46,6 +47,7 @@ class SheetArea final : public QWidget {
     SheetCanvas* canvas_;
     Ruler* above_;
     Ruler* left_;
+    QLabel* corner_; ///< between the rulers: their unit
     TitleStrip* strip_;
 };
 

@@ -3,6 +3,7 @@
 
 #include <array>
 #include <cmath>
+#include <tuple>
 
 namespace drawercast::layout {
 
@@ -32,9 +33,11 @@ class Search {
 
     void offer(SnapReason reason, double shift, double line, double guide_from, double guide_to) {
         if (!(std::abs(shift) <= radius_mm_)) return;
-        if (best_ && (best_->reason < reason ||
-                      (best_->reason == reason && std::abs(best_->shift_mm) <= std::abs(shift))))
+        const double reach = std::abs(guide_to - guide_from);
+        if (best_ && std::tuple(best_->reason, std::abs(best_->shift_mm), reach_) <=
+                         std::tuple(reason, std::abs(shift), reach))
             return;
+        reach_ = reach;
         const auto point = [&](double across) { return along_x_ ? Vec{line, across} : Vec{across, line}; };
         best_ = SnapAxis{shift, reason, point(guide_from), point(guide_to)};
     }
@@ -44,13 +47,14 @@ class Search {
     bool along_x_;
     double radius_mm_;
     std::optional<SnapAxis> best_;
+    double reach_ = 0; // of its guide
 };
 
 void offer_edges(Search& search, const Span& self, const Span& insert, double edge_mm) {
     const double low = insert.lo + edge_mm;
     const double high = insert.hi - edge_mm;
-    search.offer(SnapReason::edge, low - self.lo, low, insert.from, insert.to);
-    search.offer(SnapReason::edge, high - self.hi, high, insert.from, insert.to);
+    search.offer(SnapReason::edge, low - self.lo, low, self.from, self.to);
+    search.offer(SnapReason::edge, high - self.hi, high, self.from, self.to);
 }
 
 void offer_wall(Search& search, const Span& self, const Span& other, double wall_mm) {
@@ -69,7 +73,8 @@ void offer_in_line(Search& search, const Span& self, const Span& other) {
     search.offer(SnapReason::centers_in_line, other.middle() - self.middle(), other.middle(), from, to);
     for (const double line : {other.lo, other.hi})
         for (const double own : {self.lo, self.hi})
-            search.offer(SnapReason::sides_in_line, line - own, line, from, to);
+            search.offer(SnapReason::sides_in_line, line - own, line, std::min(self.from, other.from),
+                         std::max(self.to, other.to));
 }
 
 /// Between the nearest neighbor on either side, and one wall further on as wide as the wall beyond that
@@ -128,6 +133,15 @@ std::string_view text_of(SnapReason reason) {
     return texts.at(static_cast<std::size_t>(reason));
 }
 
-Snap snapped(const SnapIn& in) { return {along(in, true), along(in, false)}; }
+Snap snapped(const SnapIn& in) {
+    const auto x = along(in, true);
+    if (!x) return {x, along(in, false)};
+    SnapIn beside = in; // so that guides meet what is moved where it ends up
+    beside.moving = {in.moving.min + Vec{x->shift_mm, 0}, in.moving.max + Vec{x->shift_mm, 0}};
+    const auto y = along(beside, false);
+    if (!y) return {x, y};
+    beside.moving = {in.moving.min + Vec{0, y->shift_mm}, in.moving.max + Vec{0, y->shift_mm}};
+    return {along(beside, true), y};
+}
 
 } // namespace drawercast::layout

@@ -46,7 +46,8 @@ struct Snap {
 };
 
 /// The nearest target of the first reason that has one in reach, in each direction; ties go to the lesser
-/// shift, then to the neighbor listed first. Snaps the box of what is moved, not the pointer.
+/// shift, then to the shorter guide, then to the neighbor listed first. Snaps the box of what is moved, not
+/// the pointer.
 Snap snapped(const SnapIn& in);
 
 } // namespace drawercast::layout

@@ -118,7 +118,8 @@ TEST(Placing, NotchesStandInTheMiddleOfTheirSideHoweverThePocketIsTurned) {
                                : side == Side::front ? before.min.y - after.min.y
                                                      : after.max.y - before.max.y;
             EXPECT_NEAR(out, half_mm, 1e-6) << turn;
-            EXPECT_EQ(without_nearest_notch(with, "i1#1", {0, 0}), scene.job);
+            ASSERT_EQ(nearest_notch(with, "i1#1", {0, 0}), std::optional<std::size_t>(0));
+            EXPECT_EQ(job::without_notch(with, "i1#1", 0), scene.job);
         }
     }
 }

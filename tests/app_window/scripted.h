@@ -31,6 +31,7 @@ class Scripted final : public app::Asking {
     Fills<job::Drawer> to_drawer;
     Fills<job::Foam> to_foam;
     Fills<job::Minimums> to_minimums;
+    Fills<job::Notch> to_notch;
     Objects listed;
 
     std::optional<QString> file_to_open() override { return ++asked, to_open; }
@@ -65,6 +66,9 @@ class Scripted final : public app::Asking {
     }
     std::optional<job::Shop> shop(const job::Shop& given, const app::FormContext&) override {
         return ++asked, given;
+    }
+    std::optional<job::Notch> notch(const job::Notch& given, const app::FormContext&) override {
+        return ++asked, to_notch ? to_notch(given) : given;
     }
     std::optional<job::Minimums> minimums(const job::Minimums& given, const app::FormContext&) override {
         return ++asked, to_minimums ? to_minimums(given) : given;

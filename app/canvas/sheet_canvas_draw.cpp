@@ -1,0 +1,213 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the canvas draws, layer by layer.
+#include "canvas/hit.h"
+#include "canvas/ink_difference.h"
+#include "canvas/sheet_canvas.h"
+#include "canvas/still_marks.h"
+#include "document/document.h"
+#include "document/preferences.h"
+#include "document/selection.h"
+#include "sheets/check_words.h"
+#include "sheets/drawer_plan.h"
+#include "sheets/paint.h"
+#include "sheets/pattern_board.h"
+
+#include <QPaintEvent>
+#include <QPainter>
+
+#include <algorithm>
+#include <iterator>
+#include <set>
+
+namespace drawercast::app {
+
+namespace {
+
+constexpr int focus_px = 2;
+constexpr double moving_wash = 0.75; ///< opacity
+
+void append(sheets::Inks& inks, sheets::Inks more) {
+    inks.insert(inks.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
+}
+
+} // namespace
+
+struct SheetCanvas::Drawn {
+    std::vector<sheets::Mark> marks;
+    shape::Box area;
+    shape::Vec lower_px;
+    shape::Vec upper_px;
+};
+
+SheetCanvas::Drawn SheetCanvas::drawn() const {
+    const auto* plan = drawer_plan();
+    const auto* shown_drawer = drawer();
+    if (plan == nullptr || shown_drawer == nullptr) return {};
+    if (shown_ == Shown::drawer_plan) {
+        auto sheet = sheets::drawer_plan(document_.shown(), *shown_drawer, *plan, sheets::Keys::none,
+                                         zones_ ? sheets::Zones::lettered : sheets::Zones::none);
+        std::erase_if(sheet.marks, [](const sheets::Mark& mark) { // the title strip has the legend
+            return mark.layer == sheets::Layer::live || std::holds_alternative<sheets::LegendMark>(mark.kind);
+        });
+        return {std::move(sheet.marks), sheet.area, sheet.lower_room_px, sheet.upper_room_px};
+    }
+    const auto& board = this->board(*plan);
+    if (!board) return {};
+    auto sheet = sheets::pattern_board(document_.shown(), *board, sheets::Finish::washed);
+    return {std::move(sheet.marks), sheet.area, sheet.lower_room_px, sheet.upper_room_px};
+}
+
+const std::optional<casting::PatternBoard>& SheetCanvas::board(const plan::DrawerPlan& plan) const {
+    if (!board_ || board_->drawer != plan.id || !(board_->job == document_.shown()))
+        board_ = Board{document_.shown(), plan.id, plan::pattern_board(document_.shown(), plan)};
+    return board_->answer;
+}
+
+void SheetCanvas::fit() {
+    constexpr double margin_px = 12;
+    fitted_ = true;
+    const Drawn sheet = drawn();
+    const QSizeF room(width() - sheet.lower_px.x - sheet.upper_px.x,
+                      height() - sheet.lower_px.y - sheet.upper_px.y);
+    set_view(ViewMap::fitted(sheet.area, room, margin_px).panned({sheet.lower_px.x, sheet.upper_px.y}));
+}
+
+bool SheetCanvas::moves(const std::string& subject) const {
+    return !subject.empty() && std::find(moving_.begin(), moving_.end(), subject) != moving_.end();
+}
+
+sheets::Inks SheetCanvas::still_ink() {
+    const auto view = sheet_view(view_);
+    const Drawn sheet = drawn();
+    const auto* plan = drawer_plan();
+    sheets::Inking ground(view, theme_);
+    for (const auto& mark : sheet.marks)
+        if (mark.layer == sheets::Layer::ground) ground.ink(mark);
+    auto inks = ground.take();
+    const bool plan_sheet = shown_ == Shown::drawer_plan && plan != nullptr;
+    if (plan_sheet && plan->insert && preferences_.grid_shown())
+        append(inks, grid_ink(plan->insert->box, preferences_.grid_mm(), view_, theme_));
+    sheets::Inking still(view, theme_, ground.taken(), {});
+    for (const auto& mark : sheet.marks)
+        if (mark.layer == sheets::Layer::still && !moves(mark.subject)) still.ink(mark);
+    append(inks, still.take());
+    still_taken_ = still.taken();
+    if (!plan_sheet) return inks;
+    append(inks, lock_ink(*plan, *drawer(), view_, theme_));
+    if (drawer()->pockets.empty() && moving_.empty()) append(inks, invitation_ink(*plan));
+    for (const auto& ghost : ghosts_)
+        append(inks, sheets::ink_of(
+                         {{sheets::Layer::still, {}, sheets::PathMark{ghost, theme::LineRole::under, {}}}},
+                         view, theme_));
+    return inks;
+}
+
+sheets::Inks SheetCanvas::invitation_ink(const plan::DrawerPlan& plan) const {
+    if (!plan.insert || invitation_.isEmpty()) return {};
+    constexpr double pitch_px = 24, heading_px = 18, row_px = 13;
+    const QPointF middle = view_.to_px(plan.insert->box).center();
+    shape::Vec at{middle.x(), middle.y() - pitch_px * static_cast<double>(invitation_.size()) / 2};
+    sheets::Inks inks{sheets::About{}};
+    for (const QString& line : invitation_) {
+        const bool heading = &line == &invitation_.front();
+        const theme::Lettering face{heading ? theme::Face::drafting : theme::Face::regular,
+                                    heading ? heading_px : row_px, 1};
+        sheets::write(inks, line, at, face, heading ? theme_.ink : theme_.ink2, sheets::Align::center);
+        at.y += heading ? pitch_px * 1.4 : pitch_px;
+    }
+    return inks;
+}
+
+void SheetCanvas::redraw() {
+    zones_ = selection_.check().has_value();
+    update(picture_.draw({size(), devicePixelRatioF(), view_, theme_.paper}, still_ink()));
+    redraw_over();
+}
+
+void SheetCanvas::redraw_over() {
+    sheets::Inks washes, over;
+    std::vector<sheets::SetPlate> plates;
+    taken_ = still_taken_;
+    const auto* plan = drawer_plan();
+    const auto* shown_drawer = drawer();
+    if (shown_ == Shown::drawer_plan && plan != nullptr && shown_drawer != nullptr) {
+        const auto view = sheet_view(view_);
+        const auto& job = document_.shown();
+        sheets::Inking moving(view, theme_, still_taken_, {});
+        for (const auto& mark : sheets::pocket_washes(job, *shown_drawer, *plan, moving_)) moving.ink(mark);
+        washes = moving.take();
+        sheets::Inking rest(view, theme_, moving.taken(), plates_);
+        for (const auto& mark : sheets::pocket_words(job, *plan, moving_)) rest.ink(mark);
+        for (const auto& mark : sheets::check_marks(job, *plan)) rest.ink(mark);
+        over = rest.take();
+        taken_ = rest.taken();
+        plates = rest.plates();
+    }
+    update(changed_region(washes_, washes) + changed_region(over_, over));
+    washes_ = std::move(washes);
+    over_ = std::move(over);
+    plates_ = std::move(plates);
+    redraw_live();
+}
+
+const std::vector<std::string>& SheetCanvas::measured() const { return moving_.empty() ? nudged_ : moving_; }
+
+std::optional<LiveScene> SheetCanvas::scene() const {
+    const auto* plan = drawer_plan();
+    if (shown_ != Shown::drawer_plan || plan == nullptr) return std::nullopt;
+    LiveScene scene{*plan,
+                    document_.shown(),
+                    drop_ ? moving_ : selection_.pockets(),
+                    measured(),
+                    selection_.notch(),
+                    hovered_,
+                    guides_,
+                    band_,
+                    note_,
+                    drop_ ? std::nullopt : tool_.turn_ring(),
+                    std::nullopt,
+                    view_,
+                    size(),
+                    theme_,
+                    taken_};
+    if (const auto& check = selection_.check())
+        for (const auto& plate : plates_)
+            if (plate.key == sheets::key_of(*check)) scene.plate = plate.box;
+    return scene;
+}
+
+void SheetCanvas::redraw_live() {
+    const auto scene = this->scene();
+    sheets::Inks live = scene ? live_ink(*scene) : sheets::Inks();
+    const QRegion changed = changed_region(live_, live);
+    live_ = std::move(live);
+    if (!changed.isEmpty()) update(changed);
+}
+
+void SheetCanvas::update_frame() { update(QRegion(rect()) - rect().adjusted(3, 3, -3, -3)); }
+
+void SheetCanvas::paintEvent(QPaintEvent* event) {
+    QPainter painter(this);
+    const QRegion region = event->region();
+    picture_.paint(painter, region);
+    painter.setClipRegion(region);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setOpacity(moving_wash);
+    paint_inside(washes_, painter, region);
+    painter.setOpacity(1);
+    paint_inside(live_, painter, region); // its words keep off names and checks, its lines go under them
+    paint_inside(over_, painter, region);
+    if (!hasFocus()) return;
+    painter.setPen(QPen(theme_.blue, focus_px));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(QRectF(rect()).adjusted(1, 1, -1, -1));
+}
+
+void SheetCanvas::resizeEvent(QResizeEvent*) { refit(); }
+
+void SheetCanvas::changeEvent(QEvent* event) {
+    if (event->type() == QEvent::FontChange || event->type() == QEvent::PaletteChange) redraw();
+    QWidget::changeEvent(event);
+}
+
+} // namespace drawercast::app

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "job/job.h"
+#include "plan/plan.h"
+
+#include "canvas/view_map.h"
+#include "sheets/ink.h"
+#include "theme/palette.h"
+
+/// What only the screen shows of a sheet that stands still.
+namespace drawercast::app {
+
+/// Lines every `step_mm` inside the insert, every fifth one stronger; none where they would stand closer than
+/// 5 px.
+sheets::Inks grid_ink(const shape::Box& insert, double step_mm, const ViewMap& view,
+                      const theme::Theme& theme);
+
+/// A padlock in the corner of a locked pocket, in ink: it is so, and not only while one works.
+sheets::Inks lock_ink(const plan::DrawerPlan& plan, const job::Drawer& drawer, const ViewMap& view,
+                      const theme::Theme& theme);
+
+/// The edge of all of a pocket's hollows together, drawer mm.
+sheets::Path outline_of(const layout::PlacedPocket& pocket);
+
+} // namespace drawercast::app
