@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "plan/air_stage.h"
+
+#include "core/plan/sample_job.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <optional>
+
+namespace drawercast::plan {
+namespace {
+
+constexpr double plate_mm = 16;
+
+job::Job with_vents(std::optional<job::Vents> vents) {
+    job::Job job = testing::worked_job();
+    job::Drawer drawer = *job.drawers.front();
+    drawer.vents = std::move(vents);
+    job.drawers.front() = drawer;
+    return job;
+}
+
+DrawerPlan worked_out(const job::Job& job, AirStage& stage) {
+    DrawerPlan plan = compute(job).drawers.front();
+    EXPECT_TRUE(stage.map(job, *job.drawers.front(), plan, never_stop));
+    EXPECT_TRUE(stage.vent(job, *job.drawers.front(), {}, plate_mm, plan, never_stop));
+    return plan;
+}
+
+bool says(const DrawerPlan& plan, layout::Code code) {
+    return std::any_of(plan.checks.begin(), plan.checks.end(),
+                       [&](const layout::Check& check) { return check.code == code; });
+}
+
+TEST(AirStage, vents_that_place_themselves_leave_the_pressure_as_it_was) {
+    AirStage stage;
+    const job::Job job = with_vents(std::nullopt);
+    const double bare = compute(job).drawers.front().pressure->closed_kpa;
+    const DrawerPlan plan = worked_out(job, stage);
+    ASSERT_TRUE(plan.air);
+    EXPECT_EQ(plan.air->model->map().pockets.size(), 6u); // one over each block
+    EXPECT_GE(plan.pressure->closed_kpa, bare);
+    EXPECT_LT(plan.pressure->closed_kpa, bare + 0.5);
+    EXPECT_FALSE(says(plan, layout::Code::air_pocket_unvented));
+}
+
+TEST(AirStage, of_vents_along_the_edge_only_raises_the_closed_pressure) {
+    AirStage stage;
+    job::Vents edge;
+    edge.keep = {{{20, 20}, 3, {}}, {{460, 20}, 3, {}}, {{20, 340}, 3, {}}, {{460, 340}, 3, {}}};
+    edge.rest_auto = false;
+    const job::Job job = with_vents(edge);
+    const double bare = compute(job).drawers.front().pressure->closed_kpa;
+    const DrawerPlan plan = worked_out(job, stage);
+    EXPECT_GT(plan.air->vented.air_ml, 500);
+    EXPECT_GT(plan.pressure->closed_kpa, bare + 5);
+    EXPECT_TRUE(says(plan, layout::Code::air_pocket_unvented));
+}
+
+TEST(AirStage, does_not_depend_on_what_was_asked_before) {
+    AirStage warm;
+    job::Vents none;
+    none.rest_auto = false;
+    (void)worked_out(with_vents(none), warm);
+    AirStage cold;
+    const job::Job job = with_vents(std::nullopt);
+    const DrawerPlan a = worked_out(job, warm);
+    const DrawerPlan b = worked_out(job, cold);
+    EXPECT_TRUE(air::same(*a.air, *b.air));
+    EXPECT_EQ(a.pressure, b.pressure);
+}
+
+TEST(AirStage, stops_when_asked) {
+    AirStage stage;
+    const job::Job job = with_vents(std::nullopt);
+    DrawerPlan plan = compute(job).drawers.front();
+    EXPECT_FALSE(stage.map(job, *job.drawers.front(), plan, [](double) { return true; }));
+}
+
+TEST(AirStage, the_makers_vents_are_mirrored_into_the_mold) {
+    AirStage stage;
+    job::Vents one;
+    one.keep = {{{100, 300}, 4, {}}};
+    one.rest_auto = false;
+    const DrawerPlan plan = worked_out(with_vents(one), stage);
+    ASSERT_EQ(plan.air->vented.vents.size(), 1u);
+    EXPECT_NEAR(plan.air->vented.vents[0].at.x, 380, 1e-9);
+    EXPECT_NEAR(plan.air->vented.vents[0].at.y, 300, 1e-9);
+}
+
+} // namespace
+} // namespace drawercast::plan
