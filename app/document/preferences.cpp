@@ -75,6 +75,14 @@ void Preferences::forget_recent(const QString& path) {
     set("recent", list);
 }
 
+QString Preferences::printing(const QString& key) const {
+    return settings_.value("printing/" + key).toString();
+}
+
+void Preferences::set_printing(const QString& key, const QString& value) {
+    settings_.setValue("printing/" + key, value); // nobody draws by it: no changed()
+}
+
 QByteArray Preferences::window_state(const QString& name) const {
     return settings_.value("window/" + name).toByteArray();
 }

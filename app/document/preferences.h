@@ -38,6 +38,10 @@ class Preferences : public QObject {
     void add_recent(const QString& path);
     void forget_recent(const QString& path);
 
+    /// How the maker last printed: "what", "paper", …; empty: never yet.
+    QString printing(const QString& key) const;
+    void set_printing(const QString& key, const QString& value);
+
     QByteArray window_state(const QString& name) const;
     void set_window_state(const QString& name, const QByteArray& state);
 

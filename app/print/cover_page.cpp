@@ -131,7 +131,8 @@ std::vector<Page> cover_pages(const Template& drawing, const LaidOut& laid, Pape
     const Vec size = size_mm(paper, Orientation::portrait);
     const Box border = border_of(size);
     const double floor = border.max.y - px(foot_mm);
-    std::vector<Page> pages(1, {size, {}});
+    std::vector<Page> pages(
+        1, {size, {}, drawing.words.sheet + QStringLiteral(", cover"), drawing.words.drawer});
     sheets::Inks& inks = pages.front().inks;
 
     const Box banner{border.min, {border.max.x, border.min.y + px(17)}};
@@ -166,7 +167,7 @@ std::vector<Page> cover_pages(const Template& drawing, const LaidOut& laid, Pape
         table.write(pages.back().inks, {left, from}, width, first, count, theme);
         first += count;
         if (first >= table.rows.size()) return pages;
-        pages.push_back({size, {}});
+        pages.push_back({size, {}, drawing.words.sheet + QStringLiteral(", blocks"), drawing.words.drawer});
         write_foot(pages.back().inks, border, drawing, laid, number + static_cast<int>(pages.size()) - 1,
                    total, printing, theme);
         from = head(pages.back().inks, border.min.y + 6);

@@ -15,6 +15,8 @@ using shape::Vec;
 struct Page {
     Vec size_mm;
     sheets::Inks inks;
+    QString name{};   ///< "Pattern board A1": which of them it is
+    QString drawer{}; ///< whose, where it is one's
 };
 
 /// What the job file does not say but a print does. The caller knows the clock, nobody below does.

@@ -97,11 +97,14 @@ std::vector<Page> template_pages(const job::Job& job, const plan::Plan& plan, co
                 pages.push_back(tile_page(templates[i], laid[i], tile, paper,
                                           static_cast<int>(pages.size()) + 1, total, printing, theme));
     }
-    const auto add = [&](std::vector<Page> more) {
+    const auto add = [&](std::vector<Page> more, const QString& name) {
+        for (Page& page : more) page.name = name;
         std::move(more.begin(), more.end(), std::back_inserter(pages));
     };
-    if (wants(choice, TemplateKind::wall_strips)) add(strip_pages(job, plan, paper, printing));
-    if (wants(choice, TemplateKind::labels)) add(label_pages(job, plan, paper, printing));
+    if (wants(choice, TemplateKind::wall_strips))
+        add(strip_pages(job, plan, paper, printing), QStringLiteral("Wall strips"));
+    if (wants(choice, TemplateKind::labels))
+        add(label_pages(job, plan, paper, printing), QStringLiteral("Labels"));
     return pages;
 }
 

@@ -18,6 +18,7 @@ struct TemplateChoice {
     Paper paper = Paper::a4;
     std::optional<Orientation> orientation; ///< of the tiles; nothing: for each drawing the one with fewer
     std::optional<TemplateKind> only;       ///< nothing: all of them
+    bool operator==(const TemplateChoice&) const = default;
 };
 
 /// The 1:1 templates of a job, drawer by drawer: for each a cover and its tiles. A drawer whose insert or

@@ -133,7 +133,10 @@ Tiling tiling_of(const Template& drawing, Paper paper, Orientation orientation) 
 
 Page tile_page(const Template& drawing, const LaidOut& laid, const Tile& tile, Paper paper, int number,
                int total, const Printing& printing, const theme::Theme& theme) {
-    Page page{size_mm(paper, laid.tiling.orientation), {}};
+    Page page{size_mm(paper, laid.tiling.orientation),
+              {},
+              drawing.words.sheet + QLatin1Char(' ') + QString::fromStdString(tile.name()),
+              drawing.words.drawer};
     sheets::Inks& inks = page.inks;
     const Box window = tile_window_mm(paper, laid.tiling.orientation);
     const Box shown = px(window);

@@ -45,10 +45,11 @@ std::optional<Vec> place_of(const layout::Check& check, const plan::DrawerPlan& 
     return std::nullopt;
 }
 
-std::string zone_of(const layout::Check& check, const plan::DrawerPlan& drawer) {
+std::string zone_of(const layout::Check& check, const plan::DrawerPlan& drawer, job::DisplayUnits units) {
     const auto place = place_of(check, drawer);
     if (!place || !drawer.insert) return {};
-    return zone_of(shape::Point<shape::InDrawer>::of(*place), shape::bounds(drawer.insert->drawer.contour));
+    return zone_of(shape::Point<shape::InDrawer>::of(*place), shape::bounds(drawer.insert->drawer.contour),
+                   units);
 }
 
 std::string key_of(const layout::Check& check) {

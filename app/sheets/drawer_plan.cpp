@@ -46,13 +46,13 @@ void add_wall(Pen& pen, const shape::Outline<InDrawer>& drawer) {
     pen.put(PathMark{path_of(outer), LineRole::thin, std::nullopt});
 }
 
-void add_zones(Pen& pen, const Box& drawer) {
+void add_zones(Pen& pen, const Box& drawer, double zone_mm) {
     const auto tick = [&](Vec a, Vec b) { pen.put(PathMark{line(a, b), LineRole::soft, std::nullopt}); };
     const auto text = [&](Vec at, const std::string& word) {
         pen.put(TextMark{{at}, word, TextRole::zone, Side::center, 0, true});
     };
     const double out = wall_mm / 2;
-    for (int i = 0, n = zone_count(drawer.width()); i < n; ++i) {
+    for (int i = 0, n = zone_count(drawer.width(), zone_mm); i < n; ++i) {
         const double from = drawer.min.x + i * zone_mm;
         const double to = i + 1 == n ? drawer.max.x : from + zone_mm;
         for (const double y : {drawer.min.y - out, drawer.max.y + out}) {
@@ -60,7 +60,7 @@ void add_zones(Pen& pen, const Box& drawer) {
             if (i > 0) tick({from, y - out}, {from, y + out});
         }
     }
-    for (int i = 0, n = zone_count(drawer.height()); i < n; ++i) {
+    for (int i = 0, n = zone_count(drawer.height(), zone_mm); i < n; ++i) {
         const double from = drawer.min.y + i * zone_mm;
         const double to = i + 1 == n ? drawer.max.y : from + zone_mm;
         for (const double x : {drawer.min.x - out, drawer.max.x + out}) {
@@ -233,7 +233,7 @@ Plan drawer_plan(const job::Job& job, const job::Drawer& drawer, const plan::Dra
         }
     }
     pen.edge(outline, LineRole::cavity_edge);
-    if (zones == Zones::lettered) add_zones(pen, inner);
+    if (zones == Zones::lettered) add_zones(pen, inner, zone_side_mm(job.display_units));
     add_edge_words(pen, sheet.area, EdgeWords::front_and_back);
     add_dimensions(pen, inner, job, wall_mm, dimension_px, 0.5);
     const double full = ladder_full_mm(drawer.insert_mm, job.display_units);

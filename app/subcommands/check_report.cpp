@@ -52,7 +52,8 @@ std::string check_report(const job::Job& job, const plan::Plan& plan) {
     for (std::size_t i = 0; i < plan.drawers.size() && i < job.drawers.size(); ++i) {
         const auto& answer = plan.drawers[i];
         report += answer.id + " " + job.drawers[i]->name + ": " + counts(answer.checks) + "\n";
-        for (const auto& check : answer.checks) report += line_of(check, sheets::zone_of(check, answer), job);
+        for (const auto& check : answer.checks)
+            report += line_of(check, sheets::zone_of(check, answer, job.display_units), job);
     }
     if (plan.checks.empty()) return report;
     report += "whole job: " + counts(plan.checks) + "\n";

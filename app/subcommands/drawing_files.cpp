@@ -37,8 +37,8 @@ constexpr double gap_mm = 8, caption_mm = 10;
 
 /// The sheet at true size, a line that says what it is, and its table.
 template <class Frame>
-QByteArray drawn(const sheets::Sheet<Frame>& sheet, const job::Job& job, const job::Drawer& drawer,
-                 const sheets::Table* table) {
+Drawing drawn(std::string file, const sheets::Sheet<Frame>& sheet, const job::Job& job,
+              const job::Drawer& drawer, const sheets::Table* table) {
     const theme::Theme theme = theme::printed_theme();
     const shape::Box seen{sheet.area.min - sheet.lower_room_px * (1 / px_per_mm) - Vec{2, 2},
                           sheet.area.max + sheet.upper_room_px * (1 / px_per_mm) + Vec{2, 2}};
@@ -61,37 +61,43 @@ QByteArray drawn(const sheets::Sheet<Frame>& sheet, const job::Job& job, const j
             inks.push_back(std::move(ink));
         size = {std::max(size.x, table_px / px_per_mm + 6), size.y + height / px_per_mm + gap_mm};
     }
-    return sheets::svg_of(inks, size, QString::fromStdString(words));
+    return {std::move(file), QString::fromStdString(words), size, std::move(inks)};
 }
 
 } // namespace
 
-std::vector<DrawingFile> drawing_files(const job::Job& job, const plan::Plan& plan) {
-    std::vector<DrawingFile> files;
+std::vector<Drawing> drawings(const job::Job& job, const plan::Plan& plan) {
+    std::vector<Drawing> all;
     std::set<std::string> used;
     for (std::size_t i = 0; i < job.drawers.size() && i < plan.drawers.size(); ++i) {
         const job::Drawer& drawer = *job.drawers[i];
+        const auto& answer = plan.drawers[i];
         const std::string stem = file_part(drawer.id, used);
-        files.push_back({stem + "-drawer-plan.svg",
-                         drawn(sheets::drawer_plan(job, drawer, plan.drawers[i]), job, drawer, nullptr)});
-        if (plan.drawers[i].insert)
-            files.push_back(
-                {stem + "-drawer-check.svg",
-                 drawn(sheets::drawer_check(job, drawer, plan.drawers[i]), job, drawer, nullptr)});
-        if (const auto board = plan::pattern_board(job, plan.drawers[i])) {
+        all.push_back(
+            drawn(stem + "-drawer-plan.svg", sheets::drawer_plan(job, drawer, answer), job, drawer, nullptr));
+        if (answer.insert)
+            all.push_back(drawn(stem + "-drawer-check.svg", sheets::drawer_check(job, drawer, answer), job,
+                                drawer, nullptr));
+        if (const auto board = plan::pattern_board(job, answer)) {
             const sheets::Table table = sheets::block_table(job, *board);
-            files.push_back(
-                {stem + "-pattern-board.svg",
-                 drawn(sheets::pattern_board(job, *board, sheets::Finish::lines_only), job, drawer, &table)});
+            all.push_back(drawn(stem + "-pattern-board.svg",
+                                sheets::pattern_board(job, *board, sheets::Finish::lines_only), job, drawer,
+                                &table));
         }
         const bool stocked =
             plan.stock && std::any_of(plan.stock->drawers.begin(), plan.stock->drawers.end(),
                                       [&](const auto& made) { return made.drawer == drawer.id; });
         if (stocked)
-            files.push_back(
-                {stem + "-box-and-cuts.svg",
-                 drawn(sheets::box_and_cuts(job, *plan.stock, drawer.id), job, drawer, nullptr)});
+            all.push_back(drawn(stem + "-box-and-cuts.svg", sheets::box_and_cuts(job, *plan.stock, drawer.id),
+                                job, drawer, nullptr));
     }
+    return all;
+}
+
+std::vector<DrawingFile> drawing_files(const job::Job& job, const plan::Plan& plan) {
+    std::vector<DrawingFile> files;
+    for (const Drawing& drawing : drawings(job, plan))
+        files.push_back({drawing.file, sheets::svg_of(drawing.inks_mm, drawing.size_mm, drawing.title)});
     return files;
 }
 

@@ -4,6 +4,8 @@
 #include "job/job.h"
 #include "plan/plan.h"
 
+#include "sheets/ink.h"
+
 #include <QByteArray>
 
 #include <string>
@@ -11,12 +13,23 @@
 
 namespace drawercast::subcommands {
 
+/// A sheet at true size with a line below that says what it is, y down from its upper left corner.
+struct Drawing {
+    std::string file; ///< "d1-pattern-board.svg"
+    QString title;
+    shape::Vec size_mm;
+    sheets::Inks inks_mm;
+};
+
+/// Every sheet of every drawer. Needs an application object.
+std::vector<Drawing> drawings(const job::Job& job, const plan::Plan& plan);
+
 struct DrawingFile {
     std::string name; ///< "d1-pattern-board.svg"
     QByteArray bytes;
 };
 
-/// Every sheet of every drawer as an SVG at true size. Needs an application object.
+/// The same as SVG, a unit to the millimeter.
 std::vector<DrawingFile> drawing_files(const job::Job& job, const plan::Plan& plan);
 
 } // namespace drawercast::subcommands

@@ -44,10 +44,10 @@ std::vector<QString> body_lines(const ListedCheck& listed, double width, const S
 
 } // namespace
 
-std::vector<ListedCheck> listed(const plan::DrawerPlan& drawer) {
+std::vector<ListedCheck> listed(const plan::DrawerPlan& drawer, job::DisplayUnits units) {
     std::vector<ListedCheck> list;
     for (const auto& check : drawer.checks)
-        list.push_back({check, static_cast<int>(list.size()) + 1, sheets::zone_of(check, drawer)});
+        list.push_back({check, static_cast<int>(list.size()) + 1, sheets::zone_of(check, drawer, units)});
     return list;
 }
 

@@ -17,7 +17,7 @@ struct ListedCheck {
     int number = 0;
     std::string zone;
 };
-std::vector<ListedCheck> listed(const plan::DrawerPlan& drawer);
+std::vector<ListedCheck> listed(const plan::DrawerPlan& drawer, job::DisplayUnits units);
 std::vector<ListedCheck> listed(const std::vector<layout::Check>& checks);
 
 /// Height of one check's entry at that width.

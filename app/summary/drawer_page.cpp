@@ -141,7 +141,7 @@ double wanted(const sheets::Table& table, const std::vector<ListedCheck>& checks
 std::vector<Composed> drawer_pages(const Summary& summary, const plan::Plan& plan, std::size_t index) {
     const job::Drawer& drawer = *summary.job.drawers[index];
     const plan::DrawerPlan& answer = plan.drawers[index];
-    const auto checks = listed(answer);
+    const auto checks = listed(answer, summary.job.display_units);
     const auto table = object_table(summary, drawer, answer);
     const Box room = page_room(summary.paper);
     const QString which = QStringLiteral("drawer %1 of %2").arg(index + 1).arg(summary.job.drawers.size());

@@ -27,6 +27,7 @@ std::vector<print::Page> summary_pages(const job::Job& job, const plan::Plan& pl
     for (Composed& one : composed) {
         write_page_frame(one.page, summary, one.foot, static_cast<int>(pages.size()) + 1,
                          static_cast<int>(composed.size()));
+        one.page.name = one.foot.drawer;
         pages.push_back(std::move(one.page));
     }
     return pages;

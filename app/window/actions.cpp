@@ -34,6 +34,7 @@ const std::vector<ActionSpec>& action_specs() {
         {"job.foam", TEXT("&Foam…"), "foam", "Ctrl+Shift+F", always},
         {"job.minimums", TEXT("Shop &minimums…"), "", "Ctrl+Shift+M", always},
         {"job.shop", TEXT("S&hop and day of the pour…"), "settings", "Ctrl+Shift+P", always},
+        {"job.print", TEXT("&Print…"), "print", "Ctrl+P", drawer},
         {"job.templates", TEXT("&Templates…"), "templates", "Ctrl+T", drawer},
         {"job.summary", TEXT("S&ummary…"), "summary", "Ctrl+Shift+U", drawer},
         {"job.drawings", TEXT("&Drawings…"), "drawings", "Ctrl+Shift+D", drawer},

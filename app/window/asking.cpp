@@ -10,6 +10,7 @@
 #include "forms/paste_dialog.h"
 #include "forms/shop_form.h"
 #include "forms/standard_dialog.h"
+#include "window/print_dialog.h"
 
 #include <QCoreApplication>
 #include <QFileDialog>
@@ -141,6 +142,13 @@ void Dialogs::pasted_list(const FormContext& context, const std::function<void(c
     PasteDialog dialog(context, parent_);
     QObject::connect(&dialog, &PasteDialog::added, &dialog, add);
     dialog.exec();
+}
+
+std::optional<PrintOrder> Dialogs::print_order(const PrintOrder& usual, const job::Job& job,
+                                               const plan::Plan& plan, const print::Printing& printing) {
+    PrintDialog dialog(usual, job, plan, printing, parent_);
+    if (dialog.exec() != QDialog::Accepted) return std::nullopt;
+    return dialog.order();
 }
 
 void Dialogs::tell(const QString& title, const QString& rich_text) {

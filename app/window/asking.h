@@ -6,6 +6,7 @@
 #include "job/job.h"
 
 #include "forms/form_context.h"
+#include "window/print_order.h"
 
 #include <QString>
 #include <QStringList>
@@ -54,6 +55,10 @@ class Asking {
     /// `add` is told each lot of objects that is taken, without ids; rows to put right stay in the form.
     virtual void pasted_list(const FormContext& context, const std::function<void(const Objects&)>& add) = 0;
 
+    virtual std::optional<PrintOrder> print_order(const PrintOrder& usual, const job::Job& job,
+                                                  const plan::Plan& plan,
+                                                  const print::Printing& printing) = 0;
+
     virtual void tell(const QString& title, const QString& rich_text) = 0;
     virtual void warn(const QString& title, const Problems& problems) = 0;
 };
@@ -85,6 +90,8 @@ class Dialogs final : public Asking {
     std::optional<job::Minimums> minimums(const job::Minimums& minimums, const FormContext& context) override;
     Objects standard_objects(const FormContext& context) override;
     void pasted_list(const FormContext& context, const std::function<void(const Objects&)>& add) override;
+    std::optional<PrintOrder> print_order(const PrintOrder& usual, const job::Job& job,
+                                          const plan::Plan& plan, const print::Printing& printing) override;
     void tell(const QString& title, const QString& rich_text) override;
     void warn(const QString& title, const Problems& problems) override;
 

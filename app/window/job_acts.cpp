@@ -8,12 +8,9 @@
 #include "document/document.h"
 #include "document/preferences.h"
 #include "document/selection.h"
-#include "print/pdf.h"
-#include "print/templates.h"
-#include "subcommands/drawing_files.h"
-#include "summary/summary.h"
 #include "window/actions.h"
 #include "window/asking.h"
+#include "window/file_words.h"
 
 #include <QDateTime>
 #include <QDir>
@@ -29,19 +26,6 @@ namespace {
 
 const QString job_ending = QStringLiteral("drawercast.json");
 
-/// Papers go by the units: who measures in inches prints on letter.
-print::Paper paper_for(job::DisplayUnits units) {
-    return units == job::DisplayUnits::mm ? print::Paper::a4 : print::Paper::letter;
-}
-
-/// A title as part of a file name.
-QString file_words(const QString& title) {
-    QString words;
-    for (const QChar c : title.toLower()) words += c.isLetterOrNumber() ? c : QLatin1Char('-');
-    while (words.contains(QStringLiteral("--"))) words.replace(QStringLiteral("--"), QStringLiteral("-"));
-    return words.isEmpty() ? QStringLiteral("job") : words;
-}
-
 } // namespace
 
 JobActs::JobActs(const Desk& desk, Autosave& autosave, Actions& actions, QObject* parent)
@@ -52,9 +36,6 @@ JobActs::JobActs(const Desk& desk, Autosave& autosave, Actions& actions, QObject
     });
     actions.on("job.save", [this] { save(); });
     actions.on("job.save_as", [this] { save_as(); });
-    actions.on("job.templates", [this] { write_templates(); });
-    actions.on("job.summary", [this] { write_summary(); });
-    actions.on("job.drawings", [this] { write_drawings(); });
     actions.on("job.demo", [this] { open_demo(); });
     actions.on("job.demo_standard", [this] { open_demo(QStringLiteral("standard-objects")); });
     actions.on("job.quit", [this] { emit quit_wanted(); });
@@ -110,8 +91,9 @@ bool JobActs::may_leave() {
 bool JobActs::save() { return desk_.document.path().isEmpty() ? save_as() : save_to(desk_.document.path()); }
 
 bool JobActs::save_as() {
-    const QString suggested =
-        desk_.document.path().isEmpty() ? base_name() + '.' + job_ending : desk_.document.path();
+    const QString suggested = desk_.document.path().isEmpty()
+                                  ? file_words(desk_.document.display_name()) + '.' + job_ending
+                                  : desk_.document.path();
     const auto path = desk_.asking.file_to_save(tr("Save the job"), suggested,
                                                 tr("Drawercast jobs (*.drawercast.json)"), job_ending);
     return path && save_to(*path);
@@ -153,51 +135,6 @@ void JobActs::take_up(const Leftover& leftover) {
     autosave_.write_now();
     autosave_.wait();
     if (!autosave_.file().isEmpty()) Autosave::drop(leftover);
-}
-
-QString JobActs::base_name() const { return file_words(desk_.document.display_name()); }
-
-print::Printing JobActs::printing() const {
-    return {QStringLiteral("Drawercast ") + QStringLiteral(DRAWERCAST_VERSION),
-            QDateTime::currentDateTime().toString(QStringLiteral("yyyy-MM-dd HH:mm"))};
-}
-
-void JobActs::write_pdf(const QString& title, const QString& name, const std::vector<print::Page>& pages) {
-    if (pages.empty())
-        return emit said(tr("No pages: no drawer of this job can be drawn yet. The checks say why."));
-    const auto path = desk_.asking.file_to_save(title, name, tr("PDF (*.pdf)"), QStringLiteral("pdf"));
-    if (!path) return;
-    const auto bytes = print::pdf_of(pages, desk_.document.display_name(), printing().program);
-    const auto written =
-        job::write_file(path->toStdString(), {bytes.constData(), static_cast<std::size_t>(bytes.size())});
-    if (!written) return desk_.asking.warn(tr("The pages were not written"), {written.error()});
-    emit said(tr("Written to “%1”; pages: %2.").arg(QFileInfo(*path).fileName()).arg(pages.size()));
-}
-
-void JobActs::write_templates() {
-    const auto& job = desk_.document.job();
-    write_pdf(tr("Templates, true size"), base_name() + QStringLiteral("-templates.pdf"),
-              print::template_pages(job, desk_.document.plan(), {paper_for(job.display_units), {}, {}},
-                                    printing()));
-}
-
-void JobActs::write_summary() {
-    const auto& job = desk_.document.job();
-    write_pdf(tr("Summary"), base_name() + QStringLiteral("-summary.pdf"),
-              summary::summary_pages(job, desk_.document.plan(), paper_for(job.display_units), printing()));
-}
-
-void JobActs::write_drawings() {
-    const auto folder = desk_.asking.folder(tr("Folder for the drawings"));
-    if (!folder) return;
-    const auto files = subcommands::drawing_files(desk_.document.job(), desk_.document.plan());
-    for (const auto& file : files) {
-        const QString path = QDir(*folder).filePath(QString::fromStdString(file.name));
-        const auto written = job::write_file(
-            path.toStdString(), {file.bytes.constData(), static_cast<std::size_t>(file.bytes.size())});
-        if (!written) return desk_.asking.warn(tr("The drawings were not written"), {written.error()});
-    }
-    emit said(tr("Written to “%1”; drawings: %2.").arg(*folder).arg(files.size()));
 }
 
 } // namespace drawercast::app

@@ -4,7 +4,6 @@
 #include "base/problem.h"
 
 #include "document/autosave.h"
-#include "print/page.h"
 #include "window/desk.h"
 
 #include <QObject>
@@ -13,7 +12,7 @@ namespace drawercast::app {
 
 class Actions;
 
-/// What the Job menu does: making, opening and saving jobs, and the papers that come of them.
+/// Making, opening and saving jobs.
 class JobActs final : public QObject {
     Q_OBJECT
   public:
@@ -34,12 +33,6 @@ class JobActs final : public QObject {
     bool save_as();
     bool save_to(const QString& path);
     void take_up(const Leftover& leftover);
-    void write_pdf(const QString& title, const QString& name, const std::vector<print::Page>& pages);
-    void write_templates();
-    void write_summary();
-    void write_drawings();
-    print::Printing printing() const;
-    QString base_name() const;
 
     Desk desk_;
     Autosave& autosave_;

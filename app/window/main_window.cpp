@@ -19,6 +19,7 @@
 #include "window/mend_acts.h"
 #include "window/pane_frame.h"
 #include "window/place_acts.h"
+#include "window/print_acts.h"
 #include "window/sheet_area.h"
 #include "window/title_strip.h"
 #include "window/welcome.h"
@@ -127,6 +128,8 @@ void MainWindow::connect_parts() {
     place_acts_ = new PlaceActs(desk_, actions_, this);
     form_acts_ = new FormActs(desk_, actions_, this);
     auto& canvas = sheets_->canvas();
+    auto* print_acts = new PrintActs(desk_, actions_, this);
+    connect(print_acts, &PrintActs::said, this, &MainWindow::say);
     auto* mend_acts = new MendActs(desk_, actions_, this);
     auto* on_disk = new DiskWatch(desk_, this);
     connect(on_disk, &DiskWatch::said, this, &MainWindow::say);

@@ -49,7 +49,8 @@ Menus fill_menu_bar(QMenuBar& bar, const Actions& actions) {
     menus.recent = job->addMenu(tr("Open &recent"));
     fill(*job, actions,
          {"job.demo", "job.demo_standard", "", "job.save", "job.save_as", "", "job.title", "job.revision",
-          "job.foam", "job.minimums", "job.shop", "", "job.templates", "job.summary", "job.drawings", "",
+          "job.foam", "job.minimums", "job.shop", "", "job.print", "job.templates", "job.summary",
+          "job.drawings", "",
           "job.quit"});
 
     fill(*bar.addMenu(tr("&Edit")), actions,

@@ -6,6 +6,8 @@
 #include "sheets/drawer_plan.h"
 #include "sheets/inking.h"
 #include "sheets/pattern_board.h"
+#include "sheets/room.h"
+#include "sheets/zones.h"
 #include "subcommands/drawing_files.h"
 #include "summary/summary.h"
 
@@ -163,6 +165,40 @@ TEST(Labels, stand_in_their_pockets_and_over_nothing_on_the_plan) {
     }
 }
 
+/// Leaders of checks: single lines of the badge's weight.
+std::vector<std::pair<Vec, Vec>> leaders_of(const Inks& inks) {
+    std::vector<std::pair<Vec, Vec>> leaders;
+    for (const auto& ink : inks) {
+        const auto* stroke = std::get_if<sheets::Stroke>(&ink);
+        if (!stroke || stroke->pen.width != 1.3 || stroke->path.strands.size() != 1) continue;
+        const auto& strand = stroke->path.strands.front();
+        if (strand.pieces.size() == 1 && !strand.closed)
+            leaders.emplace_back(strand.start, strand.pieces.front().to);
+    }
+    return leaders;
+}
+
+TEST(Labels, leaders_of_many_checks_cross_neither_each_other_nor_words) {
+    const job::Job job = test::crowded_job();
+    const plan::Plan plan = plan::compute(job);
+    const auto sheet = sheets::drawer_plan(job, *job.drawers[0], plan.drawers[0], sheets::Keys::letters);
+    const auto inks = sheets::ink_of(sheet.marks, sheets::View::reduced(3.5, {}), theme::printed_theme());
+    const auto words = written(inks);
+    const auto leaders = leaders_of(inks);
+    ASSERT_GT(leaders.size(), 20u);
+    for (std::size_t i = 0; i < leaders.size(); ++i) {
+        const auto& [a, b] = leaders[i];
+        for (const auto& one : words)
+            EXPECT_FALSE(sheets::segment_meets(a, b, one.box.grown(-0.5))) << "over " << one.text;
+        for (std::size_t k = 0; k < i; ++k) {
+            const auto& [c, d] = leaders[k];
+            const auto side = [](Vec from, Vec to, Vec p) { return shape::cross(to - from, p - from); };
+            EXPECT_FALSE((side(a, b, c) > 0) != (side(a, b, d) > 0) &&
+                         (side(c, d, a) > 0) != (side(c, d, b) > 0));
+        }
+    }
+}
+
 TEST(Labels, stand_on_their_blocks_and_over_nothing_on_the_board) {
     const sheets::View view = sheets::View::true_size({});
     for (const auto& job : jobs()) {
@@ -181,6 +217,19 @@ TEST(Labels, stand_on_their_blocks_and_over_nothing_on_the_board) {
             expect_in_their_rooms(words, hollows, true, job.title + " board");
         }
     }
+}
+
+TEST(Zones, are_round_in_the_units_of_the_job) {
+    EXPECT_EQ(sheets::zone_side_mm(job::DisplayUnits::mm), 60);
+    EXPECT_EQ(sheets::zone_side_mm(job::DisplayUnits::inch), 63.5);
+    const Box drawer{{0, 0}, {600, 400}};
+    const auto zone = [&](double x, double y, job::DisplayUnits units) {
+        return sheets::zone_of(shape::Point<shape::InDrawer>::of({x, y}), drawer, units);
+    };
+    EXPECT_EQ(zone(61, 10, job::DisplayUnits::mm), "A2");
+    EXPECT_EQ(zone(61, 10, job::DisplayUnits::inch), "A1");
+    EXPECT_EQ(zone(64, 130, job::DisplayUnits::inch_32), "C2");
+    EXPECT_EQ(zone(599, 399, job::DisplayUnits::mm), "G10");
 }
 
 } // namespace

@@ -81,6 +81,28 @@ TEST(Contrast, BordersCanBeSeenOnEveryGroundTheyBound) {
                     << theme_name << ": " << line.name << " on " << ground.name;
 }
 
+TEST(Contrast, SheetsAreReadOnTheirWashes) {
+    auto themes = all_themes();
+    themes.push_back({"printed", printed_theme()});
+    const NamedColor grounds[] = {
+        {"paper", &Theme::paper}, {"face", &Theme::face}, {"wall", &Theme::wall}, {"wood", &Theme::wood}};
+    for (const auto& [name, theme] : themes) {
+        for (const auto& ground : grounds)
+            EXPECT_GE(contrast(theme.ink, theme.*ground.color), least_text_contrast)
+                << name << ": " << ground.name;
+        for (const QColor& step : theme.depth)
+            EXPECT_GE(contrast(theme.ink, step), least_text_contrast) << name;
+        for (const QColor& step : theme.magnitude)
+            EXPECT_GE(contrast(theme.ink, step), least_text_contrast) << name;
+        for (const auto ink : {&Theme::ink2, &Theme::ink3, &Theme::red, &Theme::ochre})
+            EXPECT_GE(contrast(theme.*ink, theme.paper), least_text_contrast) << name;
+        EXPECT_GE(contrast(theme.look_figure, theme.look_fill), least_text_contrast) << name;
+        EXPECT_GE(contrast(theme.wood_line, theme.wood), least_line_contrast) << name;
+        EXPECT_GE(contrast(theme.wood_line, theme.paper), least_line_contrast) << name << ": clay line";
+        EXPECT_GE(contrast(theme.edge, theme.paper), least_line_contrast) << name << ": gauge";
+    }
+}
+
 TEST(Contrast, DisabledWordsAreOfAnotherInkThanTheRest) {
     for (const auto& [name, theme] : all_themes()) {
         EXPECT_NE(theme.disabled, theme.ink) << name;

@@ -32,6 +32,7 @@ class Scripted final : public app::Asking {
     Fills<job::Foam> to_foam;
     Fills<job::Minimums> to_minimums;
     Fills<job::Notch> to_notch;
+    Fills<app::PrintOrder> to_print;
     Objects listed;
 
     std::optional<QString> file_to_open() override { return ++asked, to_open; }
@@ -77,6 +78,10 @@ class Scripted final : public app::Asking {
     void pasted_list(const app::FormContext&, const std::function<void(const Objects&)>& add) override {
         ++asked;
         if (!listed.empty()) add(listed);
+    }
+    std::optional<app::PrintOrder> print_order(const app::PrintOrder& usual, const job::Job&,
+                                               const plan::Plan&, const print::Printing&) override {
+        return ++asked, to_print ? to_print(usual) : usual;
     }
     void tell(const QString&, const QString&) override { ++told; }
     void warn(const QString&, const Problems&) override { ++warned; }

@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "window/print_acts.h"
+
+#include "job/store.h"
+
+#include "document/document.h"
+#include "document/preferences.h"
+#include "print/pdf.h"
+#include "subcommands/drawing_files.h"
+#include "window/actions.h"
+#include "window/asking.h"
+#include "window/file_words.h"
+#include "window/to_printer.h"
+
+#include <QDateTime>
+#include <QDir>
+#include <QFileInfo>
+#include <QPrinter>
+#include <QPrinterInfo>
+
+#include <numeric>
+
+namespace drawercast::app {
+
+PrintActs::PrintActs(const Desk& desk, Actions& actions, QObject* parent) : QObject(parent), desk_(desk) {
+    using What = PrintOrder::What;
+    actions.on("job.print", [this] { print(); });
+    actions.on("job.templates", [this] { write_all(What::templates); });
+    actions.on("job.summary", [this] { write_all(What::summary); });
+    actions.on("job.drawings", [this] { write_all(What::drawings); });
+}
+
+print::Printing PrintActs::printing() const {
+    return {QStringLiteral("Drawercast ") + QStringLiteral(DRAWERCAST_VERSION),
+            QDateTime::currentDateTime().toString(QStringLiteral("yyyy-MM-dd HH:mm"))};
+}
+
+void PrintActs::print() {
+    const auto& job = desk_.document.job();
+    const auto usual = remembered_order(desk_.preferences, job.display_units);
+    const auto now = printing();
+    const auto order = desk_.asking.print_order(usual, job, desk_.document.plan(), now);
+    if (!order) return;
+    remember(*order, desk_.preferences);
+    carry_out(*order, order_pages(*order, job, desk_.document.plan(), now));
+}
+
+void PrintActs::write_all(PrintOrder::What what) {
+    const auto& job = desk_.document.job();
+    PrintOrder order;
+    order.what = what;
+    order.to = what == PrintOrder::What::drawings ? PrintOrder::To::svg : PrintOrder::To::pdf;
+    order.choice.paper = usual_paper(job.display_units);
+    const auto pages = order_pages(order, job, desk_.document.plan(), printing());
+    order.pages.resize(pages.size());
+    std::iota(order.pages.begin(), order.pages.end(), std::size_t{0});
+    carry_out(order, pages);
+}
+
+void PrintActs::carry_out(const PrintOrder& order, const std::vector<print::Page>& all) {
+    const auto pages = chosen_pages(order, all);
+    if (pages.empty())
+        return emit said(tr("No pages: no drawer of this job can be drawn yet. The checks say why."));
+    switch (order.to) {
+    case PrintOrder::To::pdf:
+        return write_pdf(order, pages);
+    case PrintOrder::To::svg:
+        return write_drawings(order.pages);
+    case PrintOrder::To::printer:
+        return send(order.printer, pages);
+    }
+}
+
+bool PrintActs::written(const QString& path, const QByteArray& bytes) {
+    const auto done =
+        job::write_file(path.toStdString(), {bytes.constData(), static_cast<std::size_t>(bytes.size())});
+    if (!done) desk_.asking.warn(tr("It was not written"), {done.error()});
+    return done.has_value();
+}
+
+void PrintActs::write_pdf(const PrintOrder& order, const std::vector<print::Page>& pages) {
+    const bool templates = order.what == PrintOrder::What::templates;
+    const QString name = file_words(desk_.document.display_name()) +
+                         (templates ? QStringLiteral("-templates.pdf") : QStringLiteral("-summary.pdf"));
+    const auto path = desk_.asking.file_to_save(templates ? tr("Templates, true size") : tr("Summary"), name,
+                                                tr("PDF (*.pdf)"), QStringLiteral("pdf"));
+    if (!path || !written(*path, print::pdf_of(pages, desk_.document.display_name(), printing().program)))
+        return;
+    emit said(tr("Written to “%1”; pages: %2.").arg(QFileInfo(*path).fileName()).arg(pages.size()));
+}
+
+void PrintActs::write_drawings(const std::vector<std::size_t>& which) {
+    const auto folder = desk_.asking.folder(tr("Folder for the drawings"));
+    if (!folder) return;
+    const auto files = subcommands::drawing_files(desk_.document.job(), desk_.document.plan());
+    for (const std::size_t i : which)
+        if (!written(QDir(*folder).filePath(QString::fromStdString(files.at(i).name)), files.at(i).bytes))
+            return;
+    emit said(tr("Written to “%1”; drawings: %2.").arg(*folder).arg(which.size()));
+}
+
+void PrintActs::send(const QString& name, const std::vector<print::Page>& pages) {
+    const auto info = QPrinterInfo::printerInfo(name);
+    const auto refused = [&](const std::string& why, const std::string& fix) {
+        desk_.asking.warn(tr("It was not printed"), {Problem{"printer", name.toStdString(), why, fix}});
+    };
+    if (info.isNull()) return refused("there is no such printer now", "Switch it on, or write a PDF");
+    QPrinter printer(info, QPrinter::HighResolution);
+    printer.setDocName(desk_.document.display_name());
+    printer.setCreator(printing().program);
+    if (!print_pages(pages, printer)) return refused("the printer took no pages", "See what its queue says");
+    emit said(tr("Sent to “%1”; pages: %2. Hold a ruler to the scales before you cut.")
+                  .arg(name)
+                  .arg(pages.size()));
+}
+
+} // namespace drawercast::app

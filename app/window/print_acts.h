@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "window/desk.h"
+#include "window/print_order.h"
+
+#include <QObject>
+
+namespace drawercast::app {
+
+class Actions;
+
+/// The papers that come of a job: printed, or written as files.
+class PrintActs final : public QObject {
+    Q_OBJECT
+  public:
+    PrintActs(const Desk& desk, Actions& actions, QObject* parent = nullptr);
+
+  signals:
+    void said(const QString& sentence);
+
+  private:
+    void print();                          ///< by the dialog, which remembers
+    void write_all(PrintOrder::What what); ///< to a file or folder, all of it on the usual paper
+    void carry_out(const PrintOrder& order, const std::vector<print::Page>& pages);
+    void write_pdf(const PrintOrder& order, const std::vector<print::Page>& pages);
+    void write_drawings(const std::vector<std::size_t>& which);
+    void send(const QString& printer, const std::vector<print::Page>& pages);
+    bool written(const QString& path, const QByteArray& bytes); ///< says why not
+    print::Printing printing() const;
+
+    Desk desk_;
+};
+
+} // namespace drawercast::app

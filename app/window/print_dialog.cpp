@@ -1,0 +1,257 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "window/print_dialog.h"
+
+#include "theme/theme_of.h"
+#include "window/page_preview.h"
+
+#include <QComboBox>
+#include <QDialogButtonBox>
+#include <QFormLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QListWidget>
+#include <QPrinterInfo>
+#include <QPushButton>
+#include <QScreen>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+namespace drawercast::app {
+
+namespace {
+
+using What = PrintOrder::What;
+using To = PrintOrder::To;
+
+constexpr int any = -1; ///< data of a choice that leaves something open
+const QSize thumbnail_size(44, 58);
+
+template <class E>
+void add(QComboBox* box, const QString& words, E value) {
+    box->addItem(words, static_cast<int>(value));
+}
+
+template <class E>
+std::optional<E> chosen(const QComboBox* box) {
+    const int value = box->currentData().toInt();
+    return value == any ? std::nullopt : std::optional(static_cast<E>(value));
+}
+
+template <class E>
+void choose(QComboBox* box, const std::optional<E>& value) {
+    const int at = box->findData(value ? static_cast<int>(*value) : any);
+    box->setCurrentIndex(at < 0 ? 0 : at);
+}
+
+QComboBox* combo(QWidget* parent, const QString& name) {
+    auto* box = new QComboBox(parent);
+    box->setAccessibleName(name);
+    box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    return box;
+}
+
+} // namespace
+
+PrintDialog::PrintDialog(const PrintOrder& usual, const job::Job& job, const plan::Plan& plan,
+                         const print::Printing& printing, QWidget* parent)
+    : QDialog(parent), job_(job), plan_(plan), printing_(printing), preview_(new PagePreview(this)) {
+    setWindowTitle(tr("Print"));
+    auto* panes = new QHBoxLayout;
+    panes->setContentsMargins(0, 0, 0, 0);
+    panes->setSpacing(0);
+    panes->addWidget(preview_, 3);
+    panes->addWidget(page_list(), 0);
+    panes->addWidget(settings(), 0);
+    auto* all = new QVBoxLayout(this);
+    all->setContentsMargins(0, 0, 0, 0);
+    all->addLayout(panes);
+    show_order(usual);
+    for (auto* box : {what_, sheet_, paper_, orientation_})
+        connect(box, &QComboBox::currentIndexChanged, this, &PrintDialog::renew_pages);
+    connect(to_, &QComboBox::currentIndexChanged, this, &PrintDialog::renew_buttons);
+    connect(list_, &QListWidget::currentRowChanged, this, &PrintDialog::show_current);
+    connect(list_, &QListWidget::itemChanged, this, &PrintDialog::renew_buttons);
+    const auto* screen = this->screen();
+    const QSize wanted(1080, 660);
+    resize(screen ? wanted.boundedTo(screen->availableSize() * 0.92) : wanted);
+}
+
+QWidget* PrintDialog::page_list() {
+    auto* pane = new QWidget(this);
+    pane->setFixedWidth(256);
+    list_ = new QListWidget(pane);
+    list_->setAccessibleName(tr("Pages"));
+    list_->setIconSize(thumbnail_size);
+    list_->setFrameShape(QFrame::NoFrame);
+    list_->setTextElideMode(Qt::ElideMiddle);
+    list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    count_ = new QLabel(pane);
+    const auto button = [&](const QString& words, bool on) {
+        auto* made = new QToolButton(pane);
+        made->setText(words);
+        made->setFocusPolicy(Qt::StrongFocus);
+        connect(made, &QToolButton::clicked, this, [this, on] { check_all(on); });
+        return made;
+    };
+    all_ = button(tr("All"), true);
+    none_ = button(tr("None"), false);
+    auto* foot = new QHBoxLayout;
+    foot->setContentsMargins(12, 6, 12, 12);
+    foot->addWidget(count_, 1);
+    foot->addWidget(all_);
+    foot->addWidget(none_);
+    auto* column = new QVBoxLayout(pane);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(list_, 1);
+    column->addLayout(foot);
+    return pane;
+}
+
+QWidget* PrintDialog::settings() {
+    auto* pane = new QWidget(this);
+    pane->setFixedWidth(330);
+    what_ = combo(pane, tr("What"));
+    add(what_, tr("Templates, true size"), What::templates);
+    add(what_, tr("Summary"), What::summary);
+    add(what_, tr("Drawings, true size"), What::drawings);
+    sheet_ = combo(pane, tr("Sheets"));
+    sheet_->addItem(tr("All of them"), any);
+    add(sheet_, tr("Pattern board"), print::TemplateKind::pattern_board);
+    add(sheet_, tr("Drawer check"), print::TemplateKind::drawer_check);
+    add(sheet_, tr("Strips for the walls’ screws"), print::TemplateKind::wall_strips);
+    add(sheet_, tr("Labels"), print::TemplateKind::labels);
+    paper_ = combo(pane, tr("Paper"));
+    add(paper_, tr("A4, 210 × 297 mm"), print::Paper::a4);
+    add(paper_, tr("Letter, 8.5 × 11 in"), print::Paper::letter);
+    add(paper_, tr("A3, 297 × 420 mm"), print::Paper::a3);
+    add(paper_, tr("Tabloid, 11 × 17 in"), print::Paper::tabloid);
+    orientation_ = combo(pane, tr("Orientation"));
+    orientation_->addItem(tr("Whichever takes fewer tiles"), any);
+    add(orientation_, tr("Portrait"), print::Orientation::portrait);
+    add(orientation_, tr("Landscape"), print::Orientation::landscape);
+    to_ = combo(pane, tr("Print to"));
+    note_ = new QLabel(pane);
+    note_->setWordWrap(true);
+
+    auto* form = new QFormLayout;
+    form->setRowWrapPolicy(QFormLayout::WrapAllRows);
+    form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
+    form->setVerticalSpacing(4);
+    for (const auto& [words, box] : {std::pair{tr("&What"), what_},
+                                     {tr("&Sheets"), sheet_},
+                                     {tr("P&aper"), paper_},
+                                     {tr("&Orientation of the tiles"), orientation_},
+                                     {tr("Print &to"), to_}})
+        form->addRow(words, box);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, pane);
+    take_ = buttons->button(QDialogButtonBox::Ok);
+    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    auto* column = new QVBoxLayout(pane);
+    column->setContentsMargins(16, 14, 16, 12);
+    column->setSpacing(12);
+    column->addLayout(form);
+    column->addWidget(note_);
+    column->addStretch(1);
+    column->addWidget(buttons);
+    return pane;
+}
+
+void PrintDialog::show_order(const PrintOrder& order) {
+    choose(what_, std::optional(order.what));
+    choose(sheet_, order.choice.only);
+    choose(paper_, std::optional(order.choice.paper));
+    choose(orientation_, order.choice.orientation);
+    renew_pages();
+    const int at =
+        order.to == To::printer ? to_->findText(order.printer) : to_->findData(static_cast<int>(order.to));
+    if (at >= 0) to_->setCurrentIndex(at);
+    renew_buttons();
+}
+
+void PrintDialog::renew_pages() {
+    const PrintOrder now = order();
+    const bool templates = now.what == What::templates, drawings = now.what == What::drawings;
+    sheet_->setEnabled(templates);
+    orientation_->setEnabled(templates);
+    paper_->setEnabled(!drawings);
+    {
+        const QSignalBlocker quiet(to_);
+        const QString before = to_->currentText();
+        to_->clear();
+        if (drawings)
+            add(to_, tr("SVG files in a folder"), To::svg);
+        else {
+            add(to_, tr("A PDF file"), To::pdf);
+            for (const QString& name : QPrinterInfo::availablePrinterNames()) add(to_, name, To::printer);
+        }
+        to_->setCurrentIndex(std::max(0, to_->findText(before)));
+    }
+    const bool no_printer = !drawings && QPrinterInfo::availablePrinterNames().isEmpty();
+    const QString words =
+        templates ? tr("Print at 100 %, no fit-to-page: in the printer’s own window choose “actual size”. "
+                       "Hold a ruler to both scales of every page before you cut.")
+        : drawings ? tr("One unit of a drawing is one millimeter: open it at 100 %.")
+                   : tr("Print at 100 %, no fit-to-page: then the scales in the title blocks hold.");
+    note_->setText(no_printer
+                       ? words + QStringLiteral("\n\n") +
+                             tr("No printer is set up on this computer; a PDF can be printed elsewhere.")
+                       : words);
+    const QSignalBlocker quiet(list_);
+    preview_->show_page(nullptr);
+    pages_ = order_pages(now, job_, plan_, printing_);
+    list_->clear();
+    const auto& theme = theme::theme_of(this);
+    for (std::size_t i = 0; i < pages_.size(); ++i) {
+        QString page = tr("%1  %2").arg(i + 1).arg(pages_[i].name);
+        if (!pages_[i].drawer.isEmpty()) page += QLatin1Char('\n') + pages_[i].drawer;
+        auto* item = new QListWidgetItem(
+            thumbnail(pages_[i], thumbnail_size, devicePixelRatioF(), theme.edge), page, list_);
+        item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
+        item->setCheckState(Qt::Checked);
+        item->setToolTip(page);
+    }
+    list_->setCurrentRow(pages_.empty() ? -1 : 0);
+    show_current();
+    renew_buttons();
+}
+
+void PrintDialog::show_current() {
+    const auto row = static_cast<std::size_t>(list_->currentRow());
+    preview_->set_empty_words(tr("No pages: no drawer of this job can be drawn yet. The checks say why."));
+    preview_->show_page(row < pages_.size() ? &pages_[row] : nullptr);
+}
+
+void PrintDialog::check_all(bool on) {
+    {
+        const QSignalBlocker quiet(list_);
+        for (int i = 0; i < list_->count(); ++i)
+            list_->item(i)->setCheckState(on ? Qt::Checked : Qt::Unchecked);
+    }
+    renew_buttons();
+}
+
+void PrintDialog::renew_buttons() {
+    const PrintOrder now = order();
+    count_->setText(tr("%1 of %2").arg(now.pages.size()).arg(pages_.size()));
+    take_->setEnabled(!now.pages.empty());
+    take_->setText(now.to == To::printer ? tr("Print") : tr("Write…"));
+    all_->setEnabled(now.pages.size() < pages_.size());
+    none_->setEnabled(!now.pages.empty());
+}
+
+PrintOrder PrintDialog::order() const {
+    PrintOrder order;
+    order.what = chosen<What>(what_).value_or(order.what);
+    order.choice = {chosen<print::Paper>(paper_).value_or(order.choice.paper),
+                    chosen<print::Orientation>(orientation_), chosen<print::TemplateKind>(sheet_)};
+    order.to = chosen<To>(to_).value_or(order.to);
+    if (to_->count() == 0) order.to = order.what == What::drawings ? To::svg : To::pdf;
+    if (order.to == To::printer) order.printer = to_->currentText();
+    for (int i = 0; i < list_->count(); ++i)
+        if (list_->item(i)->checkState() == Qt::Checked) order.pages.push_back(static_cast<std::size_t>(i));
+    return order;
+}
+
+} // namespace drawercast::app
