@@ -4,6 +4,7 @@
 #include "plan/stock_stage.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace drawercast::plan {
 
@@ -46,6 +47,30 @@ void add_set_stiffeners(const job::Job& job, const DrawerPlan& drawer, PlatePart
     parts.stiffener_lengths_mm.assign(static_cast<std::size_t>(choice->count), length);
 }
 
+void add_closure(const job::Closure& closure, std::vector<stock::ClosureUse>& uses) {
+    const auto at = std::find_if(uses.begin(), uses.end(), [&](const stock::ClosureUse& use) {
+        return use.closure.name == closure.name;
+    });
+    if (at != uses.end())
+        ++at->count;
+    else
+        uses.push_back({closure, 1});
+}
+
+/// As the plate was worked out.
+PlateParts parts_of(const mold::PlateDesign& design) {
+    PlateParts parts;
+    parts.board = design.board;
+    parts.box_board = design.box_board;
+    parts.stiffener = design.stiffener;
+    for (const auto& piece : design.stiffeners)
+        parts.stiffener_lengths_mm.push_back(
+            std::hypot(piece.to.x_mm - piece.from.x_mm, piece.to.y_mm - piece.from.y_mm));
+    for (const auto& closure : design.closures)
+        add_closure(closure.stiffener_end ? design.end_closure : design.closure, parts.closures);
+    return parts;
+}
+
 } // namespace
 
 const std::vector<job::Board>& boards_of(const job::Job& job) {
@@ -53,6 +78,7 @@ const std::vector<job::Board>& boards_of(const job::Job& job) {
 }
 
 PlateParts plate_parts(const job::Job& job, const DrawerPlan& drawer) {
+    if (drawer.plate) return parts_of(drawer.plate->answer.design);
     const auto& boards = boards_of(job);
     PlateParts parts;
     const auto* box = named(boards, job.mold.box_board);
