@@ -39,9 +39,9 @@ std::vector<Vec> middles(Vec a, Vec b, Vec size, bool in_line) {
         for (const double side : {-1.0, 1.0}) out.push_back(a + (b - a) * share + across * (side * aside));
     out.push_back(b + way * past);
     out.push_back(a - way * past);
-    for (const double further : {2.2, 3.4})
+    for (const double further : {18.0, 36.0}) // px; further off no one would see what they speak of
         for (const double side : {-1.0, 1.0})
-            out.push_back((a + b) * 0.5 + across * (side * aside * further));
+            out.push_back((a + b) * 0.5 + across * (side * (aside + further)));
     return out;
 }
 
