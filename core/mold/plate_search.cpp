@@ -18,7 +18,7 @@ namespace {
 
 constexpr std::size_t boxes_kept = 4;    ///< condensed plates, some megabytes each
 constexpr int groups_after_holding = 12; ///< looked at for one that also closes in time
-constexpr int groups_after_best = 8;     ///< looked at for the runner-up
+constexpr int groups_after_best = 2;     ///< looked at for the runner-up
 constexpr Fineness rough_mesh{4, 24};    ///< within a few percent, at a tenth of the time
 constexpr double hopeless = 1.04;        ///< of a limit, by the rough mesh
 
@@ -95,24 +95,32 @@ class Search {
           stiffenings_(stiffenings_to_try(in)), rough_(in, box_board_, stiffenings_, rough_mesh) {}
 
     std::optional<Plate> run() {
-        int since_holding = 0;
-        int since_best = 0;
         const auto groups = groups_of();
-        for (const Group& group : groups) {
-            if (stopped()) return std::nullopt;
-            const bool found = best_ && best_->answer.passes && timely(*best_);
-            if (found && group.least_price > bound() && (second_ || ++since_best > groups_after_best)) break;
-            if (best_ && best_->answer.passes && !found && ++since_holding > groups_after_holding) break;
-            try_group(group);
+        try_groups(groups);
+        if (!best_ && !stopped()) {
+            dear_ = std::numeric_limits<double>::infinity();
+            try_groups(groups);
         }
-        if (stopped()) return std::nullopt;
-        if (!best_) try_least_bad();
-        if (!best_) return std::nullopt;
+        if (!best_ && !stopped()) try_least_bad();
+        if (!best_ || stopped()) return std::nullopt;
         if (second_ && second_->answer.passes) best_->answer.runner_up = runner_up_of(*second_);
         return best_;
     }
 
   private:
+    void try_groups(const std::vector<Group>& groups) {
+        int since_holding = 0;
+        int since_best = 0;
+        for (const Group& group : groups) {
+            if (stopped()) return;
+            const bool holds = best_ && best_->answer.passes;
+            const bool found = holds && timely(*best_);
+            if (found && group.least_price > bound() && (second_ || ++since_best > groups_after_best)) return;
+            if (holds && !found && ++since_holding > groups_after_holding) return;
+            try_group(group);
+        }
+    }
+
     bool stopped() const { return stop_ && stop_(); }
     double bound() const {
         if (second_ && second_->answer.passes && timely(*second_)) return second_->answer.price;
@@ -163,8 +171,8 @@ class Search {
         const bool alone = candidates.size() == 1 && boards_.size() * stiffenings_.size() == 1;
         trials_.clear();
         for (const auto& candidate : candidates) {
-            if (stopped() || (best_ && best_->answer.passes && timely(*best_) && candidate.price > bound()))
-                return;
+            if (stopped() || candidate.price > dear_ * group.least_price) return;
+            if (best_ && best_->answer.passes && timely(*best_) && candidate.price > bound()) return;
             if (alone) {
                 enter(rechecked(in_, candidate.design));
                 return;
@@ -243,6 +251,7 @@ class Search {
     std::map<std::tuple<double, double, double, std::size_t>, Trial> trials_; ///< of the group at hand
     std::optional<Group> least_bad_;
     std::optional<PlateDesign> least_bad_design_;
+    double dear_ = 4; ///< closures that make a plate so many times dearer come last
     double least_use_ = std::numeric_limits<double>::infinity();
 };
 
