@@ -9,6 +9,8 @@
 namespace drawercast::air {
 namespace {
 
+constexpr int placing_rounds = 3;
+
 double fit_pitch(const std::vector<Slot>& slots) {
     double pitch = coarsest_pitch_mm;
     for (const Slot& slot : slots) pitch = std::min(pitch, slot.width_mm / cells_per_slot);
@@ -115,9 +117,13 @@ std::optional<Vented> Model::vent(const VentsIn& in, const Watch& watch) const {
     History finer = parts_->history;
     if (!finer.refine_at(cells_under(in.kept, cells.mesh), watch)) return std::nullopt;
     Vented out;
-    out.vents = vents_of(in, parts_->in.floor, cells, air_tree_of(finer), pockets);
-    const std::vector<std::size_t> under = cells_under(out.vents, cells.mesh);
-    if (!finer.refine_at(under, watch)) return std::nullopt;
+    std::vector<std::size_t> under;
+    for (int round = 0; round < placing_rounds;
+         ++round) { // where vents get full must be known well to place them
+        out.vents = vents_of(in, parts_->in.floor, cells, air_tree_of(finer), pockets);
+        under = cells_under(out.vents, cells.mesh);
+        if (!finer.refine_at(under, watch)) return std::nullopt;
+    }
     const Trapped trapped = trapped_by(air_tree_of(finer), pockets, under);
     out.air_ml = trapped.air_ml;
     out.shares_ml = trapped.shares_ml;

@@ -11,7 +11,7 @@ namespace {
 using shape::Vec;
 
 constexpr int reach_mm = 60;   ///< how far from its pocket a vent is looked for
-constexpr int tries = 60;      ///< places looked at there
+constexpr int tries = 300;     ///< places looked at there
 constexpr double near_mm = 40; ///< a vent this close does for one of practice's (our guess)
 constexpr int slide_mm = 30;   ///< how far a corner or wall vent may move along the wall
 
@@ -26,13 +26,17 @@ double strip_meat(Vec at, double diameter_mm, const KeptClear::Strip& strip) {
     return to_segment(at, strip.from, strip.to) - strip.half_mm - diameter_mm / 2;
 }
 
-/// Steps on the millimeter, nearest first.
+/// Steps on the millimeter near by, on every fourth further off, nearest first.
 std::vector<Vec> steps_around() {
+    constexpr int fine = 6, coarse = 4;
     std::vector<Vec> out;
     for (int y = -reach_mm; y <= reach_mm; ++y)
-        for (int x = -reach_mm; x <= reach_mm; ++x)
-            if (x * x + y * y <= reach_mm * reach_mm)
+        for (int x = -reach_mm; x <= reach_mm; ++x) {
+            const int square = x * x + y * y;
+            const bool counted = square <= fine * fine || (x % coarse == 0 && y % coarse == 0);
+            if (counted && square <= reach_mm * reach_mm)
                 out.push_back({static_cast<double>(x), static_cast<double>(y)});
+        }
     std::stable_sort(out.begin(), out.end(), [](Vec a, Vec b) { return dot(a, a) < dot(b, b); });
     return out;
 }
