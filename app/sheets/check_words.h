@@ -20,8 +20,7 @@ std::string plate_words(const layout::Check& check, const job::Job& job);
 std::optional<Vec> place_of(const layout::Check& check, const plan::DrawerPlan& drawer);
 
 /// The zone of that place, "D6"; empty where there is none.
-std::string zone_of(const layout::Check& check, const plan::DrawerPlan& drawer,
-                    job::DisplayUnits units);
+std::string zone_of(const layout::Check& check, const plan::DrawerPlan& drawer, job::DisplayUnits units);
 
 /// The same for the same check in any job that differs from this one by its figures only.
 std::string key_of(const layout::Check& check);

@@ -17,8 +17,7 @@ double zone_side_mm(job::DisplayUnits units);
 std::string zone_letter(int row);
 
 /// The zone of a point of the drawer, as lettered in its wall: "D6". Points outside get the nearest zone.
-std::string zone_of(shape::Point<shape::InDrawer> point, const Box& drawer,
-                    job::DisplayUnits units);
+std::string zone_of(shape::Point<shape::InDrawer> point, const Box& drawer, job::DisplayUnits units);
 
 /// How many zones stand along a side; the last may be short.
 int zone_count(double side_mm, double zone_mm);

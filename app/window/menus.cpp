@@ -50,8 +50,7 @@ Menus fill_menu_bar(QMenuBar& bar, const Actions& actions) {
     fill(*job, actions,
          {"job.demo", "job.demo_standard", "", "job.save", "job.save_as", "", "job.title", "job.revision",
           "job.foam", "job.minimums", "job.shop", "", "job.print", "job.templates", "job.summary",
-          "job.drawings", "",
-          "job.quit"});
+          "job.drawings", "", "job.quit"});
 
     fill(*bar.addMenu(tr("&Edit")), actions,
          {"edit.undo", "edit.redo", "", "edit.duplicate", "edit.delete", "edit.select_all", "", "edit.lock",
