@@ -32,6 +32,9 @@ PaneFrame::PaneFrame(QWidget* left, QWidget* middle, QWidget* right, QWidget* ra
     connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) { focus_moved(now); });
 }
 
+/// Its children lose the focus as they go; there is no frame left then to fold.
+PaneFrame::~PaneFrame() { disconnect(qApp, nullptr, this, nullptr); }
+
 int PaneFrame::narrow_at() const { return narrow_px * QFontInfo(font()).pixelSize() / 13; }
 
 void PaneFrame::show_left(bool on) {

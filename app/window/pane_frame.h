@@ -13,6 +13,7 @@ class PaneFrame final : public QWidget {
     Q_OBJECT
   public:
     PaneFrame(QWidget* left, QWidget* middle, QWidget* right, QWidget* rail, QWidget* parent = nullptr);
+    ~PaneFrame() override;
 
     bool left_shown() const { return left_wanted_; }
     bool right_shown() const { return narrow_ ? over_ : right_wanted_; }
