@@ -6,6 +6,7 @@
 #include "document/document.h"
 #include "document/selection.h"
 #include "sheets/check_words.h"
+#include "sheets/text.h"
 
 #include <algorithm>
 
@@ -17,7 +18,7 @@ bool same_place(const layout::Check& a, const layout::Check& b) {
     return a.code == b.code && a.subjects == b.subjects;
 }
 
-QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
+using sheets::text;
 
 } // namespace
 

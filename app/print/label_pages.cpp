@@ -7,6 +7,7 @@
 #include "print/title_block.h"
 #include "sheets/signs.h"
 #include "sheets/table.h"
+#include "sheets/text.h"
 
 #include <algorithm>
 
@@ -30,7 +31,7 @@ struct Label {
     bool on_board = true; ///< has a front and a top
 };
 
-QString text(const std::string& words) { return QString::fromStdString(words); }
+using sheets::text;
 
 class Labels {
   public:

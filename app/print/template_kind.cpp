@@ -3,6 +3,10 @@
 
 namespace drawercast::print {
 
+bool shows_cuts(TemplateKind kind) {
+    return kind == TemplateKind::wall_strips || kind == TemplateKind::labels;
+}
+
 std::optional<TemplateKind> template_named(std::string_view name) {
     if (name == "pattern-board") return TemplateKind::pattern_board;
     if (name == "drawer-check") return TemplateKind::drawer_check;

@@ -8,6 +8,9 @@ namespace drawercast::print {
 
 enum class TemplateKind { pattern_board, drawer_check, wall_strips, labels };
 
+/// Whether it shows what takes seconds to work out (plan::whole); the others are drawn from plan::compute.
+bool shows_cuts(TemplateKind kind);
+
 std::optional<TemplateKind> template_named(std::string_view name); ///< "pattern-board" …
 
 } // namespace drawercast::print

@@ -92,8 +92,14 @@ Exit write_drawings(const job::Job& job, const plan::Plan& plan, const std::stri
     return Exit::fine;
 }
 
+/// The long parts take seconds: they are left out where nothing of them is drawn.
+plan::Plan plan_for(const Command& command, const job::Job& job) {
+    const bool quick = command.verb == Verb::templates && command.sheet && !print::shows_cuts(*command.sheet);
+    return quick ? plan::compute(job) : plan::whole(job);
+}
+
 Exit answer(const Command& command, const job::Job& job) {
-    const plan::Plan plan = plan::whole(job);
+    const plan::Plan plan = plan_for(command, job);
     switch (command.verb) {
     case Verb::check: {
         const Exit exit = said(check_report(job, plan));

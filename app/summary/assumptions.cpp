@@ -5,6 +5,7 @@
 #include "layout/minimums.h"
 #include "plan/say.h"
 
+#include "sheets/text.h"
 #include "summary/dose_mass.h"
 
 namespace drawercast::summary {
@@ -14,7 +15,7 @@ namespace {
 using sheets::Align;
 using Rows = std::vector<std::vector<sheets::Table::Cell>>;
 
-QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
+using sheets::text;
 QString fixed(double value, int decimals) { return text(plan::fixed(value, decimals)); }
 
 const char* firmness_name(job::Firmness firmness) {

@@ -3,6 +3,8 @@
 
 #include "plan/say.h"
 
+#include "sheets/text.h"
+
 namespace drawercast::summary {
 
 using sheets::Align;
@@ -10,7 +12,7 @@ using sheets::Table;
 
 namespace {
 
-QString text(const std::string& words) { return QString::fromStdString(words); }
+using sheets::text;
 
 QString sizes(const Summary& summary, std::initializer_list<double> all) {
     QStringList words;

@@ -7,6 +7,7 @@
 
 #include "print/title_block.h"
 #include "sheets/table.h"
+#include "sheets/text.h"
 #include "summary/dose_mass.h"
 #include "summary/gauge.h"
 
@@ -24,7 +25,7 @@ namespace {
 
 constexpr double pad = 10;
 
-QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
+using sheets::text;
 QString fixed(double value, int decimals) { return text(plan::fixed(value, decimals)); }
 
 void write_head(sheets::Inks& inks, const Box& box, const QString& name, const QString& aside,

@@ -4,6 +4,7 @@
 #include "plan/run_sheet.h"
 #include "plan/say.h"
 
+#include "sheets/text.h"
 #include "summary/column.h"
 #include "summary/tick.h"
 
@@ -16,7 +17,7 @@ using sheets::Table;
 
 namespace {
 
-QString text(const std::string& words) { return QString::fromStdString(words); }
+using sheets::text;
 
 constexpr theme::Lettering words{theme::Face::regular, 14};
 constexpr double pitch = 20;

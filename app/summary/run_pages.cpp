@@ -4,6 +4,7 @@
 #include "plan/run_sheet.h"
 #include "runsheet/steps.h"
 
+#include "sheets/text.h"
 #include "summary/column.h"
 #include "summary/pour_card.h"
 #include "summary/tick.h"
@@ -15,7 +16,7 @@ using sheets::Table;
 
 namespace {
 
-QString text(const std::string& words) { return QString::fromStdString(words); }
+using sheets::text;
 
 /// "08:30"
 QString clock(double min) {

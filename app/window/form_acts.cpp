@@ -23,21 +23,19 @@ void FormActs::commit(const QString& what, job::Job job) {
     desk_.document.commit(what, std::move(job));
 }
 
+FormContext FormActs::context() const { return form_context(desk_.document.job(), desk_.selection.drawer()); }
+
 void FormActs::connect_objects(Actions& actions) {
     actions.on("objects.add", [this] { add_object(); });
     actions.on("objects.change", [this] { change_object(); });
     actions.on("objects.paste_list", [this] { paste_list(); });
-    actions.on("objects.standard", [this] {
-        add_listed(
-            desk_.asking.standard_objects(form_context(desk_.document.job(), desk_.selection.drawer())),
-            tr("Add objects"));
-    });
+    actions.on("objects.standard",
+               [this] { add_listed(desk_.asking.standard_objects(context()), tr("Add objects")); });
 }
 
 void FormActs::add_object() {
     const auto& job = desk_.document.job();
-    auto object = desk_.asking.object(Asking::Purpose::add, blank_object(),
-                                      form_context(job, desk_.selection.drawer()));
+    auto object = desk_.asking.object(Asking::Purpose::add, blank_object(), context());
     if (!object) return;
     object->id = job::free_object_id(job);
     commit(tr("Add object"), job::with_object(job, *object));
@@ -50,15 +48,14 @@ void FormActs::change_object() {
     const auto& job = desk_.document.job();
     const auto* given = job::find_object(job, desk_.selection.object());
     if (given == nullptr) return;
-    const auto object =
-        desk_.asking.object(Asking::Purpose::change, *given, form_context(job, desk_.selection.drawer()));
+    const auto object = desk_.asking.object(Asking::Purpose::change, *given, context());
     if (object) commit(tr("Change object"), job::with_object(job, *object));
 }
 
 void FormActs::paste_list() {
-    desk_.asking.pasted_list(
-        form_context(desk_.document.job(), desk_.selection.drawer()),
-        [this](const std::vector<job::Object>& objects) { add_listed(objects, tr("Paste a list")); });
+    desk_.asking.pasted_list(context(), [this](const std::vector<job::Object>& objects) {
+        add_listed(objects, tr("Paste a list"));
+    });
 }
 
 void FormActs::add_listed(const std::vector<job::Object>& objects, const QString& what) {
@@ -121,22 +118,21 @@ void FormActs::delete_drawer() {
 
 void FormActs::connect_job(Actions& actions) {
     auto& document = desk_.document;
-    const auto context = [this, &document] { return form_context(document.job(), desk_.selection.drawer()); };
-    actions.on("job.foam", [this, &document, context] {
+    actions.on("job.foam", [this, &document] {
         const auto foam = desk_.asking.foam(*document.job().foam, *document.job().shop, context());
         if (!foam) return;
         auto job = document.job();
         job.foam = *foam;
         commit(tr("Foam"), std::move(job));
     });
-    actions.on("job.shop", [this, &document, context] {
+    actions.on("job.shop", [this, &document] {
         const auto shop = desk_.asking.shop(*document.job().shop, context());
         if (!shop) return;
         auto job = document.job();
         job.shop = *shop;
         commit(tr("Shop"), std::move(job));
     });
-    actions.on("job.minimums", [this, &document, context] {
+    actions.on("job.minimums", [this, &document] {
         const auto minimums = desk_.asking.minimums(document.job().minimums, context());
         if (!minimums) return;
         auto job = document.job();

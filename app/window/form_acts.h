@@ -1,14 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "forms/form_context.h"
 #include "window/desk.h"
 
 #include <QObject>
-
-namespace drawercast::job {
-struct Job;
-struct Object;
-} // namespace drawercast::job
 
 namespace drawercast::app {
 
@@ -35,6 +31,7 @@ class FormActs final : public QObject {
     void add_drawer();
     void change_drawer();
     void delete_drawer();
+    FormContext context() const; ///< of the open job and the shown drawer
     void commit(const QString& what, job::Job job);
 
     Desk desk_;

@@ -11,11 +11,7 @@ using layout::Code;
 using layout::Severity;
 
 Check check_at(Code code, Severity severity, double value, double limit, shape::Vec at) {
-    Check check;
-    check.code = code;
-    check.severity = severity;
-    check.value = value;
-    check.limit = limit;
+    Check check = check_of(code, severity, value, limit);
     check.frame = layout::CheckFrame::mold;
     check.at = at;
     return check;
@@ -39,12 +35,8 @@ void add_vents(const Answer& answer, std::vector<Check>& checks) {
             checks.push_back(check_at(Code::vent_meat, Severity::look, meat, least, vent.at));
     }
     const Squeeze& squeeze = answer.squeeze;
-    if (squeeze.out_ml > squeeze.limit_ml) {
-        Check check = check_at(Code::squeeze_out, Severity::look, squeeze.out_ml, squeeze.limit_ml, {});
-        check.frame = layout::CheckFrame::none;
-        check.at.reset();
-        checks.push_back(check);
-    }
+    if (squeeze.out_ml > squeeze.limit_ml)
+        checks.push_back(check_of(Code::squeeze_out, Severity::look, squeeze.out_ml, squeeze.limit_ml));
 }
 
 void add_floors(const ChecksIn& in, std::vector<Check>& checks) {

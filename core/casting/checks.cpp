@@ -10,15 +10,6 @@ using layout::Check;
 using layout::Code;
 using layout::Severity;
 
-Check check_of(Code code, Severity severity, double value, double limit) {
-    Check check;
-    check.code = code;
-    check.severity = severity;
-    check.value = value;
-    check.limit = limit;
-    return check;
-}
-
 } // namespace
 
 std::vector<Check> foam_checks(const Profile& profile) {

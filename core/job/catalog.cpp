@@ -45,6 +45,16 @@ const std::vector<Closure>& builtin_closures() {
     return closures;
 }
 
+const std::vector<Board>& boards_of(const Shop& shop) {
+    return shop.boards.empty() ? builtin_boards() : shop.boards;
+}
+const std::vector<Stiffener>& stiffeners_of(const Shop& shop) {
+    return shop.stiffeners.empty() ? builtin_stiffeners() : shop.stiffeners;
+}
+const std::vector<Closure>& closures_of(const Shop& shop) {
+    return shop.closures.empty() ? builtin_closures() : shop.closures;
+}
+
 const std::vector<Object>& standard_objects() {
     static const auto objects = parts(catalog_text::standard_objects(), read_object);
     return objects;

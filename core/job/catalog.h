@@ -14,6 +14,10 @@ const std::vector<Foam>& builtin_foams(); ///< soft, medium, firm
 const std::vector<Board>& builtin_boards();
 const std::vector<Stiffener>& builtin_stiffeners();
 const std::vector<Closure>& builtin_closures();
+/// What the shop has: its own list, or the built-in one where it has none.
+const std::vector<Board>& boards_of(const Shop& shop);
+const std::vector<Stiffener>& stiffeners_of(const Shop& shop);
+const std::vector<Closure>& closures_of(const Shop& shop);
 const std::vector<Object>& standard_objects(); ///< with the source of their sizes in the note
 
 /// A job to start from: medium foam, no object, one drawer of that inside size.

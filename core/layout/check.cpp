@@ -109,6 +109,15 @@ std::string_view text_of(Severity severity) {
     demand_failed("every severity has a name", __FILE__, __LINE__);
 }
 
+Check check_of(Code code, Severity severity, double value, double limit) {
+    Check check;
+    check.code = code;
+    check.severity = severity;
+    check.value = value;
+    check.limit = limit;
+    return check;
+}
+
 bool comes_before(const Check& a, const Check& b) { return key(a) < key(b); }
 
 } // namespace drawercast::layout

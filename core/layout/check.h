@@ -80,6 +80,9 @@ struct Check {
     bool operator==(const Check&) const = default;
 };
 
+/// A check with its numbers, of nobody and nowhere yet.
+Check check_of(Code code, Severity severity, double value, double limit);
+
 /// Total order: mend before look before note, then left as is last, then code, subjects, value.
 bool comes_before(const Check& a, const Check& b);
 

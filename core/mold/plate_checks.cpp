@@ -14,15 +14,6 @@ using layout::Severity;
 
 constexpr double far_over = 2; ///< of a limit of looks: then it will not do (our guess)
 
-Check check_of(Code code, Severity severity, double value, double limit) {
-    Check check;
-    check.code = code;
-    check.severity = severity;
-    check.value = value;
-    check.limit = limit;
-    return check;
-}
-
 void put_at(Check& check, shape::Point<shape::InMold> at) {
     check.frame = layout::CheckFrame::mold;
     check.at = at.vec();

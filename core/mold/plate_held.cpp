@@ -40,14 +40,8 @@ struct Blend {
 
 Blend blend_at(const FreePlate& plate, shape::Vec at) {
     const PlateGrid& grid = plate.grid();
-    const auto span = [](const std::vector<double>& lines, double value) {
-        const auto after = std::upper_bound(lines.begin(), lines.end(), value) - lines.begin();
-        const auto i = static_cast<std::size_t>(
-            std::clamp<std::ptrdiff_t>(after - 1, 0, static_cast<std::ptrdiff_t>(lines.size()) - 2));
-        return std::pair(i, std::clamp((value - lines[i]) / (lines[i + 1] - lines[i]), 0.0, 1.0));
-    };
-    const auto [column, u] = span(grid.x_mm, at.x);
-    const auto [row, v] = span(grid.y_mm, at.y);
+    const auto [column, u] = between(grid.x_mm, at.x);
+    const auto [row, v] = between(grid.y_mm, at.y);
     Blend out;
     for (const auto& [dx, part_x] : {std::pair(0, 1 - u), std::pair(1, u)}) {
         for (const auto& [dy, part_y] : {std::pair(0, 1 - v), std::pair(1, v)}) {

@@ -27,6 +27,13 @@ struct Place {
 
 } // namespace
 
+Between between(const std::vector<double>& lines, double value) {
+    const auto after = std::upper_bound(lines.begin(), lines.end(), value) - lines.begin();
+    const auto first = static_cast<std::size_t>(
+        std::clamp<std::ptrdiff_t>(after - 1, 0, static_cast<std::ptrdiff_t>(lines.size()) - 2));
+    return {first, std::clamp((value - lines[first]) / (lines[first + 1] - lines[first]), 0.0, 1.0)};
+}
+
 struct PlateSystem::Factor {
     std::size_t columns = 0;
     bool blocks_are_columns = true;

@@ -9,6 +9,14 @@
 
 namespace drawercast::mold {
 
+/// Where a value lies among rising lines: past the one of index `first`, by that part of the way to the next.
+/// Beyond the outer lines it lies on them. At least two lines.
+struct Between {
+    std::size_t first = 0;
+    double part = 0;
+};
+Between between(const std::vector<double>& lines, double value);
+
 /// A rectangle cut by lines: nodes where they cross, row by row from the front.
 struct PlateGrid {
     std::vector<double> x_mm; ///< rising, at least two

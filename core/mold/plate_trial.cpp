@@ -52,14 +52,8 @@ Bow bow_of(const PlateOnBox& box, const std::vector<double>& unknowns) {
 }
 
 double lift_at(const PlateGrid& grid, const std::vector<double>& unknowns, shape::Vec p) {
-    const auto span = [](const std::vector<double>& lines, double value) {
-        const auto after = std::upper_bound(lines.begin(), lines.end(), value) - lines.begin();
-        const auto i = static_cast<std::size_t>(
-            std::clamp<std::ptrdiff_t>(after - 1, 0, static_cast<std::ptrdiff_t>(lines.size()) - 2));
-        return std::pair(i, std::clamp((value - lines[i]) / (lines[i + 1] - lines[i]), 0.0, 1.0));
-    };
-    const auto [column, u] = span(grid.x_mm, p.x);
-    const auto [row, v] = span(grid.y_mm, p.y);
+    const auto [column, u] = between(grid.x_mm, p.x);
+    const auto [row, v] = between(grid.y_mm, p.y);
     const auto lift = [&](std::size_t dx, std::size_t dy) {
         return unknowns[node_unknowns * grid.node(column + dx, row + dy)];
     };

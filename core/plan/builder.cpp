@@ -2,7 +2,6 @@
 #include "plan/builder.h"
 
 #include "base/demand.h"
-#include "job/catalog.h"
 #include "layout/left_as_is.h"
 #include "plan/air_stage.h"
 #include "plan/plate_stage.h"
@@ -29,14 +28,6 @@ Builder& Builder::operator=(Builder&&) noexcept = default;
 
 namespace {
 
-/// Thickness of the board the maker chose for the plate, else of the first there is.
-double plate_mm(const job::Job& job) {
-    const auto& boards = job.shop->boards.empty() ? job::builtin_boards() : job.shop->boards;
-    const auto chosen = std::find_if(boards.begin(), boards.end(),
-                                     [&](const job::Board& board) { return board.name == job.mold.board; });
-    return chosen != boards.end() ? chosen->thickness_mm : boards.front().thickness_mm;
-}
-
 void tidy_checks(const job::Job& job, DrawerPlan& plan) {
     std::stable_sort(plan.checks.begin(), plan.checks.end(), layout::comes_before);
     layout::mark_left_as_is(plan.checks, job.left_as_is, plan.id);
@@ -57,11 +48,11 @@ std::optional<Plan> Builder::build(const job::Job& job, Plan quick, const Watch&
         if (!air.map(job, drawer, plan, of_drawer)) return std::nullopt;
         PlateStage& plate = memory_->plate[plan.id];
         if (!plate.design(job, plan, of_drawer)) return std::nullopt;
-        const air::KeptClear clear = plan.plate ? clear_of(plan.plate->answer.design) : air::KeptClear{};
-        const double thickness = plan.plate ? plan.plate->answer.design.board.thickness_mm : plate_mm(job);
-        if (!air.vent(job, drawer, clear, thickness, plan, of_drawer)) return std::nullopt;
+        if (!plan.plate) continue; // no dose: then no air stays either
+        const mold::PlateDesign& design = plan.plate->answer.design;
+        if (!air.vent(job, drawer, clear_of(design), design.board.thickness_mm, plan, of_drawer))
+            return std::nullopt;
         plate.check(job, plan);
-        tidy_checks(job, plan);
     }
     quick.stock = std::make_shared<const StockPlan>(stock_of(job, quick));
     for (DrawerPlan& plan : quick.drawers) {

@@ -34,7 +34,7 @@ const job::Board& first_suitable(const std::vector<job::Board>& boards) {
 void add_set_stiffeners(const job::Job& job, const DrawerPlan& drawer, PlateParts& parts) {
     const auto& choice = job.mold.stiffeners;
     if (!choice || choice->count == 0 || !drawer.insert) return;
-    const auto& all = job.shop->stiffeners.empty() ? job::builtin_stiffeners() : job.shop->stiffeners;
+    const auto& all = job::stiffeners_of(*job.shop);
     const auto at = std::find_if(all.begin(), all.end(),
                                  [&](const job::Stiffener& piece) { return piece.name == choice->name; });
     if (at == all.end()) return;
@@ -73,13 +73,9 @@ PlateParts parts_of(const mold::PlateDesign& design) {
 
 } // namespace
 
-const std::vector<job::Board>& boards_of(const job::Job& job) {
-    return job.shop->boards.empty() ? job::builtin_boards() : job.shop->boards;
-}
-
 PlateParts plate_parts(const job::Job& job, const DrawerPlan& drawer) {
     if (drawer.plate) return parts_of(drawer.plate->answer.design);
-    const auto& boards = boards_of(job);
+    const auto& boards = job::boards_of(*job.shop);
     PlateParts parts;
     const auto* box = named(boards, job.mold.box_board);
     parts.box_board = box ? *box : first_suitable(boards);

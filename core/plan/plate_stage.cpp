@@ -10,11 +10,6 @@ namespace drawercast::plan {
 
 namespace {
 
-template <class T>
-const std::vector<T>& or_built_in(const std::vector<T>& own, const std::vector<T>& built_in) {
-    return own.empty() ? built_in : own;
-}
-
 /// Blocks as high as the walls, all together; none of them where their union can't be worked out: then the
 /// plate is thought to be pushed there too.
 shape::Region through_blocks(const DrawerPlan& plan, const shape::MoldMap& map,
@@ -64,9 +59,9 @@ std::optional<mold::PlateIn> plate_in(const job::Job& job, const DrawerPlan& pla
     in.closing = closing_in(job, plan, *profile);
     in.gasket = job.mold.gasket;
     in.seconds_per_closure = job.shop->seconds_per_closure;
-    in.boards = or_built_in(job.shop->boards, job::builtin_boards());
-    in.stiffeners = or_built_in(job.shop->stiffeners, job::builtin_stiffeners());
-    in.closures = or_built_in(job.shop->closures, job::builtin_closures());
+    in.boards = job::boards_of(*job.shop);
+    in.stiffeners = job::stiffeners_of(*job.shop);
+    in.closures = job::closures_of(*job.shop);
     in.board = job.mold.board;
     in.box_board = job.mold.box_board;
     in.closure = job.mold.closure;

@@ -22,9 +22,8 @@ std::vector<std::string> subjects_of(const stock::DrawerStock& drawer, int block
 }
 
 Check check(Code code, Severity severity, std::vector<std::string> subjects, double value, double limit) {
-    Check made;
-    made.code = code, made.severity = severity, made.subjects = std::move(subjects);
-    made.value = value, made.limit = limit;
+    Check made = layout::check_of(code, severity, value, limit);
+    made.subjects = std::move(subjects);
     return made;
 }
 

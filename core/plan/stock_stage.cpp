@@ -44,7 +44,7 @@ stock::DrawerStockIn stock_in(const job::Job& job, const DrawerPlan& drawer,
               plate.stiffener,
               plate.stiffener_lengths_mm,
               job.shop->saw_step_mm};
-    in.shop = {stock::boards_for_blocks(boards_of(job), plate.box_board, plate.board),
+    in.shop = {stock::boards_for_blocks(job::boards_of(*job.shop), plate.box_board, plate.board),
                job.shop->tubes.empty() ? stock::usual_tubes() : job.shop->tubes, plate.box_board,
                job.shop->saw_step_mm, job.mold.film_mm};
     for (const auto& block : board.blocks) {
@@ -130,9 +130,9 @@ StockPlan stock_of(const job::Job& job, const Plan& plan) {
         all.drawers.push_back(std::move(*made));
     }
     const auto tubes = job.shop->tubes.empty() ? stock::usual_tubes() : job.shop->tubes;
-    const auto& stiffeners = job.shop->stiffeners.empty() ? job::builtin_stiffeners() : job.shop->stiffeners;
-    all.cuts = stock::cut_list_of(
-        {all.parts, all.lengths, boards_of(job), stiffeners, tubes, job.shop->kerf_mm, stock::sheet_trim_mm});
+    const auto& stiffeners = job::stiffeners_of(*job.shop);
+    all.cuts = stock::cut_list_of({all.parts, all.lengths, job::boards_of(*job.shop), stiffeners, tubes,
+                                   job.shop->kerf_mm, stock::sheet_trim_mm});
     all.tickets = stock::tickets_of(all.cuts, all.parts);
     all.supplies = stock::supplies_of(supplies_in(job, plan, all));
     all.buy = stock::buy_list_of({all.cuts, screws, closures, tubes});

@@ -38,9 +38,6 @@ struct PlateParts {
 /// edge.
 PlateParts plate_parts(const job::Job& job, const DrawerPlan& drawer);
 
-/// The shop's boards, or the built-in ones where it names none.
-const std::vector<job::Board>& boards_of(const job::Job& job);
-
 /// One drawer's mold from boards, tubes and bars; absent where it has no pattern board.
 std::optional<stock::DrawerStock> drawer_stock(const job::Job& job, const DrawerPlan& drawer);
 

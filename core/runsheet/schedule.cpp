@@ -89,9 +89,9 @@ std::vector<double> tails_of(const std::vector<Task>& tasks, const Before& befor
 }
 
 /// Puts the tasks one after another; remembers what each had to wait for.
-class Serial {
+class Crew {
   public:
-    Serial(const std::vector<Task>& tasks, const Hours& hours)
+    Crew(const std::vector<Task>& tasks, const Hours& hours)
         : tasks_(tasks), clock_(hours), before_(before_of(tasks)), tail_(tails_of(tasks, before_)),
           slots_(tasks.size()), cause_(tasks.size(), none), done_(tasks.size(), false) {
         for (const Task& task : tasks)
@@ -173,7 +173,7 @@ class Serial {
 
 } // namespace
 
-Schedule schedule(const std::vector<Task>& tasks, const Hours& hours) { return Serial(tasks, hours).run(); }
+Schedule schedule(const std::vector<Task>& tasks, const Hours& hours) { return Crew(tasks, hours).run(); }
 
 int day_of(double min) { return static_cast<int>(std::floor(min / day_min)) + 1; }
 double minute_of_day(double min) { return min - std::floor(min / day_min) * day_min; }

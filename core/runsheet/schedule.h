@@ -32,7 +32,7 @@ struct Schedule {
 };
 
 /// One crew does one thing at a time, always the one that can begin first; of several the one with most still
-/// to come behind it. Serial schedule generation with the longest-tail rule.
+/// to come behind it: a parallel schedule generation scheme with the longest-tail rule, cited from memory.
 /// Source: Kolisch and Hartmann (1999), in Węglarz (ed.), Project Scheduling, 147–178.
 /// Demands that ids are unique, `after` names known ones and goes round in no circle, and that what is done
 /// in one go fits into one day.
