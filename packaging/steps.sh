@@ -12,6 +12,7 @@ export CCACHE_BASEDIR=$top CCACHE_NOHASHDIR=1
 build_packages=(g++ cmake ninja-build ccache libboost1.81-dev libboost-json1.81-dev libeigen3-dev qt6-base-dev qt6-svg-dev libgl-dev)
 test_packages=(libgtest-dev libgmock-dev libgeos-dev qpdf poppler-utils clang-format python3 python3-jsonschema)
 bench_packages=(libbenchmark-dev libgeos-dev python3)
+package_packages=(desktop-file-utils appstream lintian shared-mime-info libxml2-utils man-db bsdextrautils dpkg-dev file)
 fuzz_packages=(clang libclang-rt-14-dev)
 
 # Runs a step, keeps its minutes for the table at the end.

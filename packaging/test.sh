@@ -73,6 +73,7 @@ step "format" check_format
 step "configure, release" configure "$release" -DCMAKE_BUILD_TYPE=Release -DDRAWERCAST_WERROR=ON -DDRAWERCAST_TESTS=OFF
 step "build, release" build "$release"
 step "smoke: the demo jobs, release" smoke
+step "Debian package" bash "$top/packaging/package.sh" "$release"
 if [ "$fuzz" = yes ]; then
     step "packages, fuzzing" install "${fuzz_packages[@]}"
     step "fuzzing" fuzz_all
