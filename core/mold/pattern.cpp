@@ -78,11 +78,41 @@ bool stiffeners_along_y(const PatternIn& in) {
     return short_is_y == (in.along == job::Along::short_side);
 }
 
+namespace {
+
+bool off_all(const PatternIn& in, double place) {
+    const bool along_y = stiffeners_along_y(in);
+    return std::all_of(in.keep_off.begin(), in.keep_off.end(), [&](shape::Vec p) {
+        return std::abs((along_y ? p.x : p.y) - place) >= in.stand_off_mm;
+    });
+}
+
+/// The nearest place to `even` that stands off, by whole millimeters.
+double moved_off(const PatternIn& in, double even, double least, double most_move) {
+    for (int i = 0; i <= 2 * static_cast<int>(most_move); ++i) {
+        const double place = even + (i % 2 == 0 ? -1 : 1) * ((i + 1) / 2);
+        if (place >= least && off_all(in, place)) return place;
+    }
+    return even;
+}
+
+} // namespace
+
 std::vector<double> stiffener_places(const PatternIn& in) {
     const double side = stiffeners_along_y(in) ? in.width_mm : in.depth_mm;
+    const double pitch = side / (in.stiffeners + 1);
     std::vector<double> out;
-    for (int i = 1; i <= in.stiffeners; ++i) out.push_back(side * i / (in.stiffeners + 1));
+    double least = 0;
+    for (int i = 1; i <= in.stiffeners; ++i) {
+        out.push_back(moved_off(in, side * i / (in.stiffeners + 1), least, pitch / 3));
+        least = out.back() + pitch / 2;
+    }
     return out;
+}
+
+bool stands_off(const PatternIn& in) {
+    const auto places = stiffener_places(in);
+    return std::all_of(places.begin(), places.end(), [&](double place) { return off_all(in, place); });
 }
 
 std::vector<StiffenerAt> stiffeners_of(const PatternIn& in) {

@@ -18,15 +18,20 @@ struct PatternIn {
     int stiffeners = 0;
     job::Along along = job::Along::short_side;
     double stiffener_width_mm = 0;
-    double head_radius_mm = 4; ///< of a closure: it needs that much beside a stiffener
+    double head_radius_mm = 4;        ///< of a closure: it needs that much beside a stiffener
+    std::vector<shape::Vec> keep_off; ///< points that no stiffener may cover …
+    double stand_off_mm = 0;          ///< … nor come nearer to with its center line
     bool operator==(const PatternIn&) const = default;
 };
 
 /// Whether stiffeners stand along y, one beside the other in x.
 bool stiffeners_along_y(const PatternIn& in);
 
-/// Where they stand across: at i/(n + 1) of the opening.
+/// Where they stand across: at i/(n + 1) of the opening; each moved as little as it takes to stand off what
+/// must be kept off, by a third of their pitch at most (our guess). One that can't stays.
 std::vector<double> stiffener_places(const PatternIn& in);
+/// Whether all stand off.
+bool stands_off(const PatternIn& in);
 
 /// From plate edge to plate edge.
 std::vector<StiffenerAt> stiffeners_of(const PatternIn& in);

@@ -74,7 +74,10 @@ std::vector<Stiffening> stiffenings_to_try(const PlateIn& in) {
     }
     std::vector<Stiffening> out{{}};
     for (int count = 1; count <= most_stiffeners; ++count)
-        for (const auto& piece : in.stiffeners) out.push_back({piece, count, job::Along::short_side, false});
+        for (const auto& piece : in.stiffeners)
+            if (const Stiffening one{piece, count, job::Along::short_side, false};
+                stands_off(pattern_in(in, {}, one)))
+                out.push_back(one);
     return out;
 }
 
@@ -125,17 +128,26 @@ job::Board box_board_of(const PlateIn& in) {
                              [](const auto& a, const auto& b) { return a.thickness_mm < b.thickness_mm; });
 }
 
+PatternIn pattern_in(const PlateIn& in, const job::Board& box_board, const Stiffening& stiffening) {
+    PatternIn out;
+    out.width_mm = in.width_mm;
+    out.depth_mm = in.depth_mm;
+    out.wall_mm = box_board.thickness_mm;
+    out.stiffeners = stiffening.count;
+    out.along = stiffening.along;
+    if (stiffening.piece) out.stiffener_width_mm = stiffening.piece->width_mm;
+    double widest = out.stiffener_width_mm;
+    for (const auto& piece : in.stiffeners) widest = std::max(widest, piece.width_mm);
+    out.keep_off = in.last_places;
+    out.stand_off_mm = widest / 2 + in.vent_clear_mm;
+    return out;
+}
+
 PlateDesign design_of(const PlateIn& in, const job::Board& board, const job::Board& box_board,
                       const Stiffening& stiffening, const ClosurePair& closures, double spacing_mm) {
-    PatternIn pattern{in.width_mm,
-                      in.depth_mm,
-                      box_board.thickness_mm,
-                      spacing_mm,
-                      stiffening.count,
-                      stiffening.along,
-                      0,
-                      std::max(head_radius_mm(closures.around), head_radius_mm(closures.end))};
-    if (stiffening.piece) pattern.stiffener_width_mm = stiffening.piece->width_mm;
+    PatternIn pattern = pattern_in(in, box_board, stiffening);
+    pattern.spacing_mm = spacing_mm;
+    pattern.head_radius_mm = std::max(head_radius_mm(closures.around), head_radius_mm(closures.end));
     PlateDesign out;
     out.board = board;
     out.box_board = box_board;

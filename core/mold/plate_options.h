@@ -26,7 +26,9 @@ struct PlateIn {
     std::vector<job::Board> boards; ///< the shop's or the built-in ones, none of them empty
     std::vector<job::Stiffener> stiffeners;
     std::vector<job::Closure> closures;
-    std::optional<std::string> board; ///< what the maker set; absent: to be found
+    std::vector<shape::Vec> last_places; ///< of air: vents belong there, stiffeners do not
+    double vent_clear_mm = 0;            ///< from a stiffener's side to such a place
+    std::optional<std::string> board;    ///< what the maker set; absent: to be found
     std::optional<std::string> box_board;
     std::optional<std::string> closure;
     std::optional<job::StiffenerChoice> stiffening;
@@ -43,7 +45,8 @@ struct Stiffening {
     bool operator==(const Stiffening&) const = default;
 };
 
-/// What may be tried: the maker's choice alone where there is one.
+/// What may be tried: the maker's choice alone where there is one; else stiffeners that stand off the last
+/// places of air.
 std::vector<job::Board> boards_to_try(const PlateIn& in);
 std::vector<Stiffening> stiffenings_to_try(const PlateIn& in);
 std::vector<double> spacings_to_try(const PlateIn& in, const Stiffening& stiffening); ///< widest first
@@ -65,6 +68,10 @@ job::Board box_board_of(const PlateIn& in);
 /// (common practice).
 inline constexpr double edge_diameters = 3;
 inline constexpr double own_edge_diameters = 4;
+
+/// Where closures (at the widest) and stiffeners of the stiffening go. Stiffeners stand off by the shop's
+/// widest piece, so that their places depend on their number alone.
+PatternIn pattern_in(const PlateIn& in, const job::Board& box_board, const Stiffening& stiffening);
 
 PlateDesign design_of(const PlateIn& in, const job::Board& board, const job::Board& box_board,
                       const Stiffening& stiffening, const ClosurePair& closures, double spacing_mm);

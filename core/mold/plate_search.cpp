@@ -4,10 +4,7 @@
 #include "base/demand.h"
 
 #include <algorithm>
-#include <deque>
 #include <limits>
-#include <map>
-#include <memory>
 #include <tuple>
 #include <utility>
 #include <vector>
@@ -16,10 +13,8 @@ namespace drawercast::mold {
 
 namespace {
 
-constexpr std::size_t boxes_kept = 4;    ///< condensed plates, some megabytes each
 constexpr int groups_after_holding = 12; ///< looked at for one that also closes in time
 constexpr int groups_after_best = 2;     ///< looked at for the runner-up
-constexpr Fineness rough_mesh{4, 24};    ///< within a few percent, at a tenth of the time
 constexpr double hopeless = 1.04;        ///< of a limit, by the rough mesh
 
 /// One board with one way to stiffen it.
@@ -27,42 +22,6 @@ struct Group {
     job::Board board;
     Stiffening stiffening;
     double least_price = 0; ///< with the fewest and cheapest closures
-};
-
-std::vector<double> places_of(const PlateIn& in, const Stiffening& stiffening, bool along_y) {
-    const PatternIn pattern{in.width_mm, in.depth_mm, 0, 0, stiffening.count, stiffening.along, 0, 0};
-    return stiffening.count > 0 && stiffeners_along_y(pattern) == along_y ? stiffener_places(pattern)
-                                                                          : std::vector<double>{};
-}
-
-/// Plates condensed so far, by board.
-class Boxes {
-  public:
-    Boxes(const PlateIn& in, const job::Board& box_board, const std::vector<Stiffening>& stiffenings,
-          const Fineness& fineness = {})
-        : in_(in), box_board_(box_board), fineness_(fineness) {
-        for (const auto& stiffening : stiffenings) {
-            for (const double at : places_of(in, stiffening, true)) across_.push_back(at);
-            for (const double at : places_of(in, stiffening, false)) deep_.push_back(at);
-        }
-    }
-
-    const PlateOnBox& on(const job::Board& board) {
-        const auto found =
-            std::find_if(kept_.begin(), kept_.end(), [&](const auto& one) { return one.first == board; });
-        if (found != kept_.end()) return *found->second;
-        if (kept_.size() == boxes_kept) kept_.pop_front();
-        kept_.emplace_back(board, std::make_unique<PlateOnBox>(section_of(board), shape_of(in_, box_board_),
-                                                               across_, deep_, fineness_));
-        return *kept_.back().second;
-    }
-
-  private:
-    const PlateIn& in_;
-    job::Board box_board_;
-    Fineness fineness_;
-    std::vector<double> across_, deep_;
-    std::deque<std::pair<job::Board, std::unique_ptr<PlateOnBox>>> kept_;
 };
 
 bool timely(const Plate& plate) { return plate.closing.close_margin_s >= 0; }
@@ -90,18 +49,21 @@ RunnerUp runner_up_of(const Plate& plate) {
 
 class Search {
   public:
-    Search(const PlateIn& in, const Stop& stop)
-        : in_(in), stop_(stop), box_board_(box_board_of(in)), boards_(boards_to_try(in)),
-          stiffenings_(stiffenings_to_try(in)), rough_(in, box_board_, stiffenings_, rough_mesh) {}
+    Search(const PlateIn& in, const Stop& stop, PlateLooks& looks)
+        : in_(in), stop_(stop), looks_(looks), box_board_(box_board_of(in)), boards_(boards_to_try(in)),
+          stiffenings_(stiffenings_to_try(in)) {
+        looks_.start(in, box_board_, stiffenings_);
+    }
 
-    std::optional<Plate> run() {
+    /// `at_any_price`: dear closures too, and what comes nearest where nothing holds.
+    std::optional<Plate> run(bool at_any_price) {
         const auto groups = groups_of();
         try_groups(groups);
-        if (!best_ && !stopped()) {
+        if (!best_ && at_any_price && !stopped()) {
             dear_ = std::numeric_limits<double>::infinity();
             try_groups(groups);
         }
-        if (!best_ && !stopped()) try_least_bad();
+        if (!best_ && at_any_price && !stopped()) try_least_bad();
         if (!best_ || stopped()) return std::nullopt;
         if (second_ && second_->answer.passes) best_->answer.runner_up = runner_up_of(*second_);
         return best_;
@@ -169,18 +131,19 @@ class Search {
     void try_group(const Group& group) {
         const auto candidates = candidates_of(group);
         const bool alone = candidates.size() == 1 && boards_.size() * stiffenings_.size() == 1;
-        trials_.clear();
         for (const auto& candidate : candidates) {
             if (stopped() || candidate.price > dear_ * group.least_price) return;
             if (best_ && best_->answer.passes && timely(*best_) && candidate.price > bound()) return;
             if (alone) {
-                enter(rechecked(in_, candidate.design));
+                enter(close_look(candidate.design));
                 return;
             }
             if (!may_hold(group, candidate) || too_weak(candidate.design)) continue;
-            const Trial& found = trial(group, candidate.design, candidate.pair);
-            if (found.cut_short || judged(in_, candidate.design, found).answer.use > hopeless) continue;
-            Plate plate = rechecked(in_, candidate.design);
+            const Trial& rough = looks_.rough(candidate.design, hopeless * most_gap_mm());
+            if (rough.cut_short || judged(in_, candidate.design, rough).answer.use > hopeless) continue;
+            const Trial& close = looks_.close(candidate.design, most_gap_mm());
+            if (close.cut_short) continue;
+            Plate plate = judged(in_, candidate.design, close);
             if (!plate.answer.passes) continue;
             const bool done = timely(plate);
             enter(std::move(plate));
@@ -188,15 +151,12 @@ class Search {
         }
     }
 
-    /// A trial depends on closures by their stiffness alone (and their heads, which are much alike).
-    const Trial& trial(const Group& group, const PlateDesign& design, const ClosurePair& pair) {
-        const std::tuple key(design.spacing_mm, pair.around.stiffness_n_mm, pair.end.stiffness_n_mm,
-                             design.closures.size());
-        const auto found = trials_.find(key);
-        if (found != trials_.end()) return found->second;
-        const double most_gap =
-            hopeless * (in_.gasket ? gap_limit_gasket_mm : gap_limit_mm) / in_.load.closed_kpa;
-        return trials_.emplace(key, trial_of(rough_.on(group.board), design, most_gap)).first->second;
+    double most_gap_mm() const { ///< for 1 kPa
+        return (in_.gasket ? gap_limit_gasket_mm : gap_limit_mm) / in_.load.closed_kpa;
+    }
+
+    Plate close_look(const PlateDesign& design) {
+        return judged(in_, design, looks_.close(design, std::numeric_limits<double>::infinity()));
     }
 
     /// Whether closures of this stiffness hold at their closest: wider apart they hold less.
@@ -204,9 +164,8 @@ class Search {
         const double closest = spacings_to_try(in_, group.stiffening).back();
         const auto design =
             design_of(in_, group.board, box_board_, group.stiffening, candidate.pair, closest);
-        const Trial& most = trial(group, design, candidate.pair);
-        const double gap_limit = in_.gasket ? gap_limit_gasket_mm : gap_limit_mm;
-        double use = most.gap_mm * in_.load.closed_kpa / gap_limit;
+        const Trial& most = looks_.rough(design, hopeless * most_gap_mm());
+        double use = most.gap_mm / most_gap_mm();
         if (!most.cut_short)
             use = std::max(
                 {use, most.bow_mm * in_.load.closed_kpa / bow_limit_mm,
@@ -237,18 +196,17 @@ class Search {
     /// Nothing holds: the plate that comes nearest, so that its checks say what is missing.
     void try_least_bad() {
         if (!least_bad_) return;
-        best_ = rechecked(in_, *least_bad_design_);
+        best_ = close_look(*least_bad_design_);
     }
 
     const PlateIn& in_;
     const Stop& stop_;
+    PlateLooks& looks_;
     job::Board box_board_;
     std::vector<job::Board> boards_;
     std::vector<Stiffening> stiffenings_;
-    Boxes rough_; ///< to find what to look at closely
     std::optional<Plate> best_;
     std::optional<Plate> second_;
-    std::map<std::tuple<double, double, double, std::size_t>, Trial> trials_; ///< of the group at hand
     std::optional<Group> least_bad_;
     std::optional<PlateDesign> least_bad_design_;
     double dear_ = 4; ///< closures that make a plate so many times dearer come last
@@ -257,17 +215,34 @@ class Search {
 
 } // namespace
 
-std::optional<Plate> plate_of(const PlateIn& in, const Stop& stop) {
+std::optional<Plate> plate_of(const PlateIn& in, PlateLooks& looks, const Stop& stop) {
     DRAWERCAST_DEMAND(!in.boards.empty() && !in.stiffeners.empty() && !in.closures.empty(),
                       "a shop without lists has the built-in ones");
-    return Search(in, stop).run();
+    std::optional<Plate> found;
+    if (!in.last_places.empty()) {
+        found = Search(in, stop, looks).run(false);
+        PlateIn anywhere = in; // better a vent that has to yield than a plate many times as dear
+        anywhere.last_places.clear();
+        if (!found) found = Search(anywhere, stop, looks).run(false);
+    }
+    if (!found) found = Search(in, stop, looks).run(true);
+    looks.forget_boxes();
+    return found;
+}
+
+std::optional<Plate> plate_of(const PlateIn& in, const Stop& stop) {
+    PlateLooks looks;
+    return plate_of(in, looks, stop);
+}
+
+Plate rechecked(const PlateIn& in, const PlateDesign& design, PlateLooks& looks) {
+    looks.start_close(shape_of(in, design.box_board));
+    return judged(in, design, looks.close(design, std::numeric_limits<double>::infinity()));
 }
 
 Plate rechecked(const PlateIn& in, const PlateDesign& design) {
-    Stiffening stiffening{design.stiffener, static_cast<int>(design.stiffeners.size()), design.along,
-                          design.glued};
-    Boxes boxes(in, design.box_board, {stiffening});
-    return judged(in, design, trial_of(boxes.on(design.board), design));
+    PlateLooks looks;
+    return rechecked(in, design, looks);
 }
 
 } // namespace drawercast::mold

@@ -4,6 +4,8 @@
 #include "casting/pressure.h"
 #include "casting/profile.h"
 
+#include <algorithm>
+#include <cstddef>
 #include <utility>
 
 namespace drawercast::plan {
@@ -91,6 +93,16 @@ bool AirStage::vent(const job::Job& job, const job::Drawer& drawer, const air::K
     plan.checks.insert(plan.checks.end(), checks.begin(), checks.end());
     plan.air = std::move(answer);
     return true;
+}
+
+bool add_unvented(const air::Answer& air, std::vector<shape::Vec>& places) {
+    const std::size_t before = places.size();
+    const auto& pockets = air.model->map().pockets;
+    for (std::size_t i = 0; i < pockets.size(); ++i) {
+        const bool known = std::find(places.begin(), places.end(), pockets[i].at) != places.end();
+        if (air.vented.shares_ml[i] > air::vented_ml && !known) places.push_back(pockets[i].at);
+    }
+    return places.size() > before;
 }
 
 } // namespace drawercast::plan

@@ -7,6 +7,7 @@
 #include "air/answer.h"
 
 #include <memory>
+#include <vector>
 
 namespace drawercast::plan {
 
@@ -27,5 +28,9 @@ class AirStage {
   private:
     std::shared_ptr<const air::Model> model_;
 };
+
+/// Adds the places of air pockets that keep their air in spite of the vents, mold frame; whether any was not
+/// there yet.
+bool add_unvented(const air::Answer& air, std::vector<shape::Vec>& places);
 
 } // namespace drawercast::plan

@@ -9,9 +9,11 @@
 #include "plan/stock_stage.h"
 
 #include <algorithm>
+#include <cstddef>
 #include <map>
 #include <string>
 #include <utility>
+#include <vector>
 
 namespace drawercast::plan {
 
@@ -33,6 +35,39 @@ void tidy_checks(const job::Job& job, DrawerPlan& plan) {
     layout::mark_left_as_is(plan.checks, job.left_as_is, plan.id);
 }
 
+std::size_t unvented(const DrawerPlan& plan) {
+    if (!plan.air) return 0;
+    const auto& shares = plan.air->vented.shares_ml;
+    return static_cast<std::size_t>(
+        std::count_if(shares.begin(), shares.end(), [](double ml) { return ml > air::vented_ml; }));
+}
+
+/// Plate and vents by turns: a plate for the air that is left so far, vents between what stands on it. Then
+/// once more for the air those leave, with stiffeners off the places that could not be vented, until it holds
+/// and nothing is left, or PlateStage::rounds are over: then the round counts that holds and leaves fewest
+/// places, the earlier of equals. False where stopped.
+bool hold_and_vent(const job::Job& job, const job::Drawer& drawer, AirStage& air, PlateStage& plate,
+                   DrawerPlan& plan, const Watch& watch) {
+    std::vector<shape::Vec> last_places;
+    DrawerPlan now = plan, best = plan;
+    std::optional<std::pair<bool, std::size_t>> least; // of a round: whether it fails, and what it leaves
+    for (std::size_t round = 0; round < PlateStage::rounds; ++round) {
+        now.checks = plan.checks;
+        if (!plate.design(job, last_places, round, now, watch)) return false;
+        if (!now.plate) return true; // no dose: then no air stays either
+        const mold::PlateDesign design = now.plate->answer.design;
+        if (!air.vent(job, drawer, clear_of(design), design.board.thickness_mm, now, watch)) return false;
+        const std::pair found(!plate.check(job, now), unvented(now));
+        if (!least || found < *least) least = found, best = now;
+        const bool another = now.air && add_unvented(*now.air, last_places);
+        if (design.stiffeners.empty() && !found.first) break; // nothing stands over them
+        if (!found.first && !another) break;
+    }
+    plan = std::move(best);
+    plate_words(job, plan);
+    return true;
+}
+
 } // namespace
 
 std::optional<Plan> Builder::build(const job::Job& job, Plan quick, const Watch& watch) {
@@ -40,19 +75,13 @@ std::optional<Plan> Builder::build(const job::Job& job, Plan quick, const Watch&
     for (std::size_t i = 0; i < quick.drawers.size(); ++i) {
         const Watch of_drawer = [&](double done) { return watch((static_cast<double>(i) + done) / drawers); };
         if (of_drawer(0)) return std::nullopt;
-        // Stages of one drawer, in this order: air, plate, vents. Each puts its part and its checks into
-        // quick.drawers[i].
+        // Stages of one drawer, in this order: air, then plate and vents. Each puts its part and its checks
+        // into quick.drawers[i].
         DrawerPlan& plan = quick.drawers[i];
         const job::Drawer& drawer = *job.drawers[i];
         AirStage& air = memory_->air[plan.id];
         if (!air.map(job, drawer, plan, of_drawer)) return std::nullopt;
-        PlateStage& plate = memory_->plate[plan.id];
-        if (!plate.design(job, plan, of_drawer)) return std::nullopt;
-        if (!plan.plate) continue; // no dose: then no air stays either
-        const mold::PlateDesign& design = plan.plate->answer.design;
-        if (!air.vent(job, drawer, clear_of(design), design.board.thickness_mm, plan, of_drawer))
-            return std::nullopt;
-        plate.check(job, plan);
+        if (!hold_and_vent(job, drawer, air, memory_->plate[plan.id], plan, of_drawer)) return std::nullopt;
     }
     quick.stock = std::make_shared<const StockPlan>(stock_of(job, quick));
     for (DrawerPlan& plan : quick.drawers) {

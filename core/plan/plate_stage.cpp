@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/plate_stage.h"
 
+#include "base/demand.h"
 #include "casting/profile.h"
 #include "job/catalog.h"
 #include "mold/plate_checks.h"
@@ -9,6 +10,8 @@
 namespace drawercast::plan {
 
 namespace {
+
+constexpr double vent_rounding_mm = 1; ///< vents are placed on whole millimeters
 
 /// Blocks as high as the walls, all together; none of them where their union can't be worked out: then the
 /// plate is thought to be pushed there too.
@@ -44,7 +47,8 @@ mold::ClosingIn closing_in(const job::Job& job, const DrawerPlan& plan, const ca
 
 } // namespace
 
-std::optional<mold::PlateIn> plate_in(const job::Job& job, const DrawerPlan& plan) {
+std::optional<mold::PlateIn> plate_in(const job::Job& job, const DrawerPlan& plan,
+                                      const std::vector<shape::Vec>& last_places) {
     if (!plan.insert || !plan.dose || !plan.pressure || !plan.band || !plan.times) return std::nullopt;
     const auto profile = casting::profile_of({job.foam, job.shop->temperature_c, job.shop->altitude_m});
     if (!profile) return std::nullopt;
@@ -62,6 +66,8 @@ std::optional<mold::PlateIn> plate_in(const job::Job& job, const DrawerPlan& pla
     in.boards = job::boards_of(*job.shop);
     in.stiffeners = job::stiffeners_of(*job.shop);
     in.closures = job::closures_of(*job.shop);
+    in.last_places = last_places;
+    in.vent_clear_mm = (air::meat_diameters + 0.5) * air::vent_drill_mm + vent_rounding_mm;
     in.board = job.mold.board;
     in.box_board = job.mold.box_board;
     in.closure = job.mold.closure;
@@ -79,36 +85,44 @@ air::KeptClear clear_of(const mold::PlateDesign& design) {
     return out;
 }
 
-bool PlateStage::design(const job::Job& job, DrawerPlan& plan, const Watch& watch) {
-    auto in = plate_in(job, plan);
+bool PlateStage::design(const job::Job& job, const std::vector<shape::Vec>& last_places, std::size_t round,
+                        DrawerPlan& plan, const Watch& watch) {
+    auto in = plate_in(job, plan, last_places);
+    Designed& designed = designed_.at(round);
     if (!in) {
-        designed_in_.reset();
+        designed.in.reset();
         return true;
     }
-    if (designed_in_ != in) {
-        designed_in_.reset();
-        auto plate = mold::plate_of(*in, [&] { return watch(0.4); });
+    if (designed.in != in) {
+        designed.in.reset();
+        auto plate = mold::plate_of(*in, looks_, [&] { return watch(0.4); });
         if (!plate) return false;
-        designed_ = std::make_shared<const mold::Plate>(std::move(*plate));
-        designed_in_ = std::move(in);
+        designed.plate = std::make_shared<const mold::Plate>(std::move(*plate));
+        designed.in = std::move(in);
     }
-    plan.plate = designed_;
+    plan.plate = designed.plate;
     return true;
 }
 
-void PlateStage::check(const job::Job& job, DrawerPlan& plan) {
-    if (!plan.plate) return;
+bool PlateStage::check(const job::Job& job, DrawerPlan& plan) {
     auto in = plate_in(job, plan);
-    if (designed_in_ == in) {
-        checked_ = designed_;
-    } else if (checked_in_ != in || checked_->answer.design != designed_->answer.design) {
-        auto plate = mold::rechecked(*in, designed_->answer.design);
-        plate.answer.runner_up = designed_->answer.runner_up;
+    const mold::PlateAnswer& designed = plan.plate->answer;
+    if (checked_in_ != in || checked_->answer.design != designed.design ||
+        checked_->answer.runner_up != designed.runner_up) {
+        auto plate = mold::rechecked(*in, designed.design, looks_);
+        looks_.forget_boxes();
+        plate.answer.runner_up = designed.runner_up;
         checked_ = std::make_shared<const mold::Plate>(std::move(plate));
+        checked_in_ = std::move(in);
     }
-    checked_in_ = std::move(in);
     plan.plate = checked_;
-    const auto checks = mold::plate_checks(*checked_in_, *checked_);
+    return checked_->answer.passes;
+}
+
+void plate_words(const job::Job& job, DrawerPlan& plan) {
+    const auto in = plate_in(job, plan);
+    DRAWERCAST_DEMAND(in && plan.plate, "a plate that holds something");
+    const auto checks = mold::plate_checks(*in, *plan.plate);
     plan.checks.insert(plan.checks.end(), checks.begin(), checks.end());
 }
 

@@ -7,29 +7,45 @@
 
 #include "air/vents.h"
 
+#include <array>
+#include <cstddef>
 #include <memory>
 #include <optional>
+#include <vector>
 
 namespace drawercast::plan {
 
-/// The pressure plate of one drawer: designed for the pressure before vents are placed, then looked at again
-/// under what the vents leave. Remembers the last answers by what they read.
+/// The pressure plate of one drawer: designed for the pressure in the plan, then looked at again under what
+/// its vents leave. Remembers the last answers by what they read.
 class PlateStage {
   public:
-    /// Puts the plate into `plan`; nothing where the drawer has no dose. False where `watch` asked to stop.
-    bool design(const job::Job& job, DrawerPlan& plan, const Watch& watch);
-    /// The same design under the pressure in `plan` now, and what must be said of it.
-    void check(const job::Job& job, DrawerPlan& plan);
+    /// Puts the plate into `plan`, its stiffeners off `last_places` (mold frame) where that can be; nothing
+    /// where the drawer has no dose. False where `watch` asked to stop. `round` < rounds.
+    bool design(const job::Job& job, const std::vector<shape::Vec>& last_places, std::size_t round,
+                DrawerPlan& plan, const Watch& watch);
+    /// The same design under the pressure in `plan` now; whether it holds.
+    bool check(const job::Job& job, DrawerPlan& plan);
+
+    /// The plate is designed again for the air that the last one's vents left, at most so many times.
+    static constexpr std::size_t rounds = 5;
 
   private:
-    std::optional<mold::PlateIn> designed_in_;
-    std::shared_ptr<const mold::Plate> designed_;
+    struct Designed {
+        std::optional<mold::PlateIn> in;
+        std::shared_ptr<const mold::Plate> plate;
+    };
+    std::array<Designed, rounds> designed_; ///< by round
     std::optional<mold::PlateIn> checked_in_;
     std::shared_ptr<const mold::Plate> checked_;
+    mold::PlateLooks looks_;
 };
 
 /// What the plate of a drawer reads; absent where there is nothing to hold.
-std::optional<mold::PlateIn> plate_in(const job::Job& job, const DrawerPlan& plan);
+std::optional<mold::PlateIn> plate_in(const job::Job& job, const DrawerPlan& plan,
+                                      const std::vector<shape::Vec>& last_places = {});
+
+/// Puts into `plan` what must be said of its plate.
+void plate_words(const job::Job& job, DrawerPlan& plan);
 
 /// What vents keep off.
 air::KeptClear clear_of(const mold::PlateDesign& design);

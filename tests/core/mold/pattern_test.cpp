@@ -42,6 +42,20 @@ TEST(Pattern, StiffenersTakeThePlaceOfWhatTheyCover) {
     }
 }
 
+TEST(Pattern, StiffenersStandOffWhatMustBeKeptOff) {
+    PatternIn in{480, 360, 16, 65, 2, job::Along::short_side, 45, 4};
+    in.stand_off_mm = 30;
+    in.keep_off = {{165, 300}, {330, 20}};
+    EXPECT_EQ(stiffener_places(in), (std::vector<double>{135, 300})); // 160 and 320, as little as it takes
+    EXPECT_TRUE(stands_off(in));
+    in.along = job::Along::long_side; // now y counts: 120 and 240 are clear of both
+    EXPECT_EQ(stiffener_places(in), (std::vector<double>{120, 240}));
+    in.along = job::Along::short_side;
+    in.keep_off = {{120, 0}, {160, 0}, {200, 0}};
+    EXPECT_EQ(stiffener_places(in).front(), 160); // no room within a third of the pitch
+    EXPECT_FALSE(stands_off(in));
+}
+
 TEST(Pattern, OneInTheMiddleOfAShortSide) {
     const auto closures = closures_of({200, 50, 16, 65, 0, job::Along::short_side, 0, 4});
     const auto right =

@@ -7,6 +7,8 @@
 
 #include <gtest/gtest.h>
 
+#include <cmath>
+
 namespace drawercast::mold {
 namespace {
 
@@ -73,6 +75,32 @@ TEST(PlateSearch, TheCheapestKeepsEveryLimit) {
     EXPECT_NEAR(twice.answer.bow_mm, 2 * answer.bow_mm, 1e-9);
     EXPECT_NEAR(twice.answer.closure_n[0], 2 * answer.closure_n[0], 1e-6);
     EXPECT_FALSE(twice.answer.passes);
+}
+
+TEST(PlateSearch, LooksOnlySaveTime) {
+    PlateIn in = box_of(200, 150, 40);
+    in.boards = {in.boards.begin(), in.boards.begin() + 4};
+    PlateLooks looks;
+    ASSERT_TRUE(plate_of(in, looks));
+    in.load = {1.2 * in.load.closed_kpa, 1.2 * in.load.build_for_kpa};
+    const auto warm = plate_of(in, looks);
+    const auto cold = plate_of(in);
+    ASSERT_TRUE(warm && cold);
+    EXPECT_EQ(*warm, *cold);
+    EXPECT_EQ(rechecked(in, warm->answer.design, looks), rechecked(in, warm->answer.design));
+}
+
+TEST(PlateSearch, StiffenersAreOfferedWhereTheyStandOffTheLastAir) {
+    PlateIn in = box_of(300, 200, 40);
+    in.vent_clear_mm = 8;
+    const std::size_t all = stiffenings_to_try(in).size();
+    in.last_places = {{140, 60}, {160, 90}};
+    for (const auto& stiffening : stiffenings_to_try(in))
+        for (const double at : stiffener_places(pattern_in(in, in.boards.front(), stiffening)))
+            for (const auto place : in.last_places) EXPECT_GE(std::abs(place.x - at), 45 / 2.0 + 8);
+    for (double x = 0; x <= 300; x += 20) in.last_places.push_back({x, 100});
+    EXPECT_LT(stiffenings_to_try(in).size(), all);
+    EXPECT_EQ(stiffenings_to_try(in).size(), 1u); // bare
 }
 
 TEST(PlateSearch, WhatTheMakerSetMayMiss) {

@@ -56,6 +56,10 @@ TEST(AirStage, of_vents_along_the_edge_only_raises_the_closed_pressure) {
     EXPECT_GT(plan.air->vented.air_ml, 500);
     EXPECT_GT(plan.pressure->closed_kpa, bare + 5);
     EXPECT_TRUE(says(plan, layout::Code::air_pocket_unvented));
+    std::vector<shape::Vec> places;
+    EXPECT_TRUE(add_unvented(*plan.air, places));
+    EXPECT_EQ(places.size(), 6u); // one over each block
+    EXPECT_FALSE(add_unvented(*plan.air, places));
 }
 
 TEST(AirStage, does_not_depend_on_what_was_asked_before) {
