@@ -19,6 +19,7 @@ ALLOWED = {  # the arrows between core's folders
     "shape": {"base"},
     "job": {"base", "shape"},
     "layout": {"base", "shape", "job"},
+    "arrange": {"base", "shape", "job", "layout"},
     "casting": {"base", "shape", "job", "layout"},
     "mold": {"base", "shape", "job", "layout", "casting"},
     "air": {"base", "shape", "job", "layout", "casting", "mold"},

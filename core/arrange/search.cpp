@@ -1,0 +1,263 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "arrange/search.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <numeric>
+
+namespace drawercast::arrange {
+
+using shape::Vec;
+
+namespace {
+
+constexpr int anywhere = 28;    ///< samples over the whole room
+constexpr int nearby = 18;      ///< samples around where the figure stands
+constexpr std::size_t kept = 3; ///< of them descended from
+
+shape::Box moved(const shape::Box& box, Vec by) { return {box.min + by, box.max + by}; }
+
+} // namespace
+
+Search::Search(Room room, std::vector<std::vector<TurnedFigure>> figures, std::uint64_t seed)
+    : figures_(std::move(figures)), random_(seed) {
+    stands_.resize(size());
+    boxes_.resize(size());
+    fixed_.assign(size(), false);
+    out_.assign(size(), false);
+    double largest = 0;
+    for (const auto& turns : figures_) {
+        largest = std::max(largest, std::max(turns[0].box.width(), turns[0].box.height()));
+        for (const auto& part : turns[0].parts)
+            for (const auto& others : figures_)
+                for (const auto& other : others[0].parts)
+                    widest_wall_ = std::max(widest_wall_, room.wall_mm(part.depth_mm, other.depth_mm));
+    }
+    soft_ = std::max(0.01 * largest, 1e-9);
+    forget_weights();
+    set_room(std::move(room));
+}
+
+void Search::set_room(Room room) {
+    room_ = std::move(room);
+    origins_.clear();
+    for (const auto& turns : figures_) {
+        origins_.emplace_back();
+        for (const auto& figure : turns) origins_.back().push_back(origins(room_, figure));
+    }
+    set_stands(stands_);
+}
+
+Stand Search::clamped(std::size_t i, Stand stand) const {
+    const shape::Box& box = origins_[i][stand.turn];
+    if (fixed_[i]) return stand;
+    return {{std::max(std::min(stand.at.x, box.max.x), box.min.x),
+             std::max(std::min(stand.at.y, box.max.y), box.min.y)},
+            stand.turn};
+}
+
+void Search::set_stands(Stands stands) {
+    stands_ = std::move(stands);
+    for (std::size_t i = 0; i < size(); ++i) stands_[i] = clamped(i, stands_[i]);
+    renew_all();
+}
+
+void Search::set_left_out(std::vector<bool> out) {
+    out_ = std::move(out);
+    renew_all();
+}
+
+void Search::put_anywhere(std::size_t i) {
+    std::vector<std::size_t> fitting;
+    for (std::size_t t = 0; t < origins_[i].size(); ++t)
+        if (!origins_[i][t].empty()) fitting.push_back(t);
+    const std::size_t turn = fitting.empty() ? 0 : fitting[random_.below(fitting.size())];
+    const shape::Box& box = origins_[i][turn];
+    stands_[i] =
+        clamped(i, {{random_.between(box.min.x, box.max.x), random_.between(box.min.y, box.max.y)}, turn});
+    renew(i);
+}
+
+void Search::forget_weights() { weights_.assign(size() * (size() + 1), 1.0); }
+
+void Search::swap(std::size_t a, std::size_t b) {
+    const Vec at_a = moved(figure(a).box, stands_[a].at).center();
+    const Vec at_b = moved(figure(b).box, stands_[b].at).center();
+    stands_[a] = clamped(a, {at_b - figure(a).box.center(), stands_[a].turn});
+    stands_[b] = clamped(b, {at_a - figure(b).box.center(), stands_[b].turn});
+    renew(a);
+    renew(b);
+}
+
+double Search::pair(std::size_t i, const TurnedFigure& one, Vec at, std::size_t j) const {
+    const TurnedFigure& other = figure(j);
+    const Vec by = stands_[j].at - at;
+    double sum = 0;
+    for (const TurnedPart& a : one.parts)
+        for (const TurnedPart& b : other.parts) {
+            const double wall = room_.wall_mm(a.depth_mm, b.depth_mm);
+            if (too_near(a, b, by, wall)) sum += overlap_weight(a, b, by, wall, soft_);
+        }
+    if (sum == 0) return 0;
+    return (std::sqrt(sum) + soft_) * std::sqrt(std::sqrt(figures_[i][0].size * figures_[j][0].size));
+}
+
+double Search::outside(const TurnedFigure& one, Vec at) const {
+    if (!leaves(room_, one, at)) return 0;
+    return (std::sqrt(leaving_weight(room_, one, at)) + soft_) * std::sqrt(one.size);
+}
+
+/// What the figure would cost there; once it is more than `enough`, any such number.
+double Search::price(std::size_t i, Stand stand, double enough) {
+    ++evaluations_;
+    const TurnedFigure& one = figures_[i][stand.turn];
+    const shape::Box box = moved(one.box, stand.at);
+    double sum = 0;
+    for (std::size_t j = 0; j < size() && sum <= enough; ++j)
+        if (j != i && !out_[j] && shape::near(box, boxes_[j], widest_wall_))
+            sum += weight(i, j) * pair(i, one, stand.at, j);
+    if (sum <= enough) sum += weight(i, size()) * outside(one, stand.at);
+    return sum;
+}
+
+/// Steps along, across and aslant that grow where they help and shrink where they do not.
+Stand Search::descended(std::size_t i, Stand from, double& value, double step, double least) {
+    static constexpr std::array<Vec, 4> ways{Vec{1, 0}, Vec{0, 1}, Vec{0.7071, 0.7071}, Vec{0.7071, -0.7071}};
+    while (step > least && value > 0) {
+        const Vec way = ways[random_.below(ways.size())] * step;
+        bool better = false;
+        for (const double sign : {1.0, -1.0}) {
+            const Stand there = clamped(i, {from.at + way * sign, from.turn});
+            if (there == from) continue;
+            const double worth = price(i, there, value);
+            if (worth >= value) continue;
+            value = worth;
+            from = there;
+            better = true;
+            break;
+        }
+        step *= better ? 1.1 : 0.5;
+    }
+    return from;
+}
+
+void Search::move(std::size_t i) {
+    struct Sample {
+        double value;
+        Stand stand;
+    };
+    const auto& boxes = origins_[i];
+    std::vector<Sample> best;
+    const auto take = [&](const Stand& stand) {
+        if (boxes[stand.turn].empty()) return;
+        const double enough =
+            best.size() < kept ? std::numeric_limits<double>::infinity() : best.back().value;
+        const double value = price(i, stand, enough);
+        if (value >= enough) return;
+        best.insert(std::upper_bound(best.begin(), best.end(), value,
+                                     [](double v, const Sample& s) { return v < s.value; }),
+                    {value, stand});
+        if (best.size() > kept) best.pop_back();
+    };
+    const Stand now = stands_[i];
+    const double cost = price(i, now, std::numeric_limits<double>::infinity());
+    const double size = figures_[i][0].size;
+    take(now);
+    for (int k = 0; k < nearby; ++k) {
+        const std::size_t turn = random_() < 0.6 ? now.turn : random_.below(boxes.size());
+        const Vec middle = now.at + figures_[i][now.turn].box.center() - figures_[i][turn].box.center();
+        const double reach = 0.5 * size;
+        take(
+            clamped(i, {middle + Vec{random_.between(-reach, reach), random_.between(-reach, reach)}, turn}));
+    }
+    for (int k = 0; k < anywhere; ++k) {
+        const std::size_t turn = random_.below(boxes.size());
+        const shape::Box& box = boxes[turn];
+        take({{random_.between(box.min.x, box.max.x), random_.between(box.min.y, box.max.y)}, turn});
+    }
+    if (best.empty()) return;
+    for (Sample& sample : best)
+        sample.stand = descended(i, sample.stand, sample.value, 0.06 * size, 0.003 * size);
+    Sample& top = *std::min_element(best.begin(), best.end(),
+                                    [](const Sample& a, const Sample& b) { return a.value < b.value; });
+    top.stand = descended(i, top.stand, top.value, 0.005 * size, 2e-5 * size);
+    if (top.value >= cost) return;
+    stands_[i] = top.stand;
+    renew(i);
+}
+
+void Search::renew(std::size_t i) {
+    boxes_[i] = moved(figure(i).box, stands_[i].at);
+    for (std::size_t j = 0; j < size(); ++j) {
+        if (j == i) continue;
+        const bool near = !out_[i] && !out_[j] && !(fixed_[i] && fixed_[j]) &&
+                          shape::near(boxes_[i], boxes_[j], widest_wall_);
+        loss(i, j) = loss(j, i) = near ? pair(i, figure(i), stands_[i].at, j) : 0;
+    }
+    loss(i, size()) = out_[i] || fixed_[i] ? 0 : outside(figure(i), stands_[i].at);
+}
+
+void Search::renew_all() {
+    losses_.assign(size() * (size() + 1), 0);
+    for (std::size_t i = 0; i < size(); ++i) boxes_[i] = moved(figure(i).box, stands_[i].at);
+    for (std::size_t i = 0; i < size(); ++i) renew(i);
+}
+
+double Search::overlap_of(std::size_t i) const {
+    double sum = 0;
+    for (std::size_t j = 0; j <= size(); ++j) sum += loss(i, j);
+    return sum;
+}
+
+double Search::total() const {
+    double sum = 0;
+    for (std::size_t i = 0; i < size(); ++i) sum += overlap_of(i) + loss(i, size());
+    return sum / 2;
+}
+
+void Search::move_all() {
+    std::vector<std::size_t> order;
+    for (std::size_t i = 0; i < size(); ++i)
+        if (!fixed_[i] && !out_[i] && overlap_of(i) > 0) order.push_back(i);
+    for (std::size_t k = order.size(); k > 1; --k) std::swap(order[k - 1], order[random_.below(k)]);
+    for (const std::size_t i : order)
+        if (overlap_of(i) > 0) move(i);
+}
+
+/// Overlaps that stay grow heavier, the worst the most; what is settled is forgotten little by little.
+void Search::weigh() {
+    const double worst = *std::max_element(losses_.begin(), losses_.end());
+    if (worst <= 0) return;
+    for (std::size_t k = 0; k < losses_.size(); ++k)
+        weights_[k] = losses_[k] > 0 ? weights_[k] * (1.2 + 0.8 * losses_[k] / worst)
+                                     : std::max(1.0, weights_[k] * 0.95);
+}
+
+bool Search::part(int strikes, int tries, const std::function<bool()>& stop) {
+    double least = total();
+    Stands best = stands_;
+    for (int strike = 0; strike < strikes && least > 0; ++strike) {
+        const double before = least;
+        for (int failed = 0; failed < tries && least > 0;) {
+            if (stop()) {
+                set_stands(best);
+                return least == 0;
+            }
+            move_all();
+            weigh();
+            const double now = total();
+            failed = now < 0.98 * least ? 0 : failed + 1;
+            if (now < least) {
+                least = now;
+                best = stands_;
+            }
+        }
+        if (least < 0.98 * before) strike = -1;
+        if (least > 0) set_stands(best);
+    }
+    set_stands(best);
+    return total() == 0;
+}
+
+} // namespace drawercast::arrange

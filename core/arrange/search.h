@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "base/watch.h"
+
+#include "arrange/figure.h"
+#include "arrange/random.h"
+#include "arrange/room.h"
+
+#include <cstdint>
+#include <vector>
+
+namespace drawercast::arrange {
+
+/// Where a figure stands: its origin, and which of its turns.
+struct Stand {
+    shape::Vec at;
+    std::size_t turn = 0;
+    bool operator==(const Stand&) const = default;
+};
+using Stands = std::vector<Stand>;
+
+/// Figures that overlap are parted, one moved at a time to where its weighted overlaps are least, while the
+/// overlaps that stay grow heavier: guided local search (Voudouris and Tsang 1999) on nesting as in Egeblad,
+/// Nielsen and Odgaard, EJOR 183 (2007), and Umetani et al., Int. Trans. Oper. Res. 16 (2009); overlaps
+/// weighed by discs and places found by sampling and descent after Gardeyn and Vanden Berghe, arXiv
+/// 2509.13329. How many samples, and how fast weights grow and fade: our guess. Deterministic by seed.
+class Search {
+  public:
+    Search(Room room, std::vector<std::vector<TurnedFigure>> figures, std::uint64_t seed);
+
+    std::size_t size() const { return figures_.size(); }
+    const Stands& stands() const { return stands_; }
+    const TurnedFigure& figure(std::size_t i) const { return figures_[i][stands_[i].turn]; }
+    Random& random() { return random_; }
+    std::uint64_t evaluations() const { return evaluations_; }
+
+    void set_room(Room room);       ///< figures are put back within its box
+    void set_stands(Stands stands); ///< likewise
+    void set_fixed(std::vector<bool> fixed) { fixed_ = std::move(fixed); }
+    void set_left_out(std::vector<bool> out); ///< these neither stand anywhere nor are in the way
+    void put_anywhere(std::size_t i);         ///< at random
+    void forget_weights();
+    void swap(std::size_t a, std::size_t b);
+
+    /// Until nothing overlaps (true), `strikes` tries in a row have not got better, or `stop` says so. Where
+    /// it fails, the stands with the least overlap are kept.
+    bool part(int strikes, int tries, const std::function<bool()>& stop);
+
+    double total() const;                   ///< of all overlaps, not weighted; 0 where nothing is too near
+    double overlap_of(std::size_t i) const; ///< of that figure with all others
+
+  private:
+    double pair(std::size_t i, const TurnedFigure& figure, shape::Vec at, std::size_t j) const;
+    double outside(const TurnedFigure& figure, shape::Vec at) const;
+    double price(std::size_t i, Stand stand, double enough);
+    Stand descended(std::size_t i, Stand from, double& value, double step, double least);
+    void move(std::size_t i);
+    void move_all();
+    void renew(std::size_t i);
+    void renew_all();
+    void weigh();
+    Stand clamped(std::size_t i, Stand stand) const;
+    double& weight(std::size_t i, std::size_t j) { return weights_[i * (size() + 1) + j]; }
+    double& loss(std::size_t i, std::size_t j) { return losses_[i * (size() + 1) + j]; }
+    double loss(std::size_t i, std::size_t j) const { return losses_[i * (size() + 1) + j]; }
+
+    Room room_;
+    std::vector<std::vector<TurnedFigure>> figures_;
+    std::vector<std::vector<shape::Box>> origins_;
+    Stands stands_;
+    std::vector<shape::Box> boxes_;
+    std::vector<bool> fixed_;
+    std::vector<bool> out_;
+    std::vector<double> weights_; ///< of pairs; the last column: with the room
+    std::vector<double> losses_;
+    double soft_ = 1;
+    double widest_wall_ = 0;
+    Random random_;
+    std::uint64_t evaluations_ = 0;
+};
+
+} // namespace drawercast::arrange

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "arrange/search.h"
+
+namespace drawercast::arrange {
+
+/// How long a search may go on. Evaluations are the same everywhere; whoever watches may stop it sooner.
+struct Budget {
+    std::uint64_t evaluations = 2'000'000;
+    std::uint64_t seed = 1;
+};
+
+/// All figures on a strip of that height.
+struct Strip {
+    double length = 0;
+    Stands stands; ///< of each figure; the turn's number within Figure::turns_deg
+};
+
+/// The shortest strip found: shortened little by little, parted anew each time (Umetani et al. 2009); where
+/// that fails two figures change places, and at last the cuts get finer (Gardeyn and Vanden Berghe, arXiv
+/// 2509.13329). Figures must fit into the height.
+Strip shortest_strip(const std::vector<Figure>& figures, double height, const Budget& budget,
+                     const Watch& watch);
+
+} // namespace drawercast::arrange
