@@ -43,6 +43,7 @@ void replay(const char* name, Target target) {
 
 TEST(Replay, read_job) { replay("read_job", read_job); }
 TEST(Replay, parse_length) { replay("parse_length", parse_length); }
+TEST(Replay, svg_outlines) { replay("svg_outlines", svg_outlines); }
 
 } // namespace
 } // namespace drawercast::fuzz

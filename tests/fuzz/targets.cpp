@@ -4,6 +4,7 @@
 #include "base/demand.h"
 #include "base/length.h"
 #include "job/read.h"
+#include "job/svg_outlines.h"
 #include "job/write.h"
 
 namespace drawercast::fuzz {
@@ -28,6 +29,20 @@ void parse_length(std::string_view bytes) {
             const auto back = drawercast::parse_length(length_text(*mm, unit, mark), unit, mark);
             DRAWERCAST_DEMAND(back && *back == as_shown(*mm, unit), "a shown length can be typed back");
         }
+}
+
+void svg_outlines(std::string_view bytes) {
+    const auto read = job::svg_outlines(bytes);
+    if (!read) {
+        DRAWERCAST_DEMAND(!read.error().what.empty(), "a refusal says why");
+        return;
+    }
+    DRAWERCAST_DEMAND(!read->outlines.empty(), "a drawing without outlines is refused");
+    for (const auto& outline : read->outlines) {
+        DRAWERCAST_DEMAND(outline.polygon.corners.size() <= 5001, "corners are limited");
+        const auto contour = shape::contour_of(outline.polygon);
+        DRAWERCAST_DEMAND(!contour || shape::area(*contour) > 0, "an outline that is one has an area");
+    }
 }
 
 } // namespace drawercast::fuzz

@@ -12,5 +12,6 @@ void read_job(std::string_view bytes);
 
 /// Parses a length in every unit; one that parses must show and parse back.
 void parse_length(std::string_view bytes);
+void svg_outlines(std::string_view bytes);
 
 } // namespace drawercast::fuzz
