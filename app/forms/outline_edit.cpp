@@ -4,9 +4,13 @@
 #include "forms/field_rows.h"
 #include "forms/length_edit.h"
 #include "forms/table_edit.h"
+#include "outline/drawing_file.h"
+#include "outline/outline_form.h"
 #include "theme/icons.h"
 
 #include <QComboBox>
+#include <QHBoxLayout>
+#include <QPushButton>
 #include <QTableView>
 
 #include <algorithm>
@@ -72,7 +76,7 @@ TableEdit* cylinder_table(const FormContext& context, QWidget* parent) {
 
 OutlineEdit::OutlineEdit(FieldRows& rows, const FormContext& context, const std::vector<OutlineKind>& kinds,
                          QObject* parent)
-    : QObject(parent), rows_(rows), kinds_(kinds), kind_(new QComboBox(&rows)),
+    : QObject(parent), rows_(rows), context_(context), kinds_(kinds), kind_(new QComboBox(&rows)),
       length_(new LengthEdit(context, outline_size)), width_(new LengthEdit(context, outline_size)),
       corner_(new LengthEdit(context, outline_size)), corners_(corner_table(context, &rows)),
       cylinders_(cylinder_table(context, &rows)), last_(shape::Given(shape::Rectangle{})) {
@@ -99,8 +103,44 @@ void OutlineEdit::add_rows(const FormContext&) {
     rows_.add("/outline/rect/2", tr("&Corner radius"), corner_, {}, {"/outline/rect"});
     corners_->setFixedHeight(table_height);
     cylinders_->setFixedHeight(table_height);
+    rows_.add_wide("/ways", tr("By mouse"), make_ways());
     rows_.add_wide("/outline/polygon", tr("C&orners"), corners_, {"/outline"});
     rows_.add_wide("/lying", tr("C&ylinders, along x"), cylinders_);
+}
+
+QWidget* OutlineEdit::make_ways() {
+    auto* ways = new QWidget;
+    auto* row = new QHBoxLayout(ways);
+    row->setContentsMargins(0, 0, 0, 0);
+    auto* by_mouse = new QPushButton(theme::icon(QStringLiteral("free")), tr("Draw it…"));
+    auto* from_file = new QPushButton(theme::icon(QStringLiteral("from-svg")), tr("From an SVG file…"));
+    for (auto* button : {by_mouse, from_file}) {
+        button->setAutoDefault(false);
+        row->addWidget(button);
+    }
+    row->addStretch(1);
+    connect(by_mouse, &QPushButton::clicked, this, &OutlineEdit::draw);
+    connect(from_file, &QPushButton::clicked, this, &OutlineEdit::read_drawing);
+    return ways;
+}
+
+void OutlineEdit::draw() {
+    auto now = outline();
+    auto polygon = corners_of(now ? *now : last_);
+    if (outline::box_of(polygon).empty() || outline::box_of(polygon).width() <= 0)
+        polygon = corners_of(shape::Given(shape::Rectangle{100, 60, 0})); // something to pull at
+    OutlineForm form(polygon, context_, &rows_);
+    if (form.exec() != QDialog::Accepted) return;
+    if (const auto drawn = form.value()) take_free(*drawn);
+}
+
+void OutlineEdit::read_drawing() {
+    if (const auto read = outline_from_drawing(context_, &rows_)) take_free(*read);
+}
+
+void OutlineEdit::take_free(const shape::Polygon& polygon) {
+    set_outline(shape::Given(polygon));
+    emit edited();
 }
 
 OutlineKind OutlineEdit::kind() const {
@@ -159,6 +199,7 @@ void OutlineEdit::show_rows() {
     rows_.set_row_shown("/outline/rect/0", sizes);
     rows_.set_row_shown("/outline/rect/1", sizes && k != OutlineKind::circle);
     rows_.set_row_shown("/outline/rect/2", k == OutlineKind::rounded);
+    rows_.set_row_shown("/ways", k == OutlineKind::free);
     rows_.set_row_shown("/outline/polygon", k == OutlineKind::free);
     rows_.set_row_shown("/lying", k == OutlineKind::lying);
     rows_.set_label("/outline/rect/0", k == OutlineKind::circle ? tr("Diameter") : tr("&Length, along x"));

@@ -34,11 +34,16 @@ class OutlineEdit final : public QObject {
 
   private:
     void add_rows(const FormContext& context);
+    QWidget* make_ways();
+    void draw();
+    void read_drawing();
+    void take_free(const shape::Polygon& polygon);
     void choose(OutlineKind kind);
     void show_rows();
     OutlineSizes sizes() const;
 
     FieldRows& rows_;
+    FormContext context_;
     std::vector<OutlineKind> kinds_;
     QComboBox* kind_;
     LengthEdit* length_;

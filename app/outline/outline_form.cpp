@@ -1,0 +1,203 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "outline/outline_form.h"
+
+#include "forms/field_rows.h"
+#include "forms/length_edit.h"
+#include "forms/problem_words.h"
+#include "theme/icons.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QShortcut>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+namespace drawercast::app {
+
+namespace {
+
+constexpr double steps_mm[] = {0, 0.5, 1, 5, 10};
+
+template <class Act>
+shape::Polygon board_at(const shape::Polygon& polygon, std::size_t corner, Act act) {
+    if (corner >= polygon.corners.size()) return polygon;
+    return outline::with_corner_at(polygon, corner, act(polygon.corners[corner].at));
+}
+
+} // namespace
+
+OutlineForm::OutlineForm(const shape::Polygon& polygon, const FormContext& context, QWidget* parent)
+    : FormDialog(tr("Draw the outline"), tr("Take this outline"), context, parent),
+      board_(
+          new OutlineBoard([notation = length_notation(context)](double mm) { return notation.shown(mm); })),
+      rows_(nullptr), x_(new LengthEdit(context, outline_place)), y_(new LengthEdit(context, outline_place)),
+      side_(new LengthEdit(context, outline_size)), arc_(new LengthEdit(context, outline_place)),
+      width_(new LengthEdit(context, outline_size)), height_(new LengthEdit(context, outline_size)),
+      measures_(new QLabel), steps_{polygon} {
+    rows_ = make_rows();
+    auto* body = new QWidget;
+    auto* columns = new QHBoxLayout(body);
+    columns->setSpacing(16);
+    auto* left = new QVBoxLayout;
+    left->addWidget(make_tools());
+    left->addWidget(board_, 1);
+    auto* right = new QVBoxLayout;
+    right->addWidget(rows_);
+    measures_->setWordWrap(true);
+    right->addWidget(measures_);
+    right->addStretch(1);
+    columns->addLayout(left, 3);
+    columns->addLayout(right, 2);
+    connect(board_, &OutlineBoard::changed, this, &OutlineForm::take);
+    connect(board_, &OutlineBoard::choice_changed, this, &OutlineForm::show_figures);
+    board_->set_polygon(polygon);
+    set_body(body);
+    show_figures();
+    board_->setFocus();
+}
+
+QToolButton* OutlineForm::tool(const char* icon, const QString& words, const QKeySequence& key,
+                               std::function<void()> act) {
+    auto* button = new QToolButton;
+    button->setIcon(theme::icon(QString::fromLatin1(icon)));
+    button->setAutoRaise(true);
+    button->setAccessibleName(words);
+    button->setFocusPolicy(Qt::StrongFocus);
+    button->setToolTip(key.isEmpty() ? words
+                                     : tr("%1 (%2)").arg(words, key.toString(QKeySequence::NativeText)));
+    connect(button, &QToolButton::clicked, this, act);
+    if (!key.isEmpty()) connect(new QShortcut(key, this), &QShortcut::activated, button, &QToolButton::click);
+    return button;
+}
+
+QWidget* OutlineForm::make_tools() {
+    auto* row = new QWidget;
+    auto* tools = new QHBoxLayout(row);
+    tools->setContentsMargins(0, 0, 0, 0);
+    const auto mirror = [this](outline::Mirror way) { take(outline::mirrored(board_->polygon(), way)); };
+    undo_ = tool("undo", tr("Undo"), QKeySequence::Undo, [this] { go_to_step(step_ - 1); });
+    redo_ = tool("redo", tr("Redo"), QKeySequence::Redo, [this] { go_to_step(step_ + 1); });
+    away_ = tool("delete", tr("Take the chosen corner away"), {}, [this] { board_->take_chosen_away(); });
+    tools->addWidget(undo_);
+    tools->addWidget(redo_);
+    tools->addWidget(away_);
+    tools->addWidget(tool("mirror", tr("Mirror left to right"), QKeySequence("Ctrl+M"),
+                          [mirror] { mirror(outline::Mirror::left_right); }));
+    auto* front_back = tool("swap", tr("Mirror front to back"), QKeySequence("Ctrl+Shift+M"),
+                            [mirror] { mirror(outline::Mirror::front_back); });
+    tools->addWidget(front_back);
+    tools->addWidget(tool("fit", tr("Show all of it"), QKeySequence("Ctrl+0"), [this] { board_->fit(); }));
+    tools->addStretch(1);
+    auto* grid = new QComboBox;
+    grid->setAccessibleName(tr("Grid"));
+    for (const double step : steps_mm)
+        grid->addItem(step > 0 ? tr("Grid %1").arg(length_notation(context()).shown(step)) : tr("No grid"),
+                      step);
+    grid->setCurrentIndex(2);
+    connect(grid, &QComboBox::currentIndexChanged, this,
+            [this, grid] { board_->set_step(grid->currentData().toDouble()); });
+    tools->addWidget(grid);
+    return row;
+}
+
+FieldRows* OutlineForm::make_rows() {
+    auto* rows = new FieldRows;
+    rows->add_head(tr("Chosen corner"));
+    rows->add("/x", tr("&x"), x_);
+    rows->add("/y", tr("&y"), y_);
+    rows->add("/side", tr("&Side to the next"), side_);
+    rows->add("/arc", tr("&Arc height"), arc_, tr("Outward; 0 is straight"));
+    rows->add_head(tr("The whole"));
+    rows->add("/width", tr("&Length, along x"), width_);
+    rows->add("/height", tr("&Width, along y"), height_);
+    arc_->allow_empty({});
+    for (auto* edit : {x_, y_, side_}) edit->allow_empty({});
+    // Typed figures take effect when the field is left: halves of a number are no outline.
+    const auto on = [this](LengthEdit* edit, auto act) {
+        connect(edit, &QLineEdit::editingFinished, this, [this, edit, act] {
+            if (edit->value() && edit->isModified()) take(act(board_->polygon(), *edit->value()));
+            edit->setModified(false);
+        });
+    };
+    const auto chosen = [this] { return static_cast<std::size_t>(board_->chosen()); };
+    on(x_, [chosen](const shape::Polygon& p, double v) {
+        return board_at(p, chosen(), [v](shape::Vec at) { return shape::Vec{v, at.y}; });
+    });
+    on(y_, [chosen](const shape::Polygon& p, double v) {
+        return board_at(p, chosen(), [v](shape::Vec at) { return shape::Vec{at.x, v}; });
+    });
+    on(side_,
+       [chosen](const shape::Polygon& p, double v) { return outline::with_side_length(p, chosen(), v); });
+    on(arc_, [chosen](const shape::Polygon& p, double v) { return outline::with_arc(p, chosen(), v); });
+    on(width_, [](const shape::Polygon& p, double v) {
+        return outline::with_size(p, v, outline::box_of(p).height());
+    });
+    on(height_, [](const shape::Polygon& p, double v) {
+        return outline::with_size(p, outline::box_of(p).width(), v);
+    });
+    return rows;
+}
+
+void OutlineForm::take(const shape::Polygon& next) {
+    if (next == steps_[step_]) return show_figures();
+    steps_.resize(step_ + 1);
+    steps_.push_back(next);
+    go_to_step(step_ + 1);
+}
+
+void OutlineForm::go_to_step(std::size_t step) {
+    if (step >= steps_.size()) return;
+    step_ = step;
+    board_->set_polygon(steps_[step_]);
+    refresh();
+    show_figures();
+}
+
+void OutlineForm::show_figures() {
+    const auto& polygon = board_->polygon();
+    const bool any = board_->chosen() >= 0;
+    for (auto* edit : {x_, y_, side_, arc_}) edit->setEnabled(any);
+    const auto i = static_cast<std::size_t>(std::max(0, board_->chosen()));
+    const auto& corner = polygon.corners[i];
+    const auto& next = polygon.corners[(i + 1) % polygon.corners.size()];
+    const auto figure = [any](double value) { return any ? std::optional(value) : std::nullopt; };
+    x_->set_value(figure(corner.at.x));
+    y_->set_value(figure(corner.at.y));
+    side_->set_value(figure(length(next.at - corner.at)));
+    arc_->set_value(figure(corner.sagitta_mm));
+    const shape::Box box = outline::box_of(polygon);
+    width_->set_value(box.width());
+    height_->set_value(box.height());
+    for (auto* edit : {x_, y_, side_, arc_, width_, height_}) edit->setModified(false);
+    undo_->setEnabled(step_ > 0);
+    redo_->setEnabled(step_ + 1 < steps_.size());
+    away_->setEnabled(any && polygon.corners.size() > 3);
+    const auto contour = shape::contour_of(polygon);
+    QString words = tr("%1 corners").arg(polygon.corners.size());
+    if (any)
+        if (const auto radius = outline::radius_of(polygon, i))
+            words += tr("; the arc’s radius is %1").arg(length_notation(context()).shown(*radius));
+    constexpr double mm2_in_cm2 = 100;
+    if (contour && context().metric())
+        words += tr("; %1 cm²").arg(number_words(shape::area(*contour) / mm2_in_cm2, context().mark));
+    measures_->setText(words);
+}
+
+std::optional<shape::Polygon> OutlineForm::value() const {
+    if (!problems().empty()) return std::nullopt;
+    return board_->polygon();
+}
+
+FieldProblems OutlineForm::show_problems() {
+    FieldProblems shown;
+    for (auto& problem : rows_->show(rows_->own_problems(), shown)) shown.push_back(std::move(problem));
+    if (const auto contour = shape::contour_of(board_->polygon()); !contour) {
+        FieldProblem of_all{"/outline", problem_words(contour.error())};
+        of_all.field = board_;
+        shown.push_back(std::move(of_all));
+    }
+    return shown;
+}
+
+} // namespace drawercast::app
