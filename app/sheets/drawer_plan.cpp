@@ -8,6 +8,7 @@
 #include "sheets/check_words.h"
 #include "sheets/depth_ladder.h"
 #include "sheets/edge_words.h"
+#include "sheets/magnitude_ladder.h"
 #include "sheets/object_keys.h"
 #include "sheets/pocket_labels.h"
 #include "sheets/zones.h"
@@ -237,7 +238,10 @@ Plan drawer_plan(const job::Job& job, const job::Drawer& drawer, const plan::Dra
     add_edge_words(pen, sheet.area, EdgeWords::front_and_back);
     add_dimensions(pen, inner, job, wall_mm, dimension_px, 0.5);
     const double full = ladder_full_mm(drawer.insert_mm, job.display_units);
-    pen.put(LegendMark{{{sheet.area.max.x, sheet.area.min.y}, {-6 * 31 - 12, -42}}, full, job.display_units});
+    pen.put(LegendMark{{{sheet.area.max.x, sheet.area.min.y}, {-6 * 31 - 12, -42}},
+                       Ladder::depth,
+                       "depth",
+                       depth_figures(full, job.display_units)});
 
     for (const auto& pocket : plan.pockets) add_plan_wash(pen, *pocket, full);
     for (const auto& pocket : plan.pockets)

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "plan/say.h"
-
 #include "sheets/inking.h"
+#include "sheets/magnitude_ladder.h"
 #include "sheets/signs.h"
 
 #include <algorithm>
@@ -43,25 +42,26 @@ void Inking::add(const SignMark& mark) {
 
 void Inking::add(const LegendMark& mark) {
     const Vec at = view_.at(mark.at.mm, mark.at.px);
-    const auto steps = theme_.depth.size();
     const Vec cell{px(31), px(13)};
     const theme::Lettering face = lettering(theme::TextRole::caption);
+    if (mark.figures.size() < 2) return;
+    const std::size_t steps = mark.figures.size() - 1;
     for (std::size_t i = 0; i <= steps; ++i) {
-        const double share = static_cast<double>(i) / static_cast<double>(steps);
         const Vec corner = at + Vec{cell.x * static_cast<double>(i), 0};
         if (i < steps) {
-            const double next = static_cast<double>(i + 1) / static_cast<double>(steps);
             const Path box = path_of(Box{corner, corner + cell});
-            inks_.push_back(Fill{box, theme_.depth_wash(next)});
+            const bool deep = mark.ladder == Ladder::depth;
+            const double next = static_cast<double>(i + 1) / static_cast<double>(steps);
+            const double band = static_cast<double>(i) / (magnitude_bands - 1);
+            inks_.push_back(Fill{box, deep ? theme_.depth_wash(next) : theme_.magnitude_wash(band)});
             stroke(box, LineRole::soft);
         }
-        const QString figure =
-            QString::fromStdString(plan::say_length_bare(mark.full_mm * share, mark.units));
-        write(inks_, figure, corner + Vec{0, cell.y + px(4) + face.px * theme::capital_share}, face,
-              theme_.ink2, Align::center);
+        write(inks_, QString::fromStdString(mark.figures[i]),
+              corner + Vec{0, cell.y + px(4) + face.px * theme::capital_share}, face, theme_.ink2,
+              Align::center);
     }
-    write(inks_, QStringLiteral("depth"), at + Vec{-px(6), cell.y / 2 + face.px * theme::capital_share / 2},
-          face, theme_.ink2, Align::right);
+    write(inks_, QString::fromStdString(mark.caption),
+          at + Vec{-px(6), cell.y / 2 + face.px * theme::capital_share / 2}, face, theme_.ink2, Align::right);
 }
 
 } // namespace drawercast::sheets

@@ -111,11 +111,13 @@ struct SignMark {
     Place at;
 };
 
-/// The steps of the depth ladder and their figures, from `at` to the right.
+enum class Ladder { depth, magnitude };
+/// The steps of a ladder and their figures, from `at` to the right: one more figure than steps.
 struct LegendMark {
     Place at;
-    double full_mm = 60;
-    job::DisplayUnits units = job::DisplayUnits::mm;
+    Ladder ladder = Ladder::depth;
+    std::string caption; ///< "depth"
+    std::vector<std::string> figures;
 };
 
 using MarkKind = std::variant<PathMark, HatchMark, LabelMark, TextMark, DimensionMark, GapMark, FlagMark,

@@ -3,6 +3,7 @@
 
 #include "plan/say.h"
 
+#include "sheets/air_marks.h"
 #include "sheets/block_axis.h"
 #include "sheets/edge_words.h"
 #include "sheets/pocket_labels.h"
@@ -128,6 +129,13 @@ Sheet<InMold> pattern_board(const job::Job& job, const casting::PatternBoard& bo
     pen.turn_to(Layer::still);
     pen.put(SignMark{Sign::datum, {board.box.min}});
     pen.put(TextMark{{board.box.min, {-12, -13}}, "0, 0", TextRole::caption, Side::right, 0, false});
+    return sheet;
+}
+
+Sheet<InMold> pour_board(const job::Job& job, const casting::PatternBoard& board, const air::PourMap& pours) {
+    auto sheet = pattern_board(job, board, Finish::washed);
+    Pen pen(sheet);
+    add_pour_map(pen, pours, job);
     return sheet;
 }
 

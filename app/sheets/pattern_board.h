@@ -4,6 +4,7 @@
 #include "casting/answers.h"
 #include "job/job.h"
 
+#include "air/pour_map.h"
 #include "sheets/sheet.h"
 #include "sheets/table.h"
 
@@ -16,6 +17,10 @@ enum class Finish { washed, lines_only };
 /// with number, name and height, center marks, clay line, two screw points each, fillers, datum at the box's
 /// front-left inner corner.
 Sheet<shape::InMold> pattern_board(const job::Job& job, const casting::PatternBoard& board, Finish finish);
+
+/// The board washed, with its pours: where, in which order and how much.
+Sheet<shape::InMold> pour_board(const job::Job& job, const casting::PatternBoard& board,
+                                const air::PourMap& pours);
 
 /// Blocks by number with heights and the places of their centers and screws, from the datum.
 Table block_table(const job::Job& job, const casting::PatternBoard& board);

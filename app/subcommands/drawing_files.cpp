@@ -7,6 +7,7 @@
 #include "sheets/drawer_plan.h"
 #include "sheets/inking.h"
 #include "sheets/pattern_board.h"
+#include "sheets/pressure_plate.h"
 #include "sheets/signs.h"
 #include "sheets/svg.h"
 
@@ -83,7 +84,20 @@ std::vector<Drawing> drawings(const job::Job& job, const plan::Plan& plan) {
             all.push_back(drawn(stem + "-pattern-board.svg",
                                 sheets::pattern_board(job, *board, sheets::Finish::lines_only), job, drawer,
                                 &table));
+            if (answer.air)
+                all.push_back(drawn(stem + "-pour-map.svg",
+                                    sheets::pour_board(job, *board, answer.air->model->map().pour), job,
+                                    drawer, nullptr));
         }
+        if (answer.plate)
+            all.push_back(drawn(stem + "-pressure-plate.svg",
+                                sheets::pressure_plate(job, answer, sheets::Finish::washed), job, drawer,
+                                nullptr));
+        if (answer.plate && answer.air)
+            all.push_back(drawn(
+                stem + "-where-air-stays.svg",
+                sheets::pressure_plate(job, answer, sheets::Finish::washed, sheets::PlateGround::arrival),
+                job, drawer, nullptr));
         const bool stocked =
             plan.stock && std::any_of(plan.stock->drawers.begin(), plan.stock->drawers.end(),
                                       [&](const auto& made) { return made.drawer == drawer.id; });

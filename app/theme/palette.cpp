@@ -25,6 +25,11 @@ const QColor& Theme::depth_wash(double share) const {
     return depth[static_cast<std::size_t>(std::clamp(step, 0.0, steps - 1))];
 }
 
+const QColor& Theme::magnitude_wash(double share) const {
+    const auto last = static_cast<double>(magnitude.size() - 1);
+    return magnitude[static_cast<std::size_t>(std::clamp(std::round(share * last), 0.0, last))];
+}
+
 Theme light_theme() {
     Theme t;
     t.paper = rgb(0xFBFAF6);

@@ -29,6 +29,8 @@ struct Theme {
     double line(double width) const { return high_contrast ? width * 1.5 : width; }
     /// The step of the depth ladder for `share` of its full depth, 0 < share ≤ 1.
     const QColor& depth_wash(double share) const;
+    /// Band of the magnitude ladder, 0 ≤ share ≤ 1: 0 is the first, 1 the last.
+    const QColor& magnitude_wash(double share) const;
 };
 
 Theme light_theme();

@@ -54,6 +54,8 @@ LineKind kind_of(LineRole role) {
         return {&Theme::ink3, 1.0, 0.13, {}};
     case LineRole::wood_hatch:
         return {&Theme::wood_line, 1.0, 0.13, {}};
+    case LineRole::contour:
+        return {&Theme::wood_line, 1.1, 0.18, {}};
     case LineRole::mend_hatch:
         return {&Theme::red, 1.0, 0.18, {}};
     case LineRole::rule:
@@ -93,6 +95,8 @@ QColor color_of(const Wash& wash, const Theme& theme) {
         return theme.face;
     case WashRole::depth:
         return theme.depth_wash(wash.share);
+    case WashRole::magnitude:
+        return theme.magnitude_wash(wash.share);
     case WashRole::wall:
         return theme.wall;
     case WashRole::wood:

@@ -27,13 +27,15 @@ enum class LineRole {
     title_line, ///< top of the title block
     wall_hatch, ///< hatching of the drawer's wall and obstructions
     wood_hatch, ///< hatching of blocks and fillers
+    contour,    ///< line of equal lift or filling
     mend_hatch, ///< hatching of what two pockets share
     rule,       ///< between rows, decor
 };
 
-enum class WashRole { paper, face, depth, wall, wood, red_soft, ochre_soft, ink };
+enum class WashRole { paper, face, depth, magnitude, wall, wood, red_soft, ochre_soft, ink };
 
-/// A filled area's color. `share`: of the depth ladder's full depth; only read for WashRole::depth.
+/// A filled area's color. `share`: of the ladder's whole; only read for the ladders, depth and
+/// magnitude.
 struct Wash {
     WashRole role = WashRole::paper;
     double share = 0;

@@ -1,0 +1,218 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "sheets/pressure_plate.h"
+
+#include "plan/say.h"
+
+#include "sheets/check_words.h"
+#include "sheets/edge_words.h"
+#include "sheets/plate_marks.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace drawercast::sheets {
+
+using shape::InMold;
+using theme::LineRole;
+using theme::TextRole;
+using theme::WashRole;
+
+namespace {
+
+constexpr double fine_mm = 5;      ///< contours are worked out on lines so far apart
+constexpr double vent_half_mm = 9; ///< kept free of figures around a vent
+constexpr double edge_step_mm = 5;
+
+struct Scene {
+    const job::Job& job;
+    const plan::DrawerPlan& plan;
+    const mold::PlateAnswer& answer;
+    shape::MoldMap map;
+    Box inside;
+    shape::Area<InMold> opening;
+    Finish finish;
+    bool washed() const { return finish == Finish::washed; }
+};
+
+Scene scene_of(const job::Job& job, const plan::DrawerPlan& plan, Finish finish) {
+    const shape::MoldMap map(plan.insert->box, job.foam->shrinkage);
+    const Box inside{
+        {0, 0},
+        {map.length_to_mold(plan.insert->box.width()), map.length_to_mold(plan.insert->box.height())}};
+    return {job, plan, plan.plate->answer, map, inside, map.to_mold(plan.insert->area), finish};
+}
+
+/// Outline, opening, and through blocks that prop the plate.
+void add_outline(MoldPen& pen, const Scene& scene) {
+    const Box plate = plate_box(scene.answer.design, scene.inside);
+    pen.turn_to(Layer::ground);
+    pen.put(PathMark{path_of(plate), scene.washed() ? LineRole::cavity_edge : LineRole::trace,
+                     scene.washed() ? std::optional(theme::Wash{WashRole::magnitude, 0}) : std::nullopt});
+}
+
+void add_below(MoldPen& pen, const Scene& scene, PlateGround ground) {
+    pen.put(PathMark{path_of(scene.inside), LineRole::under, std::nullopt});
+    pen.edge(scene.opening, LineRole::under);
+    for (const auto& pocket : scene.plan.pockets)
+        for (const auto& cut : pocket->cuts)
+            if (cut.through || ground == PlateGround::arrival)
+                pen.edge(scene.map.to_mold(cut.outline), LineRole::under);
+}
+
+Field ground_field(const Scene& scene, PlateGround ground) {
+    return ground == PlateGround::lift ? refined(field_of(scene.answer.lift), fine_mm)
+                                       : field_of(scene.plan.air->model->map());
+}
+
+Vec gap_place(const Scene& scene) {
+    const Field field = field_of(scene.answer.lift);
+    Vec best = scene.inside.min;
+    double most = -1;
+    for (const auto& patch : scene.opening.region.patches)
+        for (std::size_t i = 0; i < patch.outer.size(); ++i) {
+            const Vec a = patch.outer[i], b = patch.outer[(i + 1) % patch.outer.size()];
+            const int steps = std::max(1, static_cast<int>(std::ceil(length(b - a) / edge_step_mm)));
+            for (int k = 0; k < steps; ++k) {
+                const Vec p = a + (b - a) * (static_cast<double>(k) / steps);
+                if (const double lift = value_at(field, p); lift > most * (1 + 1e-6)) most = lift, best = p;
+            }
+        }
+    return best;
+}
+
+/// Words near a place, moved toward the middle of the box.
+void add_figure(MoldPen& pen, const Scene& scene, Vec at, const std::string& words) {
+    const Vec inward = scene.inside.center() - at;
+    const Vec by{0, inward.y >= 0 ? 18.0 : -18.0};
+    pen.put(CenterMark{at, {2, 2}, 0});
+    const double shares = (at.x - scene.inside.min.x) / scene.inside.width();
+    const Side side = shares < 0.15 ? Side::left : shares > 0.85 ? Side::right : Side::center;
+    pen.put(TextMark{{at, by}, words, TextRole::depth, side, 0, true});
+}
+
+void add_figures(MoldPen& pen, const Scene& scene) {
+    const auto units = scene.job.display_units;
+    const auto of = [&](const char* what, double value, double limit) {
+        return what + say_small(value, units) + " of " + say_small(limit, units);
+    };
+    add_figure(pen, scene, scene.answer.bow_at.vec(), of("bow ", scene.answer.bow_mm, mold::bow_limit_mm));
+    add_figure(pen, scene, gap_place(scene), of("gap ", scene.answer.gap_mm, scene.answer.gap_limit_mm));
+}
+
+std::vector<Box> kept_free(const Scene& scene) {
+    std::vector<Box> keep;
+    const auto& design = scene.answer.design;
+    for (const auto& at : design.stiffeners) keep.push_back(stiffener_box(design, at));
+    if (scene.plan.air)
+        for (const auto& vent : scene.plan.air->vented.vents) {
+            const Vec half{vent_half_mm, vent_half_mm};
+            keep.push_back({vent.at - half, vent.at + half + Vec{vent_half_mm, 0}});
+        }
+    constexpr Vec words{32, 16};
+    keep.push_back({scene.answer.bow_at.vec() - words, scene.answer.bow_at.vec() + words});
+    return keep;
+}
+
+void add_ground(MoldPen& pen, const Scene& scene, PlateGround ground, const Bands& bands) {
+    const Field field = ground_field(scene, ground);
+    if (scene.washed()) add_bands(pen, field, bands);
+    add_below(pen, scene, ground);
+    if (scene.washed()) add_contours(pen, field, bands, scene.inside, kept_free(scene));
+}
+
+/// Those that lie on the plate, with the numbers they have in the list.
+void add_checks(MoldPen& pen, const Scene& scene) {
+    int number = 0;
+    for (const auto& check : scene.plan.checks) {
+        ++number;
+        if (check.frame == layout::CheckFrame::mold && check.at)
+            pen.put(FlagMark{*check.at, tag_of(check, number, scene.job)});
+    }
+}
+
+void add_dimensions(MoldPen& pen, const Scene& scene) {
+    const Box plate = plate_box(scene.answer.design, scene.inside);
+    const auto say = [&](double mm) { return plan::say_length_bare(mm, scene.job.display_units); };
+    const double out = scene.washed() ? pull_room_mm : 0;
+    const double off = scene.washed() ? 36 : template_dimension_px;
+    pen.put(DimensionMark{plate.min,
+                          {plate.max.x, plate.min.y},
+                          {{0, -out}, {0, -off}},
+                          say(plate.width()),
+                          template_figure_at});
+    pen.put(DimensionMark{plate.min,
+                          {plate.min.x, plate.max.y},
+                          {{-out, 0}, {-off, 0}},
+                          say(plate.height()),
+                          template_figure_at});
+}
+
+/// What the bars mean, above the plate.
+void add_key(MoldPen& pen, const Scene& scene) {
+    const auto& answer = scene.answer;
+    const auto units = scene.job.display_units;
+    const double allowed = answer.capacity_n[answer.worst] / mold::capacity_factor;
+    const Box plate = plate_box(answer.design, scene.inside);
+    pen.put(TextMark{{{plate.min.x, plate.max.y + pull_room_mm}, {0, 34}},
+                     "bars: pull at " + plan::say_pressure_kpa(scene.plan.pressure->build_for_kpa, units) +
+                         "; tick: a third of what one holds, " + plan::say_force_n(allowed, units),
+                     TextRole::caption,
+                     Side::left,
+                     0,
+                     false});
+}
+
+void add_datum(MoldPen& pen, const Scene& scene) {
+    pen.put(SignMark{Sign::datum, {scene.inside.min}});
+    pen.put(TextMark{{scene.inside.min, {10, 10}}, "0, 0", TextRole::caption, Side::left, 0, true});
+}
+
+} // namespace
+
+Bands plate_bands(const job::Job& job, const plan::DrawerPlan& plan, PlateGround ground) {
+    if (ground == PlateGround::arrival) {
+        if (!plan.air) return {};
+        return arrival_bands(plan.air->model->map().first_touch, plan.air->model->map().full_expansion);
+    }
+    return plan.plate ? lift_bands(plan.plate->answer.bow_mm, job.display_units) : Bands{};
+}
+
+Sheet<InMold> pressure_plate(const job::Job& job, const plan::DrawerPlan& plan, Finish finish,
+                             PlateGround ground) {
+    Sheet<InMold> sheet;
+    sheet.name = "Pressure plate";
+    if (!plan.plate || !plan.insert || !plan.pressure) return sheet;
+    if (!plan.air) ground = PlateGround::lift;
+    const Scene scene = scene_of(job, plan, finish);
+    const Bands bands = plate_bands(job, plan, ground);
+    MoldPen pen(sheet);
+    sheet.area =
+        plate_box(scene.answer.design, scene.inside).grown(scene.washed() ? pull_room_mm : edge_room_mm);
+    if (scene.washed()) sheet.lower_room_px = sheet.upper_room_px = {56, 56};
+    add_outline(pen, scene);
+    add_ground(pen, scene, ground, bands);
+    pen.turn_to(Layer::still);
+    add_stiffeners(pen, job, scene.answer.design);
+    add_closure_signs(pen, scene.answer.design);
+    if (plan.air) {
+        add_air_pockets(pen, *plan.air, job);
+        add_vents(pen, plan.air->vented.vents);
+    }
+    pen.turn_to(Layer::still);
+    add_datum(pen, scene);
+    add_edge_words(pen, sheet.area, EdgeWords::mold);
+    add_dimensions(pen, scene);
+    if (!scene.washed()) return sheet;
+    add_pulls(pen, job, scene.answer, scene.inside);
+    if (ground == PlateGround::lift) add_figures(pen, scene);
+    add_key(pen, scene);
+    if (bands.count > 0)
+        pen.put(LegendMark{{{sheet.area.max.x, sheet.area.min.y}, {-31.0 * bands.count - 12, -44}},
+                           Ladder::magnitude,
+                           bands.caption,
+                           bands.figures});
+    add_checks(pen, scene);
+    return sheet;
+}
+
+} // namespace drawercast::sheets
