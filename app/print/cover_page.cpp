@@ -154,9 +154,7 @@ std::vector<Page> cover_pages(const Template& drawing, const LaidOut& laid, Pape
     const sheets::Table& table = *drawing.words.table;
     const double left = border.min.x + pad, width = border.width() - 2 * pad;
     const auto head = [&](sheets::Inks& into, double at) {
-        sheets::write(into,
-                      QStringLiteral("Blocks, from the datum 0, 0 in the front-left inner corner of the box"),
-                      {left, at + 14}, {Face::bold, 15}, theme.ink);
+        sheets::write(into, drawing.words.table_head, {left, at + 14}, {Face::bold, 15}, theme.ink);
         return at + 22;
     };
     std::size_t first = 0;
@@ -167,7 +165,10 @@ std::vector<Page> cover_pages(const Template& drawing, const LaidOut& laid, Pape
         table.write(pages.back().inks, {left, from}, width, first, count, theme);
         first += count;
         if (first >= table.rows.size()) return pages;
-        pages.push_back({size, {}, drawing.words.sheet + QStringLiteral(", blocks"), drawing.words.drawer});
+        pages.push_back({size,
+                         {},
+                         drawing.words.sheet + QStringLiteral(", ") + drawing.words.table_name,
+                         drawing.words.drawer});
         write_foot(pages.back().inks, border, drawing, laid, number + static_cast<int>(pages.size()) - 1,
                    total, printing, theme);
         from = head(pages.back().inks, border.min.y + 6);

@@ -6,7 +6,7 @@
 
 namespace drawercast::print {
 
-enum class TemplateKind { pattern_board, drawer_check, wall_strips, labels };
+enum class TemplateKind { pattern_board, drawer_check, wall_strips, labels, pressure_plate, base_drilling };
 
 /// Whether it shows what takes seconds to work out (plan::whole); the others are drawn from plan::compute.
 bool shows_cuts(TemplateKind kind);

@@ -2,13 +2,16 @@
 #include "print/templates.h"
 
 #include "plan/say.h"
+#include "plan/stock_stage.h"
 
 #include "print/label_pages.h"
 #include "print/strip_pages.h"
 #include "print/template_sheet.h"
 #include "sheets/drawer_plan.h"
+#include "sheets/drilling.h"
 #include "sheets/pattern_board.h"
 
+#include <algorithm>
 #include <iterator>
 #include <utility>
 
@@ -57,6 +60,50 @@ Template check_template(const job::Job& job, const job::Drawer& drawer, const pl
     return template_of(sheets::drawer_check(job, drawer, plan), std::move(words));
 }
 
+Template plate_template(const job::Job& job, const job::Drawer& drawer, const plan::DrawerPlan& plan) {
+    TemplateWords words = words_of(job, drawer, "Pressure plate");
+    words.lay_on = {QStringLiteral("TOP FACE of the pressure plate, print up;"),
+                    QStringLiteral("the other face lies on the foam")};
+    words.steps = {
+        QStringLiteral("Lay it on the top face of the plate, printed side up, its outer line on the plate’s "
+                       "edges, arrow F to the drawer’s front. It is mirrored, as the board below is."),
+        QStringLiteral("Closures are numbered as they are driven, and loosened in reverse. Drill them "
+                       "through the plate; with the plate on the box, drill the pilots into the walls."),
+        QStringLiteral("Drill the vents (double rings, V and a number) right through. No vent where a "
+                       "stiffener stands."),
+        QStringLiteral("Lay the stiffeners on their outlines; at their ends the closure goes through both.")};
+    words.table = sheets::drilling_table(job, plan);
+    words.table_name = QStringLiteral("holes");
+    words.table_head =
+        QStringLiteral("Holes, from the datum 0, 0 over the front-left inner corner of the box");
+    return template_of(sheets::plate_drilling(job, plan), std::move(words));
+}
+
+Template base_template(const job::Job& job, const job::Drawer& drawer, const casting::PatternBoard& board,
+                       const stock::DrawerStock& stock) {
+    TemplateWords words = words_of(job, drawer, "Base");
+    words.lay_on = {QStringLiteral("TOP FACE of the base, print up;"),
+                    QStringLiteral("the insert is cast FACE DOWN on it")};
+    words.steps = {
+        QStringLiteral("The base is the pattern board with what carries the walls. Lay it on its top face, "
+                       "printed side up, its outer line on the edges, arrow F to the drawer’s front."),
+        QStringLiteral("Drill every ringed cross right through; screws go in from below. Block screws carry "
+                       "the block’s number; those outside the inner line hold the walls."),
+        QStringLiteral("Blocks are drawn dashed: trace them from the pattern board’s template.")};
+    words.table = sheets::base_table(job, board, stock);
+    words.table_name = QStringLiteral("holes");
+    words.table_head = QStringLiteral("Holes, from the datum 0, 0 in the front-left inner corner of the box");
+    return template_of(sheets::base_drilling(job, board, stock), std::move(words));
+}
+
+const stock::DrawerStock* stock_for(const plan::Plan& plan, const std::string& drawer) {
+    if (!plan.stock) return nullptr;
+    const auto& all = plan.stock->drawers;
+    const auto at =
+        std::find_if(all.begin(), all.end(), [&](const auto& one) { return one.drawer == drawer; });
+    return at == all.end() ? nullptr : &*at;
+}
+
 Tiling tiling_for(const Template& drawing, const TemplateChoice& choice) {
     if (choice.orientation) return tiling_of(drawing, choice.paper, *choice.orientation);
     return fewest_tiles(tiling_of(drawing, choice.paper, Orientation::portrait),
@@ -74,11 +121,17 @@ std::vector<Page> template_pages(const job::Job& job, const plan::Plan& plan, co
     std::vector<Template> templates;
     for (std::size_t i = 0; i < job.drawers.size() && i < plan.drawers.size(); ++i) {
         const job::Drawer& drawer = *job.drawers[i];
-        if (wants(choice, TemplateKind::pattern_board))
-            if (const auto board = plan::pattern_board(job, plan.drawers[i]))
-                templates.push_back(board_template(job, drawer, *board));
-        if (wants(choice, TemplateKind::drawer_check) && plan.drawers[i].insert)
-            templates.push_back(check_template(job, drawer, plan.drawers[i]));
+        const plan::DrawerPlan& answer = plan.drawers[i];
+        const bool wants_board = wants(choice, TemplateKind::pattern_board),
+                   wants_base = wants(choice, TemplateKind::base_drilling);
+        const auto board = wants_board || wants_base ? plan::pattern_board(job, answer) : std::nullopt;
+        if (wants_board && board) templates.push_back(board_template(job, drawer, *board));
+        if (wants(choice, TemplateKind::drawer_check) && answer.insert)
+            templates.push_back(check_template(job, drawer, answer));
+        if (wants(choice, TemplateKind::pressure_plate) && answer.insert && answer.plate)
+            templates.push_back(plate_template(job, drawer, answer));
+        if (const auto* stock = stock_for(plan, drawer.id); wants_base && board && stock)
+            templates.push_back(base_template(job, drawer, *board, *stock));
     }
     std::vector<LaidOut> laid;
     int total = 0;

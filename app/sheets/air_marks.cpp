@@ -54,12 +54,13 @@ void add_arrival(MoldPen& pen, const air::AirMap& map) {
     }
 }
 
-void add_air_pockets(MoldPen& pen, const air::Answer& air, const job::Job& job) {
+void add_air_pockets(MoldPen& pen, const air::Answer& air, const job::Job& job, bool all_named) {
     pen.turn_to(Layer::still);
     const auto& pockets = air.model->map().pockets;
     for (std::size_t i = 0; i < pockets.size(); ++i) {
         pen.put(PathMark{circle(pockets[i].at, pocket_ring_mm), LineRole::neighbor, std::nullopt});
         const double stays = air.vented.shares_ml[i];
+        if (!all_named && stays <= air::vented_ml) continue;
         std::string words = "E " + plan::fixed(pockets[i].expansion, 2);
         if (stays > air::vented_ml) words += ", keeps " + plan::say_volume_ml(stays, job.display_units);
         pen.put(TextMark{{pockets[i].at - Vec{0, pocket_ring_mm}, {0, -12}},
@@ -91,7 +92,7 @@ void add_pour_map(MoldPen& pen, const air::PourMap& map, const job::Job& job) {
     pen.turn_to(Layer::still);
     for (const air::PourStep& step : map.steps) {
         pen.put(PathMark{circle(step.at, pour_ring_mm), LineRole::thin, theme::Wash{theme::WashRole::paper}});
-        pen.put(TextMark{{step.at, {0, -3}}, std::to_string(step.order), TextRole::caption});
+        pen.put(TextMark{{step.at}, std::to_string(step.order), TextRole::caption});
         pen.put(TextMark{{step.at - Vec{0, pour_ring_mm}, {0, -11}},
                          plan::say_volume_ml(step.ml, job.display_units),
                          TextRole::caption,

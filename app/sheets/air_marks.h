@@ -16,8 +16,8 @@ using MoldPen = Drafter<shape::InMold>;
 void add_arrival(MoldPen& pen, const air::AirMap& map);
 
 /// Rings around the places where air stays, with the expansion at which it goes; those that keep too much are
-/// named.
-void add_air_pockets(MoldPen& pen, const air::Answer& air, const job::Job& job);
+/// named; the others only where `all_named`.
+void add_air_pockets(MoldPen& pen, const air::Answer& air, const job::Job& job, bool all_named);
 
 /// Each vent as a double ring with its number: V1, V2 …
 void add_vents(MoldPen& pen, const std::vector<air::Vent>& vents);

@@ -25,6 +25,9 @@ void add_cut_sheet(BenchPen& pen, Vec at, const job::Job& job, const plan::Stock
 double add_bars(BenchPen& pen, Vec at, const job::Job& job, const plan::StockPlan& stock,
                 const stock::BarCut& cut);
 
+/// A wall's rectangle from above, its board `t` thick; `outside`: of the box.
+Box wall_box(const Box& outside, const stock::Wall& wall, job::BoxCorner corner, double t);
+
 /// The box from above, outer lower left corner at `at`: which wall runs over which, sizes, screws.
 void add_box(BenchPen& pen, Vec at, const job::Job& job, const stock::DrawerStock& drawer,
              double thickness_mm);

@@ -12,9 +12,6 @@ using theme::LineRole;
 using theme::TextRole;
 using theme::WashRole;
 
-namespace {
-
-/// A wall's rectangle from above; `box` is the outside.
 Box wall_box(const Box& box, const stock::Wall& wall, job::BoxCorner corner, double t) {
     const bool pinwheel = corner == job::BoxCorner::pinwheel;
     switch (wall.side) {
@@ -29,6 +26,8 @@ Box wall_box(const Box& box, const stock::Wall& wall, job::BoxCorner corner, dou
     }
     return box;
 }
+
+namespace {
 
 bool along_x(WallSide side) { return side == WallSide::front || side == WallSide::back; }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sheets/plate_marks.h"
 
+#include "mold/plate_judge.h"
 #include "plan/say.h"
 
 #include <algorithm>
@@ -21,10 +22,6 @@ constexpr double most_share = 1.35; ///< bars are not drawn longer
 
 bool needs_hole(const job::Closure& closure) {
     return closure.kind == job::ClosureKind::screw || closure.kind == job::ClosureKind::rod;
-}
-
-const job::Closure& kind(const mold::PlateDesign& design, std::size_t i) {
-    return design.closures[i].stiffener_end ? design.end_closure : design.closure;
 }
 
 struct Bar {
@@ -84,8 +81,8 @@ void add_stiffeners(MoldPen& pen, const job::Job& job, const mold::PlateDesign& 
 
 void add_closure_signs(MoldPen& pen, const mold::PlateDesign& design) {
     for (std::size_t i = 0; i < design.closures.size(); ++i)
-        pen.put(
-            SignMark{needs_hole(kind(design, i)) ? Sign::screw : Sign::pin, {design.closures[i].at.vec()}});
+        pen.put(SignMark{needs_hole(mold::kind_of(design, design.closures[i])) ? Sign::screw : Sign::pin,
+                         {design.closures[i].at.vec()}});
 }
 
 void add_pulls(MoldPen& pen, const job::Job& job, const mold::PlateAnswer& answer, const Box& inside) {
@@ -112,10 +109,11 @@ void add_pulls(MoldPen& pen, const job::Job& job, const mold::PlateAnswer& answe
                          0,
                          false});
         if (!worst) continue;
-        pen.put(TextMark{{beside, level ? Vec{-7, 0} : Vec{0, -11}},
+        const Vec past = bar.foot + out * (bar_mm + 2); // of a bar at a side the words stand below
+        pen.put(TextMark{{level ? past : beside, level ? out * 10 : Vec{0, -11}},
                          plan::say_force_n(answer.closure_n[i], job.display_units),
                          TextRole::depth,
-                         level ? Side::right : Side::center,
+                         Side::center,
                          0,
                          true});
     }

@@ -188,14 +188,14 @@ Sheet<InMold> pressure_plate(const job::Job& job, const plan::DrawerPlan& plan, 
     MoldPen pen(sheet);
     sheet.area =
         plate_box(scene.answer.design, scene.inside).grown(scene.washed() ? pull_room_mm : edge_room_mm);
-    if (scene.washed()) sheet.lower_room_px = sheet.upper_room_px = {56, 56};
+    if (scene.washed()) sheet.lower_room_px = {56, 56}, sheet.upper_room_px = {56, 66};
     add_outline(pen, scene);
     add_ground(pen, scene, ground, bands);
     pen.turn_to(Layer::still);
     add_stiffeners(pen, job, scene.answer.design);
     add_closure_signs(pen, scene.answer.design);
     if (plan.air) {
-        add_air_pockets(pen, *plan.air, job);
+        add_air_pockets(pen, *plan.air, job, ground == PlateGround::arrival);
         add_vents(pen, plan.air->vented.vents);
     }
     pen.turn_to(Layer::still);
@@ -207,7 +207,7 @@ Sheet<InMold> pressure_plate(const job::Job& job, const plan::DrawerPlan& plan, 
     if (ground == PlateGround::lift) add_figures(pen, scene);
     add_key(pen, scene);
     if (bands.count > 0)
-        pen.put(LegendMark{{{sheet.area.max.x, sheet.area.min.y}, {-31.0 * bands.count - 12, -44}},
+        pen.put(LegendMark{{sheet.area.max, {-31.0 * bands.count - 12, 58}},
                            Ladder::magnitude,
                            bands.caption,
                            bands.figures});

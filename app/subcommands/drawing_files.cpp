@@ -5,6 +5,7 @@
 
 #include "sheets/box_and_cuts.h"
 #include "sheets/drawer_plan.h"
+#include "sheets/drilling.h"
 #include "sheets/inking.h"
 #include "sheets/pattern_board.h"
 #include "sheets/pressure_plate.h"
@@ -93,6 +94,11 @@ std::vector<Drawing> drawings(const job::Job& job, const plan::Plan& plan) {
             all.push_back(drawn(stem + "-pressure-plate.svg",
                                 sheets::pressure_plate(job, answer, sheets::Finish::washed), job, drawer,
                                 nullptr));
+        if (answer.plate && answer.insert) {
+            const sheets::Table holes = sheets::drilling_table(job, answer);
+            all.push_back(drawn(stem + "-plate-drilling.svg", sheets::plate_drilling(job, answer), job,
+                                drawer, &holes));
+        }
         if (answer.plate && answer.air)
             all.push_back(drawn(
                 stem + "-where-air-stays.svg",

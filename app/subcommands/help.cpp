@@ -16,8 +16,9 @@ foam to mix, and the templates to build the mold by. It reads a job file
   drawercast templates JOB --out FILE.pdf [--paper PAPER] [--sheet SHEET]
                        [--orientation portrait|landscape]
         True-size templates, tiled with overlap, rulers and a map: the pattern
-        board (mirrored) and the drawer check; then strips for the walls'
-        screws, and labels. SHEET is pattern-board, drawer-check, wall-strips
+        board (mirrored), the drawer check, the pressure plate and the base to
+        drill; then strips for the walls' screws, and labels. SHEET is
+        pattern-board, drawer-check, pressure-plate, base-drilling, wall-strips
         or labels; all where it is left out. Without an orientation each
         drawing gets the one that takes fewer tiles.
   drawercast summary JOB --out FILE.pdf [--paper PAPER]

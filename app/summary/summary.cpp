@@ -3,6 +3,7 @@
 
 #include "summary/cut_pages.h"
 #include "summary/job_page.h"
+#include "summary/mold_pages.h"
 #include "summary/run_pages.h"
 
 #include <algorithm>
@@ -17,8 +18,10 @@ std::vector<print::Page> summary_pages(const job::Job& job, const plan::Plan& pl
     const auto add = [&](std::vector<Composed> more) {
         std::move(more.begin(), more.end(), std::back_inserter(composed));
     };
-    for (std::size_t i = 0; i < std::min(job.drawers.size(), plan.drawers.size()); ++i)
+    for (std::size_t i = 0; i < std::min(job.drawers.size(), plan.drawers.size()); ++i) {
         add(drawer_pages(summary, plan, i));
+        add(mold_pages(summary, plan, i));
+    }
     add(run_pages(summary, plan));
     add(cut_pages(summary, plan));
     add(job_pages(summary, plan));

@@ -119,6 +119,8 @@ QWidget* PrintDialog::settings() {
     sheet_->addItem(tr("All of them"), any);
     add(sheet_, tr("Pattern board"), print::TemplateKind::pattern_board);
     add(sheet_, tr("Drawer check"), print::TemplateKind::drawer_check);
+    add(sheet_, tr("Pressure plate, to drill"), print::TemplateKind::pressure_plate);
+    add(sheet_, tr("Base, to drill"), print::TemplateKind::base_drilling);
     add(sheet_, tr("Strips for the walls’ screws"), print::TemplateKind::wall_strips);
     add(sheet_, tr("Labels"), print::TemplateKind::labels);
     paper_ = combo(pane, tr("Paper"));

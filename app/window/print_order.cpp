@@ -17,8 +17,9 @@ namespace {
 template <std::size_t n>
 using Names = std::array<std::string_view, n>;
 constexpr Names<3> what_names{"templates", "summary", "drawings"}, to_names{"pdf", "printer", "svg"};
-constexpr Names<4> paper_names{"a4", "letter", "a3", "tabloid"},
-    sheet_names{"pattern-board", "drawer-check", "wall-strips", "labels"};
+constexpr Names<4> paper_names{"a4", "letter", "a3", "tabloid"};
+constexpr Names<6> sheet_names{"pattern-board", "drawer-check",   "wall-strips",
+                               "labels",        "pressure-plate", "base-drilling"};
 constexpr Names<2> orientation_names{"portrait", "landscape"};
 
 template <class E, std::size_t n>

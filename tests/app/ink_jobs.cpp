@@ -42,8 +42,13 @@ job::Job crowded_job() {
 }
 
 std::vector<InkPage> printed(const job::Job& job, const print::TemplateChoice& choice) {
-    const auto pages = print::template_pages(job, plan::compute(job), choice,
-                                             {QStringLiteral("Drawercast"), QStringLiteral("today")});
+    return printed(job, plan::compute(job), choice);
+}
+
+std::vector<InkPage> printed(const job::Job& job, const plan::Plan& plan,
+                             const print::TemplateChoice& choice) {
+    const auto pages =
+        print::template_pages(job, plan, choice, {QStringLiteral("Drawercast"), QStringLiteral("today")});
     return read_pdf(print::pdf_of(pages, QStringLiteral("t"), QStringLiteral("p")));
 }
 

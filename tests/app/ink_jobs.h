@@ -27,5 +27,7 @@ job::Job crowded_job();
 
 /// The job's templates as a PDF, and what is drawn in it.
 std::vector<InkPage> printed(const job::Job& job, const print::TemplateChoice& choice);
+std::vector<InkPage> printed(const job::Job& job, const plan::Plan& plan,
+                             const print::TemplateChoice& choice);
 
 } // namespace drawercast::test

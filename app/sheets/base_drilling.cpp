@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "plan/say.h"
+#include "stock/screws.h"
+
+#include "sheets/aligned_length.h"
+#include "sheets/bench_pen.h"
+#include "sheets/drilling.h"
+#include "sheets/edge_words.h"
+
+namespace drawercast::sheets {
+
+using shape::InMold;
+using theme::LineRole;
+using theme::TextRole;
+using Pen = Drafter<InMold>;
+
+namespace {
+
+double thickness_of(const stock::DrawerStock& stock) {
+    for (const auto& part : stock.box.parts)
+        if (part.role == stock::Role::wall) return part.thickness_mm;
+    return 0;
+}
+
+struct WallScrew {
+    QString wall;
+    Vec at;
+};
+
+/// On the walls' center lines, where their strips have them.
+std::vector<WallScrew> wall_screws(const job::Job& job, const casting::PatternBoard& board,
+                                   const stock::DrawerStock& stock) {
+    const double t = thickness_of(stock);
+    const Box outside = board.box.grown(t);
+    std::vector<WallScrew> screws;
+    for (const auto& wall : stock.box.walls) {
+        const Box box = wall_box(outside, wall, job.mold.corner, t);
+        const bool level = box.width() > box.height();
+        for (const double along : stock::spread_mm(wall.length_mm, stock::first_joint_mm, wall.foot_screws))
+            screws.push_back(
+                {QString::fromStdString(wall.label),
+                 level ? Vec{box.min.x + along, box.center().y} : Vec{box.center().x, box.min.y + along}});
+    }
+    return screws;
+}
+
+void add_blocks(Pen& pen, const casting::PatternBoard& board) {
+    for (const auto& block : board.blocks) {
+        pen.turn_to(Layer::still, block.subject);
+        for (const auto& part : block.parts) pen.edge(part.cut.outline, LineRole::under);
+        for (const auto& point : block.fixing) {
+            pen.put(SignMark{Sign::screw, {point.vec()}});
+            pen.put(TextMark{{point.vec(), {11, 9}},
+                             std::to_string(block.number),
+                             TextRole::template_small,
+                             Side::left,
+                             0,
+                             true});
+        }
+    }
+}
+
+} // namespace
+
+Sheet<InMold> base_drilling(const job::Job& job, const casting::PatternBoard& board,
+                            const stock::DrawerStock& stock) {
+    Sheet<InMold> sheet;
+    sheet.name = "Base";
+    const Box base = board.box.grown(thickness_of(stock));
+    sheet.area = base.grown(edge_room_mm);
+    Pen pen(sheet);
+    const auto say = [&](double mm) { return plan::say_length_bare(mm, job.display_units); };
+    const double out = template_dimension_px;
+    pen.turn_to(Layer::ground);
+    pen.put(PathMark{path_of(base), LineRole::trace, std::nullopt});
+    pen.put(PathMark{path_of(board.box), LineRole::trace, std::nullopt});
+    if (!board.fillers.region.empty()) pen.edge(board.fillers, LineRole::trace);
+    add_edge_words(pen, base, EdgeWords::mold);
+    pen.put(DimensionMark{
+        base.min, {base.max.x, base.min.y}, {{}, {0, -out}}, say(base.width()), template_figure_at});
+    pen.put(DimensionMark{
+        base.min, {base.min.x, base.max.y}, {{}, {-out, 0}}, say(base.height()), template_figure_at});
+    add_blocks(pen, board);
+    pen.turn_to(Layer::still);
+    for (const auto& screw : wall_screws(job, board, stock)) pen.put(SignMark{Sign::screw, {screw.at}});
+    for (const auto& patch : board.fillers.region.patches) {
+        LabelMark label;
+        label.tries = {{TextLine{"filler", TextRole::template_small}}};
+        label.within = path_of(shape::Region{{patch}});
+        label.outside = true;
+        pen.put(std::move(label));
+    }
+    pen.put(SignMark{Sign::datum, {board.box.min}});
+    pen.put(TextMark{{board.box.min, {10, 12}}, "0, 0", TextRole::caption, Side::left, 0, true});
+    return sheet;
+}
+
+Table base_table(const job::Job& job, const casting::PatternBoard& board, const stock::DrawerStock& stock) {
+    Table table;
+    table.columns = {{"hole", Align::left, 0, 90},
+                     {"x", Align::right, 0, 60},
+                     {"y", Align::right, 0, 60},
+                     {"", Align::left, 0, 8},
+                     {"for", Align::left, 1, 0}};
+    const auto row = [&](const QString& hole, Vec at, const QString& what) {
+        table.rows.push_back({{hole, true, {}},
+                              {aligned_length(at.x, job.display_units), false, {}},
+                              {aligned_length(at.y, job.display_units), false, {}},
+                              {},
+                              {what, false, {}}});
+    };
+    for (const auto& block : board.blocks)
+        for (const auto& point : block.fixing)
+            row(QString::number(block.number), point.vec(),
+                QStringLiteral("block ") + QString::fromStdString(block.name));
+    for (const auto& screw : wall_screws(job, board, stock))
+        row(screw.wall, screw.at, QStringLiteral("foot of the wall"));
+    return table;
+}
+
+} // namespace drawercast::sheets

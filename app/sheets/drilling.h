@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "casting/answers.h"
+#include "job/job.h"
+#include "plan/plan.h"
+#include "stock/drawer_stock.h"
+
+#include "sheets/sheet.h"
+#include "sheets/table.h"
+
+/// The plate and the base, to drill by: true size, lines and letters only.
+namespace drawercast::sheets {
+
+/// The plate from above: outline, opening, holes of the closures at the size of their drill with their
+/// numbers in driving order, vents, footprints of stiffeners, datum. Needs plan.plate and plan.insert.
+Sheet<shape::InMold> plate_drilling(const job::Job& job, const plan::DrawerPlan& plan);
+
+/// Every hole of the plate by number: place from the datum, drill through the plate, pilot and its depth in
+/// the wall, what goes in.
+Table drilling_table(const job::Job& job, const plan::DrawerPlan& plan);
+
+/// The base from above: outline, the walls' inner faces, screws of blocks and walls, fillers, datum.
+Sheet<shape::InMold> base_drilling(const job::Job& job, const casting::PatternBoard& board,
+                                   const stock::DrawerStock& stock);
+
+/// The walls' screws from the datum; the blocks' stand in block_table().
+Table base_table(const job::Job& job, const casting::PatternBoard& board, const stock::DrawerStock& stock);
+
+} // namespace drawercast::sheets

@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "mold/plate_judge.h"
+#include "plan/say.h"
+
+#include "sheets/aligned_length.h"
+#include "sheets/drilling.h"
+#include "sheets/edge_words.h"
+#include "sheets/plate_marks.h"
+
+#include <numeric>
+
+namespace drawercast::sheets {
+
+using shape::InMold;
+using theme::LineRole;
+using theme::TextRole;
+
+namespace {
+
+Box inside_of(const job::Job& job, const plan::DrawerPlan& plan) {
+    const shape::MoldMap map(plan.insert->box, job.foam->shrinkage);
+    return {{0, 0},
+            {map.length_to_mold(plan.insert->box.width()), map.length_to_mold(plan.insert->box.height())}};
+}
+
+void add_hole(MoldPen& pen, Vec at, double diameter_mm, const std::string& number, Vec inward) {
+    if (diameter_mm > 0) pen.put(PathMark{circle(at, diameter_mm / 2), LineRole::trace, std::nullopt});
+    pen.put(CenterMark{at, {diameter_mm / 2, diameter_mm / 2}, 0});
+    pen.put(TextMark{{at, inward * 20}, number, TextRole::template_small, Side::center, 0, true});
+}
+
+void add_sizes(MoldPen& pen, const Box& box, const job::Job& job) {
+    const auto say = [&](double mm) { return plan::say_length_bare(mm, job.display_units); };
+    const double out = template_dimension_px;
+    pen.put(DimensionMark{
+        box.min, {box.max.x, box.min.y}, {{}, {0, -out}}, say(box.width()), template_figure_at});
+    pen.put(DimensionMark{
+        box.min, {box.min.x, box.max.y}, {{}, {-out, 0}}, say(box.height()), template_figure_at});
+}
+
+void add_footprints(MoldPen& pen, const mold::PlateDesign& design) {
+    for (const auto& at : design.stiffeners) {
+        pen.put(PathMark{path_of(stiffener_box(design, at)), LineRole::trace, std::nullopt});
+        pen.put(PathMark{line(at.from.vec(), at.to.vec()), LineRole::center, std::nullopt});
+        const double turn = at.from.y_mm == at.to.y_mm ? 0 : 90;
+        const Vec place = at.from.vec() + (at.to.vec() - at.from.vec()) * 0.3;
+        pen.put(TextMark{{place}, "stiffener", TextRole::template_small, Side::center, turn, true});
+    }
+}
+
+std::vector<std::size_t> in_driving_order(const mold::PlateDesign& design) {
+    std::vector<std::size_t> order;
+    for (const int index : design.order) order.push_back(static_cast<std::size_t>(index));
+    return order;
+}
+
+QString closure_words(const job::Closure& closure) {
+    switch (closure.kind) {
+    case job::ClosureKind::screw:
+        return QStringLiteral("screw ") + QString::fromStdString(closure.name);
+    case job::ClosureKind::rod:
+        return QStringLiteral("rod ") + QString::fromStdString(closure.name);
+    case job::ClosureKind::clamp:
+        return QStringLiteral("clamp ") + QString::fromStdString(closure.name);
+    case job::ClosureKind::strap:
+        return QStringLiteral("strap ") + QString::fromStdString(closure.name);
+    }
+    return {};
+}
+
+} // namespace
+
+Sheet<InMold> plate_drilling(const job::Job& job, const plan::DrawerPlan& plan) {
+    Sheet<InMold> sheet;
+    sheet.name = "Pressure plate";
+    const mold::PlateDesign& design = plan.plate->answer.design;
+    const Box inside = inside_of(job, plan), plate = plate_box(design, inside);
+    const shape::MoldMap map(plan.insert->box, job.foam->shrinkage);
+    sheet.area = plate.grown(edge_room_mm);
+    MoldPen pen(sheet);
+    pen.turn_to(Layer::ground);
+    pen.put(PathMark{path_of(plate), LineRole::trace, std::nullopt});
+    pen.put(PathMark{path_of(inside), LineRole::under, std::nullopt});
+    pen.edge(map.to_mold(plan.insert->area), LineRole::under);
+    add_edge_words(pen, plate, EdgeWords::mold);
+    add_sizes(pen, plate, job);
+    pen.turn_to(Layer::still);
+    add_footprints(pen, design);
+    const auto numbers = closure_numbers(design);
+    for (std::size_t i = 0; i < design.closures.size(); ++i) {
+        const auto& closure = design.closures[i];
+        const auto holes = mold::holes_of(mold::kind_of(design, closure), job.shop->drills_mm);
+        add_hole(pen, closure.at.vec(), holes.clearance_mm, std::to_string(numbers[i]),
+                 outward(closure, inside) * -1);
+    }
+    if (plan.air) add_vents(pen, plan.air->vented.vents);
+    pen.turn_to(Layer::still);
+    pen.put(SignMark{Sign::datum, {inside.min}});
+    pen.put(TextMark{{inside.min, {10, 12}}, "0, 0", TextRole::caption, Side::left, 0, true});
+    return sheet;
+}
+
+Table drilling_table(const job::Job& job, const plan::DrawerPlan& plan) {
+    Table table;
+    table.columns = {{"no.", Align::right, 0, 30},
+                     {"x", Align::right, 0, 54},
+                     {"y", Align::right, 0, 54},
+                     {"through plate", Align::right, 0, 84},
+                     {"pilot in wall", Align::right, 0, 76},
+                     {"deep", Align::right, 0, 54},
+                     {"", Align::left, 0, 8},
+                     {"for", Align::left, 1, 0}};
+    const auto say = [&](double mm) { return mm > 0 ? aligned_length(mm, job.display_units) : QString(); };
+    const auto place = [&](double mm) { return aligned_length(mm, job.display_units); };
+    const mold::PlateDesign& design = plan.plate->answer.design;
+    const auto numbers = closure_numbers(design);
+    for (const std::size_t i : in_driving_order(design)) {
+        const auto& at = design.closures[i];
+        const auto& kind = mold::kind_of(design, at);
+        const auto holes = mold::holes_of(kind, job.shop->drills_mm);
+        const double through =
+            design.board.thickness_mm + (at.stiffener_end ? design.stiffener->height_mm : 0);
+        const QString what =
+            closure_words(kind) + (at.stiffener_end ? QStringLiteral(", stiffener’s end") : QString());
+        table.rows.push_back({{QString::number(numbers[i]), true, {}},
+                              {place(at.at.x_mm), false, {}},
+                              {place(at.at.y_mm), false, {}},
+                              {say(holes.clearance_mm), false, {}},
+                              {say(holes.pilot_mm), false, {}},
+                              {say(mold::in_wall_mm(kind, {through, 0, 0})), false, {}},
+                              {},
+                              {what, false, {}}});
+    }
+    if (!plan.air) return table;
+    const Table vents = vent_table(job, plan.air->vented.vents);
+    for (const auto& row : vents.rows)
+        table.rows.push_back({row[0],
+                              row[1],
+                              row[2],
+                              row[3],
+                              {},
+                              {},
+                              {},
+                              {QStringLiteral("vent, ") + row[4].text, false, {}}});
+    return table;
+}
+
+} // namespace drawercast::sheets

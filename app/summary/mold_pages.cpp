@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "summary/mold_pages.h"
+
+#include "plan/say.h"
+
+#include "sheets/drilling.h"
+#include "sheets/inking.h"
+#include "sheets/pour_plot.h"
+#include "sheets/pressure_plate.h"
+#include "summary/column.h"
+#include "summary/plate_gauges.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace drawercast::summary {
+
+namespace {
+
+constexpr theme::Lettering body{theme::Face::regular, 11.5};
+
+QString text(const std::string& words) { return QString::fromStdString(words); }
+
+/// A drawing across the column or as high as `most_px`, in its middle. Returns what it is reduced by.
+template <class Frame>
+double add_drawing(Column& column, const Summary& summary, const sheets::Sheet<Frame>& sheet,
+                   double most_px) {
+    const Vec margins = sheet.lower_room_px + sheet.upper_room_px;
+    const double reduction = std::max(print::px(sheet.area.width()) / (column.width() - margins.x),
+                                      print::px(sheet.area.height()) / (most_px - margins.y));
+    const Vec drawn{print::px(sheet.area.width()) / reduction, print::px(sheet.area.height()) / reduction};
+    if (column.free() < drawn.y + margins.y) column.turn_page();
+    const double left = column.here().x + (column.width() - drawn.x - margins.x) / 2 + sheet.lower_room_px.x;
+    const double bottom = column.here().y + sheet.upper_room_px.y + drawn.y;
+    const Vec corner = sheet.area.min * (theme::px_per_mm / reduction);
+    const auto view = sheets::View::reduced(reduction, {left - corner.x, bottom + corner.y});
+    for (auto& ink : sheets::ink_of(sheet.marks, view, summary.theme))
+        column.inks().push_back(std::move(ink));
+    column.down(drawn.y + margins.y + 4);
+    return reduction;
+}
+
+void add_plate(Column& column, const Summary& summary, const plan::DrawerPlan& plan) {
+    column.head(QStringLiteral("Pressure plate: mold, MIRRORED, from above"), 420);
+    for (const QString& line : plate_lines(summary, plan)) column.lines(line, body, 15, 0);
+    column.down(6);
+    column.down(write_plate_gauges(column.inks(), column.here(), column.width(), summary, plan));
+    add_drawing(column, summary, sheets::pressure_plate(summary.job, plan, sheets::Finish::washed), 560);
+    column.head(QStringLiteral("Holes, from the datum over the box’s front-left inner corner"), 80);
+    column.lines(QStringLiteral("Closures have the number in which they are driven; loosen them in reverse."),
+                 body, 15, 0);
+    column.down(4);
+    column.table(sheets::drilling_table(summary.job, plan));
+}
+
+void add_air(Column& column, const Summary& summary, const plan::DrawerPlan& plan) {
+    const auto units = summary.job.display_units;
+    const auto& air = *plan.air;
+    column.turn_page();
+    column.head(QStringLiteral("Where air stays: mold, MIRRORED, from above"), 300);
+    column.lines(QStringLiteral("Bands: the expansion at which the foam arrives. Rings: where it shuts air "
+                                "in, and the expansion at which that goes. %1 vents let it out; what stays "
+                                "is %2 and counts in the pressure. Foam squeezed out of them unpegged: %3.")
+                     .arg(air.vented.vents.size())
+                     .arg(text(plan::say_volume_ml(air.vented.air_ml, units)),
+                          text(plan::say_volume_ml(air.squeeze.out_ml, units))),
+                 body, 15, 0);
+    column.down(4);
+    add_drawing(
+        column, summary,
+        sheets::pressure_plate(summary.job, plan, sheets::Finish::washed, sheets::PlateGround::arrival),
+        column.free() / 2);
+    const auto board = plan::pattern_board(summary.job, plan);
+    if (!board) return;
+    column.head(QStringLiteral("Pour map: mold, MIRRORED, from above"), 300);
+    column.lines(QStringLiteral("Pour in the order of the numbers, so much at each: slots first, the widest "
+                                "channel last."),
+                 body, 15, 0);
+    column.down(4);
+    add_drawing(column, summary, sheets::pour_board(summary.job, *board, air.model->map().pour),
+                column.free() - 8);
+}
+
+void add_pour(Column& column, const Summary& summary, const plan::DrawerPlan& plan) {
+    const auto& closing = plan.plate->closing;
+    column.turn_page();
+    column.head(QStringLiteral("The pour by seconds"), 300);
+    const auto seconds = [](double s) { return QString::number(std::lround(s)) + QStringLiteral(" s"); };
+    column.lines(
+        closing.close_margin_s >= 0
+            ? QStringLiteral("The plate comes on at %1; it could be %2 later in the worse case. All closures "
+                             "take %3; %4 must be in when the mold is full.")
+                  .arg(seconds(closing.plate_on_s), seconds(closing.close_margin_s), seconds(closing.close_s))
+                  .arg(closing.in_by_contact)
+            : QStringLiteral("The plate comes on at %1, which is %2 too late in the worse case: start "
+                             "closures before the pour, let another driver help, or cool the parts.")
+                  .arg(seconds(closing.plate_on_s), seconds(-closing.close_margin_s)),
+        body, 15, 0);
+    column.down(6);
+    add_drawing(column, summary, sheets::pour_plot(summary.job, plan), 560);
+}
+
+} // namespace
+
+std::vector<Composed> mold_pages(const Summary& summary, const plan::Plan& plan, std::size_t index) {
+    const job::Drawer& drawer = *summary.job.drawers[index];
+    const plan::DrawerPlan& answer = plan.drawers[index];
+    if (!answer.plate || !answer.insert || !answer.pressure) return {};
+    Column column(summary, {text(drawer.name.empty() ? drawer.id : drawer.name), {}, false});
+    add_plate(column, summary, answer);
+    if (answer.air) add_air(column, summary, answer);
+    if (answer.times && answer.dose) add_pour(column, summary, answer);
+    return column.take();
+}
+
+} // namespace drawercast::summary

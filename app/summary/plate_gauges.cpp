@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "summary/plate_gauges.h"
+
+#include "base/units.h"
+#include "plan/say.h"
+
+#include "sheets/magnitude_ladder.h"
+#include "summary/gauge.h"
+
+#include <algorithm>
+
+namespace drawercast::summary {
+
+namespace {
+
+QString text(const std::string& words) { return QString::fromStdString(words); }
+
+/// "7.2 MPa", "1040 psi"
+QString say_stress(double mpa, job::DisplayUnits units) {
+    if (units == job::DisplayUnits::mm) return text(plan::fixed(mpa, 2)) + QStringLiteral(" MPa");
+    constexpr double kpa_per_mpa = 1000;
+    return text(plan::fixed(mpa * kpa_per_mpa / drawercast::units::kpa_per_psi, 0)) + QStringLiteral(" psi");
+}
+
+class Gauges {
+  public:
+    Gauges(const mold::PlateAnswer& answer, job::DisplayUnits units) : answer_(answer), units_(units) {}
+
+    void add(const char* label, mold::Limit limit, double value, double most, const QString& value_words,
+             const QString& most_words) {
+        const double share = most > 0 ? value / most : 2;
+        all_.push_back({QString::fromUtf8(label), value_words, QStringLiteral("of ") + most_words, share,
+                        false, share > 1 + 1e-9, answer_.governs == limit});
+    }
+    void length(const char* label, mold::Limit limit, double value, double most) {
+        const QString unit = units_ == job::DisplayUnits::mm ? QStringLiteral(" mm") : QStringLiteral(" in");
+        add(label, limit, value, most, text(sheets::say_small(value, units_)) + unit,
+            text(sheets::say_small(most, units_)));
+    }
+    void stress(const char* label, mold::Limit limit, double value, double most) {
+        add(label, limit, value, most, say_stress(value, units_), say_stress(most, units_));
+    }
+    const std::vector<Gauge>& all() const { return all_; }
+
+  private:
+    const mold::PlateAnswer& answer_;
+    job::DisplayUnits units_;
+    std::vector<Gauge> all_;
+};
+
+std::vector<Gauge> gauges_of(const mold::PlateAnswer& answer, job::DisplayUnits units) {
+    using mold::Limit;
+    Gauges gauges(answer, units);
+    gauges.length("bow", Limit::bow, answer.bow_mm, mold::bow_limit_mm);
+    gauges.length("gap under it", Limit::gap, answer.gap_mm, answer.gap_limit_mm);
+    double wall = 0;
+    for (const auto& one : answer.walls) wall = std::max(wall, one.bow_mm);
+    gauges.length("walls’ bow", Limit::wall_bow, wall, mold::wall_bow_limit_mm);
+    gauges.stress("stress of the board", Limit::stress, answer.stress_mpa,
+                  answer.design.board.rupture_mpa / mold::stress_factor);
+    if (answer.design.stiffener)
+        gauges.stress("stress of stiffeners", Limit::stiffener_stress, answer.stiffener_stress_mpa,
+                      answer.design.stiffener->rupture_mpa / mold::stress_factor);
+    const double allowed = answer.capacity_n[answer.worst] / mold::capacity_factor;
+    gauges.add("worst closure", Limit::closure, answer.closure_n[answer.worst], allowed,
+               text(plan::say_force_n(answer.closure_n[answer.worst], units)),
+               text(plan::say_force_n(allowed, units)));
+    return gauges.all();
+}
+
+} // namespace
+
+std::vector<QString> plate_lines(const Summary& summary, const plan::DrawerPlan& plan) {
+    const auto& answer = plan.plate->answer;
+    const auto& design = answer.design;
+    const auto units = summary.job.display_units;
+    QString built =
+        QStringLiteral("Plate %1, box and base %2").arg(text(design.board.name), text(design.box_board.name));
+    if (design.stiffener)
+        built += QStringLiteral(", %1 stiffeners %2%3")
+                     .arg(design.stiffeners.size())
+                     .arg(text(design.stiffener->name),
+                          design.glued ? QStringLiteral(", glued on") : QStringLiteral(", loose"));
+    built += QStringLiteral("; %1 closures %2").arg(design.closures.size()).arg(text(design.closure.name));
+    if (design.stiffener && !(design.end_closure == design.closure))
+        built += QStringLiteral(", %1 at stiffeners’ ends").arg(text(design.end_closure.name));
+    std::vector<QString> lines{
+        built + QStringLiteral("."),
+        QStringLiteral("Bow and gap at %1 (closed), stress and pull at %2 (to build for). Estimates.")
+            .arg(text(plan::say_pressure_kpa(plan.pressure->closed_kpa, units)),
+                 text(plan::say_pressure_kpa(plan.pressure->build_for_kpa, units)))};
+    if (const auto& next = answer.runner_up)
+        lines.push_back(QStringLiteral("Next best: %1, %2 stiffeners, %3 closures.")
+                            .arg(text(next->board))
+                            .arg(next->stiffeners)
+                            .arg(next->closures));
+    return lines;
+}
+
+double write_plate_gauges(sheets::Inks& inks, Vec top_left, double width, const Summary& summary,
+                          const plan::DrawerPlan& plan) {
+    constexpr int columns = 3;
+    constexpr double gutter = 18;
+    const double each = (width - gutter * (columns - 1)) / columns;
+    const auto gauges = gauges_of(plan.plate->answer, summary.job.display_units);
+    for (std::size_t i = 0; i < gauges.size(); ++i) {
+        const double x = static_cast<double>(i % columns) * (each + gutter);
+        const double y = static_cast<double>(i / columns) * gauge_px;
+        write_gauge(inks, top_left + Vec{x, y}, each, gauges[i], summary.theme);
+    }
+    return static_cast<double>((gauges.size() + columns - 1) / columns) * gauge_px + 8;
+}
+
+} // namespace drawercast::summary
