@@ -43,6 +43,8 @@ SheetCanvas::SheetCanvas(Document& document, Selection& selection, const Prefere
     });
     connect(&document_, &Document::shown_changed, this, &SheetCanvas::on_shown_changed);
     connect(&document_, &Document::replaced, this, &SheetCanvas::on_replaced);
+    connect(&document_.building(), &Building::progressed, this, &SheetCanvas::set_progress);
+    connect(&document_.building(), &Building::busy_changed, this, [this] { set_progress(0); });
     connect(&selection_, &Selection::changed, this, &SheetCanvas::on_selection_changed);
     connect(&preferences_, &Preferences::changed, this, &SheetCanvas::redraw);
 }
@@ -52,11 +54,11 @@ void SheetCanvas::set_theme(const theme::Theme& theme) {
     refit();
 }
 
-void SheetCanvas::show_sheet(Shown shown) {
+void SheetCanvas::show_sheet(SheetId shown) {
     if (shown == shown_) return;
     tool_.cancel();
     shown_ = shown;
-    setAccessibleName(shown == Shown::drawer_plan ? tr("Drawer plan") : tr("Pattern board"));
+    setAccessibleName(sheet_words(spec_of(shown).name));
     fitted_ = true;
     refit();
 }
@@ -154,7 +156,7 @@ double SheetCanvas::reduction() const {
 
 const layout::Check* SheetCanvas::check_at(QPointF px) const {
     const auto* plan = drawer_plan();
-    if (plan == nullptr || shown_ != Shown::drawer_plan) return nullptr;
+    if (plan == nullptr || !arranging()) return nullptr;
     const shape::Box pointer{{px.x(), px.y()}, {px.x(), px.y()}};
     for (auto plate = plates_.rbegin(); plate != plates_.rend(); ++plate)
         if (shape::near(plate->box, pointer))
@@ -166,18 +168,20 @@ const layout::Check* SheetCanvas::check_at(QPointF px) const {
 // ---- what changed ----
 
 void SheetCanvas::on_shown_changed() {
+    kept_.reset();
     if (document_.previewing() && !moving_.empty()) return redraw_over();
     if (!tool_.busy() && !drop_) {
         moving_.clear();
         ghosts_.clear();
     }
-    redraw();
+    arranging() ? redraw() : refit(); // what was missing may be there now
 }
 
 void SheetCanvas::on_replaced() {
     tool_.cancel();
     drop_.reset();
     hovered_.clear();
+    kept_.reset();
     fitted_ = true;
     refit();
 }
@@ -185,6 +189,7 @@ void SheetCanvas::on_replaced() {
 void SheetCanvas::on_selection_changed() {
     if (selection_.drawer() != shown_drawer_) {
         shown_drawer_ = selection_.drawer();
+        kept_.reset();
         fitted_ = true;
         return refit();
     }

@@ -4,6 +4,7 @@
 #include "canvas/canvas_port.h"
 #include "canvas/live_marks.h"
 #include "canvas/select_tool.h"
+#include "canvas/sheet_table.h"
 #include "canvas/still_picture.h"
 #include "sheets/inking.h"
 #include "theme/palette.h"
@@ -19,20 +20,21 @@ class Document;
 class Preferences;
 class Selection;
 
-/// A sheet on the screen: the drawer plan, to arrange on, or the pattern board, to look at. Three layers,
-/// each of inks: what stands still is kept as a picture, over it what moves and the checks, over that the
-/// blue pencil. Each is painted again only where its inks became others.
+/// A sheet on the screen: the drawer plan, to arrange on, or another one of the table, to look at. Three
+/// layers, each of inks: what stands still is kept as a picture, over it what moves and the checks, over that
+/// the blue pencil. Each is painted again only where its inks became others.
 class SheetCanvas final : public QWidget, public CanvasPort {
     Q_OBJECT
   public:
-    enum class Shown { drawer_plan, pattern_board };
-
     SheetCanvas(Document& document, Selection& selection, const Preferences& preferences,
                 QWidget* parent = nullptr);
 
     void set_theme(const theme::Theme& theme);
-    void show_sheet(Shown shown);
-    Shown shown() const { return shown_; }
+    void show_sheet(SheetId shown);
+    SheetId shown() const { return shown_; }
+    /// What is drawn is of an older job; the answer for this one is being worked out.
+    bool shows_old() const;
+    bool empty() const { return !still_drawn_; } ///< there was nothing to draw: words say why
     /// What stands in a drawer without pockets: a heading, then a line each.
     void set_invitation(const QStringList& lines);
 
@@ -93,11 +95,14 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     bool event(QEvent* event) override;
 
   private:
-    struct Drawn;  ///< marks of the sheet, its area and room
     struct Board { ///< worked out once for a job: zooming and panning must not wait for it
         job::Job job;
         std::string drawer;
         std::optional<casting::PatternBoard> answer;
+    };
+    struct Kept { ///< likewise the marks of a sheet that is only looked at, until what is shown changes
+        SheetId sheet;
+        std::optional<Drawn> drawn;
     };
     struct Drop { ///< an object over the sheet, not yet let go
         std::string subject;
@@ -113,8 +118,16 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     void redraw();
     void redraw_over(); ///< moving pockets, checks, blue pencil
     void redraw_live(); ///< blue pencil alone
-    Drawn drawn() const;
-    const std::optional<casting::PatternBoard>& board(const plan::DrawerPlan& plan) const;
+    bool arranging() const { return spec_of(shown_).arranged; }
+    std::optional<Drawn> drawn() const;
+    std::optional<Drawn> draw(const job::Job& job, const plan::Plan& plan) const;
+    const std::optional<casting::PatternBoard>& board(const job::Job& job,
+                                                      const plan::DrawerPlan& plan) const;
+    sheets::Inks words_ink(const QStringList& lines, QPointF middle) const;
+    QStringList missing() const;
+    void set_progress(double done);
+    QRect ribbon() const;
+    void paint_ribbon(QPainter& painter) const;
     sheets::Inks still_ink();
     sheets::Inks invitation_ink(const plan::DrawerPlan& plan) const;
     bool moves(const std::string& subject) const;
@@ -134,7 +147,7 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     const Preferences& preferences_;
     theme::Theme theme_;
     QStringList invitation_;
-    Shown shown_ = Shown::drawer_plan;
+    SheetId shown_ = SheetId::drawer_plan;
     ViewMap view_;
     bool fitted_ = true; ///< until the maker zooms or pans, the sheet follows the window's size
     SelectTool tool_;
@@ -161,6 +174,9 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     std::string shown_drawer_;
     bool zones_ = false; ///< lettered while a check is chosen
     mutable std::optional<Board> board_;
+    mutable std::optional<Kept> kept_;
+    bool still_drawn_ = true;
+    double progress_ = 0; ///< of the slow answer, 0 … 1
 };
 
 } // namespace drawercast::app

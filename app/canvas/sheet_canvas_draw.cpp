@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the canvas draws, layer by layer.
+#include "job/edit.h"
+
 #include "canvas/hit.h"
 #include "canvas/ink_difference.h"
 #include "canvas/sheet_canvas.h"
@@ -10,7 +12,6 @@
 #include "sheets/check_words.h"
 #include "sheets/drawer_plan.h"
 #include "sheets/paint.h"
-#include "sheets/pattern_board.h"
 
 #include <QPaintEvent>
 #include <QPainter>
@@ -32,41 +33,49 @@ void append(sheets::Inks& inks, sheets::Inks more) {
 
 } // namespace
 
-struct SheetCanvas::Drawn {
-    std::vector<sheets::Mark> marks;
-    shape::Box area;
-    shape::Vec lower_px;
-    shape::Vec upper_px;
-};
-
-SheetCanvas::Drawn SheetCanvas::drawn() const {
-    const auto* plan = drawer_plan();
-    const auto* shown_drawer = drawer();
-    if (plan == nullptr || shown_drawer == nullptr) return {};
-    if (shown_ == Shown::drawer_plan) {
-        auto sheet = sheets::drawer_plan(document_.shown(), *shown_drawer, *plan, sheets::Keys::none,
-                                         zones_ ? sheets::Zones::lettered : sheets::Zones::none);
-        std::erase_if(sheet.marks, [](const sheets::Mark& mark) { // the title strip has the legend
-            return mark.layer == sheets::Layer::live || std::holds_alternative<sheets::LegendMark>(mark.kind);
-        });
-        return {std::move(sheet.marks), sheet.area, sheet.lower_room_px, sheet.upper_room_px};
-    }
-    const auto& board = this->board(*plan);
-    if (!board) return {};
-    auto sheet = sheets::pattern_board(document_.shown(), *board, sheets::Finish::washed);
-    return {std::move(sheet.marks), sheet.area, sheet.lower_room_px, sheet.upper_room_px};
+bool SheetCanvas::shows_old() const {
+    return spec_of(shown_).slow && document_.last_built() && !document_.built_is_current();
 }
 
-const std::optional<casting::PatternBoard>& SheetCanvas::board(const plan::DrawerPlan& plan) const {
-    if (!board_ || board_->drawer != plan.id || !(board_->job == document_.shown()))
-        board_ = Board{document_.shown(), plan.id, plan::pattern_board(document_.shown(), plan)};
+/// Sheets to look at are drawn once for what is shown; a slow one of the last job worked out.
+std::optional<Drawn> SheetCanvas::drawn() const {
+    const auto& spec = spec_of(shown_);
+    if (spec.arranged) return draw(document_.shown(), document_.plan());
+    if (kept_ && kept_->sheet == shown_) return kept_->drawn;
+    Kept kept{shown_, {}};
+    if (!spec.slow)
+        kept.drawn = draw(document_.shown(), document_.plan());
+    else if (const auto& built = document_.last_built())
+        kept.drawn = draw(job::in_units(document_.last_built_job(), document_.shown().display_units), *built);
+    kept_ = std::move(kept);
+    return kept_->drawn;
+}
+
+std::optional<Drawn> SheetCanvas::draw(const job::Job& job, const plan::Plan& plan) const {
+    const auto* drawer = job::find_drawer(job, selection_.drawer());
+    const auto at = std::find_if(plan.drawers.begin(), plan.drawers.end(),
+                                 [&](const auto& one) { return one.id == selection_.drawer(); });
+    if (drawer == nullptr || at == plan.drawers.end()) return std::nullopt;
+    const SheetIn in{job,
+                     plan,
+                     *drawer,
+                     *at,
+                     [&]() -> const std::optional<casting::PatternBoard>& { return board(job, *at); },
+                     zones_ ? sheets::Zones::lettered : sheets::Zones::none};
+    return spec_of(shown_).draw(in);
+}
+
+const std::optional<casting::PatternBoard>& SheetCanvas::board(const job::Job& job,
+                                                               const plan::DrawerPlan& plan) const {
+    if (!board_ || board_->drawer != plan.id || !(board_->job == job))
+        board_ = Board{job, plan.id, plan::pattern_board(job, plan)};
     return board_->answer;
 }
 
 void SheetCanvas::fit() {
     constexpr double margin_px = 12;
     fitted_ = true;
-    const Drawn sheet = drawn();
+    const Drawn sheet = drawn().value_or(Drawn());
     const QSizeF room(width() - sheet.lower_px.x - sheet.upper_px.x,
                       height() - sheet.lower_px.y - sheet.upper_px.y);
     set_view(ViewMap::fitted(sheet.area, room, margin_px).panned({sheet.lower_px.x, sheet.upper_px.y}));
@@ -78,13 +87,16 @@ bool SheetCanvas::moves(const std::string& subject) const {
 
 sheets::Inks SheetCanvas::still_ink() {
     const auto view = sheet_view(view_);
-    const Drawn sheet = drawn();
+    const auto made = drawn();
+    still_drawn_ = made.has_value();
+    if (!made) return words_ink(missing(), QRectF(rect()).center());
+    const Drawn& sheet = *made;
     const auto* plan = drawer_plan();
     sheets::Inking ground(view, theme_);
     for (const auto& mark : sheet.marks)
         if (mark.layer == sheets::Layer::ground) ground.ink(mark);
     auto inks = ground.take();
-    const bool plan_sheet = shown_ == Shown::drawer_plan && plan != nullptr;
+    const bool plan_sheet = arranging() && plan != nullptr && drawer() != nullptr;
     if (plan_sheet && plan->insert && preferences_.grid_shown())
         append(inks, grid_ink(plan->insert->box, preferences_.grid_mm(), view_, theme_));
     sheets::Inking still(view, theme_, ground.taken(), {});
@@ -103,13 +115,18 @@ sheets::Inks SheetCanvas::still_ink() {
 }
 
 sheets::Inks SheetCanvas::invitation_ink(const plan::DrawerPlan& plan) const {
-    if (!plan.insert || invitation_.isEmpty()) return {};
+    if (!plan.insert) return {};
+    return words_ink(invitation_, view_.to_px(plan.insert->box).center());
+}
+
+/// A heading and lines below it.
+sheets::Inks SheetCanvas::words_ink(const QStringList& lines, QPointF middle) const {
+    if (lines.isEmpty()) return {};
     constexpr double pitch_px = 24, heading_px = 18, row_px = 13;
-    const QPointF middle = view_.to_px(plan.insert->box).center();
-    shape::Vec at{middle.x(), middle.y() - pitch_px * static_cast<double>(invitation_.size()) / 2};
+    shape::Vec at{middle.x(), middle.y() - pitch_px * static_cast<double>(lines.size()) / 2};
     sheets::Inks inks{sheets::About{}};
-    for (const QString& line : invitation_) {
-        const bool heading = &line == &invitation_.front();
+    for (const QString& line : lines) {
+        const bool heading = &line == &lines.front();
         const theme::Lettering face{heading ? theme::Face::drafting : theme::Face::regular,
                                     heading ? heading_px : row_px, 1};
         sheets::write(inks, line, at, face, heading ? theme_.ink : theme_.ink2, sheets::Align::center);
@@ -130,7 +147,7 @@ void SheetCanvas::redraw_over() {
     taken_ = still_taken_;
     const auto* plan = drawer_plan();
     const auto* shown_drawer = drawer();
-    if (shown_ == Shown::drawer_plan && plan != nullptr && shown_drawer != nullptr) {
+    if (arranging() && plan != nullptr && shown_drawer != nullptr) {
         const auto view = sheet_view(view_);
         const auto& job = document_.shown();
         sheets::Inking moving(view, theme_, still_taken_, {});
@@ -154,7 +171,7 @@ const std::vector<std::string>& SheetCanvas::measured() const { return moving_.e
 
 std::optional<LiveScene> SheetCanvas::scene() const {
     const auto* plan = drawer_plan();
-    if (shown_ != Shown::drawer_plan || plan == nullptr) return std::nullopt;
+    if (!arranging() || plan == nullptr) return std::nullopt;
     LiveScene scene{*plan,
                     document_.shown(),
                     drop_ ? moving_ : selection_.pockets(),
@@ -197,6 +214,7 @@ void SheetCanvas::paintEvent(QPaintEvent* event) {
     painter.setOpacity(1);
     paint_inside(live_, painter, region); // its words keep off names and checks, its lines go under them
     paint_inside(over_, painter, region);
+    paint_ribbon(painter);
     if (!hasFocus()) return;
     painter.setPen(QPen(theme_.blue, focus_px));
     painter.setBrush(Qt::NoBrush);

@@ -28,7 +28,7 @@ std::optional<SheetCanvas::Drop> SheetCanvas::begin_drop(const QByteArray& objec
 }
 
 void SheetCanvas::dragEnterEvent(QDragEnterEvent* event) {
-    if (!event->mimeData()->hasFormat(ObjectsModel::mime_type) || shown_ != Shown::drawer_plan) return;
+    if (!event->mimeData()->hasFormat(ObjectsModel::mime_type) || !arranging()) return;
     tool_.cancel();
     drop_ = begin_drop(event->mimeData()->data(ObjectsModel::mime_type), event->position());
     if (drop_) event->acceptProposedAction();

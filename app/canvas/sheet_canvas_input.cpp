@@ -68,7 +68,7 @@ void SheetCanvas::mousePressEvent(QMouseEvent* event) {
         emit context_menu_wanted(event->globalPosition().toPoint());
         return;
     }
-    if (event->button() != Qt::LeftButton || shown_ != Shown::drawer_plan) return;
+    if (event->button() != Qt::LeftButton || !arranging()) return;
     nudged_.clear();
     const auto* check = check_at(event->position());
     if (check != nullptr && tool_.grip(event->position()) != SelectTool::Grip::ring)
@@ -85,7 +85,7 @@ void SheetCanvas::mouseMoveEvent(QMouseEvent* event) {
         panning_from_ = event->position();
         return;
     }
-    if (shown_ != Shown::drawer_plan) return;
+    if (!arranging()) return;
     if (tool_.busy()) return tool_.move(event->position(), keys(event->modifiers()));
     point_at(event->position());
 }
@@ -112,7 +112,7 @@ void SheetCanvas::mouseReleaseEvent(QMouseEvent* event) {
         setCursor(space_held_ ? Qt::OpenHandCursor : Qt::ArrowCursor);
         return;
     }
-    if (event->button() != Qt::LeftButton || shown_ != Shown::drawer_plan) return;
+    if (event->button() != Qt::LeftButton || !arranging()) return;
     tool_.release(event->position(), keys(event->modifiers()));
     point_at(event->position());
     redraw_live();
@@ -120,8 +120,7 @@ void SheetCanvas::mouseReleaseEvent(QMouseEvent* event) {
 
 /// On a notch its sizes are asked for, on a pocket its object's.
 void SheetCanvas::mouseDoubleClickEvent(QMouseEvent* event) {
-    if (event->button() != Qt::LeftButton || shown_ != Shown::drawer_plan || space_held_)
-        return mousePressEvent(event);
+    if (event->button() != Qt::LeftButton || !arranging() || space_held_) return mousePressEvent(event);
     const auto grip = tool_.grip(event->position());
     const std::string subject = tool_.hovered(event->position());
     if (grip == SelectTool::Grip::notch && selection_.notch()) {
@@ -167,7 +166,7 @@ bool SheetCanvas::event(QEvent* event) {
     if (event->type() == QEvent::KeyPress) { // before Qt makes Tab leave the canvas
         auto* key = static_cast<QKeyEvent*>(event);
         const bool next = key->key() == Qt::Key_Tab && key->modifiers() == Qt::NoModifier;
-        if ((next || key->key() == Qt::Key_Backtab) && shown_ == Shown::drawer_plan && !tool_.busy()) {
+        if ((next || key->key() == Qt::Key_Backtab) && arranging() && !tool_.busy()) {
             const auto before = selection_.pockets();
             choose_next(next ? 1 : -1);
             if (selection_.pockets() != before) return true;

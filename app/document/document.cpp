@@ -23,6 +23,7 @@ void Document::show() {
 
 void Document::take_built(const plan::Plan& plan) {
     built_ = plan;
+    built_job_ = job_;
     built_is_current_ = true;
     if (!preview_) show();
 }
@@ -78,6 +79,7 @@ std::optional<Problem> Document::save(const QString& path) {
     if (!saved) return saved.error();
     path_ = path;
     saved_job_ = job_;
+    emit written();
     emit state_changed();
     return saved->backup_problem;
 }

@@ -31,7 +31,11 @@ class Document : public QObject {
     const plan::Plan& plan() const { return plan_; }
     /// The last answer with its long parts, be it of an older job; nothing before the first one is there.
     const std::optional<plan::Plan>& last_built() const { return built_; }
+    const job::Job& last_built_job() const { return built_job_; } ///< the one last_built() is of
+    /// Whether last_built() is of what is shown.
+    bool built_is_current() const { return built_is_current_ && !preview_; }
     Building& building() { return building_; }
+    const Building& building() const { return building_; }
     bool previewing() const { return preview_.has_value(); }
 
     /// Shows another job without committing it; nothing drops the preview. Autosave and undo never see
@@ -69,6 +73,7 @@ class Document : public QObject {
     void shown_changed(); ///< shown() or plan() is another value
     void committed();     ///< job() is another value (autosave listens)
     void replaced();      ///< another job was opened or made
+    void written();       ///< the committed job was, to path()
     void state_changed(); ///< path, unsaved or title
 
   private:
@@ -83,6 +88,7 @@ class Document : public QObject {
     plan::Planner planner_;
     plan::Plan plan_;
     std::optional<plan::Plan> built_;
+    job::Job built_job_;
     bool built_is_current_ = false; ///< of the committed job
     Building building_;
     QUndoStack undo_;

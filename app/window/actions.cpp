@@ -3,9 +3,12 @@
 
 #include "base/demand.h"
 
+#include "canvas/sheet_table.h"
 #include "theme/icons.h"
 
 #include <QCoreApplication>
+
+#include <algorithm>
 
 namespace drawercast::app {
 
@@ -23,8 +26,10 @@ bool one_pocket(const Situation& s) { return s.pockets == 1; }
 
 #define TEXT(words) QT_TRANSLATE_NOOP("Actions", words)
 
-const std::vector<ActionSpec>& action_specs() {
-    static const std::vector<ActionSpec> specs{
+namespace {
+
+std::vector<ActionSpec> listed() {
+    return {
         {"job.new", TEXT("&New job…"), "new", "Ctrl+N", always},
         {"job.open", TEXT("&Open…"), "open", "Ctrl+O", always},
         {"job.save", TEXT("&Save"), "save", "Ctrl+S", always},
@@ -96,8 +101,6 @@ const std::vector<ActionSpec>& action_specs() {
          [](const Situation& s) { return s.look; }},
         {"check.take_back", TEXT("Take &back"), "clear", "", [](const Situation& s) { return s.left_as_is; }},
 
-        {"view.plan", TEXT("&Drawer plan"), "sign-drawer", "Ctrl+1", always, true},
-        {"view.board", TEXT("&Pattern board"), "sign-mold", "Ctrl+2", always, true},
         {"view.next_drawer", TEXT("&Next drawer"), "", "Ctrl+PgDown",
          [](const Situation& s) { return s.other_drawers; }},
         {"view.zoom_in", TEXT("Zoom &in"), "", "Ctrl++, Ctrl+=", drawer},
@@ -123,6 +126,22 @@ const std::vector<ActionSpec>& action_specs() {
         {"help.cautions", TEXT("&Cautions"), "", "", always},
         {"help.about", TEXT("&About Drawercast"), "", "", always},
     };
+}
+
+/// Each sheet's own action stands before the others of the View menu.
+std::vector<ActionSpec> with_sheets() {
+    auto specs = listed();
+    auto at = std::find_if(specs.begin(), specs.end(),
+                           [](const auto& spec) { return spec.id == "view.next_drawer"; });
+    for (const auto& sheet : sheet_specs())
+        at = specs.insert(at, ActionSpec{sheet.action, sheet.text, sheet.icon, sheet.key, always, true}) + 1;
+    return specs;
+}
+
+} // namespace
+
+const std::vector<ActionSpec>& action_specs() {
+    static const std::vector<ActionSpec> specs = with_sheets();
     return specs;
 }
 

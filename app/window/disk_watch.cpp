@@ -16,12 +16,18 @@ constexpr int settled_ms = 300; ///< whoever writes is done by then
 
 } // namespace
 
+DiskWatch::Stamp DiskWatch::stamp_of(const QString& path) {
+    const QFileInfo file(path);
+    return {path, file.lastModified(), file.exists() ? file.size() : -1};
+}
+
 DiskWatch::DiskWatch(const Desk& desk, QObject* parent) : QObject(parent), desk_(desk) {
     soon_.setSingleShot(true);
     soon_.setInterval(settled_ms);
     connect(&soon_, &QTimer::timeout, this, &DiskWatch::look);
     connect(&watcher_, &QFileSystemWatcher::fileChanged, &soon_, qOverload<>(&QTimer::start));
     connect(&desk_.document, &Document::state_changed, this, &DiskWatch::follow);
+    connect(&desk_.document, &Document::written, this, [this] { ours_ = stamp_of(desk_.document.path()); });
     follow();
 }
 
@@ -38,7 +44,7 @@ void DiskWatch::look() {
     follow();
     auto& document = desk_.document;
     const QString path = document.path();
-    if (path.isEmpty()) return;
+    if (path.isEmpty() || stamp_of(path) == ours_) return;
     const QString name = QFileInfo(path).fileName();
     if (!QFileInfo::exists(path))
         return emit said(tr("“%1” is no longer on disk; saving writes it again.").arg(name));

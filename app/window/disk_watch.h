@@ -3,6 +3,7 @@
 
 #include "window/desk.h"
 
+#include <QDateTime>
 #include <QFileSystemWatcher>
 #include <QObject>
 #include <QTimer>
@@ -20,6 +21,15 @@ class DiskWatch final : public QObject {
     void said(const QString& sentence);
 
   private:
+    struct Stamp {
+        QString path;
+        QDateTime changed;
+        qint64 bytes = -1;
+        bool operator==(const Stamp&) const = default;
+    };
+    static Stamp stamp_of(const QString& path);
+
+    Stamp ours_; ///< as the program itself left the file: not to be read again
     void follow();
     void look();
 

@@ -149,7 +149,7 @@ void MainWindow::connect_parts() {
             return QString::fromStdString(plan::say_length(value, units));
         };
         coordinates_->setText(tr("x %1   y %2").arg(said(mm.x()), said(mm.y())));
-        if (sheets_->canvas().shown() == SheetCanvas::Shown::drawer_plan) place_acts_->set_pointer(mm);
+        if (spec_of(sheets_->shown()).arranged) place_acts_->set_pointer(mm);
     });
     connect(&canvas, &SheetCanvas::pointer_left, this, [this] {
         coordinates_->clear();
@@ -231,7 +231,7 @@ Situation MainWindow::situation() const {
     const auto& job = document_.job();
     const auto* drawer = job::find_drawer(job, selection_.drawer());
     s.drawer = drawer != nullptr;
-    s.plan_sheet = sheets_->canvas().shown() == SheetCanvas::Shown::drawer_plan;
+    s.plan_sheet = spec_of(sheets_->shown()).arranged;
     s.other_drawers = job.drawers.size() > 1;
     s.object = job::find_object(job, selection_.object()) != nullptr;
     s.drawer_pockets = drawer != nullptr && !drawer->pockets.empty();
@@ -263,10 +263,8 @@ void MainWindow::refresh_actions() {
     const auto& stack = document_.undo_stack();
     actions_["edit.undo"]->setText(stack.canUndo() ? tr("&Undo: %1").arg(stack.undoText()) : tr("&Undo"));
     actions_["edit.redo"]->setText(stack.canRedo() ? tr("&Redo: %1").arg(stack.redoText()) : tr("&Redo"));
-    const bool plan = sheets_->canvas().shown() == SheetCanvas::Shown::drawer_plan;
     const auto check = [this](const char* id, bool on) { actions_[id]->setChecked(on); };
-    check("view.plan", plan);
-    check("view.board", !plan);
+    for (const auto& sheet : sheet_specs()) check(sheet.action, sheet.id == sheets_->shown());
     check("view.grid", preferences_.grid_shown());
     check("view.snap", preferences_.snapping());
     check("view.left_pane", panes_->left_shown());
@@ -299,13 +297,17 @@ void MainWindow::refresh_recent() {
 
 void MainWindow::go_to(const layout::Check& check) {
     const auto* plan = shown_plan(desk_);
-    sheets_->show_sheet(SheetCanvas::Shown::drawer_plan);
+    const auto& sheet = spec_of(sheet_of(check));
+    sheets_->show_sheet(sheet.id);
     if (plan == nullptr) return;
     constexpr double around_mm = 40;
     shape::Box box;
-    if (check.frame == layout::CheckFrame::drawer && check.at) box.add(*check.at);
-    if (check.frame == layout::CheckFrame::drawer && check.to) box.add(*check.to);
-    box.add(box_of(*plan, selection_.pockets()));
+    const auto frame = sheet.seen == Seen::drawer ? layout::CheckFrame::drawer : layout::CheckFrame::mold;
+    if (sheet.seen != Seen::bench && check.frame == frame) {
+        if (check.at) box.add(*check.at);
+        if (check.to) box.add(*check.to);
+    }
+    if (sheet.arranged) box.add(box_of(*plan, selection_.pockets()));
     if (!box.empty()) sheets_->canvas().zoom_to(box.grown(around_mm));
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/menus.h"
 
+#include "canvas/sheet_table.h"
 #include "window/actions.h"
 
 #include <QCoreApplication>
@@ -72,9 +73,10 @@ Menus fill_menu_bar(QMenuBar& bar, const Actions& actions) {
           "check.take_back"});
 
     auto* view = bar.addMenu(tr("&View"));
+    for (const auto& sheet : sheet_specs()) view->addAction(actions[sheet.action]);
     fill(*view, actions,
-         {"view.plan", "view.board", "view.next_drawer", "", "view.zoom_in", "view.zoom_out", "view.fit",
-          "view.to_choice", "", "view.grid", "view.snap", "", "view.left_pane", "view.right_pane", ""});
+         {"view.next_drawer", "", "view.zoom_in", "view.zoom_out", "view.fit", "view.to_choice", "",
+          "view.grid", "view.snap", "", "view.left_pane", "view.right_pane", ""});
     fill(*view->addMenu(tr("&Units")), actions, {"view.mm", "view.inch", "view.inch_32"});
     fill(*view->addMenu(tr("&Appearance")), actions, {"view.system", "view.light", "view.dark"});
     fill(*view->addMenu(tr("&Text size")), actions, {"view.larger", "view.smaller", "view.usual"});

@@ -34,12 +34,18 @@ QString unit_name(job::DisplayUnits units) {
     return SheetArea::tr("mm");
 }
 
-int mends_of(const Document& document, const std::string& drawer) {
+bool is_mend(const layout::Check& check) {
+    return check.severity == layout::Severity::mend && !check.left_as_is;
+}
+
+/// Of the shown drawer; those of the job as a whole where they are to be seen on a sheet of their own.
+int mends_of(const Document& document, const std::string& drawer, SheetId sheet) {
     int count = 0;
     for (const auto& plan : document.plan().drawers)
         if (plan.id == drawer)
-            for (const auto& check : plan.checks)
-                count += check.severity == layout::Severity::mend && !check.left_as_is;
+            for (const auto& check : plan.checks) count += is_mend(check) && sheet_of(check) == sheet;
+    if (spec_of(sheet).arranged) return count;
+    for (const auto& check : document.plan().checks) count += is_mend(check) && sheet_of(check) == sheet;
     return count;
 }
 
@@ -64,10 +70,12 @@ SheetArea::SheetArea(Document& document, Selection& selection, const Preferences
     tabs_->setExpanding(false);
     tabs_->setAccessibleName(tr("Sheets"));
     tabs_->setIconSize({18, 18});
-    tabs_->addTab(tr("Drawer plan"));
-    mends_ = new Badge(layout::Severity::mend, tabs_);
-    tabs_->addTab(theme::icon(QStringLiteral("mirror")), tr("Pattern board"));
-    tabs_->setTabToolTip(1, tr("Seen in the mold: mirrored left to right, enlarged by the shrinkage"));
+    tabs_->setUsesScrollButtons(true);
+    for (const auto& spec : sheet_specs()) {
+        const int at = tabs_->addTab(sheet_words(spec.name));
+        if (spec.seen == Seen::mold) tabs_->setTabIcon(at, theme::icon(QStringLiteral("mirror")));
+        mends_.push_back(new Badge(layout::Severity::mend, tabs_));
+    }
 
     auto* grid = new QGridLayout(this);
     grid->setContentsMargins(0, 0, 0, 0);
@@ -84,7 +92,7 @@ SheetArea::SheetArea(Document& document, Selection& selection, const Preferences
     grid->setColumnStretch(1, 1);
 
     connect(tabs_, &QTabBar::currentChanged, this, [this](int at) {
-        canvas_->show_sheet(at == 0 ? SheetCanvas::Shown::drawer_plan : SheetCanvas::Shown::pattern_board);
+        canvas_->show_sheet(sheet_specs()[static_cast<std::size_t>(at)].id);
         refresh();
         emit sheet_changed();
     });
@@ -106,8 +114,15 @@ SheetArea::SheetArea(Document& document, Selection& selection, const Preferences
     refresh();
 }
 
-void SheetArea::show_sheet(SheetCanvas::Shown shown) {
-    tabs_->setCurrentIndex(shown == SheetCanvas::Shown::drawer_plan ? 0 : 1);
+void SheetArea::show_sheet(SheetId shown) {
+    const auto& specs = sheet_specs();
+    for (std::size_t i = 0; i < specs.size(); ++i)
+        if (specs[i].id == shown) tabs_->setCurrentIndex(static_cast<int>(i));
+}
+
+void SheetArea::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    show_tabs();
 }
 
 void SheetArea::set_theme(const theme::Theme& theme) { canvas_->set_theme(theme); }
@@ -119,17 +134,26 @@ void SheetArea::refresh() {
 }
 
 void SheetArea::show_tabs() {
-    const int mends = mends_of(document_, selection_.drawer());
-    mends_->set_count(mends);
-    tabs_->setTabButton(0, QTabBar::RightSide, mends > 0 ? mends_ : nullptr);
-    mends_->setVisible(mends > 0);
-    tabs_->setTabToolTip(0, mends > 0 ? mends_->accessibleName() : QString());
+    constexpr int narrow_px = 690;
+    for (std::size_t i = 0; i < mends_.size(); ++i) {
+        const auto& spec = sheet_specs()[i];
+        const int at = static_cast<int>(i);
+        tabs_->setTabText(at, sheet_words(width() < narrow_px ? spec.short_name : spec.name));
+        const int mends = mends_of(document_, selection_.drawer(), spec.id);
+        auto* badge = mends_[i];
+        badge->set_count(mends);
+        if ((tabs_->tabButton(at, QTabBar::RightSide) != nullptr) != (mends > 0))
+            tabs_->setTabButton(at, QTabBar::RightSide, mends > 0 ? badge : nullptr);
+        badge->setVisible(mends > 0);
+        tabs_->setTabToolTip(at, mends > 0
+                                     ? sheet_words(spec.tip) + QStringLiteral("\n") + badge->accessibleName()
+                                     : sheet_words(spec.tip));
+    }
 }
 
 void SheetArea::show_rulers() {
     Ruler::Shown shown{canvas_->view(), document_.shown().display_units, std::nullopt};
-    if (const auto* plan = canvas_->drawer_plan();
-        plan != nullptr && canvas_->shown() == SheetCanvas::Shown::drawer_plan) {
+    if (const auto* plan = canvas_->drawer_plan(); plan != nullptr && spec_of(canvas_->shown()).arranged) {
         const auto box = box_of(*plan, selection_.pockets());
         if (!box.empty()) shown.extent = box;
     }
@@ -141,9 +165,9 @@ void SheetArea::show_rulers() {
 void SheetArea::show_strip() {
     const auto& job = document_.shown();
     TitleStrip::Shown shown;
-    const bool plan_sheet = canvas_->shown() == SheetCanvas::Shown::drawer_plan;
-    shown.sheet = plan_sheet ? tr("Drawer plan") : tr("Pattern board");
-    shown.mirrored = !plan_sheet;
+    const auto& spec = spec_of(canvas_->shown());
+    shown.sheet = sheet_words(spec.name);
+    shown.seen = spec.seen;
     shown.scale = scale_text(canvas_->reduction());
     shown.grid = preferences_.grid_shown()
                      ? QString::fromStdString(plan::say_length(preferences_.grid_mm(), job.display_units))
@@ -154,7 +178,7 @@ void SheetArea::show_strip() {
     shown.job = document_.display_name();
     if (const auto* drawer = job::find_drawer(job, selection_.drawer())) {
         shown.drawer = QString::fromStdString(drawer->name.empty() ? drawer->id : drawer->name);
-        if (plan_sheet) shown.ladder_mm = sheets::ladder_full_mm(drawer->insert_mm, job.display_units);
+        if (spec.arranged) shown.ladder_mm = sheets::ladder_full_mm(drawer->insert_mm, job.display_units);
     }
     strip_->show(shown);
 }

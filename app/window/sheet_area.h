@@ -6,6 +6,8 @@
 
 #include <QWidget>
 
+#include <vector>
+
 class QLabel;
 class QTabBar;
 
@@ -27,11 +29,15 @@ class SheetArea final : public QWidget {
 
     SheetCanvas& canvas() { return *canvas_; }
     TitleStrip& strip() { return *strip_; }
-    void show_sheet(SheetCanvas::Shown shown);
+    void show_sheet(SheetId shown);
+    SheetId shown() const { return canvas_->shown(); }
     void set_theme(const theme::Theme& theme);
 
   signals:
     void sheet_changed();
+
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
     void refresh();
@@ -43,7 +49,7 @@ class SheetArea final : public QWidget {
     Selection& selection_;
     const Preferences& preferences_;
     QTabBar* tabs_;
-    Badge* mends_ = nullptr; ///< on the tab of the drawer plan
+    std::vector<Badge*> mends_; ///< one to a tab
     SheetCanvas* canvas_;
     Ruler* above_;
     Ruler* left_;

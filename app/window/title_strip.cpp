@@ -86,7 +86,7 @@ void TitleStrip::lay_out() {
         return place;
     };
     name_ = take(wide(drafting(), shown_.sheet) + 2 * pad);
-    const QString seen = shown_.mirrored ? tr("Mold, MIRRORED") : tr("Drawer, from above");
+    const QString seen = seen_words(shown_.seen);
     seen_ = take(sign_px + 8 + wide(bold(), seen) + 2 * pad);
     const auto cell_width = [&](int cell) {
         return std::max(buttons_[static_cast<std::size_t>(cell)]->sizeHint().width(),
@@ -167,15 +167,14 @@ void TitleStrip::paintEvent(QPaintEvent*) {
     painter.drawText(QRect(name_.left + pad, 2, name_.width, height() - 2), Qt::AlignLeft | Qt::AlignVCenter,
                      shown_.sheet);
     const Place words{seen_.left + sign_px + 8, seen_.width - sign_px - 8};
-    paint_cell(painter, words, tr("seen"), shown_.mirrored ? tr("Mold, MIRRORED") : tr("Drawer, from above"));
+    paint_cell(painter, words, tr("seen"), seen_words(shown_.seen));
     painter.fillRect(QRect(words.left, 2, 1, height()), theme.paper);
     painter.setPen(theme.edge);
     painter.drawLine(seen_.left, 2, seen_.left, height());
     painter.setRenderHint(QPainter::Antialiasing);
-    painter.fillPath(
-        sheets::painter_path(sheets::frame_sign({seen_.left + pad + sign_px / 2.0 - 2, height() / 2.0 + 1},
-                                                sign_px, shown_.mirrored)),
-        theme.ink);
+    const auto sign = sheets::frame_sign({seen_.left + pad + sign_px / 2.0 - 2, height() / 2.0 + 1}, sign_px,
+                                         shown_.seen == Seen::mold);
+    if (shown_.seen != Seen::bench) painter.fillPath(sheets::painter_path(sign), theme.ink);
     painter.setRenderHint(QPainter::Antialiasing, false);
     const QStringList captions{tr("scale"), tr("grid"), tr("snap"), tr("unit")};
     for (int cell = 0; cell < cell_count; ++cell)

@@ -3,6 +3,8 @@
 
 #include "job/job.h"
 
+#include "canvas/sheet_table.h"
+
 #include <QWidget>
 
 #include <optional>
@@ -22,7 +24,7 @@ class TitleStrip final : public QWidget {
 
     struct Shown {
         QString sheet;
-        bool mirrored = false;
+        Seen seen = Seen::drawer;
         QString scale;
         QString grid;
         QString snap;

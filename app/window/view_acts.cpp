@@ -28,14 +28,11 @@ constexpr double text_step = 1.1;
 
 void MainWindow::connect_view() {
     auto& canvas = sheets_->canvas();
-    actions_.on("view.plan", [this] {
-        sheets_->show_sheet(SheetCanvas::Shown::drawer_plan);
-        refresh_actions();
-    });
-    actions_.on("view.board", [this] {
-        sheets_->show_sheet(SheetCanvas::Shown::pattern_board);
-        refresh_actions();
-    });
+    for (const auto& sheet : sheet_specs())
+        actions_.on(sheet.action, [this, id = sheet.id] {
+            sheets_->show_sheet(id);
+            refresh_actions();
+        });
     actions_.on("view.next_drawer", [this] {
         const auto& drawers = document_.job().drawers;
         for (std::size_t i = 0; i < drawers.size(); ++i)

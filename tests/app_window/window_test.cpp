@@ -78,7 +78,7 @@ void open_two_pockets(Desktop& desk) {
 void trigger_all(Desktop& desk, const std::function<void()>& before_each) {
     for (auto* action : desk.window.actions().all()) {
         if (action->objectName() == "job.quit") continue;
-        desk.window.sheets().show_sheet(SheetCanvas::Shown::drawer_plan);
+        desk.window.sheets().show_sheet(SheetId::drawer_plan);
         before_each();
         action->trigger();
         QApplication::processEvents();

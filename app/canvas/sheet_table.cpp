@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "canvas/sheet_table.h"
+
+#include "base/demand.h"
+#include "plan/stock_stage.h"
+
+#include "sheets/air_map.h"
+#include "sheets/box_and_cuts.h"
+#include "sheets/pattern_board.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace drawercast::app {
+
+namespace {
+
+template <class Frame>
+Drawn drawn(sheets::Sheet<Frame> sheet) {
+    std::erase_if(sheet.marks, [](const sheets::Mark& mark) { // the title strip has the legend
+        return std::holds_alternative<sheets::LegendMark>(mark.kind);
+    });
+    return {std::move(sheet.marks), sheet.area, sheet.lower_room_px, sheet.upper_room_px};
+}
+
+/// Checks are drawn over it, layer by layer: they are left out here.
+std::optional<Drawn> draw_plan(const SheetIn& in) {
+    auto sheet = drawn(sheets::drawer_plan(in.job, in.drawer, in.drawer_plan, sheets::Keys::none, in.zones));
+    std::erase_if(sheet.marks, [](const sheets::Mark& mark) { return mark.layer == sheets::Layer::live; });
+    return sheet;
+}
+
+std::optional<Drawn> draw_board(const SheetIn& in) {
+    const auto& board = in.board();
+    if (!board) return std::nullopt;
+    return drawn(sheets::pattern_board(in.job, *board, sheets::Finish::washed));
+}
+
+std::optional<Drawn> draw_air(const SheetIn& in) {
+    if (!in.drawer_plan.air || !in.drawer_plan.air->model) return std::nullopt;
+    const auto& board = in.board();
+    if (!board) return std::nullopt;
+    return drawn(sheets::air_map(in.job, *board, *in.drawer_plan.air));
+}
+
+std::optional<Drawn> draw_cuts(const SheetIn& in) {
+    if (!in.plan.stock) return std::nullopt;
+    auto sheet = drawn(sheets::box_and_cuts(in.job, *in.plan.stock, in.drawer.id));
+    if (sheet.marks.empty() || sheet.area.empty()) return std::nullopt;
+    return sheet;
+}
+
+} // namespace
+
+#define TEXT(words) QT_TRANSLATE_NOOP("Sheets", words)
+
+const std::vector<SheetSpec>& sheet_specs() {
+    static const std::vector<SheetSpec> specs{
+        {SheetId::drawer_plan, "view.plan", QT_TRANSLATE_NOOP("Actions", "&Drawer plan"), "sign-drawer",
+         "Ctrl+1", TEXT("Drawer plan"), TEXT("Plan"), Seen::drawer, true, false,
+         TEXT("The insert as one looks into the drawer"), TEXT("This drawer has no insert."), draw_plan},
+        {SheetId::pattern_board, "view.board", QT_TRANSLATE_NOOP("Actions", "&Pattern board"), "sign-mold",
+         "Ctrl+2", TEXT("Pattern board"), TEXT("Board"), Seen::mold, false, false,
+         TEXT("Seen in the mold: mirrored left to right, enlarged by the shrinkage"),
+         TEXT("There is no mold yet: it needs pockets that can be made."), draw_board},
+        {SheetId::air_map, "view.air", QT_TRANSLATE_NOOP("Actions", "&Where air stays"), "air", "Ctrl+3",
+         TEXT("Where air stays"), TEXT("Air"), Seen::mold, false, true,
+         TEXT(
+             "How the foam arrives, where air stays, and the vents that let it out; mirrored as the mold is"),
+         TEXT("Where air stays can’t be told yet: it needs a mold and a dose."), draw_air},
+        {SheetId::box_and_cuts, "view.cuts", QT_TRANSLATE_NOOP("Actions", "&Box and cuts"), "cut-sheet",
+         "Ctrl+4", TEXT("Box and cuts"), TEXT("Cuts"), Seen::bench, false, true,
+         TEXT("The mold’s box, and every sheet and bar of the job with its cuts in order"),
+         TEXT("There is nothing to cut yet: it needs a mold and a dose."), draw_cuts},
+    };
+    return specs;
+}
+
+#undef TEXT
+
+const SheetSpec& spec_of(SheetId id) {
+    const auto& specs = sheet_specs();
+    const auto at = std::find_if(specs.begin(), specs.end(), [&](const auto& s) { return s.id == id; });
+    DRAWERCAST_DEMAND(at != specs.end(), "a row for each sheet");
+    return *at;
+}
+
+SheetId sheet_of(const layout::Check& check) {
+    using layout::Code;
+    if (check.code == Code::stock_short || check.code == Code::cut_small) return SheetId::box_and_cuts;
+    return check.frame == layout::CheckFrame::mold ? SheetId::air_map : SheetId::drawer_plan;
+}
+
+QString sheet_words(const char* words) { return QCoreApplication::translate("Sheets", words); }
+
+QString seen_words(Seen seen) {
+    switch (seen) {
+    case Seen::mold:
+        return QCoreApplication::translate("Sheets", "Mold, MIRRORED");
+    case Seen::bench:
+        return QCoreApplication::translate("Sheets", "Boards, as sawn");
+    case Seen::drawer:
+        break;
+    }
+    return QCoreApplication::translate("Sheets", "Drawer, from above");
+}
+
+} // namespace drawercast::app

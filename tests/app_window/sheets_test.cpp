@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The sheets of the window: each has a tab, an action and something to show; slow ones say when they are old.
+#include "job/edit.h"
+
+#include "app_window/scripted.h"
+
+#include <gtest/gtest.h>
+
+#include <set>
+
+namespace drawercast::app {
+namespace {
+
+using test::Desktop;
+
+TEST(Sheets, EachHasARowAnActionAndAPicture) {
+    Desktop desk;
+    desk.open_demo();
+    desk.window.document().building().wait();
+    std::set<QByteArray> pictures;
+    for (const auto& spec : sheet_specs()) {
+        desk.window.actions()[spec.action]->trigger();
+        QApplication::processEvents();
+        EXPECT_EQ(desk.window.sheets().shown(), spec.id);
+        EXPECT_TRUE(desk.window.actions()[spec.action]->isChecked()) << spec.action;
+        EXPECT_FALSE(desk.window.sheets().canvas().empty()) << spec.name;
+        EXPECT_FALSE(desk.window.sheets().canvas().shows_old()) << spec.name;
+        EXPECT_EQ(desk.window.sheets().canvas().accessibleName(), sheet_words(spec.name));
+        const QImage image = desk.window.sheets().canvas().grab().toImage();
+        pictures.insert(QByteArray(reinterpret_cast<const char*>(image.constBits()), image.sizeInBytes()));
+    }
+    EXPECT_EQ(pictures.size(), sheet_specs().size()) << "no two sheets look the same";
+}
+
+TEST(Sheets, AnOldAnswerIsShownAsOldUntilTheNewOneIsThere) {
+    Desktop desk;
+    desk.open_demo();
+    auto& document = desk.window.document();
+    document.building().wait();
+    auto& canvas = desk.window.sheets().canvas();
+    desk.window.sheets().show_sheet(SheetId::air_map);
+    const auto subject = job::subject_of(document.job().drawers.front()->pockets.front());
+    document.commit("Move", job::moved(document.job(), {subject}, {1, 0}));
+    EXPECT_TRUE(canvas.shows_old());
+    EXPECT_FALSE(canvas.empty()) << "the old answer stays in sight";
+    desk.window.sheets().show_sheet(SheetId::drawer_plan);
+    EXPECT_FALSE(canvas.shows_old()) << "the plan is always of what is shown";
+    desk.window.sheets().show_sheet(SheetId::air_map);
+    document.building().wait();
+    EXPECT_FALSE(canvas.shows_old());
+}
+
+TEST(Sheets, WhatCannotBeDrawnSaysSo) {
+    Desktop desk;
+    auto job = job::new_job({});
+    desk.window.document().replace(job, {}, true);
+    desk.window.document().building().wait();
+    for (const auto& spec : sheet_specs()) { // whatever is there to draw: nothing fails, the page has ink
+        desk.window.sheets().show_sheet(spec.id);
+        const QImage image = desk.window.sheets().canvas().grab().toImage();
+        const QRgb paper = image.pixel(image.width() / 2, 40);
+        bool ink = false;
+        for (int y = 5; y < image.height() - 5 && !ink; ++y)
+            for (int x = 5; x < image.width() - 5 && !ink; ++x) ink = image.pixel(x, y) != paper;
+        EXPECT_TRUE(ink) << spec.name;
+    }
+}
+
+TEST(Sheets, AChosenCheckOpensTheSheetItLiesOn) {
+    layout::Check check;
+    check.code = layout::Code::wall_thin;
+    check.frame = layout::CheckFrame::drawer;
+    EXPECT_EQ(sheet_of(check), SheetId::drawer_plan);
+    check.code = layout::Code::air_pocket_unvented;
+    check.frame = layout::CheckFrame::mold;
+    EXPECT_EQ(sheet_of(check), SheetId::air_map);
+    check.code = layout::Code::stock_short;
+    check.frame = layout::CheckFrame::none;
+    EXPECT_EQ(sheet_of(check), SheetId::box_and_cuts);
+}
+
+} // namespace
+} // namespace drawercast::app
