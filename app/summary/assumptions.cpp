@@ -2,6 +2,7 @@
 #include "summary/assumptions.h"
 
 #include "base/units.h"
+#include "casting/cups.h"
 #include "layout/minimums.h"
 #include "plan/say.h"
 
@@ -64,9 +65,12 @@ class RowAdder {
 void add_foam(RowAdder row, const Summary& summary, const plan::Plan& plan) {
     const job::Foam& foam = *summary.job.foam;
     const auto units = summary.job.display_units;
-    const bool cup = foam.cup && foam.cup->use;
+    const auto cups = casting::cups_in_use(foam);
+    const bool cup = !cups.empty();
     const QString label = QStringLiteral("foam's label, as entered"),
-                  source = cup ? QStringLiteral("test cup") : label;
+                  source = !cup               ? label
+                           : cups.size() == 1 ? QStringLiteral("test cup")
+                                              : QStringLiteral("mean of %1 test cups").arg(cups.size());
     double expansion = foam.expansion, uncertainty = cup ? 0.04 : 0.10;
     for (const auto& drawer : plan.drawers)
         if (drawer.dose && drawer.band) {

@@ -101,6 +101,9 @@ std::vector<ActionSpec> listed() {
          [](const Situation& s) { return s.look; }},
         {"check.take_back", TEXT("Take &back"), "clear", "", [](const Situation& s) { return s.left_as_is; }},
 
+        {"pour.cup", TEXT("Test &cup…"), "foam", "Ctrl+Shift+C", always},
+        {"pour.depths", TEXT("&Depths from boards at hand"), "depth", "", drawer},
+
         {"view.next_drawer", TEXT("&Next drawer"), "", "Ctrl+PgDown",
          [](const Situation& s) { return s.other_drawers; }},
         {"view.zoom_in", TEXT("Zoom &in"), "", "Ctrl++, Ctrl+=", drawer},

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/asking.h"
 
+#include "forms/cup_form.h"
 #include "forms/drawer_form.h"
 #include "forms/foam_form.h"
 #include "forms/minimums_form.h"
@@ -142,6 +143,22 @@ void Dialogs::pasted_list(const FormContext& context, const std::function<void(c
     PasteDialog dialog(context, parent_);
     QObject::connect(&dialog, &PasteDialog::added, &dialog, add);
     dialog.exec();
+}
+
+std::optional<job::Job> Dialogs::pour_form(PourForm which, const job::Job& job, const plan::Plan& plan,
+                                           const std::string& drawer) {
+    const auto context = form_context(job, drawer);
+    auto changed = job;
+    switch (which) {
+    case PourForm::cup: {
+        CupForm form(job, plan, context, parent_);
+        const auto foam = taken(form);
+        if (!foam) return std::nullopt;
+        changed.foam = *foam;
+        break;
+    }
+    }
+    return changed;
 }
 
 std::optional<PrintOrder> Dialogs::print_order(const PrintOrder& usual, const job::Job& job,

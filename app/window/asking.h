@@ -55,6 +55,11 @@ class Asking {
     /// `add` is told each lot of objects that is taken, without ids; rows to put right stay in the form.
     virtual void pasted_list(const FormContext& context, const std::function<void(const Objects&)>& add) = 0;
 
+    /// Forms of the pour day, each of which gives a changed job back.
+    enum class PourForm { cup };
+    virtual std::optional<job::Job> pour_form(PourForm form, const job::Job& job, const plan::Plan& plan,
+                                              const std::string& drawer) = 0;
+
     virtual std::optional<PrintOrder> print_order(const PrintOrder& usual, const job::Job& job,
                                                   const plan::Plan& plan,
                                                   const print::Printing& printing) = 0;
@@ -90,6 +95,8 @@ class Dialogs final : public Asking {
     std::optional<job::Minimums> minimums(const job::Minimums& minimums, const FormContext& context) override;
     Objects standard_objects(const FormContext& context) override;
     void pasted_list(const FormContext& context, const std::function<void(const Objects&)>& add) override;
+    std::optional<job::Job> pour_form(PourForm form, const job::Job& job, const plan::Plan& plan,
+                                      const std::string& drawer) override;
     std::optional<PrintOrder> print_order(const PrintOrder& usual, const job::Job& job,
                                           const plan::Plan& plan, const print::Printing& printing) override;
     void tell(const QString& title, const QString& rich_text) override;

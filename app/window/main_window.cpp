@@ -19,6 +19,7 @@
 #include "window/mend_acts.h"
 #include "window/pane_frame.h"
 #include "window/place_acts.h"
+#include "window/pour_acts.h"
 #include "window/print_acts.h"
 #include "window/sheet_area.h"
 #include "window/title_strip.h"
@@ -130,6 +131,8 @@ void MainWindow::connect_parts() {
     auto& canvas = sheets_->canvas();
     auto* print_acts = new PrintActs(desk_, actions_, this);
     connect(print_acts, &PrintActs::said, this, &MainWindow::say);
+    auto* pour_acts = new PourActs(desk_, actions_, this);
+    connect(pour_acts, &PourActs::said, this, &MainWindow::say);
     auto* mend_acts = new MendActs(desk_, actions_, this);
     auto* on_disk = new DiskWatch(desk_, this);
     connect(on_disk, &DiskWatch::said, this, &MainWindow::say);

@@ -2,10 +2,10 @@
 #include "casting/profile.h"
 
 #include "casting/ambient.h"
+#include "casting/cups.h"
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 namespace drawercast::casting {
 namespace {
@@ -13,28 +13,12 @@ namespace {
 constexpr double zero_celsius_k = 273.15;
 constexpr double gas_constant_kj_mol_k = 8.314462618e-3; // SI 2019, exact
 
-Expected<double> cup_expansion(const job::Cup& cup, double liquid_g_ml) {
-    const double risen = liquid_g_ml / cup_density_g_ml(cup);
-    if (!(risen > 1))
-        return Problem{"cup-unusable", "/foam/cup", "the cup's foam is not lighter than its liquid",
-                       "check its diameter, liquid and risen height, or do not use the cup"};
-    if (!(cup.start_s < cup.half_s && cup.half_s < cup.full_s))
-        return Problem{"cup-unusable", "/foam/cup",
-                       "the cup's start, half and full rise are not in this order",
-                       "check its times, or do not use the cup"};
-    return risen;
-}
-
 } // namespace
 
 double time_factor(double temperature_c, double reference_c, std::optional<double> activation_kj_mol) {
     if (!activation_kj_mol) return std::exp2((reference_c - temperature_c) / 10);
     return std::exp(*activation_kj_mol / gas_constant_kj_mol_k *
                     (1 / (zero_celsius_k + temperature_c) - 1 / (zero_celsius_k + reference_c)));
-}
-
-double cup_density_g_ml(const job::Cup& cup) {
-    return 4000 * cup.liquid_g / (std::numbers::pi * cup.diameter_mm * cup.diameter_mm * cup.risen_mm);
 }
 
 Expected<Profile> profile_of(const ProfileIn& in) {
@@ -52,15 +36,15 @@ Expected<Profile> profile_of(const ProfileIn& in) {
     out.rise_s = foam.rise_s * factor;
     out.demold_min = std::max(foam.demold_min, foam.demold_min * factor);
 
-    if (foam.cup && foam.cup->use) {
-        const auto here = cup_expansion(*foam.cup, out.liquid_g_ml);
-        if (!here) return here.error();
+    if (const auto cups = cups_in_use(foam); !cups.empty()) {
+        const auto mean = mean_of_cups(cups, out.liquid_g_ml);
+        if (!mean) return mean.error();
         out.by_cup = true;
-        out.uncertainty = cup_uncertainty;
-        out.expansion_sea_level = expansion_at_sea_level(*here, out.ambient_kpa);
-        out.measured_k = zero_celsius_k + foam.cup->parts_c;
-        out.cup = CupTimes{foam.cup->start_s, foam.cup->half_s, foam.cup->full_s};
-        out.rise_s = foam.cup->full_s;
+        out.uncertainty = std::max(cup_uncertainty, mean->spread);
+        out.expansion_sea_level = expansion_at_sea_level(mean->expansion, out.ambient_kpa);
+        out.measured_k = zero_celsius_k + mean->parts_c;
+        out.cup = CupTimes{mean->start_s, mean->half_s, mean->full_s};
+        out.rise_s = mean->full_s;
     }
     const auto here = [&](double at_sea_level) { return expansion_at(at_sea_level, out.ambient_kpa); };
     out.expansion = here(out.expansion_sea_level);

@@ -51,10 +51,8 @@ struct Profile {
 /// or, where the foam's activation energy is known, Arrhenius' exp[(Ea/R)(1/T − 1/T_reference)].
 double time_factor(double temperature_c, double reference_c, std::optional<double> activation_kj_mol);
 
-/// Density of a straight-sided cup's foam, g/mL: 4000·liquid/(π·diameter²·risen).
-double cup_density_g_ml(const job::Cup& cup);
-
-/// Today's profile. Refused ("cup-unusable") where a cup in use did not rise or its times are out of order.
+/// Today's profile, by the label or by the cups in use (their mean). Of several cups u is at least half of
+/// what they lie apart (our guess). Refused ("cup-unusable") where a cup in use did not rise or its times are out of order.
 Expected<Profile> profile_of(const ProfileIn& in);
 
 } // namespace drawercast::casting

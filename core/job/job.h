@@ -94,6 +94,10 @@ struct Shop {
     double stir_room = 1.0;
     std::optional<double> mixer_ml;
     std::optional<double> bucket_left_ml;
+    double scale_step_g = 1; ///< what the scale shows
+    double opens_h = 8;      ///< hands work from here, hours of the day
+    double closes_h = 17;
+    double hour_price = 0; ///< of an hour's work, in quotes
     double saw_step_mm = 0.5;
     double kerf_mm = 3.2;
     std::vector<double> drills_mm{2, 2.5, 3, 3.5, 4, 4.5, 5, 6, 8, 10};
@@ -156,6 +160,7 @@ struct Foam {
     bool crush = false;
     std::vector<Kit> kits;
     std::optional<Cup> cup;
+    std::vector<Cup> cups; ///< further ones of the day; those in use count together with `cup`
     Unknowns unknown;
     bool operator==(const Foam&) const = default;
 };
@@ -337,6 +342,45 @@ struct AsBuilt { ///< a mold measured before the pour; mold sizes
     bool operator==(const AsBuilt&) const = default;
 };
 
+// ---- pour day ----
+struct Mark {           ///< what the maker marked as done, and when
+    std::string drawer; ///< id; empty: of the whole job
+    std::string step;   ///< plan/pour_log.h says which there are
+    double at_s = 0;    ///< since 1970-01-01, UTC
+    bool back = false;  ///< the last mark of that step is taken back
+    Unknowns unknown = {};
+    bool operator==(const Mark&) const = default;
+};
+
+struct CastFit {         ///< a pocket of a cast, measured
+    std::string pocket;  ///< "i1#1"
+    double wider_mm = 0; ///< than planned, the whole width; < 0: narrower
+    Unknowns unknown = {};
+    bool operator==(const CastFit&) const = default;
+};
+struct Cast { ///< what came out of a mold; null: not measured
+    std::string drawer;
+    std::string foam; ///< its name then
+    std::string day;
+    std::optional<double> mixed_g;          ///< into the buckets
+    std::optional<double> cast_g;           ///< the insert
+    std::optional<double> trimmed_g;        ///< flash and stubs, the plugs of the vents apart
+    std::optional<double> plugs_g;          ///< what came through the vents
+    std::optional<double> plugs_planned_ml; ///< squeeze-out that was reckoned with
+    std::optional<double> viscosity_pa_s;   ///< at which it was
+    int batches = 1;
+    std::optional<double> bow_mm;       ///< of the insert's back
+    std::optional<double> bar_mm;       ///< a length in the mold
+    std::optional<double> bar_cured_mm; ///< the same on the cured insert
+    std::optional<double> wax_g;        ///< release that went on the mold
+    std::optional<double> clay_g;       ///< renewed
+    bool new_holes = false;             ///< the closures' holes were shifted before it
+    std::vector<CastFit> fits;
+    std::string note;
+    Unknowns unknown = {};
+    bool operator==(const Cast&) const = default;
+};
+
 struct Job {
     std::string title;
     int revision = 1;
@@ -350,8 +394,8 @@ struct Job {
     std::vector<Shared<Drawer>> drawers;
     std::vector<LeftAsIs> left_as_is;
     std::vector<AsBuilt> as_built;
-    std::string casts = "[]"; ///< lists this version only carries along, as JSON text
-    std::string log = "[]";
+    std::vector<Cast> casts;
+    std::vector<Mark> log; ///< oldest first
     Unknowns unknown;
     bool operator==(const Job&) const = default;
 };

@@ -16,6 +16,8 @@ constexpr std::size_t most_objects = 5000;
 constexpr std::size_t most_drawers = 500;
 constexpr std::size_t most_left_as_is = 100000;
 constexpr std::size_t most_as_built = 1000;
+constexpr std::size_t most_casts = 10000;
+constexpr std::size_t most_marks = 100000;
 
 /// Whether this is a job of a version that can be read; nothing else is looked at before.
 std::optional<Problem> refused(const JsonValue& root) {
@@ -70,8 +72,8 @@ Job read_all(Reading& reading, const JsonTree& tree) {
                 [&](JsonValue item) { job.left_as_is.push_back(read_left_as_is(reading, item)); });
     fields.list("as_built", most_as_built,
                 [&](JsonValue item) { job.as_built.push_back(read_as_built(reading, item)); });
-    fields.kept("casts", job.casts);
-    fields.kept("log", job.log);
+    fields.list("casts", most_casts, [&](JsonValue item) { job.casts.push_back(read_cast(reading, item)); });
+    fields.list("log", most_marks, [&](JsonValue item) { job.log.push_back(read_mark(reading, item)); });
     job.unknown = fields.rest();
     references.check(reading);
     return job;

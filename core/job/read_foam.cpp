@@ -7,6 +7,7 @@ namespace drawercast::job {
 namespace {
 
 constexpr std::size_t most_kits = 100;
+constexpr std::size_t most_cups = 100;
 
 Kit read_kit(Reading& reading, JsonValue at) {
     Kit kit;
@@ -20,9 +21,9 @@ Kit read_kit(Reading& reading, JsonValue at) {
     return kit;
 }
 
-Cup read_cup(Reading& reading, JsonValue at) {
+Cup read_cup(Reading& reading, JsonValue at, const char* scope) {
     Cup cup;
-    Fields fields(reading, at, "/foam/cup");
+    Fields fields(reading, at, scope);
     fields.flag("use", cup.use);
     fields.length("diameter_mm", cup.diameter_mm);
     fields.number("liquid_g", cup.liquid_g);
@@ -87,7 +88,9 @@ Foam read_foam(Reading& reading, JsonValue at) {
     fields.word("firmness", foam.firmness, firmness_words());
     fields.flag("crush", foam.crush);
     fields.list("kits", most_kits, [&](JsonValue item) { foam.kits.push_back(read_kit(reading, item)); });
-    fields.maybe_part("cup", [&](JsonValue part) { foam.cup = read_cup(reading, part); });
+    fields.maybe_part("cup", [&](JsonValue part) { foam.cup = read_cup(reading, part, "/foam/cup"); });
+    fields.list("cups", most_cups,
+                [&](JsonValue item) { foam.cups.push_back(read_cup(reading, item, "/foam/cups/*")); });
     foam.unknown = fields.rest();
     check_foam(reading, at, foam);
     return foam;

@@ -19,6 +19,8 @@ Minimums read_minimums(Reading& reading, JsonValue at);
 Object read_object(Reading& reading, JsonValue at);
 Drawer read_drawer(Reading& reading, JsonValue at);
 AsBuilt read_as_built(Reading& reading, JsonValue at);
+Cast read_cast(Reading& reading, JsonValue at);
+Mark read_mark(Reading& reading, JsonValue at);
 LeftAsIs read_left_as_is(Reading& reading, JsonValue at);
 
 } // namespace drawercast::job

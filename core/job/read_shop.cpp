@@ -90,6 +90,13 @@ Shop read_shop(Reading& reading, JsonValue at) {
     fields.number("stir_room", shop.stir_room);
     fields.maybe_number("mixer_ml", shop.mixer_ml);
     fields.maybe_number("bucket_left_ml", shop.bucket_left_ml);
+    fields.number("scale_step_g", shop.scale_step_g);
+    fields.number("opens_h", shop.opens_h);
+    fields.number("closes_h", shop.closes_h);
+    fields.number("hour_price", shop.hour_price);
+    if (!(shop.opens_h < shop.closes_h))
+        reading.report("shop-hours", at, "the shop closes before it opens",
+                       "Make \"closes_h\" greater than \"opens_h\"");
     fields.length("saw_step_mm", shop.saw_step_mm);
     fields.length("kerf_mm", shop.kerf_mm);
     fields.lengths("drills_mm", shop.drills_mm);

@@ -129,6 +129,11 @@ void shop(JsonLines& out, const Shop& shop) {
     out.member("stir_room", shop.stir_room);
     out.maybe("mixer_ml", shop.mixer_ml);
     out.maybe("bucket_left_ml", shop.bucket_left_ml);
+    const Shop usual; // files of shops that leave these alone stay as they were
+    if (shop.scale_step_g != usual.scale_step_g) out.member("scale_step_g", shop.scale_step_g);
+    if (shop.opens_h != usual.opens_h) out.member("opens_h", shop.opens_h);
+    if (shop.closes_h != usual.closes_h) out.member("closes_h", shop.closes_h);
+    if (shop.hour_price != usual.hour_price) out.member("hour_price", shop.hour_price);
     out.member("saw_step_mm", shop.saw_step_mm);
     out.member("kerf_mm", shop.kerf_mm);
     out.key("drills_mm");
@@ -155,20 +160,18 @@ void kit(JsonLines& out, const Kit& kit) {
     out.end_object();
 }
 
-void cup(JsonLines& out, const std::optional<Cup>& cup) {
-    out.key("cup");
-    if (!cup) return out.null();
+void cup(JsonLines& out, const Cup& cup) {
     out.begin_object(Width::narrow);
-    out.member_flag("use", cup->use);
-    out.member("diameter_mm", cup->diameter_mm);
-    out.member("liquid_g", cup->liquid_g);
-    out.member("risen_mm", cup->risen_mm);
-    out.member("start_s", cup->start_s);
-    out.member("half_s", cup->half_s);
-    out.member("full_s", cup->full_s);
-    out.member("parts_c", cup->parts_c);
-    out.member("room_c", cup->room_c);
-    out.rest(cup->unknown);
+    out.member_flag("use", cup.use);
+    out.member("diameter_mm", cup.diameter_mm);
+    out.member("liquid_g", cup.liquid_g);
+    out.member("risen_mm", cup.risen_mm);
+    out.member("start_s", cup.start_s);
+    out.member("half_s", cup.half_s);
+    out.member("full_s", cup.full_s);
+    out.member("parts_c", cup.parts_c);
+    out.member("room_c", cup.room_c);
+    out.rest(cup.unknown);
     out.end_object();
 }
 
@@ -196,7 +199,12 @@ void foam(JsonLines& out, const Foam& foam) {
     out.member("firmness", word_of(foam.firmness, firmness_words()));
     out.member_flag("crush", foam.crush);
     list(out, "kits", foam.kits, kit);
-    cup(out, foam.cup);
+    out.key("cup");
+    if (foam.cup)
+        cup(out, *foam.cup);
+    else
+        out.null();
+    if (!foam.cups.empty()) list(out, "cups", foam.cups, cup);
     out.rest(foam.unknown);
     out.end_object();
 }
@@ -401,6 +409,48 @@ void as_built(JsonLines& out, const AsBuilt& built) {
     out.end_object();
 }
 
+void cast_fit(JsonLines& out, const CastFit& fit) {
+    out.begin_object(Width::narrow);
+    out.member("pocket", fit.pocket);
+    out.member("wider_mm", fit.wider_mm);
+    out.rest(fit.unknown);
+    out.end_object();
+}
+
+void cast(JsonLines& out, const Cast& cast) {
+    out.begin_object(Width::wide);
+    out.member("drawer", cast.drawer);
+    out.member("foam", cast.foam);
+    out.member("day", cast.day);
+    out.maybe("mixed_g", cast.mixed_g);
+    out.maybe("cast_g", cast.cast_g);
+    out.maybe("trimmed_g", cast.trimmed_g);
+    out.maybe("plugs_g", cast.plugs_g);
+    out.maybe("plugs_planned_ml", cast.plugs_planned_ml);
+    out.maybe("viscosity_pa_s", cast.viscosity_pa_s);
+    out.member_whole("batches", cast.batches);
+    out.maybe("bow_mm", cast.bow_mm);
+    out.maybe("bar_mm", cast.bar_mm);
+    out.maybe("bar_cured_mm", cast.bar_cured_mm);
+    out.maybe("wax_g", cast.wax_g);
+    out.maybe("clay_g", cast.clay_g);
+    out.member_flag("new_holes", cast.new_holes);
+    list(out, "fits", cast.fits, cast_fit);
+    out.member("note", cast.note);
+    out.rest(cast.unknown);
+    out.end_object();
+}
+
+void mark(JsonLines& out, const Mark& mark) {
+    out.begin_object(Width::narrow);
+    out.member("drawer", mark.drawer);
+    out.member("step", mark.step);
+    out.member("at_s", mark.at_s);
+    if (mark.back) out.member_flag("back", mark.back);
+    out.rest(mark.unknown);
+    out.end_object();
+}
+
 } // namespace
 
 std::string write_job(const Job& job) {
@@ -421,8 +471,8 @@ std::string write_job(const Job& job) {
     list(out, "drawers", job.drawers, [](JsonLines& to, const auto& item) { drawer(to, *item); });
     list(out, "left_as_is", job.left_as_is, left_as_is);
     list(out, "as_built", job.as_built, as_built);
-    out.key("casts"), out.raw(job.casts);
-    out.key("log"), out.raw(job.log);
+    list(out, "casts", job.casts, cast);
+    list(out, "log", job.log, mark);
     out.rest(job.unknown);
     out.end_object();
     return out.take();

@@ -83,6 +83,11 @@ class Scripted final : public app::Asking {
                                                const plan::Plan&, const print::Printing&) override {
         return ++asked, to_print ? to_print(usual) : usual;
     }
+    std::function<std::optional<job::Job>(PourForm, const job::Job&, const std::string&)> to_pour_form;
+    std::optional<job::Job> pour_form(PourForm form, const job::Job& job, const plan::Plan&,
+                                      const std::string& drawer) override {
+        return ++asked, to_pour_form ? to_pour_form(form, job, drawer) : job;
+    }
     void tell(const QString&, const QString&) override { ++told; }
     void warn(const QString&, const Problems&) override { ++warned; }
 

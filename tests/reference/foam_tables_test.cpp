@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Tables that follow from definitions and closed forms: expansion and density, the gas law of an overpacked
 // mold, the Arrhenius factor. Each was worked out in double precision apart from this program (python 3.11).
+#include "casting/cups.h"
 #include "casting/gas.h"
 #include "casting/profile.h"
 

@@ -2,6 +2,7 @@
 #include "base/units.h"
 #include "casting/ambient.h"
 #include "casting/band.h"
+#include "casting/cups.h"
 #include "casting/dose.h"
 
 #include "panes/explain/figures.h"
@@ -68,7 +69,7 @@ class Filling {
                             ? tr("A cup rises a little less than a large mold, as its wall cools it.")
                             : tr("By the label: foam and day may differ by ± 10 %, our guess. A test "
                                  "cup narrows that to ± 4 %.")};
-        if (profile.by_cup) why.lines.push_back(cup());
+        if (profile.by_cup) why.lines.push_back(cups());
         return {"rise", tr("rise"), result.text(), why};
     }
 
@@ -186,8 +187,31 @@ class Filling {
         return fixed_result(volume.of(ml), decimals, volume.unit);
     }
 
-    Line cup() const {
-        const auto& cup = *answer_.foam().cup;
+    Line cups() const {
+        const auto used = casting::cups_in_use(answer_.foam());
+        return used.size() == 1 ? cup(used.front()) : mean_of(used);
+    }
+
+    Line mean_of(const std::vector<job::Cup>& used) const {
+        QStringList sum;
+        std::vector<Term> terms;
+        for (const auto& one : used) {
+            const QString key = QStringLiteral("cup%1").arg(terms.size() + 1);
+            sum << QLatin1Char('{') + key + QLatin1Char('}');
+            const auto risen = casting::cup_expansion(one, answer_.profile.liquid_g_ml);
+            terms.push_back({key,
+                             tr("cup %1").arg(terms.size() + 1),
+                             risen ? *risen : 0,
+                             {},
+                             Input::foam,
+                             tr("its liquid’s density over its foam’s")});
+        }
+        return {tr("rise in the cups, here"),
+                QStringLiteral("(%1) / %2").arg(sum.join(QStringLiteral(" + "))).arg(used.size()), terms,
+                fixed_result(answer_.profile.expansion, 2, {}, QStringLiteral("×"))};
+    }
+
+    Line cup(const job::Cup& cup) const {
         const Scale length = length_scale(answer_.units());
         const QString mass = is_metric(answer_.units()) ? QStringLiteral("g") : QStringLiteral("oz");
         const Scale density = density_beside(mass);

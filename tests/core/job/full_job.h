@@ -18,6 +18,7 @@ inline Job full_job() {
         shop.pour_s = 10;
         shop.mixer_ml = 5000;
         shop.bucket_left_ml = 40;
+        shop.scale_step_g = 2, shop.opens_h = 7, shop.closes_h = 16, shop.hour_price = 60;
         shop.start = "2031-03-04T08:00";
         shop.boards = {Board{}};
         shop.stiffeners = {Stiffener{}};
@@ -29,11 +30,20 @@ inline Job full_job() {
     });
     job.mold.share_walls = true;
     job.as_built = {AsBuilt{"d1", 480, 360, {60, 60.2}, {BuiltBlock{"i1#1", 1, 45, 0.3}}, "measured", {}}};
+    Cast cast;
+    cast.drawer = "d1", cast.foam = "foam", cast.day = "2031-03-05", cast.note = "dense";
+    cast.mixed_g = 1200, cast.cast_g = 1100, cast.trimmed_g = 20, cast.plugs_g = 5;
+    cast.plugs_planned_ml = 6, cast.viscosity_pa_s = 200, cast.bow_mm = 1;
+    cast.bar_mm = 300, cast.bar_cured_mm = 299, cast.wax_g = 15, cast.clay_g = 30, cast.new_holes = true;
+    cast.fits = {{"i1#1", 0.5}};
+    job.casts = {cast};
+    job.log = {{"d1", "mixing", 1930464000.25, true}};
     job.foam.edit([](Foam& foam) {
         foam.overpack = 0.2;
         foam.activation_kj_mol = 40;
         foam.kits = {Kit{}};
         foam.cup = Cup{};
+        foam.cups = {Cup{}};
     });
     job.mold.spacing_mm = 65;
     job.mold.stiffeners = StiffenerChoice{};

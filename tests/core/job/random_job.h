@@ -31,7 +31,8 @@ class RandomJob {
         for (int i = 1, n = pick(0, 3); i <= n; ++i) job.drawers.emplace_back(drawer(job, i));
         if (!job.drawers.empty() && pick(0, 1))
             job.left_as_is.push_back({"d1", "wall-thin", {"i1#1", "i2#1"}, real(1, 10), unknowns()});
-        job.log = pick(0, 1) ? "[]" : R"([{"t": 1.50, "say": "a\u0062"}])";
+        if (pick(0, 1)) job.log = {{"d1", text(), real(0, 2e9), pick(0, 1) == 1, unknowns()}, {}};
+        if (pick(0, 1)) job.casts.push_back(cast());
         job.unknown = unknowns();
         return job;
     }
@@ -48,6 +49,15 @@ class RandomJob {
     Unknowns unknowns() {
         if (pick(0, 3)) return {};
         return {{"later", R"({"a": [1, 2.0, 3e2], "b": null})"}, {"x-note", "\"kept  as it is\""}};
+    }
+    Cast cast() {
+        Cast cast;
+        cast.drawer = "d1", cast.foam = text(), cast.note = text();
+        if (pick(0, 1)) cast.mixed_g = real(0, 1000), cast.bar_mm = length(100, 400);
+        cast.new_holes = pick(0, 1) == 1;
+        cast.fits = {{"i1#1", length(-1, 1), unknowns()}};
+        cast.unknown = unknowns();
+        return cast;
     }
     shape::Given outline(double most) {
         switch (pick(0, 3)) {

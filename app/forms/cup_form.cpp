@@ -1,0 +1,204 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "forms/cup_form.h"
+
+#include "casting/cups.h"
+#include "casting/profile.h"
+#include "job/write.h"
+#include "plan/cup_effect.h"
+#include "plan/say.h"
+
+#include "forms/foam_pages.h"
+#include "forms/part_tabs.h"
+#include "forms/problem_words.h"
+#include "forms/rise_plot.h"
+
+#include <QCheckBox>
+#include <QLabel>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace drawercast::app {
+
+namespace {
+
+constexpr int most_cups = 20;
+
+QString text(const std::string& words) { return QString::fromStdString(words); }
+QString percent(double share, int decimals) { return text(plan::fixed(100 * share, decimals)); }
+
+Expected<casting::Profile> today(const job::Job& job, const job::Foam& foam) {
+    return casting::profile_of({foam, job.shop->temperature_c, job.shop->altitude_m});
+}
+
+/// What the reader has against one cup.
+FieldProblems reader_problems(const job::Cup& cup) {
+    job::Job job;
+    job.foam.edit([&](job::Foam& foam) { foam.cup = cup; });
+    const auto checked = job::checked_text(job);
+    return checked ? FieldProblems{} : field_problems(checked.error(), "/foam");
+}
+
+} // namespace
+
+CupForm::CupForm(const job::Job& job, const plan::Plan& plan, const FormContext& context, QWidget* parent)
+    : FormDialog(tr("Test cup"), tr("Keep the cups"), context, parent), job_(job), plan_(plan),
+      tabs_(new PartTabs({tr("Cup %1"), tr("Add a cup"), tr("Take this cup away"), {}}, 1, most_cups)),
+      together_(new QLabel), effect_(new QLabel), plot_(new RisePlot) {
+    auto* body = new QWidget;
+    auto* all = new QVBoxLayout(body);
+    auto* intro = new QLabel(tr("A straight cup of today’s foam, mixed as for the pour. With it the mold is "
+                                "dosed closer, and less has to be held down."));
+    intro->setWordWrap(true);
+    together_->setWordWrap(true);
+    together_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    effect_->setTextFormat(Qt::RichText);
+    effect_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    for (QWidget* part : std::initializer_list<QWidget*>{intro, tabs_, together_, plot_, effect_})
+        all->addWidget(part);
+    all->addStretch(1);
+    job::Cup first = job.foam->cup.value_or(job::Cup{});
+    if (!job.foam->cup) first.use = true; // who opens this has poured one
+    add_page(first);
+    for (const auto& cup : job.foam->cups) add_page(cup);
+    tabs_->show_page(all_pages_.front().widget);
+    connect(tabs_, &PartTabs::asked_for_another, this, [this] {
+        job::Cup cup = pages().back().given;
+        pages().back().numbers->take(cup); // the next cup is mostly the same size
+        cup.use = true;
+        cup.unknown.clear();
+        add_page(cup);
+        tabs_->show_page(all_pages_.back().widget);
+        refresh();
+    });
+    connect(tabs_, &PartTabs::taken_away, this, &CupForm::refresh);
+    set_body(body);
+}
+
+void CupForm::add_page(const job::Cup& cup) {
+    Page page{new QWidget, new QCheckBox(tr("&Use this cup in place of the label")), new FieldRows,
+              std::make_shared<Bindings<job::Cup>>(), cup};
+    add_cup_rows(*page.rows, *page.numbers, context());
+    page.numbers->fill(cup);
+    page.use->setChecked(cup.use);
+    auto* column = new QVBoxLayout(page.widget);
+    column->addWidget(page.use);
+    column->addWidget(page.rows);
+    connect(page.use, &QCheckBox::toggled, this, &CupForm::refresh);
+    connect(page.rows, &FieldRows::edited, this, &CupForm::refresh);
+    tabs_->add_page(page.widget);
+    all_pages_.push_back(std::move(page));
+}
+
+std::vector<CupForm::Page> CupForm::pages() const {
+    std::vector<Page> there;
+    for (QWidget* widget : tabs_->pages())
+        for (const Page& page : all_pages_)
+            if (page.widget == widget) there.push_back(page);
+    return there;
+}
+
+std::optional<job::Foam> CupForm::typed() const {
+    job::Foam foam = *job_.foam;
+    foam.cups.clear();
+    bool first = true;
+    for (const Page& page : pages()) {
+        job::Cup cup = page.given;
+        if (!page.numbers->take(cup)) return std::nullopt;
+        cup.use = page.use->isChecked();
+        if (first)
+            foam.cup = cup;
+        else
+            foam.cups.push_back(cup);
+        first = false;
+    }
+    return foam;
+}
+
+std::optional<job::Foam> CupForm::value() const { return problems().empty() ? typed() : std::nullopt; }
+
+QString CupForm::effect_text() const { return together_->text() + QLatin1Char('\n') + effect_->text(); }
+
+FieldProblems CupForm::show_problems() {
+    FieldProblems shown;
+    int index = 0;
+    for (const Page& page : pages()) {
+        FieldProblems mine = page.rows->own_problems();
+        job::Cup cup = page.given;
+        if (mine.empty() && page.numbers->take(cup)) {
+            mine = reader_problems(cup);
+            const auto risen = casting::profile_of({*job_.foam, job_.shop->temperature_c, 0});
+            if (mine.empty() && page.use->isChecked() && risen)
+                if (const auto used = casting::cup_expansion(cup, risen->liquid_g_ml); !used)
+                    mine.push_back({"/cup/risen_mm", problem_words(used.error())});
+        }
+        const std::size_t before = shown.size();
+        for (auto& left : page.rows->show(mine, shown)) shown.push_back(std::move(left));
+        tabs_->set_to_mend(index++, shown.size() > before);
+    }
+    show_effect(shown.empty() ? typed() : std::nullopt);
+    return shown;
+}
+
+void CupForm::show_effect(const std::optional<job::Foam>& foam) {
+    if (!foam) return; // the last good answer stays while something is being typed
+    const auto label = today(job_, plan::by_label(*foam));
+    const auto now = today(job_, *foam);
+    const bool by_cup = now && now->by_cup;
+    plot_->set_profiles(label ? std::optional(*label) : std::nullopt,
+                        by_cup ? std::optional(*now) : std::nullopt);
+    together_->setText(together(*foam));
+    effect_->setText(table(*foam));
+}
+
+QString CupForm::together(const job::Foam& foam) const {
+    const auto used = casting::cups_in_use(foam);
+    const auto now = today(job_, foam);
+    if (used.empty() || !now) return tr("No cup is in use: every figure of the foam is by the label.");
+    const auto mean = casting::mean_of_cups(used, now->liquid_g_ml);
+    if (!mean) return problem_words(mean.error());
+    const QString rise = text(plan::fixed(mean->expansion, 2));
+    if (mean->count == 1)
+        return tr("Rises ×%1 here, after the label’s ×%2; ± %3 % is reckoned with, our guess.")
+            .arg(rise, text(plan::fixed(foam.expansion, 2)), percent(now->uncertainty, 1));
+    return tr("%1 cups: rise ×%2 in the mean, standard deviation %3, ± %4 % from the least to the greatest; "
+              "± %5 % is reckoned with, never less than 4 % (our guess).")
+        .arg(mean->count)
+        .arg(rise, text(plan::fixed(mean->deviation, 2)), percent(mean->spread, 1),
+             percent(now->uncertainty, 1));
+}
+
+QString CupForm::table(const job::Foam& foam) const {
+    const auto units = context().units;
+    const auto cell = [](const QString& words) {
+        return QStringLiteral("<td align='right' style='padding:1px 14px 1px 0'>%1</td>").arg(words);
+    };
+    QString rows =
+        QStringLiteral("<tr><th align='left' style='padding-right:14px'>%1</th>").arg(tr("drawer"));
+    for (const auto& head : {tr("poured"), tr("overpack"), tr("when closed"), tr("build for")})
+        rows += QStringLiteral("<th align='right' style='padding-right:14px'>%1</th>").arg(head);
+    rows += QStringLiteral("</tr>");
+    const auto add = [&](const QString& name, const std::optional<plan::FoamEffect>& effect) {
+        rows += QStringLiteral("<tr><td style='padding-right:14px'>%1</td>").arg(name);
+        if (effect)
+            rows += cell(text(plan::say_volume_ml(effect->dose.poured_ml, units))) +
+                    cell(percent(effect->dose.overpack, 0) + QStringLiteral(" %")) +
+                    cell(text(plan::say_pressure_kpa(effect->pressure.closed_kpa, units))) +
+                    cell(text(plan::say_pressure_kpa(effect->pressure.build_for_kpa, units)));
+        else
+            rows += QStringLiteral("<td colspan='4'>%1</td>").arg(tr("refused: see the checks"));
+        rows += QStringLiteral("</tr>");
+    };
+    const bool by_cup = !casting::cups_in_use(foam).empty();
+    for (std::size_t i = 0; i < std::min(plan_.drawers.size(), job_.drawers.size()); ++i) {
+        if (!plan_.drawers[i].cavity) continue;
+        const QString name = text(job_.drawers[i]->name).toHtmlEscaped();
+        add(tr("%1, by the label").arg(name), effect_of(job_, plan_.drawers[i], plan::by_label(foam)));
+        if (by_cup)
+            add(tr("%1, by the cup").arg(QStringLiteral("<b>") + name + QStringLiteral("</b>")),
+                effect_of(job_, plan_.drawers[i], foam));
+    }
+    return QStringLiteral("<table>%1</table>").arg(rows);
+}
+
+} // namespace drawercast::app
