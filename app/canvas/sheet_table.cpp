@@ -4,9 +4,9 @@
 #include "base/demand.h"
 #include "plan/stock_stage.h"
 
-#include "sheets/air_map.h"
 #include "sheets/box_and_cuts.h"
 #include "sheets/pattern_board.h"
+#include "sheets/pressure_plate.h"
 
 #include <QCoreApplication>
 
@@ -37,11 +37,18 @@ std::optional<Drawn> draw_board(const SheetIn& in) {
     return drawn(sheets::pattern_board(in.job, *board, sheets::Finish::washed));
 }
 
+std::optional<Drawn> draw_plate_by(const SheetIn& in, sheets::PlateGround ground) {
+    if (!in.drawer_plan.insert || !in.drawer_plan.plate) return std::nullopt;
+    auto sheet = drawn(sheets::pressure_plate(in.job, in.drawer_plan, sheets::Finish::washed, ground));
+    if (sheet.marks.empty() || sheet.area.empty()) return std::nullopt;
+    return sheet;
+}
+
+std::optional<Drawn> draw_plate(const SheetIn& in) { return draw_plate_by(in, sheets::PlateGround::lift); }
+
 std::optional<Drawn> draw_air(const SheetIn& in) {
     if (!in.drawer_plan.air || !in.drawer_plan.air->model) return std::nullopt;
-    const auto& board = in.board();
-    if (!board) return std::nullopt;
-    return drawn(sheets::air_map(in.job, *board, *in.drawer_plan.air));
+    return draw_plate_by(in, sheets::PlateGround::arrival);
 }
 
 std::optional<Drawn> draw_cuts(const SheetIn& in) {
@@ -64,13 +71,17 @@ const std::vector<SheetSpec>& sheet_specs() {
          "Ctrl+2", TEXT("Pattern board"), TEXT("Board"), Seen::mold, false, false,
          TEXT("Seen in the mold: mirrored left to right, enlarged by the shrinkage"),
          TEXT("There is no mold yet: it needs pockets that can be made."), draw_board},
-        {SheetId::air_map, "view.air", QT_TRANSLATE_NOOP("Actions", "&Where air stays"), "air", "Ctrl+3",
+        {SheetId::pressure_plate, "view.plate", QT_TRANSLATE_NOOP("Actions", "P&ressure plate"), "plate",
+         "Ctrl+3", TEXT("Pressure plate"), TEXT("Plate"), Seen::mold, false, true,
+         TEXT("How far the plate lifts, what holds it and in which order; mirrored as the mold is"),
+         TEXT("There is no plate yet: it needs a mold and a dose."), draw_plate},
+        {SheetId::air_map, "view.air", QT_TRANSLATE_NOOP("Actions", "&Where air stays"), "air", "Ctrl+4",
          TEXT("Where air stays"), TEXT("Air"), Seen::mold, false, true,
          TEXT(
              "How the foam arrives, where air stays, and the vents that let it out; mirrored as the mold is"),
          TEXT("Where air stays can’t be told yet: it needs a mold and a dose."), draw_air},
         {SheetId::box_and_cuts, "view.cuts", QT_TRANSLATE_NOOP("Actions", "&Box and cuts"), "cut-sheet",
-         "Ctrl+4", TEXT("Box and cuts"), TEXT("Cuts"), Seen::bench, false, true,
+         "Ctrl+5", TEXT("Box and cuts"), TEXT("Cuts"), Seen::bench, false, true,
          TEXT("The mold’s box, and every sheet and bar of the job with its cuts in order"),
          TEXT("There is nothing to cut yet: it needs a mold and a dose."), draw_cuts},
     };
@@ -88,8 +99,22 @@ const SheetSpec& spec_of(SheetId id) {
 
 SheetId sheet_of(const layout::Check& check) {
     using layout::Code;
-    if (check.code == Code::stock_short || check.code == Code::cut_small) return SheetId::box_and_cuts;
-    return check.frame == layout::CheckFrame::mold ? SheetId::air_map : SheetId::drawer_plan;
+    switch (check.code) {
+    case Code::stock_short:
+    case Code::cut_small:
+        return SheetId::box_and_cuts;
+    case Code::plate_bow:
+    case Code::plate_gap:
+    case Code::plate_stress:
+    case Code::screw_pull:
+    case Code::screw_short:
+    case Code::board_thin:
+    case Code::closures_few:
+    case Code::close_late:
+        return SheetId::pressure_plate;
+    default:
+        return check.frame == layout::CheckFrame::mold ? SheetId::air_map : SheetId::drawer_plan;
+    }
 }
 
 QString sheet_words(const char* words) { return QCoreApplication::translate("Sheets", words); }

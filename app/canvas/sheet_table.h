@@ -18,7 +18,7 @@
 /// menu, keys, badges and title strip follow.
 namespace drawercast::app {
 
-enum class SheetId { drawer_plan, pattern_board, air_map, box_and_cuts };
+enum class SheetId { drawer_plan, pattern_board, pressure_plate, air_map, box_and_cuts };
 
 /// From where a sheet is seen.
 enum class Seen { drawer, mold, bench };
