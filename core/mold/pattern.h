@@ -18,9 +18,9 @@ struct PatternIn {
     int stiffeners = 0;
     job::Along along = job::Along::short_side;
     double stiffener_width_mm = 0;
-    double head_radius_mm = 4;        ///< of a closure: it needs that much beside a stiffener
-    std::vector<shape::Vec> keep_off; ///< points that no stiffener may cover …
-    double stand_off_mm = 0;          ///< … nor come nearer to with its center line
+    double head_radius_mm = 4;          ///< of a closure: it needs that much beside a stiffener
+    std::vector<shape::Vec> keep_off{}; ///< points that no stiffener may cover …
+    double stand_off_mm = 0;            ///< … nor come nearer to with its center line
     bool operator==(const PatternIn&) const = default;
 };
 

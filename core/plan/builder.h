@@ -10,9 +10,9 @@
 namespace drawercast::plan {
 
 /// Works out what takes seconds rather than microseconds, on top of the quick answer: for each drawer where
-/// air stays, then by turns the plate that holds the pressure and the vents between what stands on it; at last
-/// what to cut and buy for all of them. It remembers the last answer of each drawer by what that answer read;
-/// like the Planner's, its answer never depends on what was asked before. One thread at a time.
+/// air stays, then by turns the plate that holds the pressure and the vents between what stands on it; at
+/// last what to cut and buy for all of them. It remembers the last answer of each drawer by what that answer
+/// read; like the Planner's, its answer never depends on what was asked before. One thread at a time.
 class Builder {
   public:
     Builder();
