@@ -166,7 +166,7 @@ class Search {
             design_of(in_, group.board, box_board_, group.stiffening, candidate.pair, closest);
         const Trial& most = looks_.rough(design, hopeless * most_gap_mm());
         double use = most.gap_mm / most_gap_mm();
-        if (!most.cut_short)
+        if (use <= hopeless) // else the rest may not be known
             use = std::max(
                 {use, most.bow_mm * in_.load.closed_kpa / bow_limit_mm,
                  most.stress_mpa * in_.load.build_for_kpa * stress_factor / design.board.rupture_mpa});

