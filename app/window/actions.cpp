@@ -102,6 +102,9 @@ std::vector<ActionSpec> listed() {
         {"check.take_back", TEXT("Take &back"), "clear", "", [](const Situation& s) { return s.left_as_is; }},
 
         {"pour.cup", TEXT("Test &cup…"), "foam", "Ctrl+Shift+C", always},
+        {"pour.as_built", TEXT("&As built…"), "box", "Ctrl+Shift+B", drawer},
+        {"pour.rehearse", TEXT("&Rehearse with a stopwatch"), "run-sheet", "", drawer},
+        {"pour.day", TEXT("&Pour day"), "pour-day", "F9", drawer},
         {"pour.depths", TEXT("&Depths from boards at hand"), "depth", "", drawer},
 
         {"view.next_drawer", TEXT("&Next drawer"), "", "Ctrl+PgDown",

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/asking.h"
 
+#include "forms/as_built_form.h"
 #include "forms/cup_form.h"
 #include "forms/drawer_form.h"
 #include "forms/foam_form.h"
@@ -157,6 +158,16 @@ std::optional<job::Job> Dialogs::pour_form(PourForm which, const job::Job& job, 
         changed.foam = *foam;
         break;
     }
+    case PourForm::as_built:
+        for (const auto& one : plan.drawers) {
+            if (one.id != drawer) continue;
+            AsBuiltForm form(job, one, context, parent_);
+            const auto built = taken(form);
+            if (!built) return std::nullopt;
+            std::erase_if(changed.as_built, [&](const auto& old) { return old.drawer == drawer; });
+            changed.as_built.push_back(*built);
+        }
+        break;
     }
     return changed;
 }

@@ -72,7 +72,8 @@ Menus fill_menu_bar(QMenuBar& bar, const Actions& actions) {
           "place.notch_sizes", "place.no_notch", "", "check.next", "check.mend", "check.leave",
           "check.take_back"});
 
-    fill(*bar.addMenu(tr("Pour da&y")), actions, {"pour.cup", "", "pour.depths"});
+    fill(*bar.addMenu(tr("Pour da&y")), actions,
+         {"pour.cup", "pour.as_built", "", "pour.rehearse", "pour.day", "", "pour.depths"});
 
     auto* view = bar.addMenu(tr("&View"));
     for (const auto& sheet : sheet_specs()) view->addAction(actions[sheet.action]);

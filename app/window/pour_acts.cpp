@@ -1,17 +1,28 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/pour_acts.h"
 
-#include "casting/cups.h"
+#include "job/edit.h"
+#include "plan/pour_log.h"
+#include "plan/pour_steps.h"
+#include "plan/say.h"
 #include "plan/stock_depths.h"
 
 #include "document/document.h"
+#include "document/preferences.h"
 #include "document/selection.h"
+#include "pourday/pour_view.h"
 #include "window/actions.h"
 #include "window/asking.h"
+#include "window/help_texts.h"
+
+#include <QAction>
+#include <QDateTime>
 
 namespace drawercast::app {
 
 namespace {
+
+double now_s() { return static_cast<double>(QDateTime::currentMSecsSinceEpoch()) / 1000; }
 
 /// How many levels of objects have another depth in `now`.
 int changed_depths(const job::Job& before, const job::Job& now) {
@@ -22,11 +33,36 @@ int changed_depths(const job::Job& before, const job::Job& now) {
     return changed;
 }
 
+/// The drawer's plan, with the plate of the last long answer while a newer one is being worked out: a mark
+/// changes neither.
+std::optional<plan::DrawerPlan> plan_of(const Document& document, const std::string& drawer) {
+    std::optional<plan::DrawerPlan> found;
+    for (const auto& one : document.plan().drawers)
+        if (one.id == drawer) found = one;
+    if (found && !found->plate && document.last_built())
+        for (const auto& old : document.last_built()->drawers)
+            if (old.id == drawer && old.cavity == found->cavity && old.dose == found->dose)
+                found->plate = old.plate, found->air = old.air;
+    return found;
+}
+
 } // namespace
 
-PourActs::PourActs(const Desk& desk, Actions& actions, QObject* parent) : QObject(parent), desk_(desk) {
+PourActs::PourActs(const Desk& desk, Actions& actions, QObject* parent)
+    : QObject(parent), desk_(desk), actions_(actions) {
     connect_forms(actions);
+    actions.on("pour.day", [this] { begin(false); });
+    actions.on("pour.rehearse", [this] { begin(true); });
+    connect(&desk_.document, &Document::replaced, this, [this] {
+        if (view_) view_->close();
+        take_up_running();
+    });
+    connect(&desk_.document, &Document::shown_changed, this, [this] {
+        if (view_) view_->refresh();
+    });
 }
+
+PourView* PourActs::view() const { return view_; }
 
 void PourActs::commit(const QString& what, job::Job job) {
     if (job == desk_.document.job()) return; // taken as it was
@@ -43,18 +79,134 @@ void PourActs::connect_forms(Actions& actions) {
         });
     };
     form("pour.cup", Asking::PourForm::cup, tr("Test cup"));
+    form("pour.as_built", Asking::PourForm::as_built, tr("As built"));
     actions.on("pour.depths", [this] { depths_from_boards(); });
 }
 
 /// Of the chosen object, or of all where none is chosen.
 void PourActs::depths_from_boards() {
-    const auto& before = desk_.document.job();
+    const auto before = desk_.document.job();
     auto now = plan::with_depths_from_boards(before, desk_.selection.object());
     const int changed = changed_depths(before, now);
     commit(tr("Depths from boards at hand"), std::move(now));
     emit said(changed == 0
                   ? tr("Every depth is a sum of boards at hand already.")
                   : tr("Depths made sums of boards at hand: %1. Undo brings them back.").arg(changed));
+}
+
+void PourActs::begin(bool rehearsal) {
+    const std::string drawer = desk_.selection.drawer();
+    const auto plan = plan_of(desk_.document, drawer);
+    if (!plan || plan::pour_steps(desk_.document.job(), *plan, rehearsal).empty())
+        return emit said(tr("This drawer has no dose yet: the checks say why."));
+    if (!has_a_file()) return emit said(tr("The log of a pour is kept in the job’s file: save it first."));
+    caution_once();
+    if (wants_a_new_run(drawer, rehearsal)) {
+        const auto trouble =
+            keep(rehearsal ? tr("Begin a rehearsal") : tr("Begin the pour"),
+                 plan::with_mark(desk_.document.job(), drawer,
+                                 rehearsal ? plan::begin_rehearsal : plan::begin_pour, now_s()));
+        if (!trouble.isEmpty()) return emit said(trouble);
+    }
+    open_view(drawer, rehearsal);
+}
+
+/// A pour that is not at its end goes on, unless the maker wants to start over.
+bool PourActs::wants_a_new_run(const std::string& drawer, bool rehearsal) const {
+    const auto run = plan::last_run(desk_.document.job().log, drawer);
+    if (!run || run->rehearsal || rehearsal || run->is_done(plan::last_step)) return true;
+    if (run->done.empty() || plan::is_running(*run, now_s())) return false;
+    return !desk_.asking.yes(tr("Go on with this pour?"),
+                             tr("Some steps of a pour of this drawer are marked already. Go on there? "
+                                "“No” begins a new one; the log keeps both."));
+}
+
+bool PourActs::has_a_file() {
+    if (desk_.document.path().isEmpty()) actions_["job.save"]->trigger();
+    return !desk_.document.path().isEmpty();
+}
+
+void PourActs::caution_once() {
+    const QString told = QStringLiteral("pour_cautions");
+    if (!desk_.preferences.window_state(told).isEmpty()) return;
+    desk_.asking.tell(tr("Cautions"), cautions_html());
+    desk_.preferences.set_window_state(told, "told");
+}
+
+QString PourActs::keep(const QString& what, job::Job job) {
+    commit(what, std::move(job));
+    const auto problem = desk_.document.save(desk_.document.path());
+    return problem && problem->code != "backup"
+               ? tr("Marked, but not saved: %1").arg(QString::fromStdString(one_line(*problem)))
+               : QString();
+}
+
+void PourActs::open_view(const std::string& drawer, bool rehearsal) {
+    if (view_) view_->close();
+    auto& document = desk_.document;
+    PourPort port;
+    port.now_s = now_s;
+    port.run = [&document, drawer] {
+        return plan::last_run(document.job().log, drawer).value_or(plan::PourRun{});
+    };
+    port.steps = [&document, drawer, rehearsal] {
+        const auto plan = plan_of(document, drawer);
+        return plan ? plan::pour_steps(document.job(), *plan, rehearsal) : std::vector<plan::PourStep>();
+    };
+    port.mark = [this, drawer](const std::string& step) {
+        return keep(tr("Mark"), plan::with_mark(desk_.document.job(), drawer, step, now_s()));
+    };
+    port.take_back = [this, drawer] {
+        return keep(tr("Take a mark back"),
+                    plan::with_last_taken_back(desk_.document.job(), drawer, now_s()));
+    };
+    const auto* named = job::find_drawer(document.job(), drawer);
+    auto* view = new PourView(named ? QString::fromStdString(named->name) : QString(), std::move(port),
+                              qobject_cast<QWidget*>(parent()));
+    view->setAttribute(Qt::WA_DeleteOnClose);
+    view_ = view;
+    if (rehearsal)
+        connect(
+            view, &PourView::finished, this, [this, drawer] { offer_times(drawer); }, Qt::QueuedConnection);
+    view->showFullScreen();
+    view->activateWindow();
+}
+
+void PourActs::take_up_running() {
+    const std::string drawer = plan::running_drawer(desk_.document.job(), now_s());
+    if (drawer.empty() || desk_.document.path().isEmpty()) return;
+    QMetaObject::invokeMethod(
+        this,
+        [this, drawer] {
+            if (job::find_drawer(desk_.document.job(), drawer) == nullptr) return;
+            desk_.selection.choose_drawer(drawer);
+            open_view(drawer, false);
+            emit said(tr("A pour of this drawer is going on: its clock never stopped."));
+        },
+        Qt::QueuedConnection);
+}
+
+void PourActs::offer_times(const std::string& drawer) {
+    const auto run = plan::last_run(desk_.document.job().log, drawer);
+    const auto plan = plan_of(desk_.document, drawer);
+    if (!run || !plan) return;
+    const auto& shop = *desk_.document.job().shop;
+    const auto now =
+        plan::with_rehearsed_times(shop, *run, static_cast<int>(plan::closing_order(*plan).size()));
+    if (now == shop) return;
+    const auto s = [](double value) { return QString::fromStdString(plan::fixed(value, 1)); };
+    const double poured = shop.pour_s.value_or(plan->dose ? plan->dose->pour_s : 0);
+    if (!desk_.asking.yes(tr("Take these times?"),
+                          tr("Pouring a batch %1 s (reckoned with until now: %2), setting the plate on %3 s "
+                             "(%4), a closure %5 s (%6). Reckon with them from now on?")
+                              .arg(s(now.pour_s.value_or(poured)), s(poured), s(now.set_plate_s),
+                                   s(shop.set_plate_s), s(now.seconds_per_closure),
+                                   s(shop.seconds_per_closure))))
+        return;
+    auto job = desk_.document.job();
+    job.shop = now;
+    const auto trouble = keep(tr("Times of the rehearsal"), std::move(job));
+    emit said(trouble.isEmpty() ? tr("The shop’s times are the rehearsal’s now.") : trouble);
 }
 
 } // namespace drawercast::app

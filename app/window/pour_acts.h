@@ -4,6 +4,7 @@
 #include "window/desk.h"
 
 #include <QObject>
+#include <QPointer>
 
 namespace drawercast::job {
 struct Job;
@@ -12,12 +13,16 @@ struct Job;
 namespace drawercast::app {
 
 class Actions;
+class PourView;
 
-/// What the menu of the pour day does: its forms, each taken as one step of undo, and its views.
+/// What the menu of the pour day does: its forms, each taken as one step of undo, and the view of the pour,
+/// each mark of which is saved at once.
 class PourActs final : public QObject {
     Q_OBJECT
   public:
     PourActs(const Desk& desk, Actions& actions, QObject* parent = nullptr);
+
+    PourView* view() const; ///< the one that is open; nullptr: none
 
   signals:
     void said(const QString& sentence);
@@ -27,7 +32,18 @@ class PourActs final : public QObject {
     void depths_from_boards();
     void commit(const QString& what, job::Job job);
 
+    void begin(bool rehearsal);
+    bool wants_a_new_run(const std::string& drawer, bool rehearsal) const;
+    bool has_a_file();
+    void caution_once();
+    void open_view(const std::string& drawer, bool rehearsal);
+    void take_up_running(); ///< a pour that was going on when the job was last open
+    QString keep(const QString& what, job::Job job);
+    void offer_times(const std::string& drawer);
+
     Desk desk_;
+    Actions& actions_;
+    QPointer<PourView> view_;
 };
 
 } // namespace drawercast::app

@@ -1,0 +1,150 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "plan/pour_steps.h"
+
+#include "plan/as_built.h"
+#include "plan/pour_log.h"
+#include "plan/say.h"
+#include "runsheet/steps.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace drawercast::plan {
+
+namespace {
+
+constexpr double tools_s = 120; ///< to have the tools clean, after closing (common practice, no source)
+
+double to_step(double g, double step_g) { return std::round(g / step_g) * step_g; }
+
+class Steps {
+  public:
+    Steps(const job::Job& job, const DrawerPlan& drawer, casting::Dose dose)
+        : job_(job), drawer_(drawer), dose_(std::move(dose)) {}
+
+    void before_the_clock() {
+        int n = 0;
+        for (const auto& gate : runsheet::pour_gates()) add("gate-" + std::to_string(++n), gate);
+        add("premix", "Stir part A and part B, each in its own can");
+        for (int batch = 1; batch <= dose_.batches; ++batch) weigh(batch);
+    }
+
+    void against_the_clock(bool rehearsal) {
+        const double mixed = job_.foam->mix_s, poured = mixed + dose_.pour_s,
+                     plate_on = poured + job_.shop->set_plate_s;
+        add(std::string(clock_step), rehearsal ? "Start the stopwatch" : "A into B: start mixing",
+            {rehearsal ? "as if A met B now" : "mark it at the moment they meet"});
+        add("mixed", "Mix", {"scrape sides and bottom while mixing"}, mixed);
+        add("poured", "Pour", {"slots and blocks first, deepest last; never scrape out"}, poured);
+        add("plate-on", "Plate on", {}, plate_on);
+        steps_.back().limit_s = latest_plate_on_s(drawer_);
+        close(plate_on);
+    }
+
+    void after_closing() {
+        const auto& times = *drawer_.times;
+        add("pegged", "Peg or tape each vent as foam shows", {"from the side; nobody leans over the mold"},
+            times.contact_s);
+        add("tools", "Wash the tools, in open air", {}, closed_s_ + tools_s);
+        add("risen", "Leave it alone until it has risen", {}, times.rise_s);
+        const double cure =
+            job_.shop->temperature_c < runsheet::cool_shop_c ? runsheet::cool_cure_min : runsheet::cure_min;
+        add(std::string(last_step), "Let it cure, then cut the stubs flush and open", {},
+            60 * std::max(cure, times.demold_min));
+    }
+
+    std::vector<PourStep> take() { return std::move(steps_); }
+
+  private:
+    void add(std::string id, std::string what, std::vector<std::string> details = {},
+             std::optional<double> due_s = {}) {
+        steps_.push_back({std::move(id), std::move(what), std::move(details), due_s, {}});
+    }
+
+    void weigh(int batch) {
+        const std::string of = dose_.batches == 1 ? std::string()
+                                                  : "Batch " + std::to_string(batch) + " of " +
+                                                        std::to_string(dose_.batches) + ": ";
+        const auto units = job_.display_units;
+        int n = 0;
+        for (const auto& one : scale_readings(dose_, job_.shop->scale_step_g)) {
+            if (one.part == "part A") break; // A goes in when the clock starts
+            const std::string reads = one.shown_g > 0 ? say_mass_g(one.shown_g, units) + " on the scale"
+                                                      : say_volume_ml(one.ml, units);
+            add("weigh-" + std::to_string(batch) + "-" + std::to_string(++n), of + one.part + ": " + reads,
+                {one.shown_g > 0 ? "or " + say_volume_ml(one.ml, units) : "stir it in"});
+        }
+        add("weigh-" + std::to_string(batch) + "-a",
+            of + "part A, in a cup of its own: " +
+                say_mass_g(to_step(dose_.a_g / dose_.batches, job_.shop->scale_step_g), units),
+            {"or " + say_volume_ml(dose_.a_ml / dose_.batches, units) +
+             "; what sticks to the cup is missing: wet it and empty it first"});
+    }
+
+    void close(double plate_on) {
+        const auto order = closing_order(drawer_);
+        const double each = drawer_.plate ? drawer_.plate->closing.close_s : 0;
+        closed_s_ = plate_on + each;
+        std::string numbers;
+        for (const int one : order) numbers += (numbers.empty() ? "" : ", ") + std::to_string(one);
+        add("closed",
+            order.empty() ? "Drive the closures"
+                          : "Drive the closures, " + std::to_string(order.size()) + " of them",
+            order.empty() ? std::vector<std::string>{}
+                          : std::vector<std::string>{"in this order: " + numbers},
+            closed_s_);
+        steps_.back().limit_s.reset();
+    }
+
+    const job::Job& job_;
+    const DrawerPlan& drawer_;
+    casting::Dose dose_;
+    double closed_s_ = 0;
+    std::vector<PourStep> steps_;
+};
+
+} // namespace
+
+std::optional<casting::Dose> dose_to_pour(const job::Job& job, const DrawerPlan& drawer) {
+    if (const auto* built = last_built(job, drawer.id))
+        if (const auto figures = built_figures(job, drawer, *built); figures && figures->dose)
+            return figures->dose;
+    return drawer.dose;
+}
+
+std::vector<ScaleReading> scale_readings(const casting::Dose& dose, double scale_step_g) {
+    const double batches = dose.batches;
+    const double b = to_step(dose.b_g / batches, scale_step_g), a = to_step(dose.a_g / batches, scale_step_g);
+    std::vector<ScaleReading> all{{"part B", b, dose.b_ml / batches, true}};
+    if (dose.pigment_ml > 0) all.push_back({"pigment", 0, dose.pigment_ml / batches, false});
+    const bool zero = dose.pigment_ml > 0;
+    all.push_back({"part A", zero ? a : a + b, dose.a_ml / batches, zero});
+    return all;
+}
+
+std::vector<int> closing_order(const DrawerPlan& drawer) {
+    std::vector<int> numbers;
+    if (drawer.plate)
+        for (const int index : drawer.plate->answer.design.order) numbers.push_back(index + 1);
+    return numbers;
+}
+
+std::optional<double> latest_plate_on_s(const DrawerPlan& drawer) {
+    if (!drawer.times) return std::nullopt;
+    double latest = drawer.times->touch_s;
+    if (drawer.plate && drawer.plate->closing.close_margin_s >= 0)
+        latest = std::min(latest, drawer.plate->closing.plate_on_s + drawer.plate->closing.close_margin_s);
+    return latest;
+}
+
+std::vector<PourStep> pour_steps(const job::Job& job, const DrawerPlan& drawer, bool rehearsal) {
+    const auto dose = dose_to_pour(job, drawer);
+    if (!dose || !drawer.times) return {};
+    Steps steps(job, drawer, *dose);
+    if (!rehearsal) steps.before_the_clock();
+    steps.against_the_clock(rehearsal);
+    if (!rehearsal) steps.after_closing();
+    return steps.take();
+}
+
+} // namespace drawercast::plan

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "plan/plan.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace drawercast::plan {
+
+/// One thing to do at the pour, to be marked as done.
+struct PourStep {
+    std::string id;   ///< as the log keeps it
+    std::string what; ///< a few words, readable from two meters
+    std::vector<std::string> details;
+    std::optional<double> due_s;   ///< done by then, stopwatch from A meeting B
+    std::optional<double> limit_s; ///< past it this is not done any more: let it rise open
+    bool operator==(const PourStep&) const = default;
+};
+
+/// From the gates to opening the mold; a rehearsal has only what hands do against the clock. Doses are those
+/// of the mold as built where it was measured, in the steps of the shop's scale; seconds are the plan's.
+/// Empty where the drawer has no dose. Order and gates: common practice, no source.
+std::vector<PourStep> pour_steps(const job::Job& job, const DrawerPlan& drawer, bool rehearsal);
+
+/// The dose to weigh: of the mold as it was measured last, else the plan's. Absent where there is none.
+std::optional<casting::Dose> dose_to_pour(const job::Job& job, const DrawerPlan& drawer);
+
+/// What the scale shows while one batch is weighed into one bucket, the readings adding up; each part is
+/// rounded to the scale's step first. Pigment goes by volume, and the scale is set to zero after it.
+struct ScaleReading {
+    std::string part;
+    double shown_g = 0; ///< 0: by volume alone
+    double ml = 0;
+    bool zero_first = false;
+    bool operator==(const ScaleReading&) const = default;
+};
+std::vector<ScaleReading> scale_readings(const casting::Dose& dose, double scale_step_g);
+
+/// Closures to drive, numbered as on the plate's sheet, in driving order; empty until worked out.
+std::vector<int> closing_order(const DrawerPlan& drawer);
+
+/// The latest moment for the plate to be on: foam reaches it, or it could not be closed in time any more.
+std::optional<double> latest_plate_on_s(const DrawerPlan& drawer);
+
+} // namespace drawercast::plan
