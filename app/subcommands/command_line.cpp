@@ -3,7 +3,9 @@
 
 #include <algorithm>
 #include <array>
+#include <charconv>
 #include <string_view>
+#include <system_error>
 
 namespace drawercast::subcommands {
 
@@ -16,10 +18,12 @@ struct VerbKind {
     bool on_paper = false;
     bool by_sheet = false;
 };
-constexpr std::array verbs{VerbKind{"check", Verb::check}, VerbKind{"figures", Verb::figures},
+constexpr std::array verbs{VerbKind{"check", Verb::check},
+                           VerbKind{"figures", Verb::figures},
                            VerbKind{"templates", Verb::templates, true, true, true},
                            VerbKind{"summary", Verb::summary, true, true},
-                           VerbKind{"drawings", Verb::drawings, true}};
+                           VerbKind{"drawings", Verb::drawings, true},
+                           VerbKind{"arrange", Verb::arrange, true}};
 
 Problem usage(std::string what, std::string fix = "See drawercast --help") {
     return {"usage", {}, std::move(what), std::move(fix)};
@@ -80,6 +84,12 @@ std::optional<Problem> take(const VerbKind& kind, const std::string& name, const
             return usage("there is no sheet \"" + value + "\"",
                          "Choose pattern-board, drawer-check, wall-strips or labels");
         return std::nullopt;
+    }
+    if (name == "--seconds" && kind.verb == Verb::arrange) {
+        const auto [end, error] = std::from_chars(value.data(), value.data() + value.size(), command.seconds);
+        const bool whole = error == std::errc() && end == value.data() + value.size();
+        if (whole && command.seconds >= 1 && command.seconds <= 3600) return std::nullopt;
+        return usage("\"" + value + "\" is no time to arrange in", "Say whole seconds from 1 to 3600");
     }
     return usage(std::string(kind.name) + " knows no option " + name);
 }

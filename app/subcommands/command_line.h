@@ -12,13 +12,14 @@
 
 namespace drawercast::subcommands {
 
-enum class Verb { help, version, check, figures, templates, summary, drawings };
+enum class Verb { help, version, check, figures, templates, summary, drawings, arrange };
 
 /// A command line understood.
 struct Command {
     Verb verb = Verb::help;
-    std::string job; ///< path
-    std::string out; ///< file or folder
+    std::string job;  ///< path
+    std::string out;  ///< file or folder
+    int seconds = 60; ///< of arrange: at most
     print::Paper paper = print::Paper::a4;
     std::optional<print::Orientation> orientation; ///< of templates; nothing: the one with fewer tiles
     std::optional<print::TemplateKind> sheet;      ///< nothing: all of them

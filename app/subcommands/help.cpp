@@ -26,6 +26,11 @@ foam to mix, and the templates to build the mold by. It reads a job file
         and checks; what to cut and buy; then assumptions and cautions.
   drawercast drawings JOB --out FOLDER
         Each sheet of each drawer as an SVG drawing, one unit to the millimeter.
+  drawercast arrange JOB --out JOB2 [--seconds SECONDS]
+        Places what is not placed yet, walls and edges kept, in quarter turns,
+        into the drawers in turn, and writes the job that has it. Locked
+        pockets stay. Takes at most SECONDS, 60 where they are left out; exit
+        code 1 where something found no room.
   drawercast --help | --version
 
 PAPER is a4, letter, a3 or tabloid; a4 where it is left out. An existing file

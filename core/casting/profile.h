@@ -52,8 +52,7 @@ struct Profile {
 double time_factor(double temperature_c, double reference_c, std::optional<double> activation_kj_mol);
 
 /// Today's profile, by the label or by the cups in use (their mean). Of several cups u is at least half of
-/// what they lie apart (our guess). Refused ("cup-unusable") where a cup in use did not rise or its times are
-/// out of order.
+/// what they lie apart (our guess). Refused ("cup-unusable"): one in use did not rise, times out of order.
 Expected<Profile> profile_of(const ProfileIn& in);
 
 } // namespace drawercast::casting

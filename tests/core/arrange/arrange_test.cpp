@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "job/edit.h"
+#include "layout/checks.h"
+#include "shape/gap.h"
+
+#include "arrange/drawer.h"
+#include "arrange/strip.h"
+
+#include <gtest/gtest.h>
+
+namespace drawercast::arrange {
+namespace {
+
+Figure rectangle(double width, double height) {
+    return {{{*shape::contour_of(shape::Rectangle{width, height, 0}), 10}}, {0, 90}};
+}
+
+TEST(Strip, IsNoShorterThanTheAreaAndNothingOverlaps) {
+    // A 20 × 20 sheet cut in nine: 20 is the least length there can be.
+    std::vector<Figure> figures;
+    for (const auto& [w, h] : {std::pair{8, 12}, {12, 5}, {6, 7}, {6, 7}, {5, 8}, {7, 8}, {8, 8}})
+        figures.push_back(rectangle(w, h));
+    double area = 0;
+    for (const Figure& figure : figures) area += shape::area(figure.parts[0].outline);
+    const Strip strip = shortest_strip(figures, 20, {60'000, 1}, never_stop);
+    EXPECT_GE(strip.length, area / 20);
+    EXPECT_LE(strip.length, 1.2 * area / 20);
+    for (std::size_t i = 0; i < figures.size(); ++i)
+        for (std::size_t j = 0; j < i; ++j) {
+            const auto at = [&](std::size_t k) {
+                return shape::placed(figures[k].parts[0].outline,
+                                     {strip.stands[k].at, figures[k].turns_deg[strip.stands[k].turn]});
+            };
+            EXPECT_GT(shape::gap_between(at(i), at(j)).mm, 0);
+        }
+    const Strip again = shortest_strip(figures, 20, {60'000, 1}, never_stop);
+    EXPECT_EQ(again.length, strip.length);
+    EXPECT_EQ(again.stands, strip.stands);
+}
+
+TEST(TooNear, AgreesWithTheExactDistance) {
+    const auto ell = shape::contour_of(
+        shape::Polygon{{{{0, 0}}, {{30, 0}}, {{30, 10}}, {{10, 10}}, {{10, 30}}, {{0, 30}}}});
+    const auto capsule = shape::contour_of(shape::Capsule{20, 8});
+    Random random(7);
+    for (int k = 0; k < 3000; ++k) {
+        const double turn = 90.0 * static_cast<double>(random.below(4));
+        const shape::Vec by{random.between(-30, 50), random.between(-30, 50)};
+        const double wall = random.between(0.01, 6);
+        const auto a = turned({{{*ell, 1}}, {0}});
+        const auto b = turned({{{*capsule, 1}}, {turn}});
+        const double gap = shape::gap_between(*ell, shape::placed(*capsule, {by, turn})).mm;
+        if (std::abs(gap - wall) < 1e-6) continue;
+        EXPECT_EQ(too_near(a[0].parts[0], b[0].parts[0], by, wall), gap < wall) << k;
+    }
+}
+
+job::Job drawer_of(int count) {
+    job::Job job;
+    job::Object object;
+    object.id = "i1";
+    object.count = count;
+    object.levels.push_back({job::Sunk{shape::Rectangle{60, 40, 3}, 30}, {}, {}});
+    job = job::with_object(job, object);
+    job::Drawer drawer;
+    drawer.id = "d1";
+    drawer.outline = shape::Rectangle{400, 300, 0};
+    drawer.obstructions.push_back({shape::Rectangle{60, 60, 0}, {{380, 280}, 0}, {}});
+    return job::with_drawer(job, drawer);
+}
+
+TEST(Drawer, NothingIsToMendAndLockedPocketsStay) {
+    job::Job job = job::placed(drawer_of(12), "d1", "i1", {{200, 150}, 30});
+    job = job::locked(job, {"i1#1"}, true);
+    const Arranged done = arranged(job, {400'000, 1}, never_stop);
+    EXPECT_EQ(done.placed, 11);
+    EXPECT_EQ(done.left, 0);
+    EXPECT_EQ(job::find_pocket(done.job, "i1#1").pocket->pose, (shape::Pose{{200, 150}, 30}));
+    const job::Drawer& drawer = *job::find_drawer(done.job, "d1");
+    ASSERT_EQ(drawer.pockets.size(), 12U);
+    const auto insert = std::make_shared<const layout::Insert>(
+        *layout::insert_of(drawer, layout::gap_of(drawer, job.foam->firmness)));
+    const job::Object& object = *job::find_object(job, "i1");
+    const auto form = std::make_shared<const layout::PocketForm>(
+        *layout::pocket_form(object, {}, layout::fit_of(object, job.foam->firmness), drawer.insert_mm));
+    std::vector<layout::Standing> standing;
+    for (const auto& pocket : drawer.pockets)
+        standing.push_back({std::make_shared<const layout::PlacedPocket>(layout::place(pocket, form)),
+                            std::make_shared<const layout::ObjectFacts>(layout::facts_of(object))});
+    for (const auto& check : layout::layout_checks(standing, layout::limits_of(job, drawer, insert)))
+        ADD_FAILURE() << layout::text_of(check.code) << " " << check.value << " of " << check.limit;
+}
+
+TEST(Drawer, WhatFindsNoRoomIsSaid) {
+    job::Job job = drawer_of(60); // 60 × 2400 mm² is more than the drawer has
+    const Arranged done = arranged(job, {60'000, 1}, never_stop);
+    EXPECT_GT(done.placed, 8);
+    EXPECT_EQ(done.placed + done.left, 60);
+    EXPECT_EQ(job::find_drawer(done.job, "d1")->pockets.size(), static_cast<std::size_t>(done.placed));
+}
+
+} // namespace
+} // namespace drawercast::arrange
