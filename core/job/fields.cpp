@@ -171,10 +171,6 @@ void Fields::texts(std::string_view key, std::vector<std::string>& values) {
     });
 }
 
-void Fields::kept(std::string_view key, std::string& raw_list) {
-    if (const auto at = take_list(key, most_json_values)) raw_list = std::string(at->raw());
-}
-
 void Fields::maybe_number(std::string_view key, std::optional<double>& value, std::string_view word) {
     const auto at = take(key);
     if (!at) return;

@@ -51,7 +51,6 @@ class Fields {
     void pair(std::string_view key, double& first, double& second);  ///< two lengths with the range of `key`
     void point(std::string_view key, shape::Vec& value);             ///< grained
     void texts(std::string_view key, std::vector<std::string>& values);
-    void kept(std::string_view key, std::string& raw_list); ///< a list this version carries along
 
     /// null (and, where given, the word "auto") stands for nothing.
     void maybe_number(std::string_view key, std::optional<double>& value, std::string_view word = {});

@@ -98,6 +98,7 @@ struct Shop {
     double opens_h = 8;      ///< hands work from here, hours of the day
     double closes_h = 17;
     double hour_price = 0; ///< of an hour's work, in quotes
+    double margin = 0;     ///< on top of the cost, as a share of it, in quotes
     double saw_step_mm = 0.5;
     double kerf_mm = 3.2;
     std::vector<double> drills_mm{2, 2.5, 3, 3.5, 4, 4.5, 5, 6, 8, 10};
@@ -232,6 +233,9 @@ struct Level {
     bool operator==(const Level&) const = default;
 };
 
+/// Which turns an arrangement may give an object: any quarter, any angle, none but the one it has.
+enum class Turns { quarter, free, none };
+
 struct Object {
     std::string id;
     std::string name;
@@ -240,6 +244,7 @@ struct Object {
     double height_mm = 0;
     std::optional<double> fit_mm;     ///< null: by the foam's firmness
     std::optional<double> fit_end_mm; ///< null: as fit_mm
+    Turns turns = Turns::quarter;
     std::optional<double> volume_ml; ///< measured by dunking; then the outline serves walls and template only
     std::string note;
     std::vector<Level> levels; ///< 1 to 4

@@ -133,6 +133,7 @@ constexpr auto table = [] {
         Range{"/shop/drivers", 1, 100, false, true},
         Range{"/shop/hour_price", 0, 1e6},
         Range{"/shop/kerf_mm", 0, 20},
+        Range{"/shop/margin", 0, 10},
         Range{"/shop/mixer_ml", 10, 1e7},
         Range{"/shop/opens_h", 0, 24},
         Range{"/shop/people", 1, 100, false, true},

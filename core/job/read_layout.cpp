@@ -162,6 +162,7 @@ Object read_object(Reading& reading, JsonValue at) {
     fields.length("height_mm", object.height_mm);
     fields.maybe_length("fit_mm", object.fit_mm);
     fields.maybe_length("fit_end_mm", object.fit_end_mm);
+    fields.word("turns", object.turns, turn_words());
     fields.maybe_number("volume_ml", object.volume_ml);
     fields.text("note", object.note);
     fields.require("levels");

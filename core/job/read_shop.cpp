@@ -94,6 +94,7 @@ Shop read_shop(Reading& reading, JsonValue at) {
     fields.number("opens_h", shop.opens_h);
     fields.number("closes_h", shop.closes_h);
     fields.number("hour_price", shop.hour_price);
+    fields.number("margin", shop.margin);
     if (!(shop.opens_h < shop.closes_h))
         reading.report("shop-hours", at, "the shop closes before it opens",
                        "Make \"closes_h\" greater than \"opens_h\"");

@@ -25,6 +25,9 @@ inline Words<ClosureKind> closure_words() {
 inline Words<Firmness> firmness_words() {
     return {{"firm", Firmness::firm}, {"medium", Firmness::medium}, {"soft", Firmness::soft}};
 }
+inline Words<Turns> turn_words() {
+    return {{"quarter", Turns::quarter}, {"free", Turns::free}, {"none", Turns::none}};
+}
 inline Words<BoxCorner> corner_words() {
     return {{"lapped", BoxCorner::lapped}, {"pinwheel", BoxCorner::pinwheel}};
 }

@@ -134,6 +134,7 @@ void shop(JsonLines& out, const Shop& shop) {
     if (shop.opens_h != usual.opens_h) out.member("opens_h", shop.opens_h);
     if (shop.closes_h != usual.closes_h) out.member("closes_h", shop.closes_h);
     if (shop.hour_price != usual.hour_price) out.member("hour_price", shop.hour_price);
+    if (shop.margin != usual.margin) out.member("margin", shop.margin);
     out.member("saw_step_mm", shop.saw_step_mm);
     out.member("kerf_mm", shop.kerf_mm);
     out.key("drills_mm");
@@ -293,6 +294,7 @@ void object(JsonLines& out, const Object& object) {
     out.member("height_mm", object.height_mm);
     out.maybe("fit_mm", object.fit_mm);
     out.maybe("fit_end_mm", object.fit_end_mm);
+    if (object.turns != Object{}.turns) out.member("turns", word_of(object.turns, turn_words()));
     out.maybe("volume_ml", object.volume_ml);
     out.member("note", object.note);
     list(out, "levels", object.levels, level);

@@ -18,7 +18,7 @@ inline Job full_job() {
         shop.pour_s = 10;
         shop.mixer_ml = 5000;
         shop.bucket_left_ml = 40;
-        shop.scale_step_g = 2, shop.opens_h = 7, shop.closes_h = 16, shop.hour_price = 60;
+        shop.scale_step_g = 2, shop.opens_h = 7, shop.closes_h = 16, shop.hour_price = 60, shop.margin = 0.25;
         shop.start = "2031-03-04T08:00";
         shop.boards = {Board{}};
         shop.stiffeners = {Stiffener{}};
@@ -54,6 +54,7 @@ inline Job full_job() {
     object.id = "i1";
     object.fit_mm = -0.5;
     object.fit_end_mm = 0.5;
+    object.turns = Turns::free;
     object.volume_ml = 120;
     object.levels = {{Sunk{shape::Rectangle{60, 40, 5}, 20}, pose, {}},
                      {Through{shape::Polygon{{{{0, 0}, 2}, {{30, 0}, 0}, {{0, 30}, 0}}}}, pose, {}},
