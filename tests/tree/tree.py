@@ -55,6 +55,11 @@ def breaches(top):
         if path.suffix == ".h" and "#pragma once" not in text:
             yield f"{path}: no #pragma once"
         includes = INCLUDE.findall(text)
+        own_header = path.with_suffix(".h")
+        if path.suffix == ".cpp" and path.parts[0] in {"core", "app"} and (top / own_header).exists():
+            # So each header is compiled by itself once; only those without a source need a source made for it.
+            if includes[:1] != ["/".join(own_header.parts[1:])]:
+                yield f"{path}: its own header does not come first"
         for include in includes:
             for library, allowed in LIBRARIES.items():
                 if include.startswith(library) and path.parts[0] != "tests" and not allowed(path):

@@ -43,6 +43,9 @@ class Rules(unittest.TestCase):
     def test_a_header_is_read_once(self):
         self.broken("core/base/twice.h", LICENSE, "#pragma once")
 
+    def test_the_own_header_comes_first(self):
+        self.broken("core/base/unit.cpp", LICENSE + '#include <vector>\n#include "base/unit.h"\n', "does not come first")
+
     def test_libraries_stay_where_they_are(self):
         self.broken("core/layout/x.cpp", LICENSE + "#include <boost/geometry.hpp>\n", "boost/geometry")
         self.broken("core/shape/x.h", LICENSE + "#pragma once\n#include <boost/geometry.hpp>\n", "boost/geometry")
