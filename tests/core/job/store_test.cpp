@@ -271,7 +271,7 @@ TEST_F(Store, whenever_the_process_ends_the_old_or_the_new_job_is_there_whole) {
 }
 
 TEST_F(Store, killed_at_random_moments) {
-    const int kills = std::getenv("DRAWERCAST_LONG") != nullptr ? 1000 : 40;
+    const int kills = std::getenv("DRAWERCAST_LONG") != nullptr ? 1000 : 200;
     ASSERT_TRUE(save_job(job_of(0), path_));
     std::mt19937 random(6);
     for (int i = 0; i < kills; ++i) {
