@@ -15,7 +15,9 @@ namespace drawercast {
 namespace {
 
 constexpr std::int64_t fraction = 32;
-constexpr double most_mm = 100000;
+// 3937 in: about 100 m, and a whole step of each way a length is shown, so that what is shown near it can be
+// typed back
+constexpr double most_mm = 99'999.8;
 
 /// `ticks` of 1/10^decimals: rounded before it is split, so that no carry is lost.
 std::string decimal_digits(double value, int decimals, DecimalMark mark) {

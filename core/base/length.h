@@ -23,7 +23,7 @@ double as_shown(double mm, LengthUnit unit);
 /// A typed length in mm. Understood: "82.5", "82,5", "8.25 cm", "3 1/4 in", "3-1/4\"", "5/8", "0.2 m", "2
 /// ft", "-4"; a number without a unit is taken in `unit`. Either decimal mark is understood, except where
 /// three digits follow the one that `mark` is not: "1,500" could be one and a half or fifteen hundred, and is
-/// refused. Within ±100 m.
+/// refused. Within ±99.9998 m (3937 in).
 Expected<double> parse_length(std::string_view typed, LengthUnit unit, DecimalMark mark = DecimalMark::point);
 
 } // namespace drawercast

@@ -44,6 +44,8 @@ void replay(const char* name, Target target) {
 TEST(Replay, read_job) { replay("read_job", read_job); }
 TEST(Replay, parse_length) { replay("parse_length", parse_length); }
 TEST(Replay, svg_outlines) { replay("svg_outlines", svg_outlines); }
+TEST(Replay, pasted_list) { replay("pasted_list", pasted_list); }
+TEST(Replay, plane) { replay("plane", plane); }
 
 } // namespace
 } // namespace drawercast::fuzz

@@ -46,7 +46,7 @@ TEST(ParseLength, understands_what_people_type) {
         {"82.5\xC2\xA0mm", LengthUnit::inch, 82.5}, // no-break space
         {"\xE2\x88\x92 1/2\xE2\x80\xAF\"", LengthUnit::mm, -12.7},
         {"+2", LengthUnit::mm, 2},
-        {"99999.999999", LengthUnit::mm, 99999.999999},
+        {"99999.799999", LengthUnit::mm, 99999.799999},
     };
     for (const auto& row : rows) {
         const auto mm = parse_length(row.text, row.unit);
