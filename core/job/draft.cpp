@@ -1,12 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/draft.h"
 
-#include <array>
-#include <climits>
-#include <cstdlib>
 #include <cstring>
-#include <sys/stat.h>
-#include <unistd.h>
 #include <utility>
 
 namespace drawercast::job {
@@ -14,8 +9,6 @@ namespace drawercast::job {
 namespace {
 
 constexpr unsigned new_file_mode = 0666; // less the user's umask
-constexpr unsigned permissions = 07777;
-constexpr unsigned anybody_writes = 0222;
 
 std::string folder_of(const std::string& path) {
     const auto slash = path.rfind('/');
@@ -26,11 +19,9 @@ std::string folder_of(const std::string& path) {
 /// Where a chain of symbolic links ends, so that they stay links; the last one may point to nothing.
 std::string resolved(std::string path) {
     constexpr int most_links = 40; // as many as the system follows
-    std::array<char, PATH_MAX> room;
     for (int i = 0; i < most_links; ++i) {
-        const ssize_t count = ::readlink(path.c_str(), room.data(), room.size());
-        if (count <= 0) return path;
-        const std::string next(room.data(), static_cast<std::size_t>(count));
+        const std::string next = link_at(path);
+        if (next.empty()) return path;
         path = next.front() == '/' ? next : folder_of(path) + "/" + next;
     }
     return path;
@@ -44,13 +35,13 @@ Problem file_problem(const std::string& path, const std::string& what, const std
 
 Expected<Target> find_target(const std::string& path) {
     Target target{resolved(path), std::nullopt, true};
-    struct stat info {};
-    if (::stat(target.path.c_str(), &info) != 0) return target;
-    if (S_ISDIR(info.st_mode)) return Problem{"file", path, "this is a folder", "Give the file a name in it"};
-    target.plain = S_ISREG(info.st_mode);
-    target.mode = info.st_mode & permissions;
-    const bool locked = (info.st_mode & anybody_writes) == 0 || ::access(target.path.c_str(), W_OK) != 0;
-    if (locked) return Problem{"file", path, "the file may not be written to", "Save it under another name"};
+    const auto there = look_at(target.path);
+    if (!there) return target;
+    if (there->folder) return Problem{"file", path, "this is a folder", "Give the file a name in it"};
+    target.plain = there->plain;
+    target.mode = there->mode;
+    if (!there->writable)
+        return Problem{"file", path, "the file may not be written to", "Save it under another name"};
     return target;
 }
 
@@ -65,7 +56,7 @@ bool write_all(FileSystem& files, int file, std::string_view bytes) {
 }
 
 Draft::Draft(FileSystem& files, const Target& target)
-    : files_(files), target_(target), path_(target.path + ".part-" + std::to_string(::getpid())) {
+    : files_(files), target_(target), path_(target.path + ".part-" + process_number()) {
     files_.remove(path_); // left by a process of the same number that was killed
     file_ = uninterrupted([&] { return files_.open_new(path_, target_.mode.value_or(new_file_mode)); });
     there_ = file_ >= 0;

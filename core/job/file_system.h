@@ -3,7 +3,11 @@
 
 #include <cerrno>
 #include <cstddef>
+#include <optional>
 #include <string>
+
+// The only file of core that asks the operating system for more than standard C++ knows; another system wants
+// another file_system.cpp and nothing else.
 
 namespace drawercast::job {
 
@@ -22,6 +26,24 @@ class FileSystem {
     virtual int remove(const std::string& path);
     virtual int sync_folder(const std::string& path);
 };
+
+int open_to_read(const std::string& path);  ///< a handle, or −1 with errno
+int open_to_write(const std::string& path); ///< a device or a pipe that is there
+long read_some(int file, char* room, std::size_t count);
+int close_file(int file);
+
+/// What stands at a path, links followed.
+struct Standing {
+    bool folder = false;
+    bool plain = true;     ///< an ordinary file
+    unsigned mode = 0;     ///< its permissions
+    bool writable = false; ///< by this user, and not locked against everybody
+};
+std::optional<Standing> look_at(const std::string& path); ///< nothing: nothing is there
+std::string link_at(const std::string& path);             ///< where a symbolic link points; empty: it is none
+
+/// Of this process, unlike every other that runs now.
+std::string process_number();
 
 /// Asks again where a signal came between.
 template <class Call>

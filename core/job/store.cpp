@@ -7,8 +7,6 @@
 #include "job/write.h"
 
 #include <array>
-#include <fcntl.h>
-#include <unistd.h>
 #include <utility>
 
 namespace drawercast::job {
@@ -25,7 +23,7 @@ Problem backup_problem(const std::string& path, const std::string& what, const s
 }
 
 bool linked(FileSystem& files, const std::string& from, const std::string& to) {
-    const std::string fresh = to + ".part-" + std::to_string(::getpid());
+    const std::string fresh = to + ".part-" + process_number();
     files.remove(fresh); // left by a process of the same number that was killed
     if (files.link(from, fresh) != 0) return false;
     if (files.rename(fresh, to) == 0) return true;
@@ -84,17 +82,17 @@ Expected<Saved> save_job(const Job& job, const std::string& path) {
 }
 
 Expected<std::string> read_file(const std::string& path, std::size_t most) {
-    const int file = uninterrupted([&] { return ::open(path.c_str(), O_RDONLY | O_CLOEXEC); });
+    const int file = uninterrupted([&] { return open_to_read(path); });
     if (file < 0) return file_problem(path, "could not be opened", "Check the name and the folder");
     std::string bytes;
     std::array<char, 65536> room;
-    ssize_t count = 0;
+    long count = 0;
     do {
-        count = uninterrupted([&] { return ::read(file, room.data(), room.size()); });
+        count = uninterrupted([&] { return read_some(file, room.data(), room.size()); });
         if (count > 0) bytes.append(room.data(), static_cast<std::size_t>(count));
     } while (count > 0 && bytes.size() <= most);
     const int error = errno;
-    ::close(file);
+    close_file(file);
     errno = error;
     if (count < 0) return file_problem(path, "could not be read", "Check that it is a file you may read");
     if (bytes.size() > most)
@@ -118,9 +116,9 @@ Expected<void> write_file(const std::string& path, std::string_view bytes) {
         if (draft.fill(bytes) && draft.put_in_place()) return {};
         return file_problem(path, "could not be written", elsewhere);
     }
-    const int file = uninterrupted([&] { return ::open(path.c_str(), O_WRONLY | O_CLOEXEC); });
+    const int file = uninterrupted([&] { return open_to_write(path); });
     bool written = file >= 0 && write_all(files, file, bytes);
-    if (file >= 0 && ::close(file) != 0) written = false;
+    if (file >= 0 && close_file(file) != 0) written = false;
     if (!written) return file_problem(path, "could not be written", "Give it another name");
     return {};
 }

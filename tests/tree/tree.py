@@ -14,6 +14,9 @@ LIBRARIES = {  # what may be included only by some sources, never by a header
     "boost/json": lambda p: p.match("core/job/*.cpp"),
     "Eigen/": lambda p: p.match("core/mold/*.cpp"),
 }
+# The operating system beyond standard C++: what another system would have to be given.
+for header in ("unistd.h", "fcntl.h", "sys/", "dirent.h", "pwd.h", "signal.h", "dlfcn.h", "pthread.h", "windows.h"):
+    LIBRARIES[header] = lambda p: p.match("core/job/file_system.cpp")
 ALLOWED = {  # the arrows between core's folders
     "base": set(),
     "shape": {"base"},

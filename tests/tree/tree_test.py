@@ -52,6 +52,10 @@ class Rules(unittest.TestCase):
         self.broken("core/plan/x.cpp", LICENSE + "#include <boost/json.hpp>\n", "boost/json")
         self.broken("core/base/x.cpp", LICENSE + "#include <Eigen/Core>\n", "Eigen")
 
+    def test_the_system_is_asked_in_one_file(self):
+        self.broken("core/job/x.cpp", LICENSE + "#include <unistd.h>\n", "unistd.h")
+        self.broken("app/window/x.cpp", LICENSE + "#include <sys/stat.h>\n", "sys/stat.h")
+
     def test_core_knows_no_qt(self):
         self.broken("core/base/x.cpp", LICENSE + "#include <QString>\n", "no Qt")
 
