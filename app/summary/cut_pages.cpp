@@ -111,6 +111,10 @@ std::vector<Composed> cut_pages(const Summary& summary, const plan::Plan& plan) 
         {theme::Face::regular, 11.5}, 15, 0);
     column.down(4);
     column.table(built_table(summary, plan));
+    if (!summary.job.casts.empty()) {
+        column.head(QStringLiteral("Casts and their molds, masses in g"), 60);
+        column.table(cast_table(summary, plan));
+    }
     column.head(QStringLiteral("Places always missed with sealer and release"), 40);
     column.table(missed_table(summary, stock));
     return column.take();

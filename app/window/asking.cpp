@@ -2,6 +2,7 @@
 #include "window/asking.h"
 
 #include "forms/as_built_form.h"
+#include "forms/as_cast_form.h"
 #include "forms/cup_form.h"
 #include "forms/drawer_form.h"
 #include "forms/foam_form.h"
@@ -15,6 +16,7 @@
 #include "window/print_dialog.h"
 
 #include <QCoreApplication>
+#include <QDate>
 #include <QFileDialog>
 #include <QInputDialog>
 #include <QMessageBox>
@@ -168,6 +170,10 @@ std::optional<job::Job> Dialogs::pour_form(PourForm which, const job::Job& job, 
             changed.as_built.push_back(*built);
         }
         break;
+    case PourForm::as_cast: {
+        AsCastForm form(job, plan, drawer, QDate::currentDate().toString(Qt::ISODate), context, parent_);
+        return taken(form);
+    }
     }
     return changed;
 }

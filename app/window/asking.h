@@ -56,7 +56,7 @@ class Asking {
     virtual void pasted_list(const FormContext& context, const std::function<void(const Objects&)>& add) = 0;
 
     /// Forms of the pour day, each of which gives a changed job back.
-    enum class PourForm { cup, as_built };
+    enum class PourForm { cup, as_built, as_cast };
     virtual std::optional<job::Job> pour_form(PourForm form, const job::Job& job, const plan::Plan& plan,
                                               const std::string& drawer) = 0;
 

@@ -73,7 +73,8 @@ Menus fill_menu_bar(QMenuBar& bar, const Actions& actions) {
           "check.take_back"});
 
     fill(*bar.addMenu(tr("Pour da&y")), actions,
-         {"pour.cup", "pour.as_built", "", "pour.rehearse", "pour.day", "", "pour.depths"});
+         {"pour.cup", "pour.as_built", "", "pour.rehearse", "pour.day", "", "pour.as_cast", "",
+          "pour.depths"});
 
     auto* view = bar.addMenu(tr("&View"));
     for (const auto& sheet : sheet_specs()) view->addAction(actions[sheet.action]);

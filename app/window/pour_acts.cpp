@@ -46,6 +46,14 @@ std::optional<plan::DrawerPlan> plan_of(const Document& document, const std::str
     return found;
 }
 
+/// The whole plan likewise.
+plan::Plan plan_of(const Document& document) {
+    plan::Plan plan = document.plan();
+    for (auto& drawer : plan.drawers)
+        if (auto found = plan_of(document, drawer.id)) drawer = std::move(*found);
+    return plan;
+}
+
 } // namespace
 
 PourActs::PourActs(const Desk& desk, Actions& actions, QObject* parent)
@@ -74,12 +82,13 @@ void PourActs::connect_forms(Actions& actions) {
         actions.on(id, [this, which, what] {
             const auto& document = desk_.document;
             auto job =
-                desk_.asking.pour_form(which, document.job(), document.plan(), desk_.selection.drawer());
+                desk_.asking.pour_form(which, document.job(), plan_of(document), desk_.selection.drawer());
             if (job) commit(what, std::move(*job));
         });
     };
     form("pour.cup", Asking::PourForm::cup, tr("Test cup"));
     form("pour.as_built", Asking::PourForm::as_built, tr("As built"));
+    form("pour.as_cast", Asking::PourForm::as_cast, tr("As cast"));
     actions.on("pour.depths", [this] { depths_from_boards(); });
 }
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/store.h"
+#include "plan/as_cast.h"
 #include "plan/pour_log.h"
 
 #include "app_window/scripted.h"
@@ -22,6 +23,12 @@ void press(QWidget& view, int key) {
 app::PourView* view_of(Desktop& desk) {
     QApplication::processEvents();
     return desk.window.findChild<app::PourActs*>()->view();
+}
+
+plan::DrawerPlan drawer_named(const std::string& id) {
+    plan::DrawerPlan drawer;
+    drawer.id = id;
+    return drawer;
 }
 
 TEST(PourActs, each_mark_is_in_the_file_at_once) {
@@ -86,6 +93,22 @@ TEST(PourActs, a_rehearsals_times_are_taken_when_the_maker_agrees) {
     }
     QApplication::processEvents();
     EXPECT_FALSE(*desk.window.document().job().shop == before);
+}
+
+TEST(PourActs, a_cast_and_what_is_learned_from_it_are_one_step_of_undo) {
+    Desktop desk;
+    desk.open_demo();
+    const auto before = desk.window.document().job();
+    desk.asking.to_pour_form = [](app::Asking::PourForm form, job::Job job, const std::string& drawer) {
+        EXPECT_EQ(form, app::Asking::PourForm::as_cast);
+        job.casts.push_back(plan::blank_cast(job, drawer_named(drawer), "2031-03-05"));
+        job.foam.edit([](job::Foam& foam) { foam.shrinkage = 0.0042; });
+        return std::optional(job);
+    };
+    desk.window.actions()["pour.as_cast"]->trigger();
+    EXPECT_EQ(desk.window.document().job().casts.size(), 1U);
+    desk.window.actions()["edit.undo"]->trigger();
+    EXPECT_EQ(desk.window.document().job(), before);
 }
 
 TEST(PourPaint, clocks_read_as_clocks) {

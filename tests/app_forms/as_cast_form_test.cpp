@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app_forms/look.h"
+#include "app_forms/operate.h"
+#include "core/plan/sample_job.h"
+#include "forms/as_cast_form.h"
+
+#include <QCheckBox>
+#include <gtest/gtest.h>
+
+namespace drawercast::app {
+namespace {
+
+using test::type;
+
+struct Shop {
+    job::Job job = plan::testing::worked_job();
+    plan::Plan plan = plan::compute(job);
+    AsCastForm form(const FormContext& context = {}) const {
+        return {job, plan, "d1", "2031-03-05", context};
+    }
+};
+
+QCheckBox& box(QWidget& form, const char* begin) {
+    for (auto* one : form.findChildren<QCheckBox*>())
+        if (one->isVisible() && QString(one->text()).remove('&').startsWith(QLatin1String(begin)))
+            return *one;
+    throw std::runtime_error(std::string("no box ") + begin);
+}
+
+TEST(AsCastForm, gives_back_what_it_was_given) {
+    test::dressed_application();
+    Shop shop;
+    job::Cast cast;
+    cast.drawer = "d1", cast.foam = "x", cast.mixed_g = 1234.56789, cast.bow_mm = 0.123456;
+    cast.new_holes = true, cast.fits = {{"R1#1", 0.25, {{"k", "1"}}}}, cast.unknown = {{"x", "1"}};
+    auto other = cast;
+    other.drawer = "gone";
+    shop.job.casts = {other, cast, other, cast};
+    for (const auto units : {job::DisplayUnits::mm, job::DisplayUnits::inch, job::DisplayUnits::inch_32}) {
+        FormContext context;
+        context.units = units;
+        auto form = shop.form(context);
+        test::open(form);
+        EXPECT_EQ(form.value(), shop.job);
+    }
+}
+
+TEST(AsCastForm, compares_and_teaches_only_where_asked) {
+    test::dressed_application();
+    const Shop shop;
+    auto form = shop.form();
+    test::open(form);
+    type(form, "Mixed", "1166");
+    type(form, "Insert", "1100");
+    type(form, "Length in the mold", "300");
+    type(form, "The same, cured", "298.5");
+    EXPECT_TRUE(form.comparison_text().contains("60 mL")) << form.comparison_text().toStdString();
+    ASSERT_TRUE(form.value());
+    ASSERT_EQ(form.value()->casts.size(), 1U);
+    EXPECT_EQ(form.value()->casts[0].day, "2031-03-05");
+    EXPECT_EQ(form.value()->foam, shop.job.foam); // nothing was asked for
+    EXPECT_EQ(form.value()->shop, shop.job.shop);
+    QTest::mouseClick(&box(form, "Shrinks"), Qt::LeftButton, {}, {8, 8});
+    ASSERT_TRUE(box(form, "Shrinks").isChecked());
+    EXPECT_DOUBLE_EQ(form.value()->foam->shrinkage, 0.005);
+    EXPECT_EQ(form.value()->shop, shop.job.shop);
+    QTest::mouseClick(&box(form, "Left in a bucket"), Qt::LeftButton, {}, {8, 8});
+    EXPECT_DOUBLE_EQ(*form.value()->shop->bucket_left_ml, 60);
+}
+
+TEST(AsCastForm, several_casts_give_mean_and_spread) {
+    test::dressed_application();
+    Shop shop;
+    job::Cast cast;
+    cast.drawer = "d1", cast.foam = shop.job.foam->name, cast.bar_mm = 300, cast.bar_cured_mm = 298.5;
+    shop.job.casts = {cast, cast, cast};
+    auto form = shop.form();
+    test::open(form);
+    type(form, "The same, cured", "297.9"); // of the last, which is shown
+    EXPECT_TRUE(box(form, "Shrinks").text().contains("0.567 %")) << box(form, "Shrinks").text().toStdString();
+    EXPECT_TRUE(form.learned_text().contains("3 casts on the same holes"));
+    QTest::mouseClick(&test::button(form, "Take this cast away"), Qt::LeftButton);
+    ASSERT_TRUE(form.value());
+    EXPECT_EQ(form.value()->casts.size(), 2U);
+}
+
+TEST(AsCastForm, what_the_reader_refuses_is_said_at_its_field) {
+    test::dressed_application();
+    const Shop shop;
+    auto form = shop.form();
+    test::open(form);
+    type(form, "Length in the mold", "5");
+    EXPECT_FALSE(form.value());
+    EXPECT_EQ(form.problems().front().field, &test::field(form, "Length in the mold"));
+}
+
+TEST(AsCastForm, every_field_has_a_name_and_is_reached_by_tab) {
+    test::dressed_application();
+    const Shop shop;
+    auto form = shop.form();
+    test::open(form);
+    test::expect_named_and_reached_by_tab(form);
+}
+
+TEST(AsCastForm, pictures) {
+    for (const bool dark : {false, true}) {
+        test::dressed_application(dark ? theme::dark_theme() : theme::light_theme());
+        Shop shop;
+        job::Cast cast;
+        cast.drawer = "d1", cast.foam = shop.job.foam->name, cast.mixed_g = 1270, cast.cast_g = 1190;
+        cast.trimmed_g = 12, cast.plugs_g = 2, cast.plugs_planned_ml = 18, cast.viscosity_pa_s = 200;
+        cast.bow_mm = 1.1, cast.bar_mm = 300, cast.bar_cured_mm = 298.6, cast.wax_g = 20;
+        cast.fits = {{"R1#1", 0.4, {}}, {"C1#1", 0.6, {}}};
+        shop.job.casts = {cast, cast, cast};
+        shop.job.casts[1].bar_cured_mm = 298.9, shop.job.casts[1].mixed_g = 1290;
+        auto form = shop.form();
+        test::open(form);
+        EXPECT_LE(form.height(), 730);
+        EXPECT_LE(form.width(), 1366);
+        test::picture(form, dark ? "as-cast-dark" : "as-cast-light");
+    }
+}
+
+} // namespace
+} // namespace drawercast::app
