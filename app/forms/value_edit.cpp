@@ -24,7 +24,9 @@ ValueEdit::ValueEdit(Notation notation, const job::Range& range, QWidget* parent
     connect(this, &QLineEdit::editingFinished, this, [this] {
         if (!problem_.isEmpty()) return; // left as it was typed, to be mended
         stored_ = value_;
+        const bool typed = isModified(); // whoever listens next still has to know
         show_stored();
+        setModified(typed);
     });
     read({});
 }

@@ -140,6 +140,8 @@ void LeftPane::set_object_actions(const QList<QAction*>& actions) {
     show_counts();
 }
 
+void LeftPane::add_below(QWidget* pane) { layout()->addWidget(pane); }
+
 void LeftPane::trigger(const QString& name) {
     for (auto* action : drawer_actions_ + object_actions_)
         if (action->objectName() == name) action->trigger();

@@ -31,6 +31,7 @@ class LeftPane final : public QWidget {
     void set_drawer_actions(const QList<QAction*>& actions);
     void set_object_actions(const QList<QAction*>& actions);
     QLineEdit& find_field() { return *find_; }
+    void add_below(QWidget* pane); ///< under the objects
 
   signals:
     void object_activated(const QString& id); ///< double click or Enter

@@ -21,6 +21,7 @@ bool free_pockets(const Situation& s) { return s.free > 0; }
 bool to_align(const Situation& s) { return s.pockets > 1 && s.free > 0; }
 bool to_spread(const Situation& s) { return s.free > 2; }
 bool one_pocket(const Situation& s) { return s.pockets == 1; }
+bool two_free(const Situation& s) { return s.pockets == 2 && s.free == 2; }
 
 } // namespace
 
@@ -50,9 +51,15 @@ std::vector<ActionSpec> listed() {
         {"edit.undo", TEXT("&Undo"), "undo", "Ctrl+Z", [](const Situation& s) { return s.can_undo; }},
         {"edit.redo", TEXT("&Redo"), "redo", "Ctrl+Shift+Z, Ctrl+Y",
          [](const Situation& s) { return s.can_redo; }},
+        {"edit.cut", TEXT("Cu&t"), "", "Ctrl+X", free_pockets},
+        {"edit.copy", TEXT("&Copy"), "copy", "Ctrl+C",
+         [](const Situation& s) { return s.pockets > 0 || s.object; }},
+        {"edit.paste", TEXT("&Paste"), "paste", "Ctrl+V", always},
         {"edit.duplicate", TEXT("Dupl&icate"), "duplicate", "Ctrl+D", pockets},
         {"edit.delete", TEXT("&Delete"), "delete", "Del", pockets},
         {"edit.select_all", TEXT("Select &all"), "", "Ctrl+A",
+         [](const Situation& s) { return s.plan_sheet && s.drawer_pockets; }},
+        {"edit.select_listed", TEXT("C&hoose pockets from a list…"), "rows", "Ctrl+Shift+A",
          [](const Situation& s) { return s.plan_sheet && s.drawer_pockets; }},
         {"edit.lock", TEXT("&Lock"), "lock", "L", free_pockets},
         {"edit.unlock", TEXT("Unl&ock"), "unlock", "Shift+L",
@@ -64,6 +71,8 @@ std::vector<ActionSpec> listed() {
         {"objects.standard", TEXT("Objects of published &size…"), "standard-library", "Ctrl+Ins", always},
         {"objects.paste_list", TEXT("Paste a &list…"), "paste", "Ctrl+Shift+V", always},
         {"objects.place", TEXT("&Place in the drawer"), "object", "Ctrl+Return",
+         [](const Situation& s) { return s.object && s.drawer && s.plan_sheet; }},
+        {"objects.select", TEXT("Choose i&ts pockets"), "", "Shift+A",
          [](const Situation& s) { return s.object && s.drawer && s.plan_sheet; }},
         {"objects.duplicate", TEXT("&Duplicate object"), "", "", [](const Situation& s) { return s.object; }},
         {"objects.delete", TEXT("D&elete object"), "", "", [](const Situation& s) { return s.object; }},
@@ -82,17 +91,20 @@ std::vector<ActionSpec> listed() {
         {"place.align_back", TEXT("Align &back edges"), "align-back", "Ctrl+Alt+Up", to_align},
         {"place.center_x", TEXT("Centers in line, front to back"), "align-center-x", "Ctrl+Alt+X", to_align},
         {"place.center_y", TEXT("Centers in line, left to right"), "align-center-y", "Ctrl+Alt+Y", to_align},
-        {"place.spread_x", TEXT("Spread evenly, left to right"), "", "", to_spread},
-        {"place.spread_y", TEXT("Spread evenly, front to back"), "", "", to_spread},
+        {"place.spread_x", TEXT("Spread evenly, left to right"), "", "E", to_spread},
+        {"place.spread_y", TEXT("Spread evenly, front to back"), "", "Shift+E", to_spread},
         {"place.walls_x", TEXT("&Equal walls, left to right"), "equal-walls", "W", free_pockets},
         {"place.walls_y", TEXT("Equal walls, front to back"), "", "Shift+W", free_pockets},
-        {"place.row", TEXT("Ro&w of copies…"), "row-of-copies", "R", one_pocket},
+        {"place.row", TEXT("Copies in ro&ws…"), "row-of-copies", "R", one_pocket},
+        {"place.typed", TEXT("T&yped place and turn"), "drawer-frame", "P", free_pockets},
+        {"place.swap", TEXT("Swa&p the two"), "swap", "X", two_free},
+        {"place.replace", TEXT("Replace by another &object…"), "object", "Shift+R", free_pockets},
         {"place.notch", TEXT("Finger &notch"), "finger-notch", "N", one_pocket},
         {"place.notch_sizes", TEXT("&Sizes of the finger notch…"), "measure", "Alt+N",
          [](const Situation& s) { return s.pockets == 1 && s.notches; }},
         {"place.no_notch", TEXT("Ta&ke finger notch away"), "", "Shift+N",
          [](const Situation& s) { return s.pockets == 1 && s.notches; }},
-        {"place.other_drawer", TEXT("To another &drawer…"), "", "",
+        {"place.other_drawer", TEXT("To another &drawer…"), "drawer", "Shift+D",
          [](const Situation& s) { return s.pockets > 0 && s.other_drawers; }},
 
         {"check.next", TEXT("Next &check"), "to-check", "F4", [](const Situation& s) { return s.checks; }},

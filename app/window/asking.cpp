@@ -148,6 +148,20 @@ void Dialogs::pasted_list(const FormContext& context, const std::function<void(c
     dialog.exec();
 }
 
+std::optional<CopyOrder> Dialogs::copies(const CopyOrder& usual, const CopyRoom& room,
+                                         const FormContext& context) {
+    CopiesForm form(usual, room, context, parent_);
+    return taken(form);
+}
+
+std::optional<job::Subjects> Dialogs::pockets_listed(const std::vector<ListedPocket>& pockets,
+                                                     const job::Subjects& chosen,
+                                                     const ChooseDialog::Show& show) {
+    ChooseDialog dialog(pockets, chosen, show, parent_);
+    if (dialog.exec() != QDialog::Accepted) return std::nullopt;
+    return dialog.chosen();
+}
+
 std::optional<job::Job> Dialogs::pour_form(PourForm which, const job::Job& job, const plan::Plan& plan,
                                            const std::string& drawer) {
     const auto context = form_context(job, drawer);

@@ -5,7 +5,8 @@
 #include "job/catalog.h"
 #include "job/job.h"
 
-#include "forms/form_context.h"
+#include "forms/copies_form.h"
+#include "window/choose_dialog.h"
 #include "window/print_order.h"
 
 #include <QString>
@@ -55,6 +56,13 @@ class Asking {
     /// `add` is told each lot of objects that is taken, without ids; rows to put right stay in the form.
     virtual void pasted_list(const FormContext& context, const std::function<void(const Objects&)>& add) = 0;
 
+    virtual std::optional<CopyOrder> copies(const CopyOrder& usual, const CopyRoom& room,
+                                            const FormContext& context) = 0;
+    /// `show` is told the choice as it is made; nothing where the maker took it back.
+    virtual std::optional<job::Subjects> pockets_listed(const std::vector<ListedPocket>& pockets,
+                                                        const job::Subjects& chosen,
+                                                        const ChooseDialog::Show& show) = 0;
+
     /// Forms of the pour day, each of which gives a changed job back.
     enum class PourForm { cup, as_built, as_cast };
     virtual std::optional<job::Job> pour_form(PourForm form, const job::Job& job, const plan::Plan& plan,
@@ -95,6 +103,11 @@ class Dialogs final : public Asking {
     std::optional<job::Minimums> minimums(const job::Minimums& minimums, const FormContext& context) override;
     Objects standard_objects(const FormContext& context) override;
     void pasted_list(const FormContext& context, const std::function<void(const Objects&)>& add) override;
+    std::optional<CopyOrder> copies(const CopyOrder& usual, const CopyRoom& room,
+                                    const FormContext& context) override;
+    std::optional<job::Subjects> pockets_listed(const std::vector<ListedPocket>& pockets,
+                                                const job::Subjects& chosen,
+                                                const ChooseDialog::Show& show) override;
     std::optional<job::Job> pour_form(PourForm form, const job::Job& job, const plan::Plan& plan,
                                       const std::string& drawer) override;
     std::optional<PrintOrder> print_order(const PrintOrder& usual, const job::Job& job,

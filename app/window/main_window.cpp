@@ -12,13 +12,16 @@
 #include "panes/rail.h"
 #include "theme/splitter.h"
 #include "window/asking.h"
+#include "window/clip_acts.h"
 #include "window/disk_watch.h"
 #include "window/drop_target.h"
 #include "window/form_acts.h"
+#include "window/hand_acts.h"
 #include "window/job_acts.h"
 #include "window/mend_acts.h"
 #include "window/pane_frame.h"
 #include "window/place_acts.h"
+#include "window/placement_pane.h"
 #include "window/pour_acts.h"
 #include "window/print_acts.h"
 #include "window/sheet_area.h"
@@ -93,6 +96,8 @@ void MainWindow::assemble() {
     left_ = new LeftPane(document_, selection_, this);
     left_->set_drawer_actions({actions_["drawers.add"], actions_["drawers.change"]});
     left_->set_object_actions({actions_["objects.add"], actions_["objects.paste_list"]});
+    placement_ = new PlacementPane(left_);
+    left_->add_below(placement_);
     sheets_ = new SheetArea(document_, selection_, preferences_, this);
     auto* welcome = new Welcome(actions_, preferences_, this);
     middle_ = new QStackedWidget(this);
@@ -128,6 +133,10 @@ void MainWindow::connect_parts() {
     job_acts_ = new JobActs(desk_, autosave_, actions_, this);
     place_acts_ = new PlaceActs(desk_, actions_, this);
     form_acts_ = new FormActs(desk_, actions_, this);
+    auto* hand_acts = new HandActs(desk_, actions_, *placement_, this);
+    connect(hand_acts, &HandActs::said, this, &MainWindow::say);
+    auto* clip_acts = new ClipActs(desk_, actions_, this);
+    connect(clip_acts, &ClipActs::said, this, &MainWindow::say);
     auto& canvas = sheets_->canvas();
     auto* print_acts = new PrintActs(desk_, actions_, this);
     connect(print_acts, &PrintActs::said, this, &MainWindow::say);

@@ -28,6 +28,7 @@ class JobActs;
 class LeftPane;
 class PaneFrame;
 class PlaceActs;
+class PlacementPane;
 class SheetArea;
 
 /// The window: it owns the open job and what is chosen, puts panes and sheets together, and tells the actions
@@ -81,6 +82,7 @@ class MainWindow final : public QMainWindow {
     QStackedWidget* middle_ = nullptr;
     SheetArea* sheets_ = nullptr;
     LeftPane* left_ = nullptr;
+    PlacementPane* placement_ = nullptr;
     QSplitter* right_ = nullptr;
     ChecksPane* checks_ = nullptr;
     FoamPane* foam_ = nullptr;

@@ -54,12 +54,12 @@ Menus fill_menu_bar(QMenuBar& bar, const Actions& actions) {
           "job.drawings", "", "job.quit"});
 
     fill(*bar.addMenu(tr("&Edit")), actions,
-         {"edit.undo", "edit.redo", "", "edit.duplicate", "edit.delete", "edit.select_all", "", "edit.lock",
-          "edit.unlock"});
+         {"edit.undo", "edit.redo", "", "edit.cut", "edit.copy", "edit.paste", "edit.duplicate",
+          "edit.delete", "", "edit.select_all", "edit.select_listed", "", "edit.lock", "edit.unlock"});
     fill(*bar.addMenu(tr("&Objects")), actions,
          {"objects.add", "objects.standard", "objects.paste_list", "objects.change", "objects.duplicate",
-          "objects.delete", "", "objects.place", "objects.find", "", "drawers.add", "drawers.change",
-          "drawers.delete"});
+          "objects.delete", "", "objects.place", "objects.select", "objects.find", "", "drawers.add",
+          "drawers.change", "drawers.delete"});
 
     auto* place = bar.addMenu(tr("&Place"));
     fill(*place, actions, {"place.turn", "place.turn_back", "place.turn_15", ""});
@@ -68,9 +68,9 @@ Menus fill_menu_bar(QMenuBar& bar, const Actions& actions) {
          {"place.align_left", "place.align_right", "place.align_front", "place.align_back", "",
           "place.center_x", "place.center_y", "", "place.spread_x", "place.spread_y"});
     fill(*place, actions,
-         {"place.walls_x", "place.walls_y", "", "place.row", "place.other_drawer", "", "place.notch",
-          "place.notch_sizes", "place.no_notch", "", "check.next", "check.mend", "check.leave",
-          "check.take_back"});
+         {"place.walls_x", "place.walls_y", "", "place.typed", "place.swap", "place.replace", "place.row",
+          "place.other_drawer", "", "place.notch", "place.notch_sizes", "place.no_notch", "", "check.next",
+          "check.mend", "check.leave", "check.take_back"});
 
     fill(*bar.addMenu(tr("Pour da&y")), actions,
          {"pour.cup", "pour.as_built", "", "pour.rehearse", "pour.day", "", "pour.as_cast", "",
@@ -88,11 +88,32 @@ Menus fill_menu_bar(QMenuBar& bar, const Actions& actions) {
     fill(*bar.addMenu(tr("&Help")), actions, {"help.keys", "help.cautions", "help.about"});
 
     menus.pocket = menu_of(bar, actions,
-                           {"place.turn", "edit.lock", "edit.unlock", "", "place.notch", "place.notch_sizes",
-                            "place.no_notch", "", "edit.duplicate", "place.row", "place.other_drawer", "",
+                           {"place.turn",
+                            "place.typed",
+                            "place.swap",
+                            "place.replace",
+                            "",
+                            "edit.lock",
+                            "edit.unlock",
+                            "",
+                            "place.notch",
+                            "place.notch_sizes",
+                            "place.no_notch",
+                            "",
+                            "edit.cut",
+                            "edit.copy",
+                            "edit.paste",
+                            "edit.duplicate",
+                            "place.row",
+                            "place.other_drawer",
+                            "",
+                            "objects.change",
+                            "objects.select",
+                            "",
                             "edit.delete"});
-    menus.object =
-        menu_of(bar, actions, {"objects.place", "objects.change", "objects.duplicate", "", "objects.delete"});
+    menus.object = menu_of(bar, actions,
+                           {"objects.place", "objects.select", "objects.change", "", "edit.copy",
+                            "edit.paste", "objects.duplicate", "", "objects.delete"});
     return menus;
 }
 

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/place_acts.h"
 
-#include "layout/minimums.h"
 #include "plan/sentences.h"
 
 #include "canvas/hit.h"
@@ -139,7 +138,6 @@ void PlaceActs::connect_place() {
     actions_.on("place.spread_y", [this] { spread(placing::Axis::y); });
     actions_.on("place.walls_x", [this] { equal_walls(placing::Axis::x); });
     actions_.on("place.walls_y", [this] { equal_walls(placing::Axis::y); });
-    actions_.on("place.row", [this] { row_of_copies(); });
     actions_.on("place.notch", [this] { notch(); });
     actions_.on("place.notch_sizes", [this] { ask_notch_sizes(); });
     actions_.on("place.no_notch", [this] { take_notch_away(); });
@@ -171,25 +169,6 @@ void PlaceActs::equal_walls(placing::Axis axis) {
     if (const auto* plan = shown_plan(desk_))
         commit(tr("Equal walls"),
                placing::with_equal_walls(desk_.document.job(), *plan, desk_.selection.pockets(), axis));
-}
-
-void PlaceActs::row_of_copies() {
-    const auto* plan = shown_plan(desk_);
-    if (plan == nullptr || desk_.selection.pockets().empty()) return;
-    const std::string subject = desk_.selection.pockets().back();
-    const auto* pocket = find_pocket(*plan, subject);
-    if (pocket == nullptr) return;
-    const auto minimums =
-        layout::minimums_of(desk_.document.job().minimums, desk_.document.job().foam->firmness);
-    const double wall = minimums.wall(pocket->form->greatest_depth_mm);
-    constexpr int most = 50;
-    const auto copies =
-        desk_.asking.number(tr("Row of copies"), tr("How many more, to the right:"), 2, 1, most);
-    if (!copies) return;
-    job::Subjects made{subject};
-    commit(tr("Row of copies"),
-           placing::with_row_of_copies(desk_.document.job(), *plan, subject, *copies, wall, &made));
-    desk_.selection.choose_pockets(made);
 }
 
 /// Beside the pointer, so that a further one need not lie over the first; chosen, so that it can be slid.

@@ -35,7 +35,6 @@ class PlaceActs final : public QObject {
     void align(const QString& what, placing::Line line);
     void spread(placing::Axis axis);
     void equal_walls(placing::Axis axis);
-    void row_of_copies();
     void notch();
     std::optional<std::size_t> notch_meant() const;
     void take_notch_away();

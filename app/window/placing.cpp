@@ -143,20 +143,6 @@ job::Job with_equal_walls(const job::Job& job, const plan::DrawerPlan& drawer, c
     return result;
 }
 
-job::Job with_row_of_copies(const job::Job& job, const plan::DrawerPlan& drawer, const std::string& subject,
-                            int copies, double wall_mm, job::Subjects* made) {
-    const auto* pocket = find(drawer, subject);
-    if (pocket == nullptr) return job;
-    job::Job result = job;
-    const double pitch = pocket->box.width() + wall_mm;
-    for (int copy = 1; copy <= copies; ++copy) {
-        job::Subjects one;
-        result = job::duplicated(std::move(result), {subject}, {pitch * copy, 0}, &one);
-        if (made != nullptr) made->insert(made->end(), one.begin(), one.end());
-    }
-    return result;
-}
-
 Side nearest_side(const Box& box, Vec point) {
     struct Candidate {
         Side side;

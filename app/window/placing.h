@@ -27,10 +27,6 @@ job::Job distributed(const job::Job& job, const plan::DrawerPlan& drawer, const 
 job::Job with_equal_walls(const job::Job& job, const plan::DrawerPlan& drawer, const job::Subjects& chosen,
                           Axis axis);
 
-/// `copies` more of one pocket in a row to the right, `wall_mm` of foam between them.
-job::Job with_row_of_copies(const job::Job& job, const plan::DrawerPlan& drawer, const std::string& subject,
-                            int copies, double wall_mm, job::Subjects* made = nullptr);
-
 enum class Side { left, right, front, back };
 
 /// The side of a pocket that is nearest to a point of the drawer.

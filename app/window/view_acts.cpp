@@ -9,6 +9,7 @@
 #include "window/help_texts.h"
 #include "window/main_window.h"
 #include "window/pane_frame.h"
+#include "window/placement_pane.h"
 #include "window/sheet_area.h"
 #include "window/title_strip.h"
 
@@ -56,6 +57,10 @@ void MainWindow::connect_view() {
         panes_->show_left(true);
         left_->find_field().setFocus();
         left_->find_field().selectAll();
+    });
+    actions_.on("place.typed", [this] {
+        panes_->show_left(true);
+        placement_->take_focus();
     });
     actions_.on("check.next", [this] { checks_->choose_next(); });
 }

@@ -100,6 +100,8 @@ TEST(OutlineForm, typed_figures_of_the_chosen_corner) {
     form.board().choose(1);
     test::type(form, "x", "44.5");
     EXPECT_EQ(form.board().polygon().corners[1].at, (shape::Vec{44.5, 0}));
+    test::type(form, "x", "4.6 cm"); // shown otherwise than typed
+    EXPECT_EQ(form.board().polygon().corners[1].at, (shape::Vec{46, 0}));
     test::type(form, "Arc height", "5");
     EXPECT_EQ(form.board().polygon().corners[1].sagitta_mm, 5);
     test::type(form, "Width, along y", "60");

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/catalog.h"
 
-#include "window/placing.h"
+#include "window/hand_placing.h"
 
 #include <gtest/gtest.h>
 
@@ -93,7 +93,7 @@ TEST(Placing, EqualWallsBetweenAndToTheEdges) {
 TEST(Placing, RowOfCopiesKeepsTheWall) {
     Scene scene;
     job::Subjects made;
-    scene.job = with_row_of_copies(scene.job, scene.plan(), "i1#1", 3, 12, &made);
+    scene.job = with_copies(scene.job, scene.plan(), "i1#1", CopyOrder{4, 1, 12, 12, false, false}, &made);
     ASSERT_EQ(made.size(), 3U);
     double right = scene.box("i1#1").max.x;
     for (const auto& subject : made) {

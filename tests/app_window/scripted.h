@@ -46,8 +46,9 @@ class Scripted final : public app::Asking {
     std::optional<int> number(const QString&, const QString&, int usual, int, int) override {
         return ++asked, usual;
     }
+    int chosen_row = 0;
     std::optional<int> choice(const QString&, const QString&, const QStringList&) override {
-        return ++asked, 0;
+        return ++asked, chosen_row;
     }
     std::optional<QString> text(const QString&, const QString&, const QString& usual) override {
         return ++asked, usual;
@@ -82,6 +83,17 @@ class Scripted final : public app::Asking {
     std::optional<app::PrintOrder> print_order(const app::PrintOrder& usual, const job::Job&,
                                                const plan::Plan&, const print::Printing&) override {
         return ++asked, to_print ? to_print(usual) : usual;
+    }
+    Fills<app::CopyOrder> to_copies;
+    std::optional<app::CopyOrder> copies(const app::CopyOrder& usual, const app::CopyRoom&,
+                                         const app::FormContext&) override {
+        return ++asked, to_copies ? to_copies(usual) : usual;
+    }
+    std::function<job::Subjects(const std::vector<app::ListedPocket>&)> to_list; ///< chosen of those listed
+    std::optional<job::Subjects> pockets_listed(const std::vector<app::ListedPocket>& pockets,
+                                                const job::Subjects& chosen,
+                                                const app::ChooseDialog::Show&) override {
+        return ++asked, to_list ? to_list(pockets) : chosen;
     }
     std::function<std::optional<job::Job>(PourForm, const job::Job&, const std::string&)> to_pour_form;
     std::optional<job::Job> pour_form(PourForm form, const job::Job& job, const plan::Plan&,
