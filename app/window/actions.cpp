@@ -59,7 +59,7 @@ std::vector<ActionSpec> listed() {
         {"edit.delete", TEXT("&Delete"), "delete", "Del", pockets},
         {"edit.select_all", TEXT("Select &all"), "", "Ctrl+A",
          [](const Situation& s) { return s.plan_sheet && s.drawer_pockets; }},
-        {"edit.select_listed", TEXT("C&hoose pockets from a list…"), "rows", "Ctrl+Shift+A",
+        {"edit.select_listed", TEXT("C&hoose pockets from a list…"), "rows", "Ctrl+Shift+L",
          [](const Situation& s) { return s.plan_sheet && s.drawer_pockets; }},
         {"edit.lock", TEXT("&Lock"), "lock", "L", free_pockets},
         {"edit.unlock", TEXT("Unl&ock"), "unlock", "Shift+L",

@@ -187,7 +187,7 @@ TEST_F(HandActsTest, PocketsAreChosenByList) {
         EXPECT_TRUE(pockets[0].words.contains("Sensor"));
         return Subjects{pockets[0].subject, pockets[2].subject};
     };
-    shortcut(QKeySequence("Ctrl+Shift+A"));
+    shortcut(QKeySequence("Ctrl+Shift+L"));
     EXPECT_EQ(selection.pockets().size(), 2U);
     selection.choose_pockets({});
     selection.choose_object("i1");
