@@ -3,78 +3,32 @@
 
 #include "casting/rise.h"
 
-#include "theme/theme_of.h"
-
-#include <QPainter>
-#include <QPainterPath>
-
 #include <algorithm>
-#include <cmath>
 
 namespace drawercast::app {
 
 namespace {
 
+using theme::LineRole;
+
 constexpr int steps = 160;
+constexpr double past_rise = 1.08; ///< how far the plot goes on
 
-/// Time and expansion to pixels.
-struct Axes {
-    QRectF room;
-    double end_s = 1;
-    double most = 1;
-    QPointF at(double t_s, double expansion) const {
-        return {room.left() + room.width() * t_s / end_s,
-                room.bottom() - room.height() * (expansion - 1) / (most - 1)};
+void add_curve(sheets::ChartPen& pen, const casting::RiseCurve& curve, const sheets::Panel& panel,
+               double width_mm, double end_s, LineRole role) {
+    std::vector<sheets::Vec> points;
+    for (int i = 0; i <= steps; ++i) {
+        const double share = static_cast<double>(i) / steps;
+        points.push_back({width_mm * share, panel.y(casting::expansion_after(curve, end_s * share))});
     }
-};
-
-QPainterPath path_of(const casting::RiseCurve& curve, const Axes& axes) {
-    QPainterPath path(axes.at(0, 1));
-    for (int i = 1; i <= steps; ++i) {
-        const double t = axes.end_s * i / steps;
-        path.lineTo(axes.at(t, casting::expansion_after(curve, t)));
-    }
-    return path;
-}
-
-/// 1, 2 or 5 times a power of ten, about `parts` of them in `whole`.
-double round_step(double whole, int parts) {
-    const double rough = whole / parts;
-    const double ten = std::pow(10, std::floor(std::log10(rough)));
-    for (const double times : {1.0, 2.0, 5.0})
-        if (times * ten >= rough) return times * ten;
-    return 10 * ten;
-}
-
-void draw_axes(QPainter& painter, const Axes& axes, const theme::Theme& theme) {
-    painter.setPen(QPen(theme.rule, 1));
-    const QFontMetrics metrics = painter.fontMetrics();
-    const double second = round_step(axes.end_s, 5), fold = round_step(axes.most - 1, 4);
-    for (double t = 0; t <= axes.end_s; t += second) {
-        painter.setPen(QPen(theme.rule, 1));
-        painter.drawLine(axes.at(t, 1), axes.at(t, axes.most));
-        painter.setPen(theme.ink2);
-        painter.drawText(axes.at(t, 1) + QPointF(2, metrics.ascent() + 2),
-                         RisePlot::tr("%1 s").arg(std::lround(t)));
-    }
-    for (double e = 1; e <= axes.most; e += fold) {
-        painter.setPen(QPen(theme.rule, 1));
-        painter.drawLine(axes.at(0, e), axes.at(axes.end_s, e));
-        painter.setPen(theme.ink2);
-        const QString words = QStringLiteral("×%1").arg(e, 0, 'g', 3);
-        painter.drawText(
-            axes.at(0, e) + QPointF(-metrics.horizontalAdvance(words) - 4, metrics.ascent() / 3.0), words);
-    }
+    pen.put(sheets::PathMark{sheets::polyline(points), role, std::nullopt});
 }
 
 } // namespace
 
-RisePlot::RisePlot(QWidget* parent) : QWidget(parent) {
-    setMinimumHeight(150);
+RisePlot::RisePlot(QWidget* parent) : ChartView(parent) {
     setAccessibleName(tr("Rise over time, by the label and by the cups"));
 }
-
-QSize RisePlot::sizeHint() const { return {520, 170}; }
 
 void RisePlot::set_profiles(std::optional<casting::Profile> label, std::optional<casting::Profile> cup) {
     label_ = std::move(label);
@@ -82,28 +36,25 @@ void RisePlot::set_profiles(std::optional<casting::Profile> label, std::optional
     update();
 }
 
-void RisePlot::paintEvent(QPaintEvent*) {
-    QPainter painter(this);
-    painter.setRenderHint(QPainter::Antialiasing);
-    const auto& theme = theme::theme_of(this);
-    Axes axes;
-    axes.room = QRectF(rect()).adjusted(42, 8, -12, -22);
+void RisePlot::draw(sheets::ChartPen& pen, sheets::Vec size_mm) const {
+    double end_s = 1, most = 1;
     for (const auto& one : {label_, cup_})
         if (one) {
-            axes.end_s = std::max(axes.end_s, 1.08 * one->rise_s);
-            axes.most = std::max(axes.most, 1.08 * one->expansion);
+            end_s = std::max(end_s, past_rise * one->rise_s);
+            most = std::max(most, past_rise * one->expansion);
         }
-    if (axes.most <= 1 || axes.end_s <= 1) return;
-    draw_axes(painter, axes, theme);
-    if (label_) {
-        painter.setPen(QPen(theme.ink3, 1.2, Qt::DashLine));
+    if (most <= 1 || end_s <= 1) return;
+    const sheets::Panel panel{0, size_mm.y, most};
+    sheets::add_panel(pen, panel, size_mm.x, std::max(1.0, sheets::even_step(most, 5)), 0,
+                      tr("times the liquid; dashed: by the label").toStdString());
+    sheets::add_axis(pen, size_mm.x, end_s, sheets::even_step(end_s, 8),
+                     tr("seconds from the start of mixing").toStdString());
+    if (label_)
         for (const auto& curve : casting::rise_curves(*label_, label_->expansion))
-            painter.drawPath(path_of(curve, axes));
-    }
-    if (cup_) {
-        painter.setPen(QPen(theme.ink, 2));
-        painter.drawPath(path_of(casting::rise_curves(*cup_, cup_->expansion).front(), axes));
-    }
+            add_curve(pen, curve, panel, size_mm.x, end_s, LineRole::under);
+    if (cup_)
+        add_curve(pen, casting::rise_curves(*cup_, cup_->expansion).front(), panel, size_mm.x, end_s,
+                  LineRole::pocket_edge);
 }
 
 } // namespace drawercast::app

@@ -3,22 +3,21 @@
 
 #include "casting/profile.h"
 
-#include <QWidget>
+#include "forms/chart_view.h"
 
 #include <optional>
 
 namespace drawercast::app {
 
 /// Expansion over time: the two guesses by the label, dashed, and the curve through the cups' times.
-class RisePlot final : public QWidget {
+class RisePlot final : public ChartView {
     Q_OBJECT
   public:
     explicit RisePlot(QWidget* parent = nullptr);
     void set_profiles(std::optional<casting::Profile> label, std::optional<casting::Profile> cup);
-    QSize sizeHint() const override;
 
   protected:
-    void paintEvent(QPaintEvent* event) override;
+    void draw(sheets::ChartPen& pen, sheets::Vec size_mm) const override;
 
   private:
     std::optional<casting::Profile> label_;

@@ -43,6 +43,23 @@ void add_panel(ChartPen& pen, const Panel& panel, double width_mm, double step, 
     pen.put(TextMark{{{0, panel.top_mm}, {8, -12}}, caption, TextRole::name, Side::left, 0, true});
 }
 
+void add_axis(ChartPen& pen, double width_mm, double most, double tick, const std::string& caption) {
+    constexpr double rounding = 1e-9;
+    constexpr double tick_mm = 1.2;
+    for (int i = 0; tick * i <= most * (1 + rounding); ++i) {
+        const double x = width_mm * tick * i / most;
+        pen.put(PathMark{line({x, 0}, {x, -tick_mm}), LineRole::thin, std::nullopt});
+        pen.put(TextMark{{{x, -tick_mm}, {0, -11}},
+                         plan::fixed(tick * i, tick < 1 ? 1 : 0),
+                         TextRole::caption,
+                         Side::center,
+                         0,
+                         false});
+    }
+    pen.put(
+        TextMark{{{width_mm / 2, -tick_mm}, {0, -27}}, caption, TextRole::caption, Side::center, 0, false});
+}
+
 void add_events(ChartPen& pen, std::vector<ChartEvent> events, double bottom_mm, double top_mm) {
     std::stable_sort(events.begin(), events.end(),
                      [](const ChartEvent& a, const ChartEvent& b) { return a.x_mm < b.x_mm; });

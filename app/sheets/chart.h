@@ -34,6 +34,9 @@ struct Panel {
 void add_panel(ChartPen& pen, const Panel& panel, double width_mm, double step, int decimals,
                const std::string& caption);
 
+/// Figures under the lower edge at each `tick` from 0 to `most`, and what they are.
+void add_axis(ChartPen& pen, double width_mm, double most, double tick, const std::string& caption);
+
 /// What happens at a moment: an upright line through all panels, its words upright above them, kept apart.
 struct ChartEvent {
     double x_mm = 0;

@@ -109,26 +109,6 @@ void add_panels(ChartPen& pen, const job::Job& job, const Plot& plot) {
     add_panel(pen, plot.count, plot.width_mm, count_step, 0, "closures: wide, in; dashed: needed");
 }
 
-void add_time_axis(ChartPen& pen, const Plot& plot) {
-    const double tick = even_step(plot.end_s, 12);
-    for (int i = 0; tick * i <= plot.end_s * (1 + 1e-9); ++i) {
-        const double x = plot.x(tick * i);
-        pen.put(PathMark{line({x, 0}, {x, -1.2}), LineRole::thin, std::nullopt});
-        pen.put(TextMark{{{x, -1.2}, {0, -11}},
-                         plan::fixed(tick * i, tick < 1 ? 1 : 0),
-                         TextRole::caption,
-                         Side::center,
-                         0,
-                         false});
-    }
-    pen.put(TextMark{{{plot.width_mm / 2, -1.2}, {0, -27}},
-                     "seconds from the start of mixing",
-                     TextRole::caption,
-                     Side::center,
-                     0,
-                     false});
-}
-
 void add_moments(ChartPen& pen, const job::Job& job, const plan::DrawerPlan& plan, const Plot& plot) {
     const double mix_s = job.foam->mix_s, poured_s = mix_s + plan.dose->pour_s;
     std::vector<ChartEvent> events;
@@ -160,7 +140,7 @@ Sheet<OnChart> pour_plot(const job::Job& job, const plan::DrawerPlan& plan, Vec 
     ChartPen pen(sheet);
     pen.turn_to(Layer::ground);
     add_panels(pen, job, plot);
-    add_time_axis(pen, plot);
+    add_axis(pen, plot.width_mm, plot.end_s, even_step(plot.end_s, 12), "seconds from the start of mixing");
     pen.turn_to(Layer::still);
     add_moments(pen, job, plan, plot);
     add_curve(pen, plot, plot.rise, LineRole::pocket_edge,

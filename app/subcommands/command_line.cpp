@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "subcommands/command_line.h"
 
+#include "base/number.h"
+
 #include <algorithm>
 #include <array>
 #include <charconv>
+#include <cmath>
 #include <string_view>
 #include <system_error>
 
@@ -17,13 +20,15 @@ struct VerbKind {
     bool writes = false; ///< needs --out
     bool on_paper = false;
     bool by_sheet = false;
+    bool needs_job = true;
 };
 constexpr std::array verbs{VerbKind{"check", Verb::check},
                            VerbKind{"figures", Verb::figures},
                            VerbKind{"templates", Verb::templates, true, true, true},
                            VerbKind{"summary", Verb::summary, true, true},
                            VerbKind{"drawings", Verb::drawings, true},
-                           VerbKind{"arrange", Verb::arrange, true}};
+                           VerbKind{"arrange", Verb::arrange, true},
+                           VerbKind{"quote", Verb::quote, false, false, false, false}};
 
 Problem usage(std::string what, std::string fix = "See drawercast --help") {
     return {"usage", {}, std::move(what), std::move(fix)};
@@ -59,6 +64,48 @@ Expected<Split> split(const std::vector<std::string>& arguments) {
     return out;
 }
 
+/// A number that fills `text` and lies above `least` and at most at `most`.
+std::optional<double> number_in(std::string_view text, double least, double most) {
+    const auto value = parse_number(text);
+    return value && *value > least && *value <= most ? value : std::nullopt;
+}
+
+/// "480x360x60", mm.
+std::optional<plan::QuickDrawer> quick_drawer(std::string_view text) {
+    std::array<double, 3> sizes{};
+    for (std::size_t i = 0; i < sizes.size(); ++i) {
+        const auto end = i + 1 < sizes.size() ? text.find('x') : text.size();
+        if (end == std::string_view::npos) return std::nullopt;
+        const auto size = number_in(text.substr(0, end), 0, 10000);
+        if (!size) return std::nullopt;
+        sizes[i] = *size;
+        text.remove_prefix(std::min(text.size(), end + 1));
+    }
+    return plan::QuickDrawer{sizes[0], sizes[1], sizes[2]};
+}
+
+std::optional<Problem> take_quick(const std::string& name, const std::string& value, plan::QuickIn& quick) {
+    if (name == "--drawer") {
+        const auto drawer = quick_drawer(value);
+        if (!drawer)
+            return usage("\"" + value + "\" is no drawer",
+                         "Say width, depth and the insert's thickness in mm, such as 480x360x60");
+        quick.drawers.push_back(*drawer);
+        return std::nullopt;
+    }
+    if (name == "--objects") {
+        const auto count = number_in(value, -1, 10000);
+        if (!count || *count != std::floor(*count) || *count < 0)
+            return usage("\"" + value + "\" is no number of objects", "Say a whole number");
+        quick.objects = static_cast<int>(*count);
+        return std::nullopt;
+    }
+    const auto percent = number_in(value, 0, 90);
+    if (!percent) return usage("\"" + value + "\" is no part of the inserts", "Say percent, up to 90");
+    quick.area_share = *percent / 100;
+    return std::nullopt;
+}
+
 /// Puts one option into the command, or says why not.
 std::optional<Problem> take(const VerbKind& kind, const std::string& name, const std::string& value,
                             Command& command) {
@@ -91,6 +138,8 @@ std::optional<Problem> take(const VerbKind& kind, const std::string& name, const
         if (whole && command.seconds >= 1 && command.seconds <= 3600) return std::nullopt;
         return usage("\"" + value + "\" is no time to arrange in", "Say whole seconds from 1 to 3600");
     }
+    if (kind.verb == Verb::quote && (name == "--drawer" || name == "--objects" || name == "--area"))
+        return take_quick(name, value, command.quick);
     return usage(std::string(kind.name) + " knows no option " + name);
 }
 
@@ -120,6 +169,9 @@ Expected<Command> parsed(const std::vector<std::string>& arguments) {
     if (!parts) return parts.error();
     for (const auto& [name, value] : parts->options)
         if (auto problem = take(*kind, name, value, command)) return *problem;
+    if (kind->verb == Verb::quote && command.quick.drawers.empty())
+        return usage("quote needs a drawer at least", "Give --drawer 480x360x60");
+    if (parts->rest.empty() && !kind->needs_job) return command;
     if (parts->rest.empty()) return usage(std::string(kind->name) + " needs a job file");
     if (parts->rest.size() > 1) return usage("one job at a time: \"" + parts->rest[1] + "\" is too many");
     command.job = parts->rest.front();

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "base/problem.h"
+#include "plan/quick_quote.h"
 
 #include "print/paper.h"
 #include "print/template_kind.h"
@@ -12,14 +13,15 @@
 
 namespace drawercast::subcommands {
 
-enum class Verb { help, version, check, figures, templates, summary, drawings, arrange };
+enum class Verb { help, version, check, figures, templates, summary, drawings, arrange, quote };
 
 /// A command line understood.
 struct Command {
     Verb verb = Verb::help;
-    std::string job;  ///< path
-    std::string out;  ///< file or folder
-    int seconds = 60; ///< of arrange: at most
+    std::string job;     ///< path; empty where none need be given
+    std::string out;     ///< file or folder
+    int seconds = 60;    ///< of arrange: at most
+    plan::QuickIn quick; ///< of quote
     print::Paper paper = print::Paper::a4;
     std::optional<print::Orientation> orientation; ///< of templates; nothing: the one with fewer tiles
     std::optional<print::TemplateKind> sheet;      ///< nothing: all of them

@@ -31,6 +31,12 @@ foam to mix, and the templates to build the mold by. It reads a job file
         into the drawers in turn, and writes the job that has it. Locked
         pockets stay. Takes at most SECONDS, 60 where they are left out; exit
         code 1 where something found no room.
+  drawercast quote [JOB] --drawer WxDxT [--drawer …] [--objects N] [--area PERCENT]
+        About what drawers cost before anything is measured: inside width and
+        depth and the insert's thickness in mm, about how many objects in all
+        (10 where left out), about how much of the inserts they cover (50).
+        Foam, days, hours and price, each with its spread; with the foam, shop
+        and prices of JOB, else of a new job.
   drawercast --help | --version
 
 PAPER is a4, letter, a3 or tabloid; a4 where it is left out. An existing file

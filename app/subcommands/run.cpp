@@ -2,6 +2,7 @@
 #include "subcommands/run.h"
 
 #include "base/demand.h"
+#include "job/catalog.h"
 #include "job/store.h"
 #include "job/write.h"
 #include "plan/builder.h"
@@ -15,6 +16,7 @@
 #include "subcommands/command_line.h"
 #include "subcommands/drawing_files.h"
 #include "subcommands/output.h"
+#include "subcommands/quote_report.h"
 #include "summary/summary.h"
 
 #include <QDateTime>
@@ -114,8 +116,19 @@ Exit arrange_into(const Command& command, const job::Job& job) {
     return told == Exit::fine && arranged.left > 0 ? Exit::mend : told;
 }
 
+/// With the foam, shop and currency of `job`.
+Exit quote(const Command& command, const job::Job& job) {
+    const auto quote = plan::quick_quote(job, command.quick);
+    if (!quote) {
+        complain(one_line(quote.error()));
+        return Exit::mend;
+    }
+    return said(quote_report(job, *quote));
+}
+
 Exit answer(const Command& command, const job::Job& job) {
     if (command.verb == Verb::arrange) return arrange_into(command, job);
+    if (command.verb == Verb::quote) return quote(command, job);
     const plan::Plan plan = plan_for(command, job);
     switch (command.verb) {
     case Verb::check: {
@@ -141,6 +154,7 @@ Exit answer(const Command& command, const job::Job& job) {
         return write_drawings(job, plan, command.out);
     }
     case Verb::arrange:
+    case Verb::quote:
     case Verb::help:
     case Verb::version:
         break;
@@ -158,6 +172,7 @@ Exit run(const std::vector<std::string>& arguments) {
     }
     if (command->verb == Verb::help) return said(help_text());
     if (command->verb == Verb::version) return said(program + "\n");
+    if (command->job.empty()) return answer(*command, job::new_job({}));
     const auto job = job::load_job(command->job);
     if (!job) {
         const Problems& problems = job.error();

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/run_sheet.h"
 
+#include "plan/pour_steps.h"
 #include "plan/say.h"
 #include "runsheet/steps.h"
+
+#include <algorithm>
 
 namespace drawercast::plan {
 
@@ -22,6 +25,7 @@ runsheet::DrawerWork work_of(const job::Job& job, const DrawerPlan& plan, const 
     work.id = plan.id;
     work.name = name;
     if (const auto board = pattern_board(job, plan)) work.blocks = static_cast<int>(board->blocks.size());
+    if (plan.plate) work.closures = static_cast<int>(closing_order(plan).size());
     if (plan.air) work.vents = static_cast<int>(plan.air->vented.vents.size());
     if (plan.figures) work.insert_m2 = plan.figures->area_mm2 / mm2_per_m2;
     if (plan.times) work.demold_min = plan.times->demold_min;
@@ -39,8 +43,24 @@ RunSheet run_sheet(const job::Job& job, const Plan& plan) {
         if (plan.drawers[i].dose) drawers.push_back(work_of(job, plan.drawers[i], job.drawers[i]->name));
     RunSheet sheet;
     sheet.tasks = runsheet::tasks_for(drawers, {job.shop->temperature_c, job.shop->people});
-    sheet.schedule = runsheet::schedule(sheet.tasks, {});
+    sheet.schedule = in_shop_hours(sheet.tasks, *job.shop);
     return sheet;
+}
+
+runsheet::Schedule in_shop_hours(std::vector<runsheet::Task>& tasks, const job::Shop& shop) {
+    constexpr double min_a_day = 24 * 60;
+    double longest = 0;
+    for (auto& task : tasks) {
+        task.in_one_go = task.in_one_go && task.hands_min <= min_a_day;
+        if (task.in_one_go) longest = std::max(longest, task.hands_min);
+    }
+    runsheet::Hours hours{shop.opens_h, shop.closes_h};
+    if (60 * (hours.closes_h - hours.opens_h) < longest) {
+        constexpr double spare_h = 1e-6; // so that no rounding makes it too short again
+        hours.closes_h = std::min(24.0, hours.opens_h + longest / 60 + spare_h);
+        hours.opens_h = std::max(0.0, std::min(hours.opens_h, hours.closes_h - longest / 60 - spare_h));
+    }
+    return runsheet::schedule(tasks, hours);
 }
 
 std::vector<Weighing> batch_weighings(const casting::Dose& dose) {

@@ -17,6 +17,10 @@ struct RunSheet {
 };
 RunSheet run_sheet(const job::Job& job, const Plan& plan);
 
+/// The schedule in the shop's hours. A day is as long as what must be done in one go needs, where the shop's
+/// is shorter; what needs more than a day and night is broken off after all.
+runsheet::Schedule in_shop_hours(std::vector<runsheet::Task>& tasks, const job::Shop& shop);
+
 /// What goes into the bucket of one batch, in this order; the scale is set to zero before each part.
 struct Weighing {
     std::string part;

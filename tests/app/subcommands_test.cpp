@@ -53,10 +53,26 @@ TEST(Subcommands, what_is_not_understood_is_64) {
     EXPECT_EQ(exit_of("check"), 64);
 }
 
+TEST(Subcommands, a_quote_before_anything_is_measured) {
+    std::string said;
+    EXPECT_EQ(exit_of("quote --drawer 480x360x60 --objects 20 --area 55", &said), 0);
+    EXPECT_NE(said.find("price: about "), std::string::npos) << said;
+    EXPECT_NE(said.find("work is not in it"), std::string::npos) << said; // a new job has no price of an hour
+    EXPECT_EQ(exit_of("quote '" + demo + "' --drawer 480x360x60 --drawer=400x250x45", &said), 0);
+    EXPECT_NE(said.find(" EUR"), std::string::npos) << said;
+    EXPECT_EQ(exit_of("quote"), 64);
+    EXPECT_EQ(exit_of("quote --drawer 480x360"), 64);
+    EXPECT_EQ(exit_of("quote --drawer 480x360x60x2"), 64);
+    EXPECT_EQ(exit_of("quote --drawer 480x360x60 --objects 2.5"), 64);
+    EXPECT_EQ(exit_of("quote --drawer 480x360x60 --area 95"), 64);
+    EXPECT_EQ(exit_of("quote --drawer 480x360x600", &said), 1); // no such insert
+    EXPECT_EQ(std::count(said.begin(), said.end(), '\n'), 1) << said;
+}
+
 TEST(Subcommands, help_and_version) {
     std::string said;
     EXPECT_EQ(exit_of("--help", &said), 0);
-    for (const char* word : {"check", "figures", "templates", "summary", "drawings"})
+    for (const char* word : {"check", "figures", "templates", "summary", "drawings", "quote"})
         EXPECT_NE(said.find(word), std::string::npos);
     EXPECT_EQ(exit_of("--version", &said), 0);
     EXPECT_EQ(said.rfind("Drawercast ", 0), 0u);

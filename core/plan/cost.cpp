@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "plan/cost.h"
+
+#include "base/demand.h"
+#include "casting/kits.h"
+#include "job/catalog.h"
+#include "plan/stock_stage.h"
+#include "stock/tubes.h"
+
+#include <algorithm>
+#include <array>
+#include <string_view>
+
+namespace drawercast::plan {
+
+namespace {
+
+/// Steps of the run sheet that each cast takes again; the others build the mold.
+bool is_of_each_cast(std::string_view task) {
+    constexpr std::array<std::string_view, 7> again{"release-1", "release-2", "pour", "open",
+                                                    "crush",     "flat",      "fit"};
+    const auto step = task.substr(task.rfind('/') + 1);
+    return std::find(again.begin(), again.end(), step) != again.end();
+}
+
+template <class Goods>
+double price_named(const std::vector<Goods>& list, const std::string& name) {
+    const auto at =
+        std::find_if(list.begin(), list.end(), [&](const Goods& one) { return one.name == name; });
+    return at == list.end() ? 0 : at->price;
+}
+
+/// What a line of the list costs where all that is needed of it is charged.
+double charged(const job::Shop& shop, const stock::BuyLine& line) {
+    switch (line.goods) {
+    case stock::Goods::board:
+        return line.needed * price_named(job::boards_of(shop), line.name);
+    case stock::Goods::stiffener:
+        return line.needed * price_named(job::stiffeners_of(shop), line.name);
+    case stock::Goods::tube:
+        return line.needed * price_named(shop.tubes.empty() ? stock::usual_tubes() : shop.tubes, line.name);
+    case stock::Goods::closure: {
+        const auto& closures = job::closures_of(shop);
+        const auto at = std::find_if(closures.begin(), closures.end(),
+                                     [&](const job::Closure& one) { return one.name == line.name; });
+        if (at == closures.end()) return line.price;
+        return (at->kind == job::ClosureKind::screw ? line.needed : line.buy) * at->price;
+    }
+    case stock::Goods::screw:
+        return line.price;
+    }
+    return 0;
+}
+
+} // namespace
+
+Hours hours_of(const std::vector<runsheet::Task>& tasks, int people) {
+    Hours hours;
+    for (const auto& task : tasks)
+        (is_of_each_cast(task.id) ? hours.each : hours.once) += task.hands_min * people / 60;
+    return hours;
+}
+
+std::optional<CostBasis> cost_basis(const job::Job& job, const Plan& plan) {
+    if (!plan.stock || plan.drawers.empty()) return std::nullopt;
+    CostBasis basis;
+    for (const auto& drawer : plan.drawers) {
+        if (!drawer.dose) return std::nullopt;
+        basis.mixed_ml += drawer.dose->mixed_ml;
+    }
+    for (const auto& line : plan.stock->buy) {
+        const double price = charged(*job.shop, line);
+        const bool small = line.goods == stock::Goods::closure || line.goods == stock::Goods::screw;
+        (small ? basis.closures : basis.wood) += price;
+    }
+    basis.wood_priced = basis.wood > 0;
+    const RunSheet sheet = run_sheet(job, plan);
+    basis.hours = hours_of(sheet.tasks, job.shop->people);
+    basis.days = sheet.schedule.days;
+    for (job::Kit kit : job.foam->kits) {
+        kit.at_hand = 0;
+        basis.foam_priced = basis.foam_priced || kit.price > 0;
+        basis.kits.push_back(std::move(kit));
+    }
+    basis.hour_price = job.shop->hour_price;
+    basis.margin = job.shop->margin;
+    return basis;
+}
+
+Cost cost_of(const CostBasis& basis, int sets) {
+    DRAWERCAST_DEMAND(sets >= 1, "a run of one at least");
+    Cost cost;
+    cost.sets = sets;
+    if (!basis.kits.empty()) cost.foam = casting::purchase_of({basis.mixed_ml * sets, basis.kits}).price;
+    cost.wood = basis.wood;
+    cost.closures = basis.closures;
+    cost.hours = basis.hours.once + basis.hours.each * sets;
+    cost.work = cost.hours * basis.hour_price;
+    const double sum = cost.foam + cost.wood + cost.closures + cost.work;
+    cost.margin = sum * basis.margin;
+    cost.total = sum + cost.margin;
+    return cost;
+}
+
+} // namespace drawercast::plan
