@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "canvas/live_marks.h"
 
+#include "plan/say.h"
+
 #include "canvas/blue_pencil.h"
 #include "canvas/hit.h"
 #include "canvas/live_lines.h"
@@ -96,8 +98,48 @@ void while_moving(BluePencil& pencil, WordRoom& room, const LiveScene& scene) {
     const LiveDesk desk{pencil, room, scene.view};
     for (const auto& one : live_dimensions(scene.plan, scene.moving))
         draw_dimension(desk, one, scene.job.display_units);
-    for (const auto& axis : {scene.guides.x, scene.guides.y})
-        if (axis) draw_guide(desk, *axis, hidden);
+    for (const auto& axis : {scene.guides.x, scene.guides.y}) {
+        if (!axis) continue;
+        draw_guide(desk, *axis, hidden);
+        for (const auto& [from, to] : axis->walls) // equal ones: each with its figure
+            draw_dimension(desk, {from, to, std::nullopt}, scene.job.display_units);
+    }
+}
+
+/// A small ring at a corner, a stroke through an edge: what holds the end of a measurement.
+void measure_mark(BluePencil& pencil, const ViewMap& view, const MeasurePoint& point) {
+    constexpr double ring_px = 4;
+    const Vec at = vec(view.to_px(point.at));
+    if (point.on == MeasurePoint::On::corner) pencil.line(sheets::circle(at, ring_px), 1.6);
+    if (point.on == MeasurePoint::On::edge) pencil.fill(sheets::circle(at, ring_px / 2));
+}
+
+/// The distance as a dimension, and its share across and front to back where it is neither.
+void measured(BluePencil& pencil, WordRoom& room, const LiveScene& scene) {
+    const auto& [from, to] = *scene.measured;
+    const auto units = scene.job.display_units;
+    draw_dimension({pencil, room, scene.view}, {from.at, to.at, std::nullopt}, units);
+    const Vec by = to.at - from.at;
+    constexpr double level_mm = 0.05;
+    if (std::abs(by.x) > level_mm && std::abs(by.y) > level_mm) {
+        const Vec corner{to.at.x, from.at.y};
+        const auto px = [&](Vec mm) { return vec(scene.view.to_px(mm)); };
+        pencil.line(sheets::polyline({px(from.at), px(corner), px(to.at)}), 1.0, {6, 3});
+        const auto say = [units](double mm) {
+            return QString::fromStdString(plan::say_length_bare(std::abs(mm), units));
+        };
+        const auto beside = [&](Vec a, Vec b, const QString& text) {
+            const Vec size = pencil.plate_size(text), middle = (px(a) + px(b)) * 0.5;
+            std::vector<Vec> places;
+            for (const Vec way : {Vec{0, 1}, Vec{0, -1}, Vec{1, 0}, Vec{-1, 0}})
+                places.push_back(middle + Vec{way.x * (size.x / 2 + 6), way.y * (size.y / 2 + 6)});
+            pencil.words(text, room.place(places, size));
+        };
+        beside(from.at, corner, say(by.x));
+        beside(corner, to.at, say(by.y));
+    }
+    measure_mark(pencil, scene.view, from);
+    measure_mark(pencil, scene.view, to);
 }
 
 void note(BluePencil& pencil, WordRoom& room, const LiveScene& scene) {
@@ -127,6 +169,8 @@ sheets::Inks live_ink(const LiveScene& scene) {
         turn_ring(pencil, at, {at.x, at.y < around.min.y ? around.min.y : around.max.y});
     }
     if (!scene.moving.empty()) while_moving(pencil, room, scene);
+    if (scene.measured) measured(pencil, room, scene);
+    if (scene.under) measure_mark(pencil, scene.view, *scene.under);
     if (scene.note) note(pencil, room, scene);
     if (scene.band) pencil.line(sheets::path_of(px_box(scene.view, *scene.band)), 1.0, {6, 3});
     return pencil.take();

@@ -5,6 +5,7 @@
 #include "layout/snap.h"
 #include "plan/plan.h"
 
+#include "canvas/measure_point.h"
 #include "canvas/view_map.h"
 #include "sheets/inking.h"
 #include "theme/palette.h"
@@ -35,8 +36,10 @@ struct LiveScene {
     const layout::Snap& guides;
     const std::optional<shape::Box>& band; ///< mm
     const std::optional<LiveNote>& note;
-    std::optional<QPointF> turn_ring; ///< nothing: not shown
-    std::optional<shape::Box> plate;  ///< of the chosen check, px
+    std::optional<QPointF> turn_ring;  ///< nothing: not shown
+    std::optional<shape::Box> plate;   ///< of the chosen check, px
+    std::optional<MeasurePoint> under; ///< what a measurement would take hold of
+    std::optional<std::pair<MeasurePoint, MeasurePoint>> measured;
     const ViewMap& view;
     QSizeF size; ///< of the view
     const theme::Theme& theme;

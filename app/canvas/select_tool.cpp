@@ -112,6 +112,8 @@ void SelectTool::start(const Pressed& pressed) {
 
 void SelectTool::start_drag(const Pressed& pressed) {
     port_.choose(port_.chosen()); // the pocket, not its notch
+    port_.say(port_.snapping() ? tr("Hold Ctrl to move freely; Esc puts it back.")
+                               : tr("Snapping is off (S); Esc puts it back."));
     const auto& plan = *port_.drawer_plan();
     const auto limits = layout::limits_of(port_.job(), *port_.drawer(), plan.insert);
     state_ = Drag{DragGesture({port_.job(), port_.drawer()->id, movable(), port_.view().to_mm(pressed.at)},

@@ -7,6 +7,7 @@
 #include "plan/say.h"
 #include "plan/sentences.h"
 
+#include "canvas/canvas_access.h"
 #include "canvas/hit.h"
 #include "canvas/still_marks.h"
 #include "document/document.h"
@@ -15,6 +16,7 @@
 #include "sheets/check_words.h"
 #include "sheets/zones.h"
 
+#include <QAccessible>
 #include <QScreen>
 
 #include <algorithm>
@@ -28,7 +30,8 @@ constexpr int nudged_ms = 1500;
 SheetCanvas::SheetCanvas(Document& document, Selection& selection, const Preferences& preferences,
                          QWidget* parent)
     : QWidget(parent), document_(document), selection_(selection), preferences_(preferences),
-      theme_(theme::light_theme()), tool_(*this) {
+      theme_(theme::light_theme()), tool_(*this), ruler_(*this) {
+    tell_readers_of_pockets();
     setMouseTracking(true);
     setFocusPolicy(Qt::StrongFocus);
     setAcceptDrops(true);
@@ -57,6 +60,7 @@ void SheetCanvas::set_theme(const theme::Theme& theme) {
 void SheetCanvas::show_sheet(SheetId shown) {
     if (shown == shown_) return;
     tool_.cancel();
+    set_measuring(false);
     shown_ = shown;
     setAccessibleName(sheet_words(spec_of(shown).name));
     fitted_ = true;
@@ -179,6 +183,7 @@ void SheetCanvas::on_shown_changed() {
 
 void SheetCanvas::on_replaced() {
     tool_.cancel();
+    ruler_.cancel();
     drop_.reset();
     hovered_.clear();
     kept_.reset();
@@ -198,25 +203,36 @@ void SheetCanvas::on_selection_changed() {
     redraw_live();
 }
 
-/// "Data logger, 45 deep, zone E5, locked", for those who listen.
+/// For those who listen.
 void SheetCanvas::say_chosen() {
     QStringList said;
-    const auto* plan = drawer_plan();
-    for (const auto& subject : selection_.pockets()) {
-        const auto* pocket = plan == nullptr ? nullptr : find_pocket(*plan, subject);
-        const auto found = job::find_pocket(document_.shown(), subject);
-        if (pocket == nullptr || found.pocket == nullptr || !plan->insert) continue;
-        const auto text = [](const std::string& utf8) { return QString::fromStdString(utf8); };
-        const auto units = document_.shown().display_units;
-        const auto middle = shape::Point<shape::InDrawer>::of(pocket->box.center());
-        QString one =
-            tr("%1, %2 deep, zone %3")
-                .arg(text(plan::subject_name(subject, document_.shown())),
-                     text(plan::say_length(pocket->form->greatest_depth_mm, units)),
-                     text(sheets::zone_of(middle, shape::bounds(plan->insert->drawer.contour), units)));
-        said << (found.pocket->locked ? tr("%1, locked").arg(one) : one);
-    }
+    for (const auto& subject : selection_.pockets())
+        if (const QString one = spoken(subject); !one.isEmpty()) said << one;
     setAccessibleDescription(said.join(QStringLiteral("; ")));
+    const auto* plan = arranging() ? drawer_plan() : nullptr;
+    if (plan == nullptr || selection_.pockets().empty()) return;
+    for (std::size_t i = 0; i < plan->pockets.size(); ++i) {
+        if (plan->pockets[i]->subject != selection_.pockets().back()) continue;
+        QAccessibleEvent event(this, QAccessible::Focus);
+        event.setChild(static_cast<int>(i));
+        QAccessible::updateAccessibility(&event);
+    }
+}
+
+QString SheetCanvas::spoken(const std::string& subject) const {
+    const auto* plan = drawer_plan();
+    const auto* pocket = plan == nullptr ? nullptr : find_pocket(*plan, subject);
+    const auto found = job::find_pocket(document_.shown(), subject);
+    if (pocket == nullptr || found.pocket == nullptr || !plan->insert) return {};
+    const auto text = [](const std::string& utf8) { return QString::fromStdString(utf8); };
+    const auto units = document_.shown().display_units;
+    const auto middle = shape::Point<shape::InDrawer>::of(pocket->box.center());
+    const QString words =
+        tr("%1, %2 deep, zone %3")
+            .arg(text(plan::subject_name(subject, document_.shown())),
+                 text(plan::say_length(pocket->form->greatest_depth_mm, units)),
+                 text(sheets::zone_of(middle, shape::bounds(plan->insert->drawer.contour), units)));
+    return found.pocket->locked ? tr("%1, locked").arg(words) : words;
 }
 
 } // namespace drawercast::app

@@ -3,6 +3,7 @@
 
 #include "canvas/canvas_port.h"
 #include "canvas/live_marks.h"
+#include "canvas/measure_tool.h"
 #include "canvas/select_tool.h"
 #include "canvas/sheet_table.h"
 #include "canvas/still_picture.h"
@@ -29,6 +30,8 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     SheetCanvas(Document& document, Selection& selection, const Preferences& preferences,
                 QWidget* parent = nullptr);
 
+    enum class About { pocket, check, sheet }; ///< what a menu is asked for
+
     void set_theme(const theme::Theme& theme);
     void show_sheet(SheetId shown);
     SheetId shown() const { return shown_; }
@@ -44,6 +47,13 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     double reduction() const; ///< 1 : so much, by the screen's own size
     /// The check whose plate or badge stands at a place of the view; null: none.
     const layout::Check* check_at(QPointF px) const;
+
+    bool arranging() const { return spec_of(shown_).arranged; } ///< the drawer plan is shown
+    void set_measuring(bool on); ///< distances are taken instead of pockets moved
+    bool measuring() const { return measuring_; }
+    const std::optional<Measured>& measured_distance() const { return ruler_.measured(); }
+    /// "Data logger, 45 mm deep, zone E5, locked"; empty: no such pocket.
+    QString spoken(const std::string& subject) const;
 
     // ---- CanvasPort ----
     const job::Job& job() const override;
@@ -70,7 +80,8 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     void pointer_at(QPointF mm);
     void pointer_left();
     void said(const QString& text);
-    void context_menu_wanted(QPoint global);
+    void context_menu_wanted(QPoint global, drawercast::app::SheetCanvas::About about);
+    void measuring_changed(bool on);
     void object_form_wanted(const QString& object); ///< a pocket of it was double-clicked
     void notch_form_wanted();                       ///< the chosen notch was
 
@@ -83,6 +94,7 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     void mouseReleaseEvent(QMouseEvent* event) override;
     void mouseDoubleClickEvent(QMouseEvent* event) override;
     void leaveEvent(QEvent* event) override;
+    void contextMenuEvent(QContextMenuEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void keyReleaseEvent(QKeyEvent* event) override;
@@ -118,7 +130,8 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     void redraw();
     void redraw_over(); ///< moving pockets, checks, blue pencil
     void redraw_live(); ///< blue pencil alone
-    bool arranging() const { return spec_of(shown_).arranged; }
+    void end_measuring();
+    void right_press(const QMouseEvent& event);
     std::optional<Drawn> drawn() const;
     std::optional<Drawn> draw(const job::Job& job, const plan::Plan& plan) const;
     const std::optional<casting::PatternBoard>& board(const job::Job& job,
@@ -151,6 +164,8 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     ViewMap view_;
     bool fitted_ = true; ///< until the maker zooms or pans, the sheet follows the window's size
     SelectTool tool_;
+    MeasureTool ruler_;
+    bool measuring_ = false;
     std::optional<Drop> drop_;
     std::optional<QPointF> panning_from_;
     bool space_held_ = false;

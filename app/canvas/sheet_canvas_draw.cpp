@@ -181,12 +181,16 @@ std::optional<LiveScene> SheetCanvas::scene() const {
                     guides_,
                     band_,
                     note_,
-                    drop_ ? std::nullopt : tool_.turn_ring(),
+                    drop_ || measuring_ ? std::nullopt : tool_.turn_ring(),
+                    std::nullopt,
+                    measuring_ ? ruler_.under() : std::nullopt,
                     std::nullopt,
                     view_,
                     size(),
                     theme_,
                     taken_};
+    if (const auto& measured = ruler_.measured(); measuring_ && measured)
+        scene.measured = std::pair(measured->from, measured->to);
     if (const auto& check = selection_.check())
         for (const auto& plate : plates_)
             if (plate.key == sheets::key_of(*check)) scene.plate = plate.box;

@@ -61,15 +61,13 @@ void SheetCanvas::mousePressEvent(QMouseEvent* event) {
         setCursor(Qt::ClosedHandCursor);
         return;
     }
-    if (event->button() == Qt::RightButton) {
-        if (tool_.cancel()) return; // gives up a drag; else it opens the menu of what is under it
-        const std::string subject = tool_.hovered(event->position());
-        if (!subject.empty() && !selection_.holds(subject)) selection_.choose_pockets({subject});
-        emit context_menu_wanted(event->globalPosition().toPoint());
-        return;
-    }
+    if (event->button() == Qt::RightButton) return right_press(*event);
     if (event->button() != Qt::LeftButton || !arranging()) return;
     nudged_.clear();
+    if (measuring_) {
+        ruler_.press(event->position(), keys(event->modifiers()));
+        return redraw_live();
+    }
     const auto* check = check_at(event->position());
     if (check != nullptr && tool_.grip(event->position()) != SelectTool::Grip::ring)
         return selection_.choose_check(layout::Check(*check));
@@ -86,6 +84,10 @@ void SheetCanvas::mouseMoveEvent(QMouseEvent* event) {
         return;
     }
     if (!arranging()) return;
+    if (measuring_) {
+        ruler_.move(event->position(), keys(event->modifiers()));
+        return redraw_live();
+    }
     if (tool_.busy()) return tool_.move(event->position(), keys(event->modifiers()));
     point_at(event->position());
 }
@@ -109,10 +111,14 @@ void SheetCanvas::point_at(QPointF px) {
 void SheetCanvas::mouseReleaseEvent(QMouseEvent* event) {
     if (panning_from_) {
         panning_from_.reset();
-        setCursor(space_held_ ? Qt::OpenHandCursor : Qt::ArrowCursor);
+        setCursor(space_held_ ? Qt::OpenHandCursor : measuring_ ? Qt::CrossCursor : Qt::ArrowCursor);
         return;
     }
     if (event->button() != Qt::LeftButton || !arranging()) return;
+    if (measuring_) {
+        ruler_.release(event->position(), keys(event->modifiers()));
+        return redraw_live();
+    }
     tool_.release(event->position(), keys(event->modifiers()));
     point_at(event->position());
     redraw_live();
@@ -120,7 +126,8 @@ void SheetCanvas::mouseReleaseEvent(QMouseEvent* event) {
 
 /// On a notch its sizes are asked for, on a pocket its object's.
 void SheetCanvas::mouseDoubleClickEvent(QMouseEvent* event) {
-    if (event->button() != Qt::LeftButton || !arranging() || space_held_) return mousePressEvent(event);
+    if (event->button() != Qt::LeftButton || !arranging() || space_held_ || measuring_)
+        return mousePressEvent(event);
     const auto grip = tool_.grip(event->position());
     const std::string subject = tool_.hovered(event->position());
     if (grip == SelectTool::Grip::notch && selection_.notch()) {
@@ -236,6 +243,7 @@ void SheetCanvas::nudge_notch(shape::Vec by) {
 }
 
 void SheetCanvas::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape && measuring_) return end_measuring();
     if (event->key() == Qt::Key_Escape) {
         if (!tool_.cancel()) selection_.choose_pockets({});
         return redraw_live();
@@ -274,7 +282,7 @@ void SheetCanvas::keyPressEvent(QKeyEvent* event) {
 void SheetCanvas::keyReleaseEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Space && !event->isAutoRepeat()) {
         space_held_ = false;
-        if (!panning_from_) unsetCursor();
+        if (!panning_from_) measuring_ ? setCursor(Qt::CrossCursor) : unsetCursor();
         return;
     }
     if (event->key() == Qt::Key_Control) {
@@ -294,7 +302,7 @@ void SheetCanvas::focusOutEvent(QFocusEvent* event) {
     tool_.cancel(); // whoever looks away in mid-drag finds everything as it was
     panning_from_.reset();
     space_held_ = false;
-    unsetCursor();
+    measuring_ ? setCursor(Qt::CrossCursor) : unsetCursor();
     update_frame();
     redraw_live();
     QWidget::focusOutEvent(event);

@@ -43,6 +43,13 @@ ChecksPane::ChecksPane(const Document& document, Selection& selection, QWidget* 
     column->addWidget(buttons_);
     connect(list_, &QListView::clicked, this, &ChecksPane::choose);
     connect(list_, &QListView::activated, this, &ChecksPane::choose);
+    list_->setContextMenuPolicy(Qt::CustomContextMenu);
+    connect(list_, &QListView::customContextMenuRequested, this, [this](const QPoint& at) {
+        const auto* check = model_->check(list_->indexAt(at));
+        if (check == nullptr) return;
+        selection_.choose_check(layout::Check(*check));
+        emit menu_wanted(list_->viewport()->mapToGlobal(at));
+    });
     connect(&document, &Document::shown_changed, this, &ChecksPane::show_choice);
     connect(&selection, &Selection::changed, this, &ChecksPane::show_choice);
     show_choice();

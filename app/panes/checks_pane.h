@@ -29,6 +29,7 @@ class ChecksPane final : public QWidget {
     void choose_next();               ///< the next check, after the last one the first
 
   signals:
+    void menu_wanted(QPoint global);                           ///< of the chosen check
     void check_chosen(const drawercast::layout::Check& check); ///< by the maker: the sheet goes there
 
   private:

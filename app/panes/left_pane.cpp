@@ -62,6 +62,7 @@ LeftPane::LeftPane(const Document& document, Selection& selection, QWidget* pare
     find_->setPlaceholderText(tr("Find an object"));
     find_->setAccessibleName(tr("Find an object"));
     find_->setClearButtonEnabled(true);
+    for (auto* clear : find_->findChildren<QToolButton*>()) clear->setAccessibleName(tr("Clear"));
     for (auto* words : {no_drawer_, nothing_}) {
         words->setWordWrap(true);
         words->setTextFormat(Qt::RichText);
@@ -112,6 +113,10 @@ void LeftPane::connect_views() {
     connect(objects_table_, &QTableView::customContextMenuRequested, this, [this](const QPoint& at) {
         if (objects_table_->indexAt(at).isValid())
             emit menu_wanted(objects_table_->viewport()->mapToGlobal(at));
+    });
+    drawers_list_->setContextMenuPolicy(Qt::CustomContextMenu);
+    connect(drawers_list_, &QListView::customContextMenuRequested, this, [this](const QPoint& at) {
+        if (drawers_->rowCount() > 0) emit drawer_menu_wanted(drawers_list_->viewport()->mapToGlobal(at));
     });
     for (auto* words : {no_drawer_, nothing_})
         connect(words, &QLabel::linkActivated, this, &LeftPane::trigger);

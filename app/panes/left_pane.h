@@ -36,6 +36,7 @@ class LeftPane final : public QWidget {
   signals:
     void object_activated(const QString& id); ///< double click or Enter
     void menu_wanted(QPoint global);          ///< of the chosen object
+    void drawer_menu_wanted(QPoint global);   ///< of the shown drawer
 
   private:
     void show_choice();

@@ -96,6 +96,7 @@ std::vector<ActionSpec> listed() {
         {"place.walls_x", TEXT("&Equal walls, left to right"), "equal-walls", "W", free_pockets},
         {"place.walls_y", TEXT("Equal walls, front to back"), "", "Shift+W", free_pockets},
         {"place.row", TEXT("Copies in ro&ws…"), "row-of-copies", "R", one_pocket},
+        {"place.grid", TEXT("Onto the &grid"), "grid", "Shift+G", free_pockets},
         {"place.typed", TEXT("T&yped place and turn"), "drawer-frame", "P", free_pockets},
         {"place.swap", TEXT("Swa&p the two"), "swap", "X", two_free},
         {"place.replace", TEXT("Replace by another &object…"), "object", "Shift+R", free_pockets},
@@ -106,6 +107,9 @@ std::vector<ActionSpec> listed() {
          [](const Situation& s) { return s.pockets == 1 && s.notches; }},
         {"place.other_drawer", TEXT("To another &drawer…"), "drawer", "Shift+D",
          [](const Situation& s) { return s.pockets > 0 && s.other_drawers; }},
+
+        {"place.measure", TEXT("&Measure a distance"), "measure", "D",
+         [](const Situation& s) { return s.drawer && s.plan_sheet; }, true},
 
         {"check.next", TEXT("Next &check"), "to-check", "F4", [](const Situation& s) { return s.checks; }},
         {"check.mend", TEXT("&Ways to mend it"), "mend", "M", [](const Situation& s) { return s.check; }},
@@ -127,6 +131,8 @@ std::vector<ActionSpec> listed() {
         {"view.fit", TEXT("&Fit the sheet"), "fit", "Ctrl+0", drawer},
         {"view.to_choice", TEXT("Zoom to what is &chosen"), "", "Z",
          [](const Situation& s) { return s.pockets > 0 && s.plan_sheet; }},
+        {"view.to_check", TEXT("Zoom to the chec&k"), "to-check", "Shift+Z",
+         [](const Situation& s) { return s.check || s.left_as_is; }},
         {"view.grid", TEXT("&Grid"), "grid", "G", always, true},
         {"view.snap", TEXT("&Snap"), "snap", "S", always, true},
         {"view.left_pane", TEXT("Drawers and &objects"), "pane-left", "F7", always, true},
@@ -175,6 +181,10 @@ Actions::Actions(QObject* parent) : QObject(parent) {
         for (const auto& one : QString::fromLatin1(spec.keys).split(QStringLiteral(", "), Qt::SkipEmptyParts))
             keys << QKeySequence(one, QKeySequence::PortableText);
         action->setShortcuts(keys);
+        const QString words = action->text().remove(QLatin1Char('&')).remove(QStringLiteral("…"));
+        action->setToolTip(keys.isEmpty() ? words
+                                          : QCoreApplication::translate("Actions", "%1 (%2)")
+                                                .arg(words, keys.front().toString(QKeySequence::NativeText)));
         action->setCheckable(spec.checkable);
         action->setEnabled(spec.enabled(Situation{}));
         const std::string id(spec.id);

@@ -5,6 +5,7 @@
 
 #include "canvas/hit.h"
 #include "document/document.h"
+#include "document/preferences.h"
 #include "document/selection.h"
 #include "forms/copies_form.h"
 #include "window/actions.h"
@@ -29,6 +30,12 @@ HandActs::HandActs(const Desk& desk, Actions& actions, PlacementPane& pane, QObj
     actions.on("place.swap", [this] { swap(); });
     actions.on("place.replace", [this] { replace(); });
     actions.on("place.row", [this] { copies(); });
+    actions.on("place.grid", [this] {
+        if (const auto* plan = shown_plan(desk_))
+            commit(tr("Onto the grid"),
+                   placing::onto_grid(desk_.document.job(), *plan, desk_.selection.pockets(),
+                                      desk_.preferences.grid_mm()));
+    });
     actions.on("edit.select_listed", [this] { choose_listed(); });
     actions.on("objects.select", [this] { choose_alike(); });
     connect_pane();

@@ -6,6 +6,7 @@
 #include "canvas/hit.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace drawercast::app::placing {
 
@@ -119,6 +120,19 @@ job::Job turned_to(const job::Job& job, const plan::DrawerPlan& drawer, const jo
         const auto turn = shape::Turn::of_degrees(by);
         result =
             job::posed(std::move(result), {{subject, {middle + turn(pocket->pose.at - middle), turn_deg}}});
+    }
+    return result;
+}
+
+job::Job onto_grid(const job::Job& job, const plan::DrawerPlan& drawer, const job::Subjects& chosen,
+                   double grid_mm) {
+    const auto to_line = [grid_mm](double mm) { return std::round(mm / grid_mm) * grid_mm - mm; };
+    job::Job result = job;
+    for (const auto& subject : chosen) {
+        const auto* pocket = find_pocket(drawer, subject);
+        if (pocket == nullptr || !is_free(job, subject)) continue;
+        const Vec by{to_line(pocket->box.min.x), to_line(pocket->box.min.y)};
+        result = job::moved(std::move(result), {subject}, by);
     }
     return result;
 }

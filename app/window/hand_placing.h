@@ -30,6 +30,11 @@ job::Job put_at(const job::Job& job, const plan::DrawerPlan& drawer, const job::
 job::Job turned_to(const job::Job& job, const plan::DrawerPlan& drawer, const job::Subjects& chosen,
                    double turn_deg);
 
+/// Each of the chosen pockets moved by the least that brings its left and front edge onto the grid; locked
+/// ones stay.
+job::Job onto_grid(const job::Job& job, const plan::DrawerPlan& drawer, const job::Subjects& chosen,
+                   double grid_mm);
+
 /// The angle all of the pockets have; nothing where they differ.
 std::optional<double> turn_of(const job::Job& job, const job::Subjects& chosen);
 

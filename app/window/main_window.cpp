@@ -167,8 +167,15 @@ void MainWindow::connect_parts() {
         coordinates_->clear();
         place_acts_->set_pointer(std::nullopt);
     });
-    connect(&canvas, &SheetCanvas::context_menu_wanted, this,
-            [this](QPoint at) { menus_.pocket->popup(at); });
+    connect(&canvas, &SheetCanvas::context_menu_wanted, this, [this](QPoint at, SheetCanvas::About about) {
+        (about == SheetCanvas::About::pocket  ? menus_.pocket
+         : about == SheetCanvas::About::check ? menus_.check
+                                              : menus_.sheet)
+            ->popup(at);
+    });
+    connect(&canvas, &SheetCanvas::measuring_changed, this, &MainWindow::refresh_actions);
+    connect(checks_, &ChecksPane::menu_wanted, this, [this](QPoint at) { menus_.check->popup(at); });
+    connect(left_, &LeftPane::drawer_menu_wanted, this, [this](QPoint at) { menus_.drawer->popup(at); });
     connect(&canvas, &SheetCanvas::object_form_wanted, this,
             [this] { actions_["objects.change"]->trigger(); });
     connect(&canvas, &SheetCanvas::notch_form_wanted, this,
@@ -277,6 +284,7 @@ void MainWindow::refresh_actions() {
     actions_["edit.redo"]->setText(stack.canRedo() ? tr("&Redo: %1").arg(stack.redoText()) : tr("&Redo"));
     const auto check = [this](const char* id, bool on) { actions_[id]->setChecked(on); };
     for (const auto& sheet : sheet_specs()) check(sheet.action, sheet.id == sheets_->shown());
+    check("place.measure", sheets_->canvas().measuring());
     check("view.grid", preferences_.grid_shown());
     check("view.snap", preferences_.snapping());
     check("view.left_pane", panes_->left_shown());

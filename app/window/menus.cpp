@@ -67,10 +67,16 @@ Menus fill_menu_bar(QMenuBar& bar, const Actions& actions) {
     fill(*align, actions,
          {"place.align_left", "place.align_right", "place.align_front", "place.align_back", "",
           "place.center_x", "place.center_y", "", "place.spread_x", "place.spread_y"});
-    fill(*place, actions,
-         {"place.walls_x", "place.walls_y", "", "place.typed", "place.swap", "place.replace", "place.row",
-          "place.other_drawer", "", "place.notch", "place.notch_sizes", "place.no_notch", "", "check.next",
-          "check.mend", "check.leave", "check.take_back"});
+    fill(*place, actions, {"place.walls_x",      "place.walls_y",
+                           "place.grid",         "",
+                           "place.typed",        "place.swap",
+                           "place.replace",      "place.row",
+                           "place.other_drawer", "",
+                           "place.notch",        "place.notch_sizes",
+                           "place.no_notch",     "",
+                           "place.measure",      "",
+                           "check.next",         "check.mend",
+                           "check.leave",        "check.take_back"});
 
     fill(*bar.addMenu(tr("Pour da&y")), actions,
          {"pour.cup", "pour.as_built", "", "pour.rehearse", "pour.day", "", "pour.as_cast", "",
@@ -79,8 +85,8 @@ Menus fill_menu_bar(QMenuBar& bar, const Actions& actions) {
     auto* view = bar.addMenu(tr("&View"));
     for (const auto& sheet : sheet_specs()) view->addAction(actions[sheet.action]);
     fill(*view, actions,
-         {"view.next_drawer", "", "view.zoom_in", "view.zoom_out", "view.fit", "view.to_choice", "",
-          "view.grid", "view.snap", "", "view.left_pane", "view.right_pane", ""});
+         {"view.next_drawer", "", "view.zoom_in", "view.zoom_out", "view.fit", "view.to_choice",
+          "view.to_check", "", "view.grid", "view.snap", "", "view.left_pane", "view.right_pane", ""});
     fill(*view->addMenu(tr("&Units")), actions, {"view.mm", "view.inch", "view.inch_32"});
     fill(*view->addMenu(tr("&Appearance")), actions, {"view.system", "view.light", "view.dark"});
     fill(*view->addMenu(tr("&Text size")), actions, {"view.larger", "view.smaller", "view.usual"});
@@ -114,6 +120,12 @@ Menus fill_menu_bar(QMenuBar& bar, const Actions& actions) {
     menus.object = menu_of(bar, actions,
                            {"objects.place", "objects.select", "objects.change", "", "edit.copy",
                             "edit.paste", "objects.duplicate", "", "objects.delete"});
+    menus.sheet = menu_of(bar, actions,
+                          {"edit.paste", "edit.select_all", "edit.select_listed", "", "objects.add",
+                           "objects.place", "", "place.measure", "view.fit", "view.grid", "view.snap"});
+    menus.check = menu_of(
+        bar, actions, {"check.mend", "check.leave", "check.take_back", "", "view.to_check", "check.next"});
+    menus.drawer = menu_of(bar, actions, {"drawers.change", "drawers.add", "", "drawers.delete"});
     return menus;
 }
 
@@ -136,6 +148,7 @@ void fill_tool_row(QToolBar& row, const Actions& actions) {
                    "edit.duplicate",
                    "edit.delete",
                    "",
+                   "place.measure",
                    "view.snap",
                    "view.grid",
                    "view.fit",

@@ -17,6 +17,9 @@ struct Menus {
     QMenu* recent = nullptr; ///< filled by the window
     QMenu* pocket = nullptr; ///< of the canvas
     QMenu* object = nullptr; ///< of the objects list
+    QMenu* sheet = nullptr;  ///< of the canvas beside pockets
+    QMenu* check = nullptr;  ///< of a check, on the sheet and in its list
+    QMenu* drawer = nullptr; ///< of the drawers list
 };
 
 /// The menu bar; everything in it is an action of the table.

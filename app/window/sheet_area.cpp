@@ -15,6 +15,7 @@
 #include "window/title_strip.h"
 
 #include <QGridLayout>
+#include <QKeySequence>
 #include <QLabel>
 #include <QTabBar>
 
@@ -145,9 +146,10 @@ void SheetArea::show_tabs() {
         if ((tabs_->tabButton(at, QTabBar::RightSide) != nullptr) != (mends > 0))
             tabs_->setTabButton(at, QTabBar::RightSide, mends > 0 ? badge : nullptr);
         badge->setVisible(mends > 0);
-        tabs_->setTabToolTip(at, mends > 0
-                                     ? sheet_words(spec.tip) + QStringLiteral("\n") + badge->accessibleName()
-                                     : sheet_words(spec.tip));
+        const QString key = QKeySequence(QLatin1String(spec.key), QKeySequence::PortableText)
+                                .toString(QKeySequence::NativeText);
+        const QString tip = tr("%1 (%2)", "what a sheet shows, its key").arg(sheet_words(spec.tip), key);
+        tabs_->setTabToolTip(at, mends > 0 ? tip + QStringLiteral("\n") + badge->accessibleName() : tip);
     }
 }
 

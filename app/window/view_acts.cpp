@@ -49,6 +49,14 @@ void MainWindow::connect_view() {
             if (const auto box = box_of(*plan, selection_.pockets()); !box.empty())
                 canvas.zoom_to(box.grown(around_mm));
     });
+    actions_.on("view.to_check", [this] {
+        if (const auto check = selection_.check()) go_to(*check);
+    });
+    actions_.on("place.measure", [this, &canvas] {
+        canvas.set_measuring(!canvas.measuring());
+        canvas.setFocus();
+        refresh_actions();
+    });
     actions_.on("view.grid", [this] { preferences_.set_grid_shown(!preferences_.grid_shown()); });
     actions_.on("view.snap", [this] { preferences_.set_snapping(!preferences_.snapping()); });
     actions_.on("view.left_pane", [this] { panes_->show_left(!panes_->left_shown()); });

@@ -31,7 +31,11 @@ class Search {
   public:
     Search(bool along_x, double radius_mm) : along_x_(along_x), radius_mm_(radius_mm) {}
 
-    void offer(SnapReason reason, double shift, double line, double guide_from, double guide_to) {
+    struct Wall {
+        double from, to, across;
+    };
+    void offer(SnapReason reason, double shift, double line, double guide_from, double guide_to,
+               const std::vector<Wall>& walls = {}) {
         if (!(std::abs(shift) <= radius_mm_)) return;
         const double reach = std::abs(guide_to - guide_from);
         if (best_ && std::tuple(best_->reason, std::abs(best_->shift_mm), reach_) <=
@@ -39,7 +43,13 @@ class Search {
             return;
         reach_ = reach;
         const auto point = [&](double across) { return along_x_ ? Vec{line, across} : Vec{across, line}; };
-        best_ = SnapAxis{shift, reason, point(guide_from), point(guide_to)};
+        best_ = SnapAxis{shift, reason, point(guide_from), point(guide_to), {}};
+        for (const Wall& wall : walls) {
+            const auto end = [&](double along) {
+                return along_x_ ? Vec{along, wall.across} : Vec{wall.across, along};
+            };
+            best_->walls.emplace_back(end(wall.from), end(wall.to));
+        }
     }
     const std::optional<SnapAxis>& best() const { return best_; }
 
@@ -77,9 +87,14 @@ void offer_in_line(Search& search, const Span& self, const Span& other) {
                          std::max(self.to, other.to));
 }
 
-/// Between the nearest neighbor on either side, and one wall further on as wide as the wall beyond that
-/// neighbor.
-void offer_equal_walls(Search& search, const Span& self, const std::vector<Span>& others) {
+double shared_across(const Span& a, const Span& b) {
+    return (std::max(a.from, b.from) + std::min(a.to, b.to)) / 2;
+}
+
+/// Between the nearest neighbor (or the insert's edge) on either side, and one wall further on as wide as the
+/// wall beyond that neighbor. Between both edges there is nothing to be equal to.
+void offer_equal_walls(Search& search, const Span& self, const std::vector<Span>& others,
+                       const Span& insert) {
     const Span* before = nullptr;
     const Span* after = nullptr;
     for (const Span& other : others) {
@@ -87,18 +102,27 @@ void offer_equal_walls(Search& search, const Span& self, const std::vector<Span>
         if (other.middle() < self.middle() && (before == nullptr || other.hi > before->hi)) before = &other;
         if (other.middle() > self.middle() && (after == nullptr || other.lo < after->lo)) after = &other;
     }
-    if (before != nullptr && after != nullptr) {
-        const double middle = (before->hi + after->lo) / 2;
-        search.offer(SnapReason::equal_walls, middle - self.middle(), middle, self.from, self.to);
+    if (before != nullptr || after != nullptr) {
+        const double low = before != nullptr ? before->hi : insert.lo;
+        const double high = after != nullptr ? after->lo : insert.hi;
+        const double middle = (low + high) / 2, half = (self.hi - self.lo) / 2;
+        if (high - low >= 2 * half)
+            search.offer(SnapReason::equal_walls, middle - self.middle(), middle, self.from, self.to,
+                         {{low, middle - half, shared_across(self, before != nullptr ? *before : self)},
+                          {middle + half, high, shared_across(self, after != nullptr ? *after : self)}});
     }
     for (const Span& other : others) { // a row goes on with the wall it has
         if (before != nullptr && &other != before && side_by_side(other, *before) && other.hi < before->lo) {
             const double next = before->hi + (before->lo - other.hi);
-            search.offer(SnapReason::equal_walls, next - self.lo, next, self.from, self.to);
+            search.offer(SnapReason::equal_walls, next - self.lo, next, self.from, self.to,
+                         {{other.hi, before->lo, shared_across(other, *before)},
+                          {before->hi, next, shared_across(self, *before)}});
         }
         if (after != nullptr && &other != after && side_by_side(other, *after) && other.lo > after->hi) {
             const double next = after->lo - (other.lo - after->hi);
-            search.offer(SnapReason::equal_walls, next - self.hi, next, self.from, self.to);
+            search.offer(SnapReason::equal_walls, next - self.hi, next, self.from, self.to,
+                         {{next, after->lo, shared_across(self, *after)},
+                          {after->hi, other.lo, shared_across(other, *after)}});
         }
     }
 }
@@ -112,7 +136,7 @@ std::optional<SnapAxis> along(const SnapIn& in, bool along_x) {
     offer_edges(search, self, span_of(in.insert, along_x), in.edge_mm);
     for (std::size_t i = 0; i < others.size(); ++i)
         offer_wall(search, self, others[i], in.neighbors[i].wall_mm);
-    offer_equal_walls(search, self, others);
+    offer_equal_walls(search, self, others, span_of(in.insert, along_x));
     for (const Span& other : others) offer_in_line(search, self, other);
     if (in.grid_mm > 0) {
         const double line = std::round(self.lo / in.grid_mm) * in.grid_mm;

@@ -5,6 +5,7 @@
 
 #include <optional>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace drawercast::layout {
@@ -36,6 +37,8 @@ struct SnapAxis {
     SnapReason reason = SnapReason::grid;
     shape::Vec guide_from;
     shape::Vec guide_to;
+    /// Of equal walls: each of them, from shape to shape, where what is moved ends up.
+    std::vector<std::pair<shape::Vec, shape::Vec>> walls;
 };
 
 /// x and y snap apart; a direction without a target in reach is absent.

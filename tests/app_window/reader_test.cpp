@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What a screen reader is told, and what pointing at a button tells.
+#include "app_window/hand.h"
+
+#include <QAccessible>
+#include <QComboBox>
+#include <QHeaderView>
+#include <QLineEdit>
+#include <QMenu>
+#include <QPlainTextEdit>
+#include <QScrollBar>
+#include <QTabBar>
+#include <QToolButton>
+#include <gtest/gtest.h>
+
+namespace drawercast::app {
+namespace {
+
+using test::Desktop;
+
+bool takes_input(const QWidget* widget) {
+    if (qobject_cast<const QScrollBar*>(widget) != nullptr) return false; // its view is named
+    if (widget->objectName().startsWith("qt_") || qobject_cast<const QHeaderView*>(widget)) return false;
+    if (qobject_cast<const QTabBar*>(widget->parentWidget()) != nullptr) return false; // scroll buttons
+    if (widget->parentWidget() != nullptr && widget->parentWidget()->inherits("QTableView"))
+        return false; // corner button
+    return widget->focusPolicy() != Qt::NoFocus || qobject_cast<const QAbstractButton*>(widget) != nullptr;
+}
+
+QString name_of(QWidget* widget) {
+    auto* spoken = QAccessible::queryAccessibleInterface(widget);
+    return spoken == nullptr ? QString() : spoken->text(QAccessible::Name);
+}
+
+TEST(Reader, EveryControlOfTheWindowHasAName) {
+    Desktop desk;
+    desk.open_demo();
+    int controls = 0;
+    for (auto* widget : desk.window.findChildren<QWidget*>()) {
+        if (!takes_input(widget) || qobject_cast<QMenu*>(widget) != nullptr) continue;
+        ++controls;
+        EXPECT_FALSE(name_of(widget).isEmpty()) << widget->metaObject()->className() << " in "
+                                                << widget->parentWidget()->metaObject()->className();
+    }
+    EXPECT_GT(controls, 40);
+}
+
+TEST(Reader, EveryPocketIsAnItemWithNamePlaceAndState) {
+    Desktop desk;
+    desk.open_demo();
+    auto& canvas = desk.window.sheets().canvas();
+    auto* sheet = QAccessible::queryAccessibleInterface(&canvas);
+    ASSERT_NE(sheet, nullptr);
+    const auto plan = desk.window.document().plan().drawers.front(); // as it was
+    ASSERT_EQ(sheet->childCount(), static_cast<int>(plan.pockets.size()));
+    EXPECT_EQ(sheet->text(QAccessible::Name), "Drawer plan");
+    const auto subject = plan.pockets[2]->subject;
+    desk.window.document().commit("lock", job::locked(desk.window.document().job(), {subject}, true));
+    desk.window.selection().choose_pockets({subject});
+    for (int i = 0; i < sheet->childCount(); ++i) {
+        auto* one = sheet->child(i);
+        ASSERT_TRUE(one != nullptr && one->isValid());
+        EXPECT_TRUE(one->text(QAccessible::Name).contains("deep, zone"));
+        EXPECT_EQ(one->parent(), sheet);
+        EXPECT_EQ(sheet->indexOfChild(one), i);
+        EXPECT_EQ(one->state().selected, i == 2);
+        EXPECT_EQ(one->text(QAccessible::Name).endsWith("locked"), i == 2);
+        const QPoint middle = canvas.mapToGlobal(
+            canvas.view().to_px(plan.pockets[static_cast<std::size_t>(i)]->box.center()).toPoint());
+        EXPECT_TRUE(one->rect().contains(middle));
+    }
+    auto* gone = sheet->child(2);
+    desk.window.document().commit("delete", job::removed(desk.window.document().job(), {subject}));
+    EXPECT_FALSE(gone->isValid());
+    desk.window.sheets().show_sheet(SheetId::pattern_board);
+    EXPECT_EQ(sheet->childCount(), 0) << "blocks are not handled";
+}
+
+TEST(Reader, ButtonsTellTheirKeys) {
+    Desktop desk;
+    int told = 0;
+    for (auto* button : desk.window.findChildren<QToolButton*>()) {
+        const auto* action = button->defaultAction();
+        if (action == nullptr || action->shortcut().isEmpty()) continue;
+        EXPECT_TRUE(button->toolTip().contains(action->shortcut().toString(QKeySequence::NativeText)))
+            << button->toolTip().toStdString();
+        ++told;
+    }
+    EXPECT_GT(told, 15);
+}
+
+} // namespace
+} // namespace drawercast::app
