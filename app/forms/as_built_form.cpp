@@ -9,8 +9,10 @@
 #include "forms/length_edit.h"
 #include "forms/table_edit.h"
 
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
+#include <QTableView>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -24,13 +26,21 @@ constexpr int most_blocks = 1000;
 
 QString text(const std::string& words) { return QString::fromStdString(words); }
 
+/// A few rows are seen at a time, so that what they change is seen too.
+TableEdit* low(TableEdit* table) {
+    constexpr int height_px = 136;
+    table->view().setFixedHeight(height_px);
+    return table;
+}
+
 TableEdit* wall_table(const FormContext& context, double planned_mm) {
     const Notation length = length_notation(context);
-    return new TableEdit({{AsBuiltForm::tr("height, %1").arg(length.unit), length,
-                           job::range_of("/as_built/*/walls_mm"), planned_mm}},
-                         {AsBuiltForm::tr("Heights of the walls"), AsBuiltForm::tr("Add a height (Insert)"),
-                          AsBuiltForm::tr("Take this height away (Delete)")},
-                         0, most_walls);
+    return low(
+        new TableEdit({{AsBuiltForm::tr("height, %1").arg(length.unit), length,
+                        job::range_of("/as_built/*/walls_mm"), planned_mm}},
+                      {AsBuiltForm::tr("Heights of the walls"), AsBuiltForm::tr("Add a height (Insert)"),
+                       AsBuiltForm::tr("Take this height away (Delete)")},
+                      0, most_walls));
 }
 
 TableEdit* block_table(const FormContext& context, double planned_mm) {
@@ -54,10 +64,10 @@ TableEdit* block_table(const FormContext& context, double planned_mm) {
                        0,
                        false,
                        AsBuiltForm::tr("Than planned; below 0: narrower")};
-    return new TableEdit({pocket, body, height, wider},
-                         {AsBuiltForm::tr("Odd blocks"), AsBuiltForm::tr("Add a block (Insert)"),
-                          AsBuiltForm::tr("Take this block away (Delete)")},
-                         0, most_blocks);
+    return low(new TableEdit({pocket, body, height, wider},
+                             {AsBuiltForm::tr("Odd blocks"), AsBuiltForm::tr("Add a block (Insert)"),
+                              AsBuiltForm::tr("Take this block away (Delete)")},
+                             0, most_blocks));
 }
 
 /// The plan's height of a body; 0 where there is none.
@@ -85,8 +95,8 @@ AsBuiltForm::AsBuiltForm(const job::Job& job, const plan::DrawerPlan& drawer, co
     blocks_ = block_table(context, planned_mm);
     if (drawer.insert) {
         const auto shown = length_notation(context).shown;
-        width_->allow_empty(tr("as planned: %1").arg(shown(drawer.insert->box.width() * k)));
-        depth_->allow_empty(tr("as planned: %1").arg(shown(drawer.insert->box.height() * k)));
+        width_->allow_empty(shown(drawer.insert->box.width() * k));
+        depth_->allow_empty(shown(drawer.insert->box.height() * k));
     }
     rows_->add("/width_mm", tr("&Width of the box"), width_, tr("Inside, left to right"));
     rows_->add("/depth_mm", tr("&Depth of the box"), depth_, tr("Inside, front to back"));
@@ -97,11 +107,23 @@ AsBuiltForm::AsBuiltForm(const job::Job& job, const plan::DrawerPlan& drawer, co
     figures_->setTextInteractionFlags(Qt::TextSelectableByMouse);
     auto* body = new QWidget;
     auto* all = new QVBoxLayout(body);
-    auto* intro = new QLabel(tr("The closed mold, measured before the pour. Empty fields count as planned; "
-                                "heights of walls by their mean."));
+    auto* intro =
+        new QLabel(tr("The closed mold, measured before the pour. Empty fields count as planned, in gray; "
+                      "heights of walls by their mean."));
     intro->setWordWrap(true);
-    for (QWidget* part : std::initializer_list<QWidget*>{intro, rows_, figures_}) all->addWidget(part);
-    all->addStretch(1);
+    auto* left = new QVBoxLayout;
+    left->addWidget(rows_);
+    left->addStretch(1);
+    auto* columns = new QHBoxLayout;
+    columns->setSpacing(24);
+    columns->addLayout(left, 1);
+    columns->addWidget(figures_);
+    figures_->setWordWrap(true);
+    figures_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    constexpr int figures_px = 330;
+    figures_->setFixedWidth(figures_px);
+    all->addWidget(intro);
+    all->addLayout(columns, 1);
     const auto* last = plan::last_built(job, drawer.id);
     given_.drawer = drawer.id;
     fill(last != nullptr ? *last : given_);

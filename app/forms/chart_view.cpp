@@ -11,7 +11,7 @@ namespace drawercast::app {
 
 namespace {
 
-constexpr int left_px = 44, right_px = 14, top_px = 6, bottom_px = 36; ///< room for figures and words
+constexpr int left_px = 44, right_px = 14, top_px = 6, bottom_px = 40; ///< room for figures and words
 
 } // namespace
 

@@ -13,10 +13,13 @@
 #include "forms/rise_plot.h"
 
 #include <QCheckBox>
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <cmath>
+#include <numbers>
 
 namespace drawercast::app {
 
@@ -29,6 +32,20 @@ QString percent(double share, int decimals) { return text(plan::fixed(100 * shar
 
 Expected<casting::Profile> today(const job::Job& job, const job::Foam& foam) {
     return casting::profile_of({foam, job.shop->temperature_c, job.shop->altitude_m});
+}
+
+/// What a cup would show if the foam did as its label says: what was measured is typed over it.
+job::Cup by_the_label(const job::Job& job) {
+    job::Cup cup;
+    const auto label = today(job, plan::by_label(*job.foam));
+    if (!label) return cup;
+    const double floor_mm2 = std::numbers::pi * cup.diameter_mm * cup.diameter_mm / 4;
+    cup.risen_mm = std::round(1000 * cup.liquid_g / label->liquid_g_ml * label->expansion / floor_mm2);
+    cup.start_s = std::round(label->pot_life_s);
+    cup.full_s = std::round(label->rise_s);
+    cup.half_s = std::round((cup.start_s + cup.full_s) / 2);
+    cup.parts_c = cup.room_c = job.shop->temperature_c;
+    return cup;
 }
 
 /// What the reader has against one cup.
@@ -49,17 +66,25 @@ CupForm::CupForm(const job::Job& job, const plan::Plan& plan, const FormContext&
     auto* all = new QVBoxLayout(body);
     auto* intro = new QLabel(tr("A straight cup of today’s foam, mixed as for the pour. With it the mold is "
                                 "dosed closer, and less has to be held down."));
+    if (!job.foam->cup)
+        intro->setText(tr("%1 Until something is typed the fields hold what the label would make of it.")
+                           .arg(intro->text()));
     intro->setWordWrap(true);
     together_->setWordWrap(true);
     together_->setTextInteractionFlags(Qt::TextSelectableByMouse);
     effect_->setTextFormat(Qt::RichText);
     effect_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    for (QWidget* part : std::initializer_list<QWidget*>{intro, tabs_, together_, plot_, effect_})
-        all->addWidget(part);
-    all->addStretch(1);
-    job::Cup first = job.foam->cup.value_or(job::Cup{});
-    if (!job.foam->cup) first.use = true; // who opens this has poured one
-    add_page(first);
+    auto* answers = new QVBoxLayout;
+    for (QWidget* part : std::initializer_list<QWidget*>{plot_, together_, effect_}) answers->addWidget(part);
+    answers->addStretch(1);
+    auto* columns = new QHBoxLayout;
+    columns->setSpacing(24);
+    columns->addWidget(tabs_);
+    columns->addLayout(answers, 1);
+    all->addWidget(intro);
+    all->addLayout(columns, 1);
+    fresh_ = !job.foam->cup.has_value();
+    add_page(fresh_ ? by_the_label(job) : *job.foam->cup);
     for (const auto& cup : job.foam->cups) add_page(cup);
     tabs_->show_page(all_pages_.front().widget);
     connect(tabs_, &PartTabs::asked_for_another, this, [this] {
@@ -85,7 +110,15 @@ void CupForm::add_page(const job::Cup& cup) {
     column->addWidget(page.use);
     column->addWidget(page.rows);
     connect(page.use, &QCheckBox::toggled, this, &CupForm::refresh);
-    connect(page.rows, &FieldRows::edited, this, &CupForm::refresh);
+    connect(page.rows, &FieldRows::edited, this, [this, use = page.use] {
+        if (fresh_) use->setChecked(true); // who types what a cup measured means it
+        fresh_ = false;
+        refresh();
+    });
+    connect(page.use, &QCheckBox::clicked, this, [this] {
+        fresh_ = false;
+        refresh();
+    });
     tabs_->add_page(page.widget);
     all_pages_.push_back(std::move(page));
 }
@@ -106,7 +139,9 @@ std::optional<job::Foam> CupForm::typed() const {
         job::Cup cup = page.given;
         if (!page.numbers->take(cup)) return std::nullopt;
         cup.use = page.use->isChecked();
-        if (first)
+        if (first && fresh_ && !cup.use)
+            foam.cup.reset(); // nothing was measured
+        else if (first)
             foam.cup = cup;
         else
             foam.cups.push_back(cup);

@@ -55,6 +55,7 @@ class CupForm final : public FormDialog {
     QLabel* together_;
     QLabel* effect_;
     RisePlot* plot_;
+    bool fresh_ = false; ///< there was no cup, and nothing was typed yet
 };
 
 } // namespace drawercast::app

@@ -4,6 +4,7 @@
 #include "casting/rise.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace drawercast::app {
 
@@ -45,7 +46,7 @@ void RisePlot::draw(sheets::ChartPen& pen, sheets::Vec size_mm) const {
         }
     if (most <= 1 || end_s <= 1) return;
     const sheets::Panel panel{0, size_mm.y, most};
-    sheets::add_panel(pen, panel, size_mm.x, std::max(1.0, sheets::even_step(most, 5)), 0,
+    sheets::add_panel(pen, panel, size_mm.x, std::ceil(sheets::even_step(most, 5)), 0,
                       tr("times the liquid; dashed: by the label").toStdString());
     sheets::add_axis(pen, size_mm.x, end_s, sheets::even_step(end_s, 8),
                      tr("seconds from the start of mixing").toStdString());

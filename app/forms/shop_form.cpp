@@ -75,6 +75,17 @@ void ShopForm::add_day_rows() {
                           tr("3 pre-started, 5 not (common practice)")});
     numbers_.add(*left_, {"/set_plate_s", tr("&Setting the plate"), number("/shop/set_plate_s", tr("s")),
                           &Shop::set_plate_s, tr("8 is common practice")});
+    left_->add_head(tr("Hours and prices"));
+    numbers_.add(*left_, {"/opens_h", tr("Ope&ns at"), number("/shop/opens_h", tr("o’clock")), &Shop::opens_h,
+                          tr("Half past eight is 8.5")});
+    numbers_.add(
+        *left_,
+        {"/closes_h", tr("C&loses at"), number("/shop/closes_h", tr("o’clock")), &Shop::closes_h, {}});
+    numbers_.add(*left_, {"/hour_price", tr("An h&our costs"), number("/shop/hour_price", {}),
+                          &Shop::hour_price, tr("Of work, in the job's currency")});
+    auto* margin =
+        new ValueEdit(number_notation(context(), QStringLiteral("%"), 0.01), job::range_of("/shop/margin"));
+    numbers_.add(*left_, {"/margin", tr("Mar&gin"), margin, &Shop::margin, tr("On top of the cost")});
 }
 
 void ShopForm::add_mixing_rows() {
@@ -92,7 +103,10 @@ void ShopForm::add_mixing_rows() {
     mixer->allow_empty(tr("no limit"));
     left_over->allow_empty(tr("auto"));
     auto* room = new ValueEdit(number_notation(context(), {}), job::range_of("/shop/stir_room"));
+    auto* scale = new ValueEdit(number_notation(context(), tr("g")), job::range_of("/shop/scale_step_g"));
     right_->add_head(tr("Mixing and pouring"));
+    numbers_.add(*right_, {"/scale_step_g", tr("Scal&e's step"), scale, &Shop::scale_step_g,
+                           tr("The smallest it shows")});
     numbers_.add(*right_, {"/container_ml", tr("&Bucket"), volume("/shop/container_ml"), &Shop::container_ml,
                            tr("Of the largest one")});
     numbers_.add(*right_, {"/stir_room", tr("R&oom to stir"), room, &Shop::stir_room,

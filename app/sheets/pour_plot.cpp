@@ -98,8 +98,8 @@ void add_late(ChartPen& pen, const Plot& plot) {
 
 void add_panels(ChartPen& pen, const job::Job& job, const Plot& plot) {
     const bool metric = job.display_units == job::DisplayUnits::mm;
-    const auto decimals = [](double step) { return step >= 1 ? 0 : 1; };
-    const double rise_step = std::max(1.0, even_step(plot.rise.most, 4)),
+    const auto decimals = [](double step) { return step == std::floor(step) ? 0 : 1; };
+    const double rise_step = std::ceil(even_step(plot.rise.most, 4)),
                  kpa_step = even_step(plot.pressure.most, 4),
                  count_step = std::max(1.0, std::ceil(even_step(plot.count.most, 4)));
     add_panel(pen, plot.rise, plot.width_mm, rise_step, 0, "rise, times the liquid");

@@ -40,6 +40,8 @@ std::vector<ActionSpec> listed() {
         {"job.foam", TEXT("&Foam…"), "foam", "Ctrl+Shift+F", always},
         {"job.minimums", TEXT("Shop &minimums…"), "", "Ctrl+Shift+M", always},
         {"job.shop", TEXT("S&hop and day of the pour…"), "settings", "Ctrl+Shift+P", always},
+        {"job.cost", TEXT("&Cost and quote…"), "cost", "Ctrl+Shift+K", drawer},
+        {"job.quick_quote", TEXT("Quic&k quote…"), "cost", "Ctrl+Shift+E", always},
         {"job.print", TEXT("&Print…"), "print", "Ctrl+P", drawer},
         {"job.templates", TEXT("&Templates…"), "templates", "Ctrl+T", drawer},
         {"job.summary", TEXT("S&ummary…"), "summary", "Ctrl+Shift+U", drawer},
@@ -119,7 +121,7 @@ std::vector<ActionSpec> listed() {
 
         {"pour.cup", TEXT("Test &cup…"), "foam", "Ctrl+Shift+C", always},
         {"pour.as_built", TEXT("&As built…"), "box", "Ctrl+Shift+B", drawer},
-        {"pour.as_cast", TEXT("As ca&st…"), "measure", "Ctrl+Shift+A", drawer},
+        {"pour.as_cast", TEXT("As ca&st…"), "as-cast", "Ctrl+Shift+A", drawer},
         {"pour.rehearse", TEXT("&Rehearse with a stopwatch"), "run-sheet", "", drawer},
         {"pour.day", TEXT("&Pour day"), "pour-day", "F9", drawer},
         {"pour.depths", TEXT("&Depths from boards at hand"), "depth", "", drawer},

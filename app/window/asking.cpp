@@ -3,6 +3,7 @@
 
 #include "forms/as_built_form.h"
 #include "forms/as_cast_form.h"
+#include "forms/cost_dialog.h"
 #include "forms/cup_form.h"
 #include "forms/drawer_form.h"
 #include "forms/foam_form.h"
@@ -11,6 +12,7 @@
 #include "forms/notch_form.h"
 #include "forms/object_form.h"
 #include "forms/paste_dialog.h"
+#include "forms/quick_quote_form.h"
 #include "forms/shop_form.h"
 #include "forms/standard_dialog.h"
 #include "window/print_dialog.h"
@@ -190,6 +192,15 @@ std::optional<job::Job> Dialogs::pour_form(PourForm which, const job::Job& job, 
     }
     }
     return changed;
+}
+
+void Dialogs::show_cost(const plan::CostBasis& basis, const job::Job& job) {
+    CostDialog(basis, job.currency, form_context(job), parent_).exec();
+}
+
+std::optional<job::Job> Dialogs::quick_quote(const job::Job& job) {
+    QuickQuoteForm form(job, form_context(job), parent_);
+    return taken(form);
 }
 
 std::optional<PrintOrder> Dialogs::print_order(const PrintOrder& usual, const job::Job& job,

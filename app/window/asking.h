@@ -4,6 +4,7 @@
 #include "base/problem.h"
 #include "job/catalog.h"
 #include "job/job.h"
+#include "plan/cost.h"
 
 #include "forms/copies_form.h"
 #include "window/choose_dialog.h"
@@ -68,6 +69,10 @@ class Asking {
     virtual std::optional<job::Job> pour_form(PourForm form, const job::Job& job, const plan::Plan& plan,
                                               const std::string& drawer) = 0;
 
+    virtual void show_cost(const plan::CostBasis& basis, const job::Job& job) = 0;
+    /// A job to start with what was quoted, priced as `job` is; nothing: only looked at.
+    virtual std::optional<job::Job> quick_quote(const job::Job& job) = 0;
+
     virtual std::optional<PrintOrder> print_order(const PrintOrder& usual, const job::Job& job,
                                                   const plan::Plan& plan,
                                                   const print::Printing& printing) = 0;
@@ -110,6 +115,8 @@ class Dialogs final : public Asking {
                                                 const ChooseDialog::Show& show) override;
     std::optional<job::Job> pour_form(PourForm form, const job::Job& job, const plan::Plan& plan,
                                       const std::string& drawer) override;
+    void show_cost(const plan::CostBasis& basis, const job::Job& job) override;
+    std::optional<job::Job> quick_quote(const job::Job& job) override;
     std::optional<PrintOrder> print_order(const PrintOrder& usual, const job::Job& job,
                                           const plan::Plan& plan, const print::Printing& printing) override;
     void tell(const QString& title, const QString& rich_text) override;

@@ -13,6 +13,7 @@
 #include "theme/splitter.h"
 #include "window/asking.h"
 #include "window/clip_acts.h"
+#include "window/cost_acts.h"
 #include "window/disk_watch.h"
 #include "window/drop_target.h"
 #include "window/form_acts.h"
@@ -140,6 +141,8 @@ void MainWindow::connect_parts() {
     auto& canvas = sheets_->canvas();
     auto* print_acts = new PrintActs(desk_, actions_, this);
     connect(print_acts, &PrintActs::said, this, &MainWindow::say);
+    auto* cost_acts = new CostActs(desk_, *job_acts_, actions_, this);
+    connect(cost_acts, &CostActs::said, this, &MainWindow::say);
     auto* pour_acts = new PourActs(desk_, actions_, this);
     connect(pour_acts, &PourActs::said, this, &MainWindow::say);
     auto* mend_acts = new MendActs(desk_, actions_, this);

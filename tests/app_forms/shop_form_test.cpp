@@ -20,6 +20,8 @@ TEST(ShopForm, gives_back_what_it_was_given) {
     shop.mixer_ml = 5000;
     shop.pour_s = 40;
     shop.drills_mm = {2, 2.123456, 3};
+    shop.scale_step_g = 0.123456, shop.opens_h = 7.123456, shop.closes_h = 15.5;
+    shop.hour_price = 48.123456, shop.margin = 0.123456;
     shop.boards = {{}};
     shop.unknown = {{"x", "1"}};
     for (const auto units : {job::DisplayUnits::mm, job::DisplayUnits::inch, job::DisplayUnits::inch_32}) {
@@ -48,6 +50,19 @@ TEST(ShopForm, is_typed_in_the_jobs_units_or_others) {
     EXPECT_EQ(form.value()->drills_mm, (std::vector<double>{3.175, 4.7625, 4}));
     type(form, "Mixer takes", "");
     EXPECT_FALSE(form.value()->mixer_ml.has_value());
+    type(form, "Opens at", "17");
+    type(form, "Closes at", "9");
+    EXPECT_FALSE(form.value().has_value()); // closes before it opens
+    type(form, "Opens at", "6.5");
+    type(form, "Margin", "25");
+    type(form, "An hour costs", "52");
+    type(form, "Scale's step", "5");
+    ASSERT_TRUE(form.value().has_value());
+    EXPECT_EQ(form.value()->opens_h, 6.5);
+    EXPECT_EQ(form.value()->closes_h, 9);
+    EXPECT_EQ(form.value()->margin, 0.25);
+    EXPECT_EQ(form.value()->hour_price, 52);
+    EXPECT_EQ(form.value()->scale_step_g, 5);
     type(form, "Drills at hand, in", "1/8; x");
     EXPECT_FALSE(form.value().has_value());
     EXPECT_EQ(form.problems().front().field, &field(form, "Drills at hand, in"));

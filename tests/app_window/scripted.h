@@ -80,6 +80,11 @@ class Scripted final : public app::Asking {
         ++asked;
         if (!listed.empty()) add(listed);
     }
+    void show_cost(const plan::CostBasis&, const job::Job&) override { ++told; }
+    Fills<job::Job> to_quote; ///< nothing set: only looked at
+    std::optional<job::Job> quick_quote(const job::Job& given) override {
+        return ++asked, to_quote ? to_quote(given) : std::nullopt;
+    }
     std::optional<app::PrintOrder> print_order(const app::PrintOrder& usual, const job::Job&,
                                                const plan::Plan&, const print::Printing&) override {
         return ++asked, to_print ? to_print(usual) : usual;

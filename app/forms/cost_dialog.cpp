@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "forms/cost_dialog.h"
+
+#include "forms/money.h"
+#include "forms/notation.h"
+#include "forms/run_plot.h"
+
+#include <QDialogButtonBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QSpinBox>
+#include <QVBoxLayout>
+
+#include <cmath>
+
+namespace drawercast::app {
+
+namespace {
+
+constexpr int usual_run = 10;
+
+QString row(const QString& name, const QString& one, const QString& run, bool bold) {
+    const QString tag = bold ? QStringLiteral("b") : QStringLiteral("span");
+    return QStringLiteral("<tr><td style='padding:2px 22px 2px 0'><%1>%2</%1></td>"
+                          "<td align='right' style='padding:2px 22px 2px 0'><%1>%3</%1></td>"
+                          "<td align='right' style='padding:2px 0'><%1>%4</%1></td></tr>")
+        .arg(tag, name, one, run);
+}
+
+} // namespace
+
+CostDialog::CostDialog(const plan::CostBasis& basis, const std::string& currency, const FormContext& context,
+                       QWidget* parent)
+    : QDialog(parent), basis_(basis), currency_(currency), context_(context), sets_(new QSpinBox),
+      figures_(new QLabel), plot_(new RunPlot(basis)) {
+    setWindowTitle(tr("Cost and quote"));
+    sets_->setRange(1, RunPlot::most_sets);
+    sets_->setValue(usual_run);
+    sets_->setAccessibleName(tr("Sets in the run"));
+    figures_->setTextFormat(Qt::RichText);
+    figures_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    auto* label = new QLabel(tr("&Sets in the run"));
+    label->setBuddy(sets_);
+    auto* chosen = new QHBoxLayout;
+    chosen->addWidget(label);
+    chosen->addWidget(sets_);
+    chosen->addStretch(1);
+    auto* left = new QVBoxLayout;
+    left->addLayout(chosen);
+    left->addWidget(figures_);
+    left->addStretch(1);
+    auto* columns = new QHBoxLayout;
+    columns->setSpacing(24);
+    columns->addLayout(left);
+    columns->addWidget(plot_, 1);
+    auto* words = new QLabel(notes());
+    words->setWordWrap(true);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    auto* all = new QVBoxLayout(this);
+    all->addLayout(columns, 1);
+    all->addSpacing(8);
+    all->addWidget(words);
+    all->addWidget(buttons);
+    connect(sets_, &QSpinBox::valueChanged, this, &CostDialog::show_run);
+    show_run();
+    constexpr int width_px = 900, height_px = 430;
+    resize(width_px, height_px);
+    sets_->setFocus();
+}
+
+QString CostDialog::figures_text() const { return figures_->text(); }
+
+void CostDialog::show_run() {
+    const auto one = plan::cost_of(basis_, 1), run = plan::cost_of(basis_, sets_->value());
+    plot_->set_run(run.sets);
+    const auto money = [&](double amount) { return money_words(amount, currency_, context_); };
+    const auto priced = [&](bool known, double amount) { return known ? money(amount) : tr("no price"); };
+    const auto hours = [&](double value) {
+        return tr("%1 h").arg(number_words(std::round(value * 10) / 10, context_.mark));
+    };
+    const QString percent = number_words(100 * basis_.margin, context_.mark);
+    const bool work = basis_.hour_price > 0;
+    QString rows = row({}, tr("one set"), tr("run of %1").arg(run.sets), true);
+    rows += row(tr("Foam, whole kits"), priced(basis_.foam_priced, one.foam),
+                priced(basis_.foam_priced, run.foam), false);
+    rows += row(tr("Boards, bars and tubes"), priced(basis_.wood_priced, one.wood),
+                priced(basis_.wood_priced, run.wood), false);
+    rows += row(tr("Closures of the plates"), money(one.closures), money(run.closures), false);
+    rows += row(tr("Hours"), hours(one.hours), hours(run.hours), false);
+    rows += row(tr("Work"), priced(work, one.work), priced(work, run.work), false);
+    rows += row(tr("Margin, %1 %").arg(percent), money(one.margin), money(run.margin), false);
+    rows += row(tr("Together"), money(one.total), money(run.total), true);
+    rows += row(tr("Each set"), money(one.each()), money(run.each()), true);
+    figures_->setText(QStringLiteral("<table>%1</table>").arg(rows));
+}
+
+QString CostDialog::notes() const {
+    QString words =
+        tr("A set is one insert of each drawer; the first is ready after %1 shop days. Whole sheets, "
+           "bars and kits are charged, those on the shelf too. Hours are the run sheet’s, our guess.")
+            .arg(basis_.days);
+    if (basis_.hour_price <= 0) words += QLatin1Char(' ') + tr("The shop’s form has a price for the hour.");
+    return words + QLatin1Char(' ') + tr("Sealer, release, clay and glue are not in it.");
+}
+
+} // namespace drawercast::app
