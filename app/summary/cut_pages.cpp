@@ -92,6 +92,16 @@ std::vector<Composed> cut_pages(const Summary& summary, const plan::Plan& plan) 
     column.head(QStringLiteral("To buy"), 60);
     add_too_large(column, stock);
     column.table(buy_table(summary, stock));
+    if (const auto costs = cost_table(summary, plan); !costs.rows.empty()) {
+        column.head(QStringLiteral("Cost of a set: one insert of each drawer"), 120);
+        column.lines(
+            QStringLiteral("Whole kits, sheets and bars, those on the shelf too; one mold for the whole "
+                           "run; hours are the run sheet’s, our guess. Sealer, release, clay and glue "
+                           "are not in it."),
+            {theme::Face::regular, 11.5}, 15, 0);
+        column.down(4);
+        column.table(costs);
+    }
     column.head(QStringLiteral("Used up"), 60);
     column.table(supply_table(summary, stock));
     column.head(QStringLiteral("Boxes"), 60);

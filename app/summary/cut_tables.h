@@ -24,6 +24,9 @@ sheets::Table missed_table(const Summary& summary, const plan::StockPlan& stock)
 /// Net cavity, foam to pour and pressure as planned, as cut and, where measured, as built.
 sheets::Table built_table(const Summary& summary, const plan::Plan& plan);
 
+/// What a set of inserts costs, alone and in runs; no rows until it is worked out.
+sheets::Table cost_table(const Summary& summary, const plan::Plan& plan);
+
 /// Every cast of the job: masses, what was left in the buckets, and what its mold went through.
 sheets::Table cast_table(const Summary& summary, const plan::Plan& plan);
 

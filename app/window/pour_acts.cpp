@@ -61,7 +61,9 @@ PourActs::PourActs(const Desk& desk, Actions& actions, QObject* parent)
     connect_forms(actions);
     actions.on("pour.day", [this] { begin(false); });
     actions.on("pour.rehearse", [this] { begin(true); });
+    connect(&desk_.document, &Document::committed, this, &PourActs::keep_log);
     connect(&desk_.document, &Document::replaced, this, [this] {
+        log_in_file_ = desk_.document.job().log;
         if (view_) view_->close();
         take_up_running();
     });
@@ -143,11 +145,24 @@ void PourActs::caution_once() {
 }
 
 QString PourActs::keep(const QString& what, job::Job job) {
+    log_in_file_ = job.log; // saved here, with its trouble told where the mark was made
     commit(what, std::move(job));
+    return save();
+}
+
+QString PourActs::save() {
     const auto problem = desk_.document.save(desk_.document.path());
     return problem && problem->code != "backup"
                ? tr("Marked, but not saved: %1").arg(QString::fromStdString(one_line(*problem)))
                : QString();
+}
+
+void PourActs::keep_log() {
+    const auto& log = desk_.document.job().log;
+    if (log == log_in_file_ || desk_.document.path().isEmpty()) return;
+    log_in_file_ = log;
+    const auto trouble = save();
+    if (!trouble.isEmpty()) emit said(trouble);
 }
 
 void PourActs::open_view(const std::string& drawer, bool rehearsal) {

@@ -1,14 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "job/job.h"
+
 #include "window/desk.h"
 
 #include <QObject>
 #include <QPointer>
-
-namespace drawercast::job {
-struct Job;
-}
 
 namespace drawercast::app {
 
@@ -39,11 +37,14 @@ class PourActs final : public QObject {
     void open_view(const std::string& drawer, bool rehearsal);
     void take_up_running(); ///< a pour that was going on when the job was last open
     QString keep(const QString& what, job::Job job);
+    QString save();
+    void keep_log(); ///< undo and redo of a mark reach the file like the mark itself
     void offer_times(const std::string& drawer);
 
     Desk desk_;
     Actions& actions_;
     QPointer<PourView> view_;
+    std::vector<job::Mark> log_in_file_;
 };
 
 } // namespace drawercast::app

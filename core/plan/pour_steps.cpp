@@ -37,6 +37,8 @@ class Steps {
         add("mixed", "Mix", {"scrape sides and bottom while mixing"}, mixed);
         add("poured", "Pour", {"slots and blocks first, deepest last; never scrape out"}, poured);
         add("plate-on", "Plate on", {}, plate_on);
+        if (!drawer_.plate)
+            steps_.back().details = {"the closing is still being worked out: rather sooner than later"};
         steps_.back().limit_s = latest_plate_on_s(drawer_);
         close(plate_on);
     }
@@ -58,6 +60,8 @@ class Steps {
   private:
     void add(std::string id, std::string what, std::vector<std::string> details = {},
              std::optional<double> due_s = {}) {
+        if (what.front() >= 'a' && what.front() <= 'z')
+            what.front() += 'A' - 'a'; // gates are listed in lower case
         steps_.push_back({std::move(id), std::move(what), std::move(details), due_s, {}});
     }
 
@@ -92,7 +96,7 @@ class Steps {
                           : "Drive the closures, " + std::to_string(order.size()) + " of them",
             order.empty() ? std::vector<std::string>{}
                           : std::vector<std::string>{"in this order: " + numbers},
-            closed_s_);
+            order.empty() ? std::nullopt : std::optional(closed_s_));
         steps_.back().limit_s.reset();
     }
 

@@ -78,6 +78,23 @@ TEST(PourActs, a_running_pour_goes_on_where_the_job_is_opened_again) {
     EXPECT_FALSE(view->clock_words().isEmpty());
 }
 
+TEST(PourActs, undo_and_redo_of_a_mark_reach_the_file) {
+    Desktop desk;
+    desk.open_demo();
+    desk.window.actions()["pour.day"]->trigger();
+    auto* view = view_of(desk);
+    press(*view, Qt::Key_Space);
+    press(*view, Qt::Key_Space);
+    const auto path = desk.window.document().path().toStdString();
+    const auto marks = job::load_job(path)->log.size();
+    press(*view, Qt::Key_Escape);
+    desk.window.actions()["edit.undo"]->trigger();
+    EXPECT_EQ(job::load_job(path)->log.size(), marks - 1);
+    EXPECT_FALSE(desk.window.document().unsaved());
+    desk.window.actions()["edit.redo"]->trigger();
+    EXPECT_EQ(job::load_job(path)->log.size(), marks);
+}
+
 TEST(PourActs, a_rehearsals_times_are_taken_when_the_maker_agrees) {
     Desktop desk;
     desk.open_demo();
