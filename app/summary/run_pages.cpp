@@ -74,7 +74,11 @@ std::vector<Composed> run_pages(const Summary& summary, const plan::Plan& plan) 
     const auto sheet = plan::run_sheet(summary.job, plan);
     if (sheet.tasks.empty()) return {};
     Column column(summary, {QStringLiteral("all drawers"), {}, false});
-    column.head(QStringLiteral("Run sheet, shop open from 8 to 17"), 80);
+    constexpr double min_per_h = 60;
+    column.head(
+        QStringLiteral("Run sheet, shop open from %1 to %2")
+            .arg(clock(min_per_h * summary.job.shop->opens_h), clock(min_per_h * summary.job.shop->closes_h)),
+        80);
     column.lines(
         QStringLiteral("Hours are our guess for %1 at work: times taken with a stopwatch are better. What is "
                        "printed bold can't wait without making the whole job later.")

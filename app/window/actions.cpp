@@ -122,7 +122,7 @@ std::vector<ActionSpec> listed() {
         {"pour.cup", TEXT("Test &cup…"), "foam", "Ctrl+Shift+C", always},
         {"pour.as_built", TEXT("&As built…"), "box", "Ctrl+Shift+B", drawer},
         {"pour.as_cast", TEXT("As ca&st…"), "as-cast", "Ctrl+Shift+A", drawer},
-        {"pour.rehearse", TEXT("&Rehearse with a stopwatch"), "run-sheet", "", drawer},
+        {"pour.rehearse", TEXT("&Rehearse with a stopwatch"), "run-sheet", "Shift+F9", drawer},
         {"pour.day", TEXT("&Pour day"), "pour-day", "F9", drawer},
         {"pour.depths", TEXT("&Depths from boards at hand"), "depth", "", drawer},
 

@@ -111,6 +111,7 @@ void PourActs::begin(bool rehearsal) {
     if (!plan || plan::pour_steps(desk_.document.job(), *plan, rehearsal).empty())
         return emit said(tr("This drawer has no dose yet: the checks say why."));
     if (!has_a_file()) return emit said(tr("The log of a pour is kept in the job’s file: save it first."));
+    if (rehearsal && !may_rehearse(drawer)) return;
     caution_once();
     if (wants_a_new_run(drawer, rehearsal)) {
         const auto trouble =
@@ -130,6 +131,15 @@ bool PourActs::wants_a_new_run(const std::string& drawer, bool rehearsal) const 
     return !desk_.asking.yes(tr("Go on with this pour?"),
                              tr("Some steps of a pour of this drawer are marked already. Go on there? "
                                 "“No” begins a new one; the log keeps both."));
+}
+
+/// A rehearsal in the middle of a pour would hide the pour's clock.
+bool PourActs::may_rehearse(const std::string& drawer) const {
+    const auto run = plan::last_run(desk_.document.job().log, drawer);
+    return !run || !plan::is_running(*run, now_s()) ||
+           desk_.asking.yes(tr("Rehearse now?"),
+                            tr("A pour of this drawer is going on. A rehearsal hides its clock "
+                               "and its next step. Rehearse all the same?"));
 }
 
 bool PourActs::has_a_file() {
@@ -192,6 +202,10 @@ void PourActs::open_view(const std::string& drawer, bool rehearsal) {
     if (rehearsal)
         connect(
             view, &PourView::finished, this, [this, drawer] { offer_times(drawer); }, Qt::QueuedConnection);
+    else
+        connect(view, &PourView::finished, this, [this] {
+            emit said(tr("Once the insert is trimmed, weigh and measure it: Pour day, As cast."));
+        });
     view->showFullScreen();
     view->activateWindow();
 }

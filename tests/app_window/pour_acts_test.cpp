@@ -78,6 +78,24 @@ TEST(PourActs, a_running_pour_goes_on_where_the_job_is_opened_again) {
     EXPECT_FALSE(view->clock_words().isEmpty());
 }
 
+TEST(PourActs, a_rehearsal_does_not_hide_a_running_pour_unasked) {
+    Desktop desk;
+    desk.open_demo();
+    desk.window.actions()["pour.day"]->trigger();
+    auto* view = view_of(desk);
+    const auto run = [&] {
+        return *plan::last_run(desk.window.document().job().log, desk.window.selection().drawer());
+    };
+    while (!run().is_done(plan::clock_step)) press(*view, Qt::Key_Space);
+    press(*view, Qt::Key_Escape);
+    desk.asking.says_yes = false;
+    desk.window.actions()["pour.rehearse"]->trigger();
+    EXPECT_FALSE(run().rehearsal);
+    desk.asking.says_yes = true;
+    desk.window.actions()["pour.rehearse"]->trigger();
+    EXPECT_TRUE(run().rehearsal);
+}
+
 TEST(PourActs, undo_and_redo_of_a_mark_reach_the_file) {
     Desktop desk;
     desk.open_demo();
