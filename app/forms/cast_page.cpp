@@ -45,6 +45,12 @@ ValueEdit* may_be_empty(ValueEdit* edit) {
     return edit;
 }
 
+/// As scales show it, like the test cup; other units may be typed.
+Notation in_grams(FormContext context) {
+    context.units = job::DisplayUnits::mm;
+    return quantity_notation(Quantity::mass_g, context);
+}
+
 } // namespace
 
 CastPage::CastPage(const Cast& cast, const FormContext& context, QWidget* parent)
@@ -80,7 +86,7 @@ CastPage::CastPage(const Cast& cast, const FormContext& context, QWidget* parent
 
 void CastPage::add_weights(const FormContext& context) {
     const auto mass = [&](const char* path) {
-        return may_be_empty(new ValueEdit(quantity_notation(Quantity::mass_g, context), job::range_of(path)));
+        return may_be_empty(new ValueEdit(in_grams(context), job::range_of(path)));
     };
     left_->add("/day", tr("&Day"), day_);
     numbers_.add(
@@ -111,7 +117,7 @@ void CastPage::add_lengths(const FormContext& context) {
 
 void CastPage::add_mold(const FormContext& context) {
     const auto mass = [&](const char* path) {
-        return may_be_empty(new ValueEdit(quantity_notation(Quantity::mass_g, context), job::range_of(path)));
+        return may_be_empty(new ValueEdit(in_grams(context), job::range_of(path)));
     };
     numbers_.add(*right_, {"/wax_g", tr("&Release used"), mass("/casts/*/wax_g"), &Cast::wax_g,
                            tr("Wax on the mold")});

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/figures.h"
 
-#include "plan/cost.h"
+#include "plan/cost_figures.h"
 #include "plan/json_text.h"
 #include "plan/plate_figures.h"
 #include "plan/sentences.h"
@@ -271,33 +271,6 @@ void write_drawer(JsonText& json, const job::Job& job, const Plan& plan, const D
     json.end_object();
 }
 
-void write_cost(JsonText& json, const CostBasis& basis) {
-    const Cost one = cost_of(basis, 1);
-    json.key("cost");
-    json.begin_object();
-    json.member("foam", one.foam);
-    json.member("wood", one.wood);
-    json.member("closures", one.closures);
-    json.member("hours", one.hours);
-    json.member("hours_each_further", basis.hours.each);
-    json.member("work", one.work);
-    json.member("margin", one.margin);
-    json.member("total", one.total);
-    json.member("days", basis.days);
-    json.key("run");
-    json.begin_array();
-    for (const int sets : {2, 5, 10, 20}) {
-        const Cost run = cost_of(basis, sets);
-        json.begin_object();
-        json.member("sets", sets);
-        json.member("total", run.total);
-        json.member("each", run.each());
-        json.end_object();
-    }
-    json.end_array();
-    json.end_object();
-}
-
 void write_totals(JsonText& json, const job::Job& job, const Plan& plan) {
     json.key("totals");
     json.begin_object();
@@ -320,7 +293,8 @@ void write_totals(JsonText& json, const job::Job& job, const Plan& plan) {
         json.member("kit_price", plan.purchase->price);
     }
     if (plan.stock) write_stock_totals(json, *plan.stock);
-    if (const auto basis = cost_basis(job, plan)) write_cost(json, *basis);
+    write_cost(json, job, plan);
+    write_casts(json, job, plan);
     json.end_object();
 }
 
