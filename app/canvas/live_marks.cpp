@@ -118,7 +118,9 @@ void measure_mark(BluePencil& pencil, const ViewMap& view, const MeasurePoint& p
 void measured(BluePencil& pencil, WordRoom& room, const LiveScene& scene) {
     const auto& [from, to] = *scene.measured;
     const auto units = scene.job.display_units;
-    draw_dimension({pencil, room, scene.view}, {from.at, to.at, std::nullopt}, units);
+    // What one asks for stands at its line, over what is drawn there.
+    WordRoom own({}, {{0, 0}, {scene.size.width(), scene.size.height()}});
+    draw_dimension({pencil, own, scene.view}, {from.at, to.at, std::nullopt}, units);
     const Vec by = to.at - from.at;
     constexpr double level_mm = 0.05;
     if (std::abs(by.x) > level_mm && std::abs(by.y) > level_mm) {

@@ -9,10 +9,13 @@
 #include "forms/level_edit.h"
 #include "forms/object_picture.h"
 #include "forms/part_tabs.h"
+#include "outline/drawing_file.h"
+#include "theme/icons.h"
 
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QPlainTextEdit>
+#include <QPushButton>
 #include <QVBoxLayout>
 
 namespace drawercast::app {
@@ -65,6 +68,7 @@ QWidget* ObjectForm::make_left() {
     all->setContentsMargins(0, 0, 0, 0);
     all->setSpacing(8);
     all->addWidget(make_rows());
+    all->addWidget(make_from_drawing());
     all->addWidget(levels_, 1);
     return left;
 }
@@ -115,6 +119,42 @@ void ObjectForm::add_level(const job::Level& level) {
     auto* edit = new LevelEdit(level, context());
     connect(edit, &LevelEdit::edited, this, &ObjectForm::refresh);
     levels_->add_page(edit);
+}
+
+QWidget* ObjectForm::make_from_drawing() {
+    auto* line = new QWidget;
+    auto* row = new QHBoxLayout(line);
+    row->setContentsMargins(0, 0, 0, 0);
+    from_drawing_ = new QPushButton(theme::icon(QStringLiteral("from-svg")), tr("Levels from an S&VG file…"));
+    from_drawing_->setToolTip(
+        tr("Several outlines of one drawing, each a level, in their places to each other"));
+    from_drawing_->setAutoDefault(false);
+    row->addStretch(1);
+    row->addWidget(from_drawing_);
+    connect(from_drawing_, &QPushButton::clicked, this, &ObjectForm::add_drawn_levels);
+    return line;
+}
+
+/// A level of no size yet gives way to them.
+void ObjectForm::add_drawn_levels() {
+    DrawingDialogs dialogs;
+    DrawingAsking& asking = drawing_asking() != nullptr ? *drawing_asking() : dialogs;
+    auto drawn = levels_from_drawing(context(), asking, this);
+    if (drawn.empty()) return;
+    const auto edits = level_edits();
+    const auto first = edits.empty() ? std::nullopt : edits.front()->level();
+    const bool blank = edits.size() == 1 && (!first || !edits.front()->own_problems().empty());
+    const std::size_t room = most_levels - (blank ? 0 : edits.size());
+    if (drawn.size() > room) {
+        drawn.resize(room);
+        asking.warn(
+            this, tr("Too many levels"),
+            tr("An object has up to %1 levels: the smallest outlines were left out.").arg(most_levels));
+    }
+    for (const auto& level : drawn) add_level(level);
+    if (blank) levels_->take_page(edits.front());
+    if (!levels_->pages().isEmpty()) levels_->show_page(levels_->pages().front());
+    refresh();
 }
 
 void ObjectForm::fill() {

@@ -10,6 +10,7 @@
 
 class QLineEdit;
 class QPlainTextEdit;
+class QPushButton;
 
 namespace drawercast::app {
 
@@ -39,6 +40,8 @@ class ObjectForm final : public FormDialog {
     FieldRows* make_rows();
     void add_numbers();
     void add_level(const job::Level& level);
+    QWidget* make_from_drawing();
+    void add_drawn_levels();
     void fill();
     std::vector<LevelEdit*> level_edits() const;
     std::optional<job::Object> typed() const; ///< as typed, before the reader has looked at it
@@ -51,6 +54,7 @@ class ObjectForm final : public FormDialog {
     LengthEdit* height_;
     QPlainTextEdit* note_;
     PartTabs* levels_;
+    QPushButton* from_drawing_ = nullptr;
     ObjectPicture* picture_;
 };
 

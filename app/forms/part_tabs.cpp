@@ -67,6 +67,11 @@ QList<QWidget*> PartTabs::pages() const {
 
 void PartTabs::show_page(QWidget* page) { tabs_->setCurrentIndex(stack_->indexOf(page)); }
 
+void PartTabs::take_page(QWidget* page) {
+    show_page(page);
+    take();
+}
+
 void PartTabs::set_to_mend(int index, bool to_mend) {
     const QString words = words_.one.arg(index + 1);
     tabs_->setTabText(index, to_mend ? tr("%1 (!)").arg(words) : words);

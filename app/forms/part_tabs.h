@@ -29,6 +29,7 @@ class PartTabs final : public QWidget {
     void add_page(QWidget* page); ///< at the end, without a signal
     QList<QWidget*> pages() const;
     void show_page(QWidget* page);
+    void take_page(QWidget* page);             ///< away, unless it is one of the least
     void set_to_mend(int index, bool to_mend); ///< marks the tab
 
   signals:

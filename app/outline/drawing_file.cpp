@@ -1,14 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "outline/drawing_file.h"
 
+#include "base/number.h"
+
 #include "forms/notation.h"
 #include "outline/outline_acts.h"
 
 #include <QCoreApplication>
+#include <QDialogButtonBox>
 #include <QFile>
 #include <QFileDialog>
-#include <QInputDialog>
+#include <QLabel>
+#include <QListWidget>
 #include <QMessageBox>
+#include <QVBoxLayout>
 
 namespace drawercast::app {
 
@@ -35,28 +40,104 @@ QString drawing_words(const job::SvgOutline& outline, const FormContext& context
              QString::fromStdString(outline.where));
 }
 
-std::optional<shape::Polygon> outline_from_drawing(const FormContext& context, QWidget* parent) {
+namespace {
+
+/// Notes of a drawing under what is asked.
+QString with_notes(QString words, const job::SvgOutlines& read) {
+    for (const auto& note : read.notes) words += QLatin1Char('\n') + QString::fromStdString(note);
+    return words;
+}
+
+std::optional<job::SvgOutlines> asked_for(DrawingAsking& asking, QWidget* parent) {
+    const auto path = asking.drawing_file(parent);
+    if (!path) return std::nullopt;
+    auto read = read_drawing_file(*path);
+    if (read) return std::move(*read);
+    asking.warn(parent, tr("This drawing cannot be read"), QString::fromStdString(one_line(read.error())));
+    return std::nullopt;
+}
+
+/// Numbered, so that two of a name and size are two.
+QStringList numbered(const job::SvgOutlines& read, const FormContext& context) {
+    QStringList names;
+    for (const auto& outline : read.outlines)
+        names << tr("%1. %2").arg(names.size() + 1).arg(drawing_words(outline, context));
+    return names;
+}
+
+} // namespace
+
+std::optional<shape::Polygon> outline_from_drawing(const FormContext& context, DrawingAsking& asking,
+                                                   QWidget* parent) {
+    const auto read = asked_for(asking, parent);
+    if (!read) return std::nullopt;
+    if (read->outlines.size() == 1 && read->notes.empty()) return read->outlines.front().polygon;
+    const auto rows = asking.outlines(parent, with_notes(tr("Which outline, largest first:"), *read),
+                                      numbered(*read, context), false);
+    if (!rows || rows->empty()) return std::nullopt;
+    return read->outlines.at(static_cast<std::size_t>(rows->front())).polygon;
+}
+
+std::vector<job::Level> levels_from_drawing(const FormContext& context, DrawingAsking& asking,
+                                            QWidget* parent) {
+    const auto read = asked_for(asking, parent);
+    if (!read) return {};
+    const auto rows =
+        asking.outlines(parent, with_notes(tr("Which outlines, each a level; largest first:"), *read),
+                        numbered(*read, context), true);
+    std::vector<job::Level> levels;
+    shape::Box all;
+    for (const int row : rows.value_or(std::vector<int>{})) {
+        const auto& outline = read->outlines.at(static_cast<std::size_t>(row));
+        const auto box = outline::box_of(outline.polygon);
+        all.add(box.min + outline.at);
+        all.add(box.max + outline.at);
+        levels.push_back({job::Sunk{outline.polygon, 0}, {outline.at, 0}, {}});
+    }
+    for (auto& level : levels) {
+        const shape::Vec at = level.pose.at - all.center();
+        level.pose.at = {grained(at.x), grained(at.y)};
+    }
+    return levels;
+}
+
+std::optional<QString> DrawingDialogs::drawing_file(QWidget* parent) {
     const QString path =
         QFileDialog::getOpenFileName(parent, tr("Outline from an SVG file"), {}, tr("Drawings (*.svg)"));
-    if (path.isEmpty()) return std::nullopt;
-    const auto read = read_drawing_file(path);
-    if (!read) {
-        QMessageBox::warning(parent, tr("This drawing cannot be read"),
-                             QString::fromStdString(one_line(read.error())));
-        return std::nullopt;
-    }
-    QStringList names;
-    for (const auto& outline : read->outlines) // numbered, so that two of a name and size are two
-        names << tr("%1. %2").arg(names.size() + 1).arg(drawing_words(outline, context));
-    QString words = tr("Which outline, largest first:");
-    for (const auto& note : read->notes) words += QStringLiteral("\n") + QString::fromStdString(note);
-    bool taken = true;
-    QString chosen = names.front();
-    if (names.size() > 1 || !read->notes.empty())
-        chosen =
-            QInputDialog::getItem(parent, tr("Outline from an SVG file"), words, names, 0, false, &taken);
-    if (!taken) return std::nullopt;
-    return read->outlines[static_cast<std::size_t>(names.indexOf(chosen))].polygon;
+    return path.isEmpty() ? std::nullopt : std::optional(path);
+}
+
+void DrawingDialogs::warn(QWidget* parent, const QString& title, const QString& words) {
+    QMessageBox::warning(parent, title, words);
+}
+
+std::optional<std::vector<int>> DrawingDialogs::outlines(QWidget* parent, const QString& words,
+                                                         const QStringList& names, bool several) {
+    QDialog dialog(parent);
+    dialog.setWindowTitle(tr("Outline from an SVG file"));
+    auto* column = new QVBoxLayout(&dialog);
+    auto* label = new QLabel(words, &dialog);
+    label->setWordWrap(true);
+    auto* list = new QListWidget(&dialog);
+    list->addItems(names);
+    list->setAccessibleName(tr("Outlines of the drawing"));
+    list->setSelectionMode(several ? QAbstractItemView::ExtendedSelection
+                                   : QAbstractItemView::SingleSelection);
+    list->setCurrentRow(0);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, &dialog);
+    QObject::connect(buttons, &QDialogButtonBox::accepted, &dialog, &QDialog::accept);
+    QObject::connect(buttons, &QDialogButtonBox::rejected, &dialog, &QDialog::reject);
+    QObject::connect(list, &QListWidget::itemActivated, &dialog, &QDialog::accept);
+    column->addWidget(label);
+    column->addWidget(list, 1);
+    if (several) column->addWidget(new QLabel(tr("Ctrl or Shift with a click chooses several."), &dialog));
+    column->addWidget(buttons);
+    dialog.resize(460, 360);
+    if (dialog.exec() != QDialog::Accepted) return std::nullopt;
+    std::vector<int> rows;
+    for (int i = 0; i < list->count(); ++i)
+        if (list->item(i)->isSelected()) rows.push_back(i);
+    return rows;
 }
 
 } // namespace drawercast::app

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "outline/outline_form.h"
 
+#include "shape/easy.h"
+
 #include "forms/field_rows.h"
 #include "forms/length_edit.h"
 #include "forms/problem_words.h"
@@ -9,9 +11,12 @@
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QMenu>
 #include <QShortcut>
 #include <QToolButton>
 #include <QVBoxLayout>
+
+#include <cmath>
 
 namespace drawercast::app {
 
@@ -88,6 +93,9 @@ QWidget* OutlineForm::make_tools() {
                             [mirror] { mirror(outline::Mirror::front_back); });
     tools->addWidget(front_back);
     tools->addWidget(tool("fit", tr("Show all of it"), QKeySequence("Ctrl+0"), [this] { board_->fit(); }));
+    easy_ =
+        tool("rectangle", tr("Nearest easy shapes"), QKeySequence("Ctrl+E"), [this] { offer_easy_shapes(); });
+    tools->addWidget(easy_);
     tools->addStretch(1);
     auto* grid = new QComboBox;
     grid->setAccessibleName(tr("Grid"));
@@ -137,6 +145,39 @@ FieldRows* OutlineForm::make_rows() {
         return outline::with_size(p, outline::box_of(p).width(), v);
     });
     return rows;
+}
+
+/// Shapes quick to cut that hold all of this one, each with what it costs.
+void OutlineForm::offer_easy_shapes() {
+    using Kind = shape::EasyShape::Kind;
+    const auto contour = shape::contour_of(board_->polygon());
+    if (!contour) return;
+    const auto notation = length_notation(context());
+    const auto words_of = [](Kind kind) {
+        switch (kind) {
+        case Kind::rectangle:
+            return tr("Rectangle: %1, up to %2 further out");
+        case Kind::turned_rectangle:
+            return tr("Turned rectangle: %1, up to %2 further out");
+        case Kind::two_rectangles:
+            return tr("Two rectangles: %1, up to %2 further out");
+        case Kind::disc:
+            return tr("Disc: %1, up to %2 further out");
+        }
+        return QString();
+    };
+    auto* menu = new QMenu(this);
+    menu->setAttribute(Qt::WA_DeleteOnClose);
+    for (const auto& easy : shape::easy_shapes(*contour)) {
+        const double share = 100 * easy.more_mm2 / shape::area(*contour);
+        const QString more =
+            tr("the pocket grows by %1 %").arg(number_words(std::round(share * 10) / 10, context().mark));
+        const QString reach = tr("%1 %2", "length, unit")
+                                  .arg(notation.shown(std::round(easy.reach_mm * 10) / 10), notation.unit);
+        connect(menu->addAction(words_of(easy.kind).arg(more, reach)), &QAction::triggered, this,
+                [this, polygon = easy.polygon] { take(polygon); });
+    }
+    menu->popup(easy_->mapToGlobal(QPoint(0, easy_->height())));
 }
 
 void OutlineForm::take(const shape::Polygon& next) {

@@ -30,6 +30,7 @@ class OutlineForm final : public FormDialog {
     QToolButton* tool(const char* icon, const QString& words, const QKeySequence& key,
                       std::function<void()> act);
     FieldRows* make_rows();
+    void offer_easy_shapes();
     void take(const shape::Polygon& next); ///< one step of the form's undo
     void go_to_step(std::size_t step);
     void show_figures();
@@ -41,6 +42,7 @@ class OutlineForm final : public FormDialog {
     QToolButton* undo_ = nullptr;
     QToolButton* redo_ = nullptr;
     QToolButton* away_ = nullptr;
+    QToolButton* easy_ = nullptr;
     std::vector<shape::Polygon> steps_;
     std::size_t step_ = 0;
 };

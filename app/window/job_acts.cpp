@@ -28,8 +28,10 @@ const QString job_ending = QStringLiteral("drawercast.json");
 
 } // namespace
 
-JobActs::JobActs(const Desk& desk, Autosave& autosave, Actions& actions, QObject* parent)
-    : QObject(parent), desk_(desk), autosave_(autosave) {
+JobActs::JobActs(const Desk& desk, Autosave& autosave, Actions& actions, const QString& claims_folder,
+                 QObject* parent)
+    : QObject(parent), desk_(desk), autosave_(autosave), claim_(claims_folder) {
+    connect(&desk_.document, &Document::state_changed, this, [this] { claim_.take(desk_.document.path()); });
     actions.on("job.new", [this] { make_new(); });
     actions.on("job.open", [this] {
         if (const auto path = desk_.asking.file_to_open()) open(*path);
@@ -52,12 +54,31 @@ void JobActs::make_new() {
 
 bool JobActs::open(const QString& path) {
     if (!may_leave()) return false;
+    if (claim_.taken_by_another(path)) return open_copy_of(path);
     const auto problems = desk_.document.open(path);
     if (!problems.empty()) {
         desk_.asking.warn(tr("“%1” can’t be opened").arg(QFileInfo(path).fileName()), problems);
         return false;
     }
     desk_.preferences.add_recent(path);
+    return true;
+}
+
+/// Two windows saving one file would each undo what the other saved.
+bool JobActs::open_copy_of(const QString& path) {
+    const QString name = QFileInfo(path).fileName();
+    if (!desk_.asking.yes(tr("Open already"),
+                          tr("“%1” is open in another window of this program. Open a copy of what is saved? "
+                             "Saving the copy asks for a name.")
+                              .arg(name)))
+        return false;
+    auto job = job::load_job(path.toStdString());
+    if (!job) {
+        desk_.asking.warn(tr("“%1” can’t be opened").arg(name), job.error());
+        return false;
+    }
+    desk_.document.replace(std::move(*job), {}, true);
+    emit said(tr("A copy of “%1”, without a name yet.").arg(name));
     return true;
 }
 
@@ -96,7 +117,13 @@ bool JobActs::save_as() {
                                   : desk_.document.path();
     const auto path = desk_.asking.file_to_save(tr("Save the job"), suggested,
                                                 tr("Drawercast jobs (*.drawercast.json)"), job_ending);
-    return path && save_to(*path);
+    if (!path) return false;
+    if (claim_.taken_by_another(*path) &&
+        !desk_.asking.yes(tr("Open already"),
+                          tr("“%1” is open in another window of this program. Write over it all the same?")
+                              .arg(QFileInfo(*path).fileName())))
+        return false;
+    return save_to(*path);
 }
 
 bool JobActs::save_to(const QString& path) {

@@ -5,6 +5,7 @@
 
 #include "document/autosave.h"
 #include "window/desk.h"
+#include "window/file_claim.h"
 
 #include <QObject>
 
@@ -16,7 +17,9 @@ class Actions;
 class JobActs final : public QObject {
     Q_OBJECT
   public:
-    JobActs(const Desk& desk, Autosave& autosave, Actions& actions, QObject* parent = nullptr);
+    /// `claims_folder`: where windows tell each other which files they have open.
+    JobActs(const Desk& desk, Autosave& autosave, Actions& actions, const QString& claims_folder,
+            QObject* parent = nullptr);
 
     bool open(const QString& path); ///< asks about unsaved work first; false: the open job stays
     bool may_leave();               ///< asks about unsaved work; false: the maker stays
@@ -32,10 +35,12 @@ class JobActs final : public QObject {
     bool save();
     bool save_as();
     bool save_to(const QString& path);
+    bool open_copy_of(const QString& path);
     void take_up(const Leftover& leftover);
 
     Desk desk_;
     Autosave& autosave_;
+    FileClaim claim_;
 };
 
 } // namespace drawercast::app

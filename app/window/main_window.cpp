@@ -63,6 +63,7 @@ QWidget* scrolled(QWidget* pane) {
 
 MainWindow::MainWindow(Preferences& preferences, const QString& unsaved_folder, Asking* asking)
     : preferences_(preferences), autosave_(document_, unsaved_folder),
+      claims_folder_(unsaved_folder + QStringLiteral("/open")),
       dialogs_(asking == nullptr ? std::make_unique<Dialogs>(this) : nullptr),
       desk_{document_, selection_, preferences_, asking == nullptr ? *dialogs_ : *asking} {
     assemble();
@@ -131,7 +132,7 @@ void MainWindow::assemble() {
 }
 
 void MainWindow::connect_parts() {
-    job_acts_ = new JobActs(desk_, autosave_, actions_, this);
+    job_acts_ = new JobActs(desk_, autosave_, actions_, claims_folder_, this);
     place_acts_ = new PlaceActs(desk_, actions_, this);
     form_acts_ = new FormActs(desk_, actions_, this);
     auto* hand_acts = new HandActs(desk_, actions_, *placement_, this);

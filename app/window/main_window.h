@@ -72,6 +72,7 @@ class MainWindow final : public QMainWindow {
     Document document_;
     Selection selection_;
     Autosave autosave_;
+    QString claims_folder_;
     Actions actions_;
     std::unique_ptr<Asking> dialogs_;
     Desk desk_;

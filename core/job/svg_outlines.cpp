@@ -218,8 +218,10 @@ class Reader {
             for (auto& corner : polygon.corners)
                 corner.at = {grained(corner.at.x - middle.x), grained(corner.at.y - middle.y)};
             const auto id = tag.value("id");
-            found_.outlines.push_back(
-                {id.empty() ? tag.name : std::string(id), place_in(text_, tag.at), std::move(polygon)});
+            found_.outlines.push_back({id.empty() ? tag.name : std::string(id),
+                                       place_in(text_, tag.at),
+                                       std::move(polygon),
+                                       {grained(middle.x), grained(middle.y)}});
             if (found_.outlines.size() > most_outlines)
                 return problem(tag, "svg-many", "the drawing has more than 300 outlines");
         }

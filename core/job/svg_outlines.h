@@ -15,6 +15,7 @@ struct SvgOutline {
     std::string name;  ///< its id, else its element
     std::string where; ///< "line 4, column 3"
     shape::Polygon polygon;
+    shape::Vec at{}; ///< where that middle lies in the drawing, mm, y up
 };
 
 struct SvgOutlines {

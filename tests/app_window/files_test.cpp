@@ -3,7 +3,9 @@
 #include "job/store.h"
 
 #include "app_window/scripted.h"
+#include "window/file_claim.h"
 
+#include <QDir>
 #include <QDragEnterEvent>
 #include <QMimeData>
 #include <QTest>
@@ -66,6 +68,63 @@ TEST(Files, OurOwnSaveAsksNothing) {
     QTest::qWait(700);
     EXPECT_EQ(desk.asking.asked, 0);
     EXPECT_EQ(desk.window.document().job().title, "Mine");
+}
+
+TEST(Files, ASecondWindowOnAFileGetsACopyOrNothing) {
+    Desktop desk;
+    const auto path = QString::fromStdString(write(desk.folder, "both.drawercast.json", titled("Both")));
+    ASSERT_TRUE(desk.window.job_acts().open(path));
+    Scripted second_asking{desk.folder.path()};
+    {
+        app::MainWindow second{desk.preferences, desk.folder.filePath("unsaved"), &second_asking};
+        second_asking.says_yes = false;
+        EXPECT_FALSE(second.job_acts().open(path));
+        EXPECT_EQ(second_asking.asked, 1);
+        EXPECT_NE(second.document().job().title, "Both");
+        second_asking.says_yes = true;
+        EXPECT_TRUE(second.job_acts().open(desk.folder.filePath("./both.drawercast.json")));
+        EXPECT_EQ(second.document().job().title, "Both");
+        EXPECT_TRUE(second.document().path().isEmpty()) << "a copy: it can't be saved over the first's";
+        EXPECT_FALSE(second.document().unsaved());
+    }
+    EXPECT_TRUE(desk.window.job_acts().open(path)) << "one's own file is no trouble";
+    EXPECT_EQ(desk.asking.asked, 0);
+    desk.window.job_acts().open_demo(); // lets go of it
+    app::MainWindow third{desk.preferences, desk.folder.filePath("unsaved"), &second_asking};
+    const int asked = second_asking.asked;
+    EXPECT_TRUE(third.job_acts().open(path));
+    EXPECT_EQ(second_asking.asked, asked);
+    EXPECT_EQ(third.document().path(), path);
+}
+
+TEST(Files, AClaimOfAProgramThatIsGoneIsFree) {
+    const QTemporaryDir folder;
+    application();
+    const QString path = folder.filePath("a.json");
+    app::FileClaim other(folder.filePath("open"));
+    {
+        app::FileClaim gone(folder.filePath("open"));
+        EXPECT_TRUE(gone.take(path));
+        EXPECT_TRUE(other.taken_by_another(path));
+        EXPECT_FALSE(other.take(path));
+        EXPECT_FALSE(gone.taken_by_another(path));
+    }
+    EXPECT_FALSE(other.taken_by_another(path));
+    // What a killed program leaves: its lock, with a process that is no more.
+    EXPECT_TRUE(other.take(path));
+    const auto locks = QDir(folder.filePath("open")).entryList({"*.open"});
+    ASSERT_EQ(locks.size(), 1);
+    const QString lock = folder.filePath("open/" + locks[0]);
+    QFile file(lock);
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    auto lines = file.readAll().split('\n');
+    file.close();
+    EXPECT_TRUE(other.take({}));
+    lines[0] = "2147483000"; // beyond any process's number
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write(lines.join('\n'));
+    file.close();
+    EXPECT_FALSE(other.taken_by_another(path));
 }
 
 } // namespace drawercast::test
