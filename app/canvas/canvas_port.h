@@ -10,6 +10,7 @@
 
 #include <QString>
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -33,6 +34,13 @@ class CanvasPort {
     virtual void choose(std::vector<std::string> subjects) = 0;
     virtual std::optional<std::size_t> chosen_notch() const = 0; ///< of the one pocket chosen
     virtual void choose_notch(const std::string& subject, std::size_t notch) = 0;
+
+    /// Of the drawer shown, with what takes longer; of an older job while that is worked out. Null: none yet.
+    virtual const plan::DrawerPlan* built_plan() const = 0;
+    /// Its air and vents, the maker's vents as they are now: by a sketch while the answer is an old one.
+    virtual std::shared_ptr<const air::Answer> air() const = 0;
+    virtual std::optional<shape::Vec> chosen_vent() const = 0; ///< its place, drawer mm
+    virtual void choose_vent(std::optional<shape::Vec> at) = 0;
 
     virtual const ViewMap& view() const = 0;
     virtual QSizeF view_size() const = 0;

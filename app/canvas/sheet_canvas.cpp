@@ -4,6 +4,7 @@
 #include "canvas/sheet_canvas.h"
 
 #include "job/edit.h"
+#include "plan/air_stage.h"
 #include "plan/say.h"
 #include "plan/sentences.h"
 
@@ -30,7 +31,7 @@ constexpr int nudged_ms = 1500;
 SheetCanvas::SheetCanvas(Document& document, Selection& selection, const Preferences& preferences,
                          QWidget* parent)
     : QWidget(parent), document_(document), selection_(selection), preferences_(preferences),
-      theme_(theme::light_theme()), tool_(*this), ruler_(*this) {
+      theme_(theme::light_theme()), tool_(*this), vent_tool_(*this), ruler_(*this) {
     tell_readers_of_pockets();
     setMouseTracking(true);
     setFocusPolicy(Qt::StrongFocus);
@@ -61,6 +62,8 @@ void SheetCanvas::show_sheet(SheetId shown) {
     if (shown == shown_) return;
     tool_.cancel();
     set_measuring(false);
+    vent_tool_.cancel();
+    hovered_vent_.reset();
     shown_ = shown;
     setAccessibleName(sheet_words(spec_of(shown).name));
     fitted_ = true;
@@ -118,6 +121,26 @@ std::optional<std::size_t> SheetCanvas::chosen_notch() const { return selection_
 void SheetCanvas::choose_notch(const std::string& subject, std::size_t notch) {
     selection_.choose_notch(subject, notch);
 }
+const plan::DrawerPlan* SheetCanvas::built_plan() const {
+    const auto& built = document_.last_built();
+    if (!built) return nullptr;
+    for (const auto& drawer : built->drawers)
+        if (drawer.id == selection_.drawer() && drawer.insert) return &drawer;
+    return nullptr;
+}
+
+std::shared_ptr<const air::Answer> SheetCanvas::air() const {
+    const auto* plan = built_plan();
+    const auto* drawer = job::find_drawer(document_.job(), selection_.drawer());
+    if (plan == nullptr || !plan->air || !plan->air->model || drawer == nullptr) return nullptr;
+    if (document_.built_is_current()) return plan->air;
+    if (!tried_) tried_ = plan::air_tried(document_.job(), *drawer, *plan, *plan->air);
+    return tried_;
+}
+
+std::optional<shape::Vec> SheetCanvas::chosen_vent() const { return selection_.vent(); }
+void SheetCanvas::choose_vent(std::optional<shape::Vec> at) { selection_.choose_vent(at); }
+
 bool SheetCanvas::snapping() const { return preferences_.snapping(); }
 double SheetCanvas::grid_mm() const { return preferences_.grid_shown() ? preferences_.grid_mm() : 0; }
 
@@ -173,6 +196,9 @@ const layout::Check* SheetCanvas::check_at(QPointF px) const {
 
 void SheetCanvas::on_shown_changed() {
     kept_.reset();
+    tried_.reset();
+    hovered_vent_.reset();
+    vent_tool_.renew();
     if (document_.previewing() && !moving_.empty()) return redraw_over();
     if (!tool_.busy() && !drop_) {
         moving_.clear();
@@ -184,6 +210,8 @@ void SheetCanvas::on_shown_changed() {
 void SheetCanvas::on_replaced() {
     tool_.cancel();
     ruler_.cancel();
+    vent_tool_.cancel();
+    tried_.reset();
     drop_.reset();
     hovered_.clear();
     kept_.reset();
@@ -195,6 +223,8 @@ void SheetCanvas::on_selection_changed() {
     if (selection_.drawer() != shown_drawer_) {
         shown_drawer_ = selection_.drawer();
         kept_.reset();
+        tried_.reset();
+        vent_tool_.cancel();
         fitted_ = true;
         return refit();
     }

@@ -7,6 +7,7 @@
 #include "canvas/select_tool.h"
 #include "canvas/sheet_table.h"
 #include "canvas/still_picture.h"
+#include "canvas/vent_tool.h"
 #include "sheets/inking.h"
 #include "theme/palette.h"
 
@@ -30,7 +31,7 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     SheetCanvas(Document& document, Selection& selection, const Preferences& preferences,
                 QWidget* parent = nullptr);
 
-    enum class About { pocket, check, sheet }; ///< what a menu is asked for
+    enum class About { pocket, check, vent, sheet }; ///< what a menu is asked for
 
     void set_theme(const theme::Theme& theme);
     void show_sheet(SheetId shown);
@@ -65,6 +66,13 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     void choose(std::vector<std::string> subjects) override;
     std::optional<std::size_t> chosen_notch() const override;
     void choose_notch(const std::string& subject, std::size_t notch) override;
+    const plan::DrawerPlan* built_plan() const override;
+    std::shared_ptr<const air::Answer> air() const override;
+    std::optional<shape::Vec> chosen_vent() const override;
+    void choose_vent(std::optional<shape::Vec> at) override;
+    std::optional<std::size_t> vent_chosen() const { return venting() ? vent_tool_.chosen() : std::nullopt; }
+    /// Where the pointer is on the sheet, or was when a menu opened; nothing while it is elsewhere.
+    std::optional<shape::Vec> pointer_mm() const { return pointer_mm_; }
     const ViewMap& view() const override { return view_; }
     QSizeF view_size() const override { return size(); }
     void pan(QPointF by_px) override;
@@ -83,6 +91,8 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     void context_menu_wanted(QPoint global, drawercast::app::SheetCanvas::About about);
     void measuring_changed(bool on);
     void object_form_wanted(const QString& object); ///< a pocket of it was double-clicked
+    void vent_drill_wanted();                       ///< a vent was double-clicked
+    void vent_wanted();                             ///< a bare place of the plate was
     void notch_form_wanted();                       ///< the chosen notch was
 
   protected:
@@ -132,6 +142,10 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     void redraw_live(); ///< blue pencil alone
     void end_measuring();
     void right_press(const QMouseEvent& event);
+    bool venting() const { return spec_of(shown_).vents; }
+    bool press_vent(const QMouseEvent& event);
+    void point_at_vent(QPointF px);
+    void choose_next_vent(int step);
     std::optional<Drawn> drawn() const;
     std::optional<Drawn> draw(const job::Job& job, const plan::Plan& plan) const;
     const std::optional<casting::PatternBoard>& board(const job::Job& job,
@@ -164,8 +178,11 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     ViewMap view_;
     bool fitted_ = true; ///< until the maker zooms or pans, the sheet follows the window's size
     SelectTool tool_;
+    VentTool vent_tool_;
     MeasureTool ruler_;
     bool measuring_ = false;
+    std::optional<std::size_t> hovered_vent_;
+    std::optional<shape::Vec> pointer_mm_;
     std::optional<Drop> drop_;
     std::optional<QPointF> panning_from_;
     bool space_held_ = false;
@@ -190,6 +207,7 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     bool zones_ = false; ///< lettered while a check is chosen
     mutable std::optional<Board> board_;
     mutable std::optional<Kept> kept_;
+    mutable std::shared_ptr<const air::Answer> tried_; ///< air() where the answer is old
     bool still_drawn_ = true;
     double progress_ = 0; ///< of the slow answer, 0 … 1
 };

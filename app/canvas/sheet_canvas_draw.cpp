@@ -6,6 +6,7 @@
 #include "canvas/ink_difference.h"
 #include "canvas/sheet_canvas.h"
 #include "canvas/still_marks.h"
+#include "canvas/vent_live.h"
 #include "document/document.h"
 #include "document/preferences.h"
 #include "document/selection.h"
@@ -56,11 +57,14 @@ std::optional<Drawn> SheetCanvas::draw(const job::Job& job, const plan::Plan& pl
     const auto at = std::find_if(plan.drawers.begin(), plan.drawers.end(),
                                  [&](const auto& one) { return one.id == selection_.drawer(); });
     if (drawer == nullptr || at == plan.drawers.end()) return std::nullopt;
+    plan::DrawerPlan of_drawer = *at;
+    if (spec_of(shown_).vents && of_drawer.air)
+        if (auto now = air()) of_drawer.air = std::move(now);
     const SheetIn in{job,
                      plan,
                      *drawer,
-                     *at,
-                     [&]() -> const std::optional<casting::PatternBoard>& { return board(job, *at); },
+                     of_drawer,
+                     [&]() -> const std::optional<casting::PatternBoard>& { return board(job, of_drawer); },
                      zones_ ? sheets::Zones::lettered : sheets::Zones::none};
     return spec_of(shown_).draw(in);
 }
@@ -104,6 +108,8 @@ sheets::Inks SheetCanvas::still_ink() {
         if (mark.layer == sheets::Layer::still && !moves(mark.subject)) still.ink(mark);
     append(inks, still.take());
     still_taken_ = still.taken();
+    if (venting())
+        if (const auto now = air()) append(inks, vent_lock_ink(*now, view_, theme_));
     if (!plan_sheet) return inks;
     append(inks, lock_ink(*plan, *drawer(), view_, theme_));
     if (drawer()->pockets.empty() && moving_.empty()) append(inks, invitation_ink(*plan));
@@ -200,6 +206,9 @@ std::optional<LiveScene> SheetCanvas::scene() const {
 void SheetCanvas::redraw_live() {
     const auto scene = this->scene();
     sheets::Inks live = scene ? live_ink(*scene) : sheets::Inks();
+    if (const auto air = venting() && still_drawn_ ? this->air() : nullptr)
+        live = vent_ink({*air, document_.job().display_units, vent_tool_.chosen(), hovered_vent_,
+                         vent_tool_.trial(), view_, size(), theme_, still_taken_});
     const QRegion changed = changed_region(live_, live);
     live_ = std::move(live);
     if (!changed.isEmpty()) update(changed);

@@ -1,13 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How the canvas takes mouse, wheel and keys.
 #include "job/edit.h"
+#include "plan/say.h"
 #include "plan/sentences.h"
 
 #include "canvas/hit.h"
 #include "canvas/sheet_canvas.h"
+#include "canvas/vent_live.h"
 #include "document/document.h"
 #include "document/selection.h"
 
+#include <QApplication>
 #include <QContextMenuEvent>
 #include <QKeyEvent>
 #include <QNativeGestureEvent>
@@ -62,6 +65,7 @@ void SheetCanvas::mousePressEvent(QMouseEvent* event) {
         return;
     }
     if (event->button() == Qt::RightButton) return right_press(*event);
+    if (event->button() == Qt::LeftButton && press_vent(*event)) return;
     if (event->button() != Qt::LeftButton || !arranging()) return;
     nudged_.clear();
     if (measuring_) {
@@ -78,11 +82,13 @@ void SheetCanvas::mousePressEvent(QMouseEvent* event) {
 void SheetCanvas::mouseMoveEvent(QMouseEvent* event) {
     const auto mm = view_.to_mm(event->position());
     emit pointer_at({mm.x, mm.y});
+    pointer_mm_ = mm;
     if (panning_from_) {
         pan(event->position() - *panning_from_);
         panning_from_ = event->position();
         return;
     }
+    if (venting()) return point_at_vent(event->position());
     if (!arranging()) return;
     if (measuring_) {
         ruler_.move(event->position(), keys(event->modifiers()));
@@ -90,6 +96,30 @@ void SheetCanvas::mouseMoveEvent(QMouseEvent* event) {
     }
     if (tool_.busy()) return tool_.move(event->position(), keys(event->modifiers()));
     point_at(event->position());
+}
+
+/// On a sheet with vents a press chooses one and takes hold of it.
+bool SheetCanvas::press_vent(const QMouseEvent& event) {
+    if (!venting() || !air()) return false;
+    vent_tool_.press(event.position());
+    redraw_live();
+    return true;
+}
+
+void SheetCanvas::point_at_vent(QPointF px) {
+    if (vent_tool_.busy()) {
+        vent_tool_.move(px, QApplication::keyboardModifiers().testFlag(Qt::ControlModifier));
+        if (const auto& trial = vent_tool_.trial())
+            say(trial_words(*trial->tried, trial->index, document_.job().display_units));
+        return redraw_live();
+    }
+    const auto under = vent_tool_.hovered(px);
+    if (!space_held_) setCursor(under ? Qt::SizeAllCursor : Qt::ArrowCursor);
+    if (under == hovered_vent_) return;
+    hovered_vent_ = under;
+    if (under)
+        say(tr("V%1: drag it to lock it elsewhere, right-click for more.").arg(static_cast<int>(*under) + 1));
+    redraw_live();
 }
 
 /// Nothing pressed: what is under the pointer is told and outlined.
@@ -114,6 +144,10 @@ void SheetCanvas::mouseReleaseEvent(QMouseEvent* event) {
         setCursor(space_held_ ? Qt::OpenHandCursor : measuring_ ? Qt::CrossCursor : Qt::ArrowCursor);
         return;
     }
+    if (event->button() == Qt::LeftButton && vent_tool_.busy()) {
+        vent_tool_.release();
+        return redraw_live();
+    }
     if (event->button() != Qt::LeftButton || !arranging()) return;
     if (measuring_) {
         ruler_.release(event->position(), keys(event->modifiers()));
@@ -126,6 +160,14 @@ void SheetCanvas::mouseReleaseEvent(QMouseEvent* event) {
 
 /// On a notch its sizes are asked for, on a pocket its object's.
 void SheetCanvas::mouseDoubleClickEvent(QMouseEvent* event) {
+    if (event->button() == Qt::LeftButton && venting() && air() && !space_held_) {
+        pointer_mm_ = view_.to_mm(event->position());
+        if (vent_tool_.hovered(event->position()))
+            emit vent_drill_wanted();
+        else
+            emit vent_wanted();
+        return;
+    }
     if (event->button() != Qt::LeftButton || !arranging() || space_held_ || measuring_)
         return mousePressEvent(event);
     const auto grip = tool_.grip(event->position());
@@ -141,6 +183,8 @@ void SheetCanvas::mouseDoubleClickEvent(QMouseEvent* event) {
 void SheetCanvas::leaveEvent(QEvent*) {
     emit pointer_left();
     hovered_.clear();
+    hovered_vent_.reset();
+    if (QApplication::activePopupWidget() == nullptr) pointer_mm_.reset();
     redraw_live();
 }
 
@@ -173,13 +217,18 @@ bool SheetCanvas::event(QEvent* event) {
     if (event->type() == QEvent::KeyPress) { // before Qt makes Tab leave the canvas
         auto* key = static_cast<QKeyEvent*>(event);
         const bool next = key->key() == Qt::Key_Tab && key->modifiers() == Qt::NoModifier;
+        if ((next || key->key() == Qt::Key_Backtab) && venting() && !vent_tool_.busy()) {
+            const auto before = selection_.vent();
+            choose_next_vent(next ? 1 : -1);
+            if (selection_.vent() != before) return true;
+        }
         if ((next || key->key() == Qt::Key_Backtab) && arranging() && !tool_.busy()) {
             const auto before = selection_.pockets();
             choose_next(next ? 1 : -1);
             if (selection_.pockets() != before) return true;
         }
     }
-    if (event->type() == QEvent::ShortcutOverride && tool_.busy()) {
+    if (event->type() == QEvent::ShortcutOverride && (tool_.busy() || vent_tool_.busy())) {
         event->accept(); // no menu entry while something hangs on the pointer: Esc or let go first
         return true;
     }
@@ -209,7 +258,34 @@ void SheetCanvas::choose_next(int step) {
     say(QString::fromStdString(plan::subject_name(selection_.pockets().front(), document_.shown())));
 }
 
+/// The vents by their numbers; past the last one the focus goes on to the next pane.
+void SheetCanvas::choose_next_vent(int step) {
+    const auto now = air();
+    const auto* plan = built_plan();
+    if (!now || plan == nullptr || now->vented.vents.empty()) return;
+    const auto count = static_cast<std::ptrdiff_t>(now->vented.vents.size());
+    const auto chosen = vent_tool_.chosen();
+    const std::ptrdiff_t next = chosen     ? static_cast<std::ptrdiff_t>(*chosen) + step
+                                : step > 0 ? 0
+                                           : count - 1;
+    if (next < 0 || next >= count) return;
+    const auto& vent = now->vented.vents[static_cast<std::size_t>(next)];
+    selection_.choose_vent(vent_in_drawer(document_.job(), *plan, vent.at));
+    const auto units = document_.job().display_units;
+    const auto mm = [&](double value) { return QString::fromStdString(plan::say_length(value, units)); };
+    say((vent.why == air::VentFor::kept ? tr("V%1 at %2, %3, locked") : tr("V%1 at %2, %3"))
+            .arg(static_cast<int>(next) + 1)
+            .arg(mm(vent.at.x), mm(vent.at.y)));
+}
+
 void SheetCanvas::nudge(shape::Vec by) {
+    if (venting())
+        if (auto nudged = vent_tool_.nudged(by)) {
+            const auto key = QStringLiteral("nudge vent %1").arg(nudged->kept);
+            document_.commit(tr("Move vent"), std::move(nudged->job), {key});
+            return selection_.choose_vent(nudged->at);
+        }
+
     job::Subjects free;
     for (const auto& subject : selection_.pockets()) {
         const auto found = job::find_pocket(document_.job(), subject);
@@ -245,6 +321,10 @@ void SheetCanvas::nudge_notch(shape::Vec by) {
 void SheetCanvas::keyPressEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Escape && measuring_) return end_measuring();
     if (event->key() == Qt::Key_Escape) {
+        if (venting()) {
+            if (!vent_tool_.cancel()) selection_.choose_vent(std::nullopt);
+            return redraw_live();
+        }
         if (!tool_.cancel()) selection_.choose_pockets({});
         return redraw_live();
     }
@@ -258,7 +338,7 @@ void SheetCanvas::keyPressEvent(QKeyEvent* event) {
         setCursor(Qt::OpenHandCursor);
         return;
     }
-    if (tool_.busy()) return;
+    if (tool_.busy() || vent_tool_.busy()) return;
     const double step = event->modifiers().testFlag(Qt::ShiftModifier) ? fine_nudge_mm : nudge_mm;
     switch (event->key()) {
     case Qt::Key_Left:
@@ -299,6 +379,7 @@ void SheetCanvas::focusInEvent(QFocusEvent* event) {
 }
 
 void SheetCanvas::focusOutEvent(QFocusEvent* event) {
+    vent_tool_.cancel();
     tool_.cancel(); // whoever looks away in mid-drag finds everything as it was
     panning_from_.reset();
     space_held_ = false;

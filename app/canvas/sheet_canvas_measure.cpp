@@ -33,6 +33,14 @@ void SheetCanvas::end_measuring() {
 void SheetCanvas::right_press(const QMouseEvent& event) {
     if (tool_.cancel()) return;
     const QPoint global = event.globalPosition().toPoint();
+    if (vent_tool_.cancel()) return redraw_live();
+    pointer_mm_ = view_.to_mm(event.position());
+    if (venting() && air()) {
+        vent_tool_.press(event.position()); // chooses; nothing is to hang on the pointer
+        vent_tool_.cancel();
+        redraw_live();
+        return emit context_menu_wanted(global, About::vent);
+    }
     if (!arranging()) return emit context_menu_wanted(global, About::sheet);
     if (const auto* check = check_at(event.position())) {
         selection_.choose_check(layout::Check(*check));

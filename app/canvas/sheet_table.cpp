@@ -65,23 +65,23 @@ std::optional<Drawn> draw_cuts(const SheetIn& in) {
 const std::vector<SheetSpec>& sheet_specs() {
     static const std::vector<SheetSpec> specs{
         {SheetId::drawer_plan, "view.plan", QT_TRANSLATE_NOOP("Actions", "&Drawer plan"), "sign-drawer",
-         "Ctrl+1", TEXT("Drawer plan"), TEXT("Plan"), Seen::drawer, true, false,
+         "Ctrl+1", TEXT("Drawer plan"), TEXT("Plan"), Seen::drawer, true, false, false,
          TEXT("The insert as one looks into the drawer"), TEXT("This drawer has no insert."), draw_plan},
         {SheetId::pattern_board, "view.board", QT_TRANSLATE_NOOP("Actions", "&Pattern board"), "sign-mold",
-         "Ctrl+2", TEXT("Pattern board"), TEXT("Board"), Seen::mold, false, false,
+         "Ctrl+2", TEXT("Pattern board"), TEXT("Board"), Seen::mold, false, false, false,
          TEXT("Seen in the mold: mirrored left to right, enlarged by the shrinkage"),
          TEXT("There is no mold yet: it needs pockets that can be made."), draw_board},
         {SheetId::pressure_plate, "view.plate", QT_TRANSLATE_NOOP("Actions", "P&ressure plate"), "plate",
-         "Ctrl+3", TEXT("Pressure plate"), TEXT("Plate"), Seen::mold, false, true,
+         "Ctrl+3", TEXT("Pressure plate"), TEXT("Plate"), Seen::mold, false, true, true,
          TEXT("How far the plate lifts, what holds it and in which order; mirrored as the mold is"),
          TEXT("There is no plate yet: it needs a mold and a dose."), draw_plate},
         {SheetId::air_map, "view.air", QT_TRANSLATE_NOOP("Actions", "&Where air stays"), "air", "Ctrl+4",
-         TEXT("Where air stays"), TEXT("Air"), Seen::mold, false, true,
+         TEXT("Where air stays"), TEXT("Air"), Seen::mold, false, true, true,
          TEXT(
              "How the foam arrives, where air stays, and the vents that let it out; mirrored as the mold is"),
          TEXT("Where air stays can’t be told yet: it needs a mold and a dose."), draw_air},
         {SheetId::box_and_cuts, "view.cuts", QT_TRANSLATE_NOOP("Actions", "&Box and cuts"), "cut-sheet",
-         "Ctrl+5", TEXT("Box and cuts"), TEXT("Cuts"), Seen::bench, false, true,
+         "Ctrl+5", TEXT("Box and cuts"), TEXT("Cuts"), Seen::bench, false, false, true,
          TEXT("The mold’s box, and every sheet and bar of the job with its cuts in order"),
          TEXT("There is nothing to cut yet: it needs a mold and a dose."), draw_cuts},
     };

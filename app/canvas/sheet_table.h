@@ -52,6 +52,7 @@ struct SheetSpec {
     const char* short_name; ///< where tabs have little room
     Seen seen;
     bool arranged; ///< pockets are placed on it
+    bool vents;    ///< and vents
     bool slow;     ///< drawn from the answer that takes seconds: of an older job while that is worked out
     const char* tip;
     const char* missing; ///< said where there is nothing to draw

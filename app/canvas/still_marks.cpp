@@ -69,6 +69,19 @@ sheets::Inks lock_ink(const plan::DrawerPlan& plan, const job::Drawer& drawer, c
     return inks;
 }
 
+sheets::Inks vent_lock_ink(const air::Answer& air, const ViewMap& view, const theme::Theme& theme) {
+    sheets::Inks inks;
+    for (const auto& vent : air.vented.vents) {
+        if (vent.why != air::VentFor::kept) continue;
+        const auto path = padlock(px(view, vent.at) + shape::Vec{-12, -2});
+        QColor casing = theme.paper;
+        casing.setAlphaF(static_cast<float>(theme.casing));
+        inks.push_back(sheets::Stroke{path, {casing, 4, {}}});
+        inks.push_back(sheets::Stroke{path, {theme.ink, theme.line(1.4), {}}});
+    }
+    return inks;
+}
+
 sheets::Path outline_of(const layout::PlacedPocket& pocket) {
     if (pocket.cuts.size() == 1) return sheets::path_of(pocket.cuts.front().outline.contour);
     std::vector<shape::Region> regions;

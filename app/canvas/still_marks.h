@@ -4,6 +4,7 @@
 #include "job/job.h"
 #include "plan/plan.h"
 
+#include "air/answer.h"
 #include "canvas/view_map.h"
 #include "sheets/ink.h"
 #include "theme/palette.h"
@@ -19,6 +20,9 @@ sheets::Inks grid_ink(const shape::Box& insert, double step_mm, const ViewMap& v
 /// A padlock in the corner of a locked pocket, in ink: it is so, and not only while one works.
 sheets::Inks lock_ink(const plan::DrawerPlan& plan, const job::Drawer& drawer, const ViewMap& view,
                       const theme::Theme& theme);
+
+/// A padlock beside each vent the maker set, on a sheet of the mold.
+sheets::Inks vent_lock_ink(const air::Answer& air, const ViewMap& view, const theme::Theme& theme);
 
 /// The edge of all of a pocket's hollows together, drawer mm.
 sheets::Path outline_of(const layout::PlacedPocket& pocket);

@@ -20,6 +20,7 @@ void Selection::choose_drawer(const std::string& id) {
     pockets_.clear();
     check_.reset();
     notch_.reset();
+    vent_.reset();
     emit changed();
 }
 
@@ -38,6 +39,12 @@ void Selection::choose_notch(const std::string& subject, std::size_t index) {
     object_ = object_of(subject);
     check_.reset();
     notch_ = index;
+    emit changed();
+}
+
+void Selection::choose_vent(std::optional<shape::Vec> at) {
+    if (at == vent_) return;
+    vent_ = at;
     emit changed();
 }
 

@@ -31,6 +31,8 @@ class Selection : public QObject {
     void choose_pockets(std::vector<std::string> subjects);           ///< and the object of the last one
     void choose_notch(const std::string& subject, std::size_t index); ///< and its pocket, alone
     void choose_object(const std::string& id);                        ///< leaves the pockets
+    const std::optional<shape::Vec>& vent() const { return vent_; }   ///< where it is, drawer mm
+    void choose_vent(std::optional<shape::Vec> at);                   ///< leaves the pockets
     void choose_check(std::optional<layout::Check> check);            ///< chooses its pockets too
 
   signals:
@@ -42,6 +44,7 @@ class Selection : public QObject {
     std::string object_;
     std::optional<layout::Check> check_;
     std::optional<std::size_t> notch_;
+    std::optional<shape::Vec> vent_;
 };
 
 } // namespace drawercast::app

@@ -17,6 +17,8 @@ namespace {
 bool always(const Situation&) { return true; }
 bool drawer(const Situation& s) { return s.drawer; }
 bool pockets(const Situation& s) { return s.pockets > 0; }
+bool pockets_or_vent(const Situation& s) { return s.pockets > 0 || s.vent; }
+bool to_lock(const Situation& s) { return s.free > 0 || (s.vent && !s.vent_kept); }
 bool free_pockets(const Situation& s) { return s.free > 0; }
 bool to_align(const Situation& s) { return s.pockets > 1 && s.free > 0; }
 bool to_spread(const Situation& s) { return s.free > 2; }
@@ -58,14 +60,14 @@ std::vector<ActionSpec> listed() {
          [](const Situation& s) { return s.pockets > 0 || s.object; }},
         {"edit.paste", TEXT("&Paste"), "paste", "Ctrl+V", always},
         {"edit.duplicate", TEXT("Dupl&icate"), "duplicate", "Ctrl+D", pockets},
-        {"edit.delete", TEXT("&Delete"), "delete", "Del", pockets},
+        {"edit.delete", TEXT("&Delete"), "delete", "Del", pockets_or_vent},
         {"edit.select_all", TEXT("Select &all"), "", "Ctrl+A",
          [](const Situation& s) { return s.plan_sheet && s.drawer_pockets; }},
         {"edit.select_listed", TEXT("C&hoose pockets from a list…"), "rows", "Ctrl+Shift+L",
          [](const Situation& s) { return s.plan_sheet && s.drawer_pockets; }},
-        {"edit.lock", TEXT("&Lock"), "lock", "L", free_pockets},
+        {"edit.lock", TEXT("&Lock"), "lock", "L", to_lock},
         {"edit.unlock", TEXT("Unl&ock"), "unlock", "Shift+L",
-         [](const Situation& s) { return s.pockets > s.free; }},
+         [](const Situation& s) { return s.pockets > s.free || s.vent_kept; }},
 
         {"objects.add", TEXT("&Add an object…"), "rounded", "Ins", always},
         {"objects.change", TEXT("&Change the object…"), "measure", "F2",
@@ -112,6 +114,13 @@ std::vector<ActionSpec> listed() {
 
         {"place.measure", TEXT("&Measure a distance"), "measure", "D",
          [](const Situation& s) { return s.drawer && s.plan_sheet; }, true},
+        {"vents.add", TEXT("&Add a vent"), "vent", "V", [](const Situation& s) { return s.vent_sheet; }},
+        {"vents.drill", TEXT("&Drill of the vent"), "measure", "Alt+V",
+         [](const Situation& s) { return s.vent; }},
+        {"vents.rest", TEXT("&Place the other vents"), "", "",
+         [](const Situation& s) { return s.vent_sheet; }, true},
+        {"vents.automatic", TEXT("A&ll vents automatic"), "clear", "",
+         [](const Situation& s) { return s.vent_sheet && s.own_vents; }},
 
         {"check.next", TEXT("Next &check"), "to-check", "F4", [](const Situation& s) { return s.checks; }},
         {"check.mend", TEXT("&Ways to mend it"), "mend", "M", [](const Situation& s) { return s.check; }},
@@ -207,6 +216,13 @@ QAction* Actions::operator[](std::string_view id) const {
 void Actions::on(std::string_view id, std::function<void()> act) {
     DRAWERCAST_DEMAND(actions_.count(id) == 1, "an action of that id");
     acts_[std::string(id)] = std::move(act);
+}
+
+void Actions::first(std::string_view id, std::function<bool()> act) {
+    auto& known = acts_[std::string(id)];
+    known = [act = std::move(act), otherwise = std::move(known)] {
+        if (!act() && otherwise) otherwise();
+    };
 }
 
 void Actions::update(const Situation& situation) {

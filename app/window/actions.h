@@ -18,9 +18,13 @@ struct Situation {
     bool other_drawers = false; ///< besides the shown one
     bool object = false;        ///< chosen in the list
     bool drawer_pockets = false;
-    int pockets = 0;      ///< chosen
-    int free = 0;         ///< of them, not locked
-    bool notches = false; ///< the last chosen pocket has some
+    int pockets = 0;         ///< chosen
+    int free = 0;            ///< of them, not locked
+    bool notches = false;    ///< the last chosen pocket has some
+    bool vent_sheet = false; ///< a sheet with vents is shown, and there is an answer
+    bool vent = false;       ///< one is chosen there
+    bool vent_kept = false;  ///< it is the maker's own
+    bool own_vents = false;  ///< the drawer has vents of the maker's, or none are placed beside them
     bool can_undo = false;
     bool can_redo = false;
     bool check = false;      ///< one of the drawer is chosen, not left as is
@@ -49,6 +53,8 @@ class Actions : public QObject {
 
     QAction* operator[](std::string_view id) const; ///< demands a known id
     void on(std::string_view id, std::function<void()> act);
+    /// Asked before what the action does otherwise; true: that was all.
+    void first(std::string_view id, std::function<bool()> act);
     void update(const Situation& situation);
     std::vector<QAction*> all() const; ///< in the table's order
     bool has_act(std::string_view id) const { return acts_.count(std::string(id)) != 0; }

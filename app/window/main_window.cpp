@@ -2,6 +2,7 @@
 #include "window/main_window.h"
 
 #include "job/edit.h"
+#include "job/edit_vents.h"
 #include "plan/say.h"
 
 #include "canvas/hit.h"
@@ -27,6 +28,7 @@
 #include "window/print_acts.h"
 #include "window/sheet_area.h"
 #include "window/title_strip.h"
+#include "window/vent_acts.h"
 #include "window/welcome.h"
 
 #include <QCloseEvent>
@@ -146,6 +148,7 @@ void MainWindow::connect_parts() {
     connect(cost_acts, &CostActs::said, this, &MainWindow::say);
     auto* pour_acts = new PourActs(desk_, actions_, this);
     connect(pour_acts, &PourActs::said, this, &MainWindow::say);
+    new VentActs(desk_, actions_, canvas, this);
     auto* mend_acts = new MendActs(desk_, actions_, this);
     auto* on_disk = new DiskWatch(desk_, this);
     connect(on_disk, &DiskWatch::said, this, &MainWindow::say);
@@ -174,12 +177,15 @@ void MainWindow::connect_parts() {
     connect(&canvas, &SheetCanvas::context_menu_wanted, this, [this](QPoint at, SheetCanvas::About about) {
         (about == SheetCanvas::About::pocket  ? menus_.pocket
          : about == SheetCanvas::About::check ? menus_.check
+         : about == SheetCanvas::About::vent  ? menus_.vent
                                               : menus_.sheet)
             ->popup(at);
     });
     connect(&canvas, &SheetCanvas::measuring_changed, this, &MainWindow::refresh_actions);
     connect(checks_, &ChecksPane::menu_wanted, this, [this](QPoint at) { menus_.check->popup(at); });
     connect(left_, &LeftPane::drawer_menu_wanted, this, [this](QPoint at) { menus_.drawer->popup(at); });
+    connect(&canvas, &SheetCanvas::vent_drill_wanted, this, [this] { actions_["vents.drill"]->trigger(); });
+    connect(&canvas, &SheetCanvas::vent_wanted, this, [this] { actions_["vents.add"]->trigger(); });
     connect(&canvas, &SheetCanvas::object_form_wanted, this,
             [this] { actions_["objects.change"]->trigger(); });
     connect(&canvas, &SheetCanvas::notch_form_wanted, this,
@@ -265,6 +271,12 @@ Situation MainWindow::situation() const {
         s.free += found.pocket->locked ? 0 : 1;
         s.notches = !found.pocket->notches.empty();
     }
+    s.vent_sheet = spec_of(sheets_->shown()).vents && sheets_->canvas().air() != nullptr;
+    if (const auto vent = sheets_->canvas().vent_chosen()) {
+        s.vent = true;
+        s.vent_kept = sheets_->canvas().air()->vented.vents[*vent].why == air::VentFor::kept;
+    }
+    s.own_vents = drawer != nullptr && drawer->vents.has_value();
     s.can_undo = document_.undo_stack().canUndo();
     s.can_redo = document_.undo_stack().canRedo();
     s.checks = checks_->model().rowCount() > 0;
@@ -289,6 +301,8 @@ void MainWindow::refresh_actions() {
     const auto check = [this](const char* id, bool on) { actions_[id]->setChecked(on); };
     for (const auto& sheet : sheet_specs()) check(sheet.action, sheet.id == sheets_->shown());
     check("place.measure", sheets_->canvas().measuring());
+    const auto* drawer = job::find_drawer(document_.job(), selection_.drawer());
+    check("vents.rest", drawer == nullptr || job::vents_automatic(*drawer));
     check("view.grid", preferences_.grid_shown());
     check("view.snap", preferences_.snapping());
     check("view.left_pane", panes_->left_shown());

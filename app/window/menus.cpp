@@ -96,6 +96,8 @@ Menus fill_menu_bar(QMenuBar& bar, const Actions& actions) {
                            "check.next",         "check.mend",
                            "check.leave",        "check.take_back"});
 
+    fill(*bar.addMenu(tr("&Mold")), actions, {"vents.add", "vents.drill", "vents.rest", "vents.automatic"});
+
     fill(*bar.addMenu(tr("Pour da&y")), actions,
          {"pour.cup", "pour.as_built", "", "pour.rehearse", "pour.day", "", "pour.as_cast", "",
           "pour.depths"});
@@ -135,6 +137,9 @@ Menus fill_menu_bar(QMenuBar& bar, const Actions& actions) {
                             "objects.select",
                             "",
                             "edit.delete"});
+    menus.vent = menu_of(bar, actions,
+                         {"edit.lock", "edit.unlock", "vents.drill", "edit.delete", "", "vents.add",
+                          "vents.rest", "vents.automatic"});
     menus.object = menu_of(bar, actions,
                            {"objects.place", "objects.select", "objects.change", "", "edit.copy",
                             "edit.paste", "objects.duplicate", "", "objects.delete"});

@@ -16,6 +16,7 @@ class Actions;
 struct Menus {
     QMenu* recent = nullptr; ///< filled by the window
     QMenu* pocket = nullptr; ///< of the canvas
+    QMenu* vent = nullptr;   ///< likewise, on sheets of the mold
     QMenu* object = nullptr; ///< of the objects list
     QMenu* sheet = nullptr;  ///< of the canvas beside pockets
     QMenu* check = nullptr;  ///< of a check, on the sheet and in its list

@@ -77,6 +77,7 @@ struct Model::Parts {
     MapIn in;
     Setup setup;
     History history;
+    AirTree tree; ///< of the history as followed
     AirMap map;
 };
 
@@ -90,6 +91,7 @@ std::unique_ptr<Model> Model::make(MapIn in, const Watch& watch) {
     auto parts = std::make_unique<Parts>(std::move(in));
     Setup& setup = parts->setup;
     if (!parts->history.follow(watch)) return nullptr;
+    parts->tree = air_tree_of(parts->history);
     AirMap& map = parts->map;
     map.mesh = setup.cells.mesh;
     map.first_touch = setup.rise.first_touch();
@@ -125,6 +127,17 @@ std::optional<Vented> Model::vent(const VentsIn& in, const Watch& watch) const {
         if (!finer.refine_at(under, watch)) return std::nullopt;
     }
     const Trapped trapped = trapped_by(air_tree_of(finer), pockets, under);
+    out.air_ml = trapped.air_ml;
+    out.shares_ml = trapped.shares_ml;
+    return out;
+}
+
+Vented Model::sketch(const VentsIn& in) const {
+    const Cells& cells = parts_->setup.cells;
+    const auto& pockets = parts_->map.pockets;
+    Vented out;
+    out.vents = vents_of(in, parts_->in.floor, cells, parts_->tree, pockets);
+    const Trapped trapped = trapped_by(parts_->tree, pockets, cells_under(out.vents, cells.mesh));
     out.air_ml = trapped.air_ml;
     out.shares_ml = trapped.shares_ml;
     return out;

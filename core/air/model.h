@@ -59,6 +59,10 @@ class Model {
     const AirMap& map() const;
     /// Nothing where `watch` asked to stop. The answer does not depend on what was asked before.
     std::optional<Vented> vent(const VentsIn& in, const Watch& watch) const;
+    /// The same without a solve, for a vent that follows the hand: when the places under the vents get full
+    /// is read off the moments the map was made of, so that shares are rougher than vent()'s. Any thread, any
+    /// time.
+    Vented sketch(const VentsIn& in) const;
 
   private:
     struct Parts;

@@ -15,6 +15,10 @@ shape::Vec to_mold(const shape::MoldMap& map, shape::Vec p) {
     return map.to_mold(shape::Point<shape::InDrawer>::of(p)).vec();
 }
 
+bool can_be_mapped(const DrawerPlan& plan) {
+    return plan.dose && plan.insert && plan.cavity->net_mm3 > 1000 * plan.dose->poured_ml;
+}
+
 air::MapIn map_in(const job::Job& job, const job::Drawer& drawer, const DrawerPlan& plan) {
     std::vector<const layout::PlacedPocket*> pockets;
     for (const auto& pocket : plan.pockets) pockets.push_back(pocket.get());
@@ -59,7 +63,7 @@ void shut_in(const job::Job& job, double air_ml, DrawerPlan& plan) {
 } // namespace
 
 bool AirStage::map(const job::Job& job, const job::Drawer& drawer, DrawerPlan& plan, const Watch& watch) {
-    if (!plan.dose || !plan.insert || plan.cavity->net_mm3 <= 1000 * plan.dose->poured_ml) {
+    if (!can_be_mapped(plan)) {
         model_.reset();
         return true;
     }
@@ -93,6 +97,25 @@ bool AirStage::vent(const job::Job& job, const job::Drawer& drawer, const air::K
     plan.checks.insert(plan.checks.end(), checks.begin(), checks.end());
     plan.air = std::move(answer);
     return true;
+}
+
+std::shared_ptr<const air::Answer> air_tried(const job::Job& job, const job::Drawer& drawer,
+                                             const DrawerPlan& plan, const air::Answer& last) {
+    auto tried = std::make_shared<air::Answer>(last);
+    tried->vents_in = vents_in(job, drawer, plan, last.vents_in.clear);
+    tried->vented = last.model->sketch(tried->vents_in);
+    tried->squeeze_in.mold.air_ml = tried->vented.air_ml;
+    tried->squeeze = air::squeeze_of(tried->squeeze_in, tried->vented.vents);
+    return tried;
+}
+
+std::optional<shape::Point<shape::InDrawer>> last_air(const job::Job& job, const job::Drawer& drawer,
+                                                      const DrawerPlan& plan) {
+    if (!can_be_mapped(plan)) return std::nullopt;
+    const auto at = air::last_place(map_in(job, drawer, plan));
+    if (!at) return std::nullopt;
+    const shape::MoldMap map(plan.insert->box, job.foam->shrinkage);
+    return map.to_drawer(shape::Point<shape::InMold>::of(*at));
 }
 
 bool add_unvented(const air::Answer& air, std::vector<shape::Vec>& places) {

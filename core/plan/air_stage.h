@@ -7,6 +7,7 @@
 #include "air/answer.h"
 
 #include <memory>
+#include <optional>
 #include <vector>
 
 namespace drawercast::plan {
@@ -28,6 +29,15 @@ class AirStage {
   private:
     std::shared_ptr<const air::Model> model_;
 };
+
+/// `last` for vents the maker is trying, by a sketch and without a solve, on the floor `last` was worked out
+/// on: vents, what stays, squeeze-out. `plan`: the plan `last` is of.
+std::shared_ptr<const air::Answer> air_tried(const job::Job& job, const job::Drawer& drawer,
+                                             const DrawerPlan& plan, const air::Answer& last);
+/// The last place to fill, drawer frame, for a picture that follows a pocket being moved: one solve. Absent
+/// where the plan has no dose.
+std::optional<shape::Point<shape::InDrawer>> last_air(const job::Job& job, const job::Drawer& drawer,
+                                                      const DrawerPlan& plan);
 
 /// Adds the places of air pockets that keep their air in spite of the vents, mold frame; whether any was not
 /// there yet.

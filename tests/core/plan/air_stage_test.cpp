@@ -93,5 +93,34 @@ TEST(AirStage, the_makers_vents_are_mirrored_into_the_mold) {
     EXPECT_NEAR(plan.air->vented.vents[0].at.y, 300, 1e-9);
 }
 
+TEST(AirStage, a_vent_being_tried_is_sketched_as_it_comes_out) {
+    AirStage stage;
+    const DrawerPlan last = worked_out(with_vents(std::nullopt), stage);
+    job::Vents one;
+    one.keep = {{{100, 300}, 3, {}}, {{300, 80}, 3, {}}};
+    const job::Job job = with_vents(one);
+    const auto tried = air_tried(job, *job.drawers.front(), last, *last.air);
+    const DrawerPlan whole = worked_out(job, stage);
+    EXPECT_EQ(tried->vents_in, whole.air->vents_in);
+    ASSERT_GE(tried->vented.vents.size(), 2u);
+    EXPECT_EQ(tried->vented.vents[0], whole.air->vented.vents[0]);
+    ASSERT_EQ(tried->vented.shares_ml.size(), whole.air->vented.shares_ml.size());
+    for (std::size_t i = 0; i < tried->vented.shares_ml.size(); ++i)
+        EXPECT_EQ(tried->vented.shares_ml[i] > air::vented_ml,
+                  whole.air->vented.shares_ml[i] > air::vented_ml);
+}
+
+TEST(AirStage, the_last_place_of_one_solve_is_the_last_pocket_of_the_map) {
+    AirStage stage;
+    const job::Job job = with_vents(std::nullopt);
+    const DrawerPlan plan = worked_out(job, stage);
+    const auto last = last_air(job, *job.drawers.front(), plan);
+    ASSERT_TRUE(last);
+    const shape::MoldMap map(plan.insert->box, job.foam->shrinkage);
+    const auto& pockets = plan.air->model->map().pockets;
+    constexpr double near_mm = 6; // as places are asked for
+    EXPECT_LT(shape::length(map.to_mold(*last).vec() - pockets.back().at), near_mm);
+}
+
 } // namespace
 } // namespace drawercast::plan
