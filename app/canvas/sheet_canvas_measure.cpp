@@ -55,6 +55,11 @@ void SheetCanvas::right_press(const QMouseEvent& event) {
 void SheetCanvas::contextMenuEvent(QContextMenuEvent* event) {
     event->accept();
     if (event->reason() != QContextMenuEvent::Keyboard) return;
+    if (venting() && air()) {
+        const auto vent = vent_chosen();
+        const QPointF at = vent ? view_.to_px(air()->vented.vents[*vent].at) : QPointF(rect().center());
+        return emit context_menu_wanted(mapToGlobal(at.toPoint()), About::vent);
+    }
     const auto* plan = arranging() ? drawer_plan() : nullptr;
     const auto box = plan == nullptr ? shape::Box{} : box_of(*plan, selection_.pockets());
     const QPoint at = box.empty() ? rect().center() : view_.to_px(box.center()).toPoint();
