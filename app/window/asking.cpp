@@ -7,6 +7,7 @@
 #include "forms/cup_form.h"
 #include "forms/drawer_form.h"
 #include "forms/foam_form.h"
+#include "forms/foams_dialog.h"
 #include "forms/minimums_form.h"
 #include "forms/new_job_form.h"
 #include "forms/notch_form.h"
@@ -148,6 +149,13 @@ void Dialogs::pasted_list(const FormContext& context, const std::function<void(c
     PasteDialog dialog(context, parent_);
     QObject::connect(&dialog, &PasteDialog::added, &dialog, add);
     dialog.exec();
+}
+
+std::optional<job::Foam> Dialogs::foam_beside(const std::vector<plan::FoamBeside>& foams,
+                                              const job::Job& job) {
+    FoamsDialog dialog(foams, job, parent_);
+    dialog.exec();
+    return dialog.taken();
 }
 
 std::optional<CopyOrder> Dialogs::copies(const CopyOrder& usual, const CopyRoom& room,

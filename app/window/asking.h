@@ -5,6 +5,7 @@
 #include "job/catalog.h"
 #include "job/job.h"
 #include "plan/cost.h"
+#include "plan/foams_beside.h"
 
 #include "forms/copies_form.h"
 #include "window/choose_dialog.h"
@@ -57,6 +58,8 @@ class Asking {
     /// `add` is told each lot of objects that is taken, without ids; rows to put right stay in the form.
     virtual void pasted_list(const FormContext& context, const std::function<void(const Objects&)>& add) = 0;
 
+    virtual std::optional<job::Foam> foam_beside(const std::vector<plan::FoamBeside>& foams,
+                                                 const job::Job& job) = 0; ///< the one taken
     virtual std::optional<CopyOrder> copies(const CopyOrder& usual, const CopyRoom& room,
                                             const FormContext& context) = 0;
     /// `show` is told the choice as it is made; nothing where the maker took it back.
@@ -108,6 +111,8 @@ class Dialogs final : public Asking {
     std::optional<job::Minimums> minimums(const job::Minimums& minimums, const FormContext& context) override;
     Objects standard_objects(const FormContext& context) override;
     void pasted_list(const FormContext& context, const std::function<void(const Objects&)>& add) override;
+    std::optional<job::Foam> foam_beside(const std::vector<plan::FoamBeside>& foams,
+                                         const job::Job& job) override;
     std::optional<CopyOrder> copies(const CopyOrder& usual, const CopyRoom& room,
                                     const FormContext& context) override;
     std::optional<job::Subjects> pockets_listed(const std::vector<ListedPocket>& pockets,

@@ -3,6 +3,7 @@
 
 #include "job/catalog.h"
 #include "job/edit.h"
+#include "plan/foams_beside.h"
 
 #include "document/document.h"
 #include "document/selection.h"
@@ -120,6 +121,14 @@ void FormActs::connect_job(Actions& actions) {
     auto& document = desk_.document;
     actions.on("job.foam", [this, &document] {
         const auto foam = desk_.asking.foam(*document.job().foam, *document.job().shop, context());
+        if (!foam) return;
+        auto job = document.job();
+        job.foam = *foam;
+        commit(tr("Foam"), std::move(job));
+    });
+    actions.on("job.foams", [this, &document] {
+        const auto foam = desk_.asking.foam_beside(plan::foams_beside(document.job(), job::builtin_foams()),
+                                                   document.job());
         if (!foam) return;
         auto job = document.job();
         job.foam = *foam;

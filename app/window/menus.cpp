@@ -49,27 +49,10 @@ Menus fill_menu_bar(QMenuBar& bar, const Actions& actions) {
     fill(*job, actions, {"job.new", "job.open"});
     menus.recent = job->addMenu(tr("Open &recent"));
     fill(*job, actions,
-         {"job.demo",
-          "job.demo_standard",
-          "",
-          "job.save",
-          "job.save_as",
-          "",
-          "job.title",
-          "job.revision",
-          "job.foam",
-          "job.minimums",
-          "job.shop",
-          "",
-          "job.cost",
-          "job.quick_quote",
-          "",
-          "job.print",
-          "job.templates",
-          "job.summary",
-          "job.drawings",
-          "",
-          "job.quit"});
+         {"job.demo",     "job.demo_standard", "",         "job.save",     "job.save_as",   "",
+          "job.title",    "job.revision",      "job.foam", "job.minimums", "job.shop",      "",
+          "job.cost",     "job.quick_quote",   "",         "job.print",    "job.templates", "job.summary",
+          "job.drawings", "job.lists",         "",         "job.quit"});
 
     fill(*bar.addMenu(tr("&Edit")), actions,
          {"edit.undo", "edit.redo", "", "edit.cut", "edit.copy", "edit.paste", "edit.duplicate",

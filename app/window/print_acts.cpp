@@ -7,6 +7,7 @@
 #include "document/preferences.h"
 #include "print/pdf.h"
 #include "subcommands/drawing_files.h"
+#include "summary/csv_lists.h"
 #include "window/actions.h"
 #include "window/asking.h"
 #include "window/file_words.h"
@@ -28,6 +29,7 @@ PrintActs::PrintActs(const Desk& desk, Actions& actions, QObject* parent) : QObj
     actions.on("job.templates", [this] { write_all(What::templates); });
     actions.on("job.summary", [this] { write_all(What::summary); });
     actions.on("job.drawings", [this] { write_all(What::drawings); });
+    actions.on("job.lists", [this] { write_lists(); });
 }
 
 print::Printing PrintActs::printing() const {
@@ -97,6 +99,21 @@ void PrintActs::write_drawings(const std::vector<std::size_t>& which) {
         if (!written(QDir(*folder).filePath(QString::fromStdString(files.at(i).name)), files.at(i).bytes))
             return;
     emit said(tr("Written to “%1”; drawings: %2.").arg(*folder).arg(which.size()));
+}
+
+void PrintActs::write_lists() {
+    const auto folder = desk_.asking.folder(tr("Folder for the lists"));
+    if (!folder) return;
+    const auto lists = summary::csv_lists(desk_.document.job(), desk_.document.plan());
+    const QString job = file_words(desk_.document.display_name());
+    for (const auto& list : lists)
+        if (!written(QDir(*folder).filePath(QStringLiteral("%1-%2.csv").arg(job, list.name)), list.bytes))
+            return;
+    emit said(desk_.document.plan().stock
+                  ? tr("Written to “%1”; lists: %2.").arg(*folder).arg(lists.size())
+                  : tr("Written to “%1”; lists: %2. What to cut and buy is still being worked out.")
+                        .arg(*folder)
+                        .arg(lists.size()));
 }
 
 void PrintActs::send(const QString& name, const std::vector<print::Page>& pages) {

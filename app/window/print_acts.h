@@ -24,6 +24,7 @@ class PrintActs final : public QObject {
     void write_all(PrintOrder::What what); ///< to a file or folder, all of it on the usual paper
     void carry_out(const PrintOrder& order, const std::vector<print::Page>& pages);
     void write_pdf(const PrintOrder& order, const std::vector<print::Page>& pages);
+    void write_lists();
     void write_drawings(const std::vector<std::size_t>& which);
     void send(const QString& printer, const std::vector<print::Page>& pages);
     bool written(const QString& path, const QByteArray& bytes); ///< says why not

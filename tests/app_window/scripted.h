@@ -89,6 +89,11 @@ class Scripted final : public app::Asking {
                                                const plan::Plan&, const print::Printing&) override {
         return ++asked, to_print ? to_print(usual) : usual;
     }
+    std::function<std::optional<job::Foam>(const std::vector<plan::FoamBeside>&)> to_foam_beside;
+    std::optional<job::Foam> foam_beside(const std::vector<plan::FoamBeside>& foams,
+                                         const job::Job&) override {
+        return ++asked, to_foam_beside ? to_foam_beside(foams) : std::nullopt;
+    }
     Fills<app::CopyOrder> to_copies;
     std::optional<app::CopyOrder> copies(const app::CopyOrder& usual, const app::CopyRoom&,
                                          const app::FormContext&) override {
