@@ -32,6 +32,9 @@ struct Plot {
     double x(double t_s) const { return width_mm * t_s / end_s; }
 };
 
+/// As many figures as stand side by side.
+int ticks(double width_mm) { return std::clamp(static_cast<int>(width_mm / 13), 2, 12); }
+
 Plot plot_of(const job::Job& job, const plan::DrawerPlan& plan, const mold::PlateIn& in, Vec size) {
     Plot plot;
     const mold::Pattern pattern = mold::pattern_of(in, plan.plate->answer);
@@ -39,7 +42,7 @@ Plot plot_of(const job::Job& job, const plan::DrawerPlan& plan, const mold::Plat
     plot.closing = plan.plate->closing;
     const double closed_s = plot.closing.plate_on_s + plot.closing.close_s;
     const double last = std::max(plan.times->rise_s, closed_s) * past_rise;
-    const double tick = even_step(last, 12);
+    const double tick = even_step(last, ticks(size.x));
     plot.end_s = tick * std::ceil(last / tick);
     plot.width_mm = size.x;
     plot.moments = mold::moments_of(in.closing, pattern, step_s, plot.end_s);
@@ -140,7 +143,8 @@ Sheet<OnChart> pour_plot(const job::Job& job, const plan::DrawerPlan& plan, Vec 
     ChartPen pen(sheet);
     pen.turn_to(Layer::ground);
     add_panels(pen, job, plot);
-    add_axis(pen, plot.width_mm, plot.end_s, even_step(plot.end_s, 12), "seconds from the start of mixing");
+    add_axis(pen, plot.width_mm, plot.end_s, even_step(plot.end_s, ticks(plot.width_mm)),
+             "seconds from the start of mixing");
     pen.turn_to(Layer::still);
     add_moments(pen, job, plan, plot);
     add_curve(pen, plot, plot.rise, LineRole::pocket_edge,

@@ -10,6 +10,7 @@
 #include "panes/checks_pane.h"
 #include "panes/foam_pane.h"
 #include "panes/left_pane.h"
+#include "panes/mold_pane.h"
 #include "panes/rail.h"
 #include "theme/splitter.h"
 #include "window/asking.h"
@@ -38,6 +39,7 @@
 #include <QMenuBar>
 #include <QScreen>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QStackedWidget>
 #include <QStatusBar>
 #include <QToolBar>
@@ -51,7 +53,7 @@ constexpr int checks_px = 230;
 constexpr int foam_px = 410;
 
 /// The foam answer scrolls where the window is low; the checks above it keep three rows at least.
-QWidget* scrolled(QWidget* pane) {
+QScrollArea* scrolled(QWidget* pane) {
     auto* area = new QScrollArea;
     area->setWidget(pane);
     area->setWidgetResizable(true);
@@ -114,7 +116,16 @@ void MainWindow::assemble() {
     checks_->add_action(actions_["check.take_back"]);
     right_ = new theme::Splitter(Qt::Vertical, this);
     right_->addWidget(checks_);
-    right_->addWidget(scrolled(foam_));
+    mold_ = new MoldPane(document_, selection_, this);
+    answers_ = new QWidget(this);
+    auto* below = new QVBoxLayout(answers_);
+    below->setContentsMargins(0, 0, 0, 0);
+    below->setSpacing(0);
+    below->addWidget(foam_);
+    below->addWidget(mold_);
+    below->addStretch(1);
+    answers_area_ = scrolled(answers_);
+    right_->addWidget(answers_area_);
     right_->setStretchFactor(0, 1);
     right_->setSizes({checks_px, foam_px});
     right_->setMinimumWidth(220);
@@ -128,6 +139,8 @@ void MainWindow::assemble() {
     sentence_ = new QLabel(this);
     coordinates_ = new QLabel(this);
     statusBar()->addWidget(sentence_, 1);
+    building_ = new QLabel(this);
+    statusBar()->addPermanentWidget(building_);
     statusBar()->addPermanentWidget(coordinates_);
     statusBar()->setSizeGripEnabled(false);
     connect(welcome, &Welcome::recent_wanted, this, [this](const QString& path) { job_acts_->open(path); });
@@ -204,6 +217,11 @@ void MainWindow::connect_parts() {
     connect(checks_, &ChecksPane::check_chosen, this, &MainWindow::go_to);
     connect(foam_, &FoamPane::action_wanted, this,
             [this](const QString& id) { actions_[id.toStdString()]->trigger(); });
+    connect(mold_, &MoldPane::action_wanted, this,
+            [this](const QString& id) { actions_[id.toStdString()]->trigger(); });
+    connect(&document_.building(), &Building::busy_changed, this, [this] { tell_building(0); });
+    connect(&document_.building(), &Building::progressed, this, &MainWindow::tell_building);
+    connect(sheets_, &SheetArea::sheet_changed, this, &MainWindow::arrange_answers);
     connect(&document_, &Document::shown_changed, this, &MainWindow::after_change);
     connect(&document_, &Document::replaced, this, &MainWindow::after_replacement);
     connect(&document_, &Document::state_changed, this, &MainWindow::refresh_title);
@@ -347,6 +365,28 @@ void MainWindow::go_to(const layout::Check& check) {
     }
     if (sheet.arranged) box.add(box_of(*plan, selection_.pockets()));
     if (!box.empty()) sheets_->canvas().zoom_to(box.grown(around_mm));
+}
+
+/// What the shown sheet is about comes first, and is open.
+void MainWindow::arrange_answers() {
+    const auto& sheet = spec_of(sheets_->shown());
+    const bool mold_first = sheet.vents;
+    mold_->open_for(!mold_first                            ? std::nullopt
+                    : sheets_->shown() == SheetId::air_map ? std::optional(MoldPart::vents)
+                                                           : std::optional(MoldPart::plate));
+    auto& column = static_cast<QVBoxLayout&>(*answers_->layout());
+    column.removeWidget(foam_);
+    column.removeWidget(mold_);
+    column.insertWidget(0, mold_first ? static_cast<QWidget*>(mold_) : foam_);
+    column.insertWidget(1, mold_first ? static_cast<QWidget*>(foam_) : mold_);
+    answers_area_->verticalScrollBar()->setValue(0);
+}
+
+void MainWindow::tell_building(double done) {
+    building_->setText(document_.building().busy()
+                           ? tr("Working out plate, vents and cuts for the last change: %1 %")
+                                 .arg(static_cast<int>(done * 100))
+                           : QString());
 }
 
 void MainWindow::say(const QString& sentence) { sentence_->setText(sentence); }

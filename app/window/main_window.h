@@ -15,6 +15,7 @@
 #include <memory>
 
 class QLabel;
+class QScrollArea;
 class QSplitter;
 class QStackedWidget;
 
@@ -26,6 +27,7 @@ class FoamPane;
 class FormActs;
 class JobActs;
 class LeftPane;
+class MoldPane;
 class PaneFrame;
 class PlaceActs;
 class PlacementPane;
@@ -64,6 +66,8 @@ class MainWindow final : public QMainWindow {
     void refresh_title();
     void refresh_recent();
     void go_to(const layout::Check& check);
+    void arrange_answers();
+    void tell_building(double done);
     void say(const QString& sentence);
     void restore_state();
     Situation situation() const;
@@ -87,8 +91,12 @@ class MainWindow final : public QMainWindow {
     QSplitter* right_ = nullptr;
     ChecksPane* checks_ = nullptr;
     FoamPane* foam_ = nullptr;
+    MoldPane* mold_ = nullptr;
+    QWidget* answers_ = nullptr;
+    QScrollArea* answers_area_ = nullptr;
     PaneFrame* panes_ = nullptr;
     QLabel* sentence_ = nullptr;
+    QLabel* building_ = nullptr;
     QLabel* coordinates_ = nullptr;
 };
 

@@ -1,0 +1,201 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "base/units.h"
+#include "plan/say.h"
+
+#include "panes/mold_figures.h"
+#include "sheets/magnitude_ladder.h"
+
+#include <algorithm>
+
+namespace drawercast::app::explain {
+
+namespace {
+
+QString text(const std::string& words) { return QString::fromStdString(words); }
+
+class Plate {
+    Q_DECLARE_TR_FUNCTIONS(drawercast::app::explain::Plate)
+
+  public:
+    Plate(std::vector<MoldFigure>& figures, const Answer& answer)
+        : figures_(figures), answer_(answer), plate_(answer.drawer.plate->answer), design_(plate_.design) {}
+
+    void add() {
+        add_design();
+        add_lengths();
+        add_stresses();
+        add_pull();
+        if (plate_.runner_up) add_runner_up();
+    }
+
+    QString remark() const {
+        return plate_.passes ? tr("%1 % of what decides").arg(qRound(100 * plate_.use))
+                             : tr("over its limit: %1 %").arg(qRound(100 * plate_.use));
+    }
+
+  private:
+    void put(const QString& id, const QString& label, const QString& value, Explanation why,
+             std::optional<MoldFigure::Limit> limit = std::nullopt) {
+        figures_.push_back(
+            {{QStringLiteral("plate.") + id, label, value, std::move(why)}, MoldPart::plate, limit});
+    }
+    MoldFigure::Limit limit(mold::Limit which, double value, double most) const {
+        const double share = most > 0 ? value / most : 2;
+        return {share, share > 1 + 1e-9, plate_.governs == which};
+    }
+    QString of(const QString& value, const QString& most) const { return tr("%1 of %2").arg(value, most); }
+
+    QString small(double mm) const {
+        return text(sheets::say_small(mm, answer_.units())) +
+               (is_metric(answer_.units()) ? QStringLiteral(" mm") : QStringLiteral(" in"));
+    }
+    Result stress(double mpa) const {
+        if (is_metric(answer_.units())) return fixed_result(mpa, 2, QStringLiteral("MPa"));
+        return fixed_result(mpa * 1000 / drawercast::units::kpa_per_psi, 0, QStringLiteral("psi"));
+    }
+
+    void add_design() {
+        const QString fixed = tr("Set by you; checked like any other.");
+        const QString found =
+            tr("The cheapest of the shop’s boards, stiffeners and closures that keeps every "
+               "limit and can be closed in time.");
+        put("board", tr("board"), text(design_.board.name),
+            {answer_.job.mold.board ? fixed : found, {}, {}, {}});
+        put("box", tr("walls and base"), text(design_.box_board.name),
+            {answer_.job.mold.box_board
+                 ? fixed
+                 : tr("The cheapest board that is thick enough for a screw in its edge and bows little "
+                      "enough as a wall."),
+             {},
+             {},
+             {}});
+        QString pieces = tr("none");
+        if (design_.stiffener && !design_.stiffeners.empty()) {
+            const int count = static_cast<int>(design_.stiffeners.size());
+            pieces = (design_.glued ? tr("%1 × %2, glued on") : tr("%1 × %2, loose"))
+                         .arg(count)
+                         .arg(text(design_.stiffener->name));
+        }
+        put("stiffeners", tr("stiffeners"), pieces,
+            {answer_.job.mold.stiffeners ? fixed : found,
+             {},
+             {},
+             tr("They stand off the places where air is left last, where that can be: vents belong there.")});
+        QString closures = tr("%1 × %2").arg(design_.closures.size()).arg(text(design_.closure.name));
+        if (design_.stiffener && !(design_.end_closure == design_.closure))
+            closures = tr("%1, %2 at the ends of stiffeners").arg(closures, text(design_.end_closure.name));
+        put("closures", tr("closures"), closures,
+            {answer_.job.mold.closure ? fixed : found,
+             {},
+             tr("Even pitch along each wall, the first 30 mm from a corner or more: common practice."),
+             tr("The numbers on the sheet are the order in which they are driven: the middles of the sides, "
+                "corners, halves, always opposite pairs. Loosen them in reverse.")});
+    }
+
+    void add_lengths() {
+        const QString model = tr("A plate that bends and shears (Mindlin), in finite elements; closures are "
+                                 "springs, walls and fillers only push. Checked against printed tables and "
+                                 "series.");
+        put("bow", tr("bow"), of(small(plate_.bow_mm), small(mold::bow_limit_mm)),
+            {tr("The greatest lift over the opening at the pressure when closed: it is the back of the "
+                "insert, which nobody sees."),
+             {},
+             model,
+             tr("The limit is our guess.")},
+            limit(mold::Limit::bow, plate_.bow_mm, mold::bow_limit_mm));
+        put("gap", tr("gap under it"), of(small(plate_.gap_mm), small(plate_.gap_limit_mm)),
+            {tr("The greatest lift along the opening’s edge at the pressure when closed, with closures half "
+                "as stiff: foam that gets in there is trimmed off as flash."),
+             {},
+             model,
+             tr("The limit is our guess; a gasket strip allows more.")},
+            limit(mold::Limit::gap, plate_.gap_mm, plate_.gap_limit_mm));
+        double wall = 0;
+        for (const auto& one : plate_.walls) wall = std::max(wall, one.bow_mm);
+        put("walls", tr("bow of the walls"), of(small(wall), small(mold::wall_bow_limit_mm)),
+            {tr("The longest wall as a plate held at its four edges, at the pressure when closed."),
+             {},
+             tr("Plate tables for an even load."),
+             tr("The limit is our guess.")},
+            limit(mold::Limit::wall_bow, wall, mold::wall_bow_limit_mm));
+    }
+
+    void one_stress(const QString& id, const QString& label, mold::Limit which, double mpa, double rupture) {
+        const double allowed = rupture / mold::stress_factor;
+        const Result most = stress(allowed);
+        const Line line{
+            tr("allowed"),
+            QStringLiteral("{rupture} / {factor}"),
+            {{"rupture", tr("rupture of it"),
+              is_metric(answer_.units()) ? rupture : rupture * 1000 / drawercast::units::kpa_per_psi,
+              most.unit, Input::shop, tr("of the board or piece in the shop’s list")},
+             rule("factor", tr("margin"), mold::stress_factor, {}, tr("common practice"))},
+            most};
+        put(id, label, of(stress(mpa).text(), most.text()),
+            {tr("The greatest at the pressure to build for, off the heads of the closures."),
+             {line},
+             tr("6 × moment / thickness² in a board, moment / section modulus in a stiffener."),
+             {}},
+            limit(which, mpa, allowed));
+    }
+
+    void add_stresses() {
+        one_stress("stress", tr("stress of the board"), mold::Limit::stress, plate_.stress_mpa,
+                   design_.board.rupture_mpa);
+        if (design_.stiffener && !design_.stiffeners.empty())
+            one_stress("stiffener_stress", tr("stress of stiffeners"), mold::Limit::stiffener_stress,
+                       plate_.stiffener_stress_mpa, design_.stiffener->rupture_mpa);
+    }
+
+    void add_pull() {
+        const double capacity = plate_.capacity_n[plate_.worst], pull = plate_.closure_n[plate_.worst];
+        const double allowed = capacity / mold::capacity_factor;
+        const Result most = answer_.said_n(allowed);
+        const Scale scale{most.unit, answer_.units() == job::DisplayUnits::mm
+                                         ? (most.unit == QStringLiteral("kN") ? 1000.0 : 1.0)
+                                         : drawercast::units::n_per_pound_force};
+        const Line line{tr("allowed pull"),
+                        QStringLiteral("{capacity} / {factor}"),
+                        {{"capacity", tr("what one holds, on average"), scale.of(capacity), scale.unit,
+                          Input::shop, tr("a screw’s by its diameter, depth and the wall’s density")},
+                         rule("factor", tr("margin"), mold::capacity_factor, {}, tr("common practice"))},
+                        most};
+        put("pull", tr("worst closure"), of(answer_.said_n(pull).text(), most.text()),
+            {tr("The greatest pull at the pressure to build for, with closures twice as stiff. The plate "
+                "pries at its rim, so the worst pulls about twice what an even share would be."),
+             {line},
+             tr("Withdrawal from a wall’s edge by the Wood Handbook’s form, 31.8·√D·(L − D/3)^1.25·G² in N "
+                "and mm; other closures as the shop’s list says."),
+             tr("Holes in an edge strip after a few drives: shift them half a pitch then (our guess).")},
+            limit(mold::Limit::closure, pull, allowed));
+    }
+
+    void add_runner_up() {
+        const auto& next = *plate_.runner_up;
+        const QString pieces = next.stiffeners > 0
+                                   ? tr("%1 × %2").arg(next.stiffeners).arg(text(next.stiffener))
+                                   : tr("no stiffener");
+        put("next", tr("next best"),
+            tr("%1, %2, %3 closures").arg(text(next.board), pieces).arg(next.closures),
+            {tr("What would have come next at a higher price. Set it in the mold’s form to have it."),
+             {},
+             {},
+             {}});
+    }
+
+    std::vector<MoldFigure>& figures_;
+    const Answer& answer_;
+    const mold::PlateAnswer& plate_;
+    const mold::PlateDesign& design_;
+};
+
+} // namespace
+
+void add_plate(std::vector<MoldFigure>& figures, const Answer& answer) { Plate(figures, answer).add(); }
+
+QString plate_remark(const Answer& answer) {
+    std::vector<MoldFigure> none;
+    return Plate(none, answer).remark();
+}
+
+} // namespace drawercast::app::explain

@@ -1,0 +1,232 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "panes/mold_pane.h"
+
+#include "document/document.h"
+#include "document/selection.h"
+#include "panes/explain_sheet.h"
+#include "panes/figure_button.h"
+#include "panes/head.h"
+#include "panes/plot_view.h"
+#include "panes/theme_of.h"
+#include "sheets/pour_plot.h"
+#include "sheets/squeeze_plot.h"
+#include "theme/gauge_paint.h"
+#include "theme/icons.h"
+
+#include <QAction>
+#include <QEvent>
+#include <QPainter>
+#include <QVBoxLayout>
+
+namespace drawercast::app {
+
+namespace {
+
+constexpr int plot_px = 150;
+constexpr int pour_plot_px = 190;
+constexpr std::array all_parts{MoldPart::plate, MoldPart::vents, MoldPart::closing};
+
+std::size_t number(MoldPart part) { return static_cast<std::size_t>(part); }
+
+} // namespace
+
+/// Over figures that are of an older job; what lies under it can still be clicked.
+class MoldPane::Hatch final : public QWidget {
+  public:
+    explicit Hatch(QWidget* parent) : QWidget(parent) {
+        setAttribute(Qt::WA_TransparentForMouseEvents);
+        hide();
+    }
+
+  protected:
+    void paintEvent(QPaintEvent*) override {
+        QPainter painter(this);
+        theme::paint_old_answer(painter, QRectF(rect()), theme_of(this));
+    }
+};
+
+MoldPane::MoldPane(Document& document, const Selection& selection, QWidget* parent)
+    : QWidget(parent), document_(document), selection_(selection), column_(new QVBoxLayout(this)) {
+    column_->setContentsMargins(0, 0, 0, 0);
+    column_->setSpacing(0);
+    for (const MoldPart part : all_parts) add_part(part);
+    connect(&document, &Document::shown_changed, this, &MoldPane::refresh);
+    connect(&selection, &Selection::changed, this, &MoldPane::refresh);
+    connect(&document.building(), &Building::busy_changed, this, &MoldPane::refresh);
+    refresh();
+}
+
+MoldPane::~MoldPane() { delete sheet_; }
+
+void MoldPane::add_part(MoldPart which) {
+    auto& part = parts_[number(which)];
+    switch (which) {
+    case MoldPart::plate:
+        part.head = new Head("plate", tr("Plate"), this);
+        break;
+    case MoldPart::vents:
+        part.head = new Head("vent", tr("Vents"), this);
+        break;
+    case MoldPart::closing:
+        part.head = new Head("run-sheet", tr("Closing"), this);
+        break;
+    }
+    part.fold = new QAction(this);
+    connect(part.fold, &QAction::triggered, this, [this, which] { fold(which, !opened(which)); });
+    part.head->set_actions({part.fold});
+    part.body = new QWidget(this);
+    auto* inside = new QVBoxLayout(part.body);
+    inside->setContentsMargins(8, 0, 8, 8);
+    inside->setSpacing(0);
+    part.rows = new QVBoxLayout;
+    part.rows->setSpacing(0);
+    inside->addLayout(part.rows);
+    part.chart = new PlotView(which == MoldPart::closing ? pour_plot_px : plot_px, part.body);
+    inside->addWidget(part.chart);
+    part.hatch = new Hatch(part.body);
+    part.body->installEventFilter(this);
+    column_->addWidget(part.head);
+    column_->addWidget(part.body);
+    fold(which, false);
+}
+
+bool MoldPane::opened(MoldPart part) const { return parts_[number(part)].wanted; }
+
+void MoldPane::fold(MoldPart which, bool open) {
+    auto& part = parts_[number(which)];
+    part.wanted = open;
+    part.fold->setText(open ? tr("Fold") : tr("Show"));
+    part.fold->setToolTip(open ? tr("Show the head alone") : tr("Show the figures"));
+    part.fold->setIcon(theme::icon(open ? QStringLiteral("up") : QStringLiteral("forward")));
+    bool some = false;
+    for (const auto& one : figures_) some = some || one.part == which;
+    part.body->setVisible(open && some);
+    if (open && sheet_) sheet_->leave();
+}
+
+void MoldPane::open_for(std::optional<MoldPart> first) {
+    int at = 0;
+    const auto put = [&](MoldPart which) {
+        auto& part = parts_[number(which)];
+        column_->removeWidget(part.head);
+        column_->removeWidget(part.body);
+        column_->insertWidget(at++, part.head);
+        column_->insertWidget(at++, part.body);
+        fold(which, first.has_value());
+    };
+    if (first) put(*first);
+    for (const MoldPart part : all_parts)
+        if (part != first) put(part);
+}
+
+const plan::DrawerPlan* MoldPane::built() const {
+    const auto& built = document_.last_built();
+    if (!built) return nullptr;
+    for (const auto& drawer : built->drawers)
+        if (drawer.id == selection_.drawer()) return &drawer;
+    return nullptr;
+}
+
+FigureButton& MoldPane::button(const MoldFigure& figure) {
+    auto& known = buttons_[figure.figure.id];
+    if (known == nullptr) {
+        known = new FigureButton(figure.limit ? FigureButton::Kind::gauge : FigureButton::Kind::row,
+                                 parts_[number(figure.part)].body);
+        known->setObjectName(figure.figure.id);
+        connect(known, &FigureButton::clicked, this, [this, id = figure.figure.id] { explain(id); });
+        parts_[number(figure.part)].rows->addWidget(known);
+    }
+    return *known;
+}
+
+std::vector<FoamFigure> MoldPane::plain() const {
+    std::vector<FoamFigure> all;
+    for (const auto& one : figures_) all.push_back(one.figure);
+    return all;
+}
+
+void MoldPane::refresh() {
+    const auto* drawer = built();
+    job::Job job = document_.last_built_job();
+    job.display_units = document_.shown().display_units;
+    const auto answer = drawer == nullptr
+                            ? std::optional<explain::Answer>()
+                            : explain::Answer::of(job, *document_.last_built(), *drawer, DosingUnit::mass);
+    old_ = drawer != nullptr && !document_.built_is_current();
+    figures_ = answer ? mold_figures(*answer) : std::vector<MoldFigure>();
+    for (const auto& [id, button] : buttons_) button->hide();
+    for (const auto& one : figures_) {
+        auto& shown = button(one);
+        shown.show(one.figure);
+        if (one.limit) shown.show_gauge(one.limit->share, one.limit->breached, one.limit->decides);
+    }
+    for (const MoldPart part : all_parts) refresh_part(part, answer);
+    show_charts(answer);
+    if (sheet_) sheet_->refresh(plain());
+}
+
+void MoldPane::refresh_part(MoldPart which, const std::optional<explain::Answer>& answer) {
+    auto& part = parts_[number(which)];
+    const QString remark = answer ? mold_remark(which, *answer) : QString();
+    const bool busy = document_.building().busy();
+    part.head->set_remark(old_ && !remark.isEmpty() ? tr("as before the last change")
+                          : remark.isEmpty()        ? (busy ? tr("working it out…") : tr("not yet"))
+                                                    : remark);
+    part.fold->setEnabled(!remark.isEmpty());
+    part.body->setVisible(part.wanted && !remark.isEmpty());
+    part.hatch->setVisible(old_);
+    part.hatch->raise();
+}
+
+void MoldPane::show_charts(const std::optional<explain::Answer>& answer) {
+    const auto job = answer ? std::make_shared<const job::Job>(answer->job) : nullptr;
+    const auto plan = answer ? std::make_shared<const plan::DrawerPlan>(answer->drawer) : nullptr;
+    auto* vents = parts_[number(MoldPart::vents)].chart;
+    auto* closing = parts_[number(MoldPart::closing)].chart;
+    if (plan && plan->air)
+        vents->show_chart([job, plan](shape::Vec mm) { return sheets::squeeze_plot(*job, *plan->air, mm); },
+                          tr("Squeeze-out and pressure that is held, by number and drill of the vents"));
+    else
+        vents->show_chart({}, {});
+    if (plan && plan->plate)
+        closing->show_chart([job, plan](shape::Vec mm) { return sheets::pour_plot(*job, *plan, mm); },
+                            tr("The pour second by second: rise, pressure, closures needed and in"));
+    else
+        closing->show_chart({}, {});
+}
+
+bool MoldPane::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::Resize)
+        for (auto& part : parts_)
+            if (watched == part.body) part.hatch->setGeometry(part.body->rect());
+    return QWidget::eventFilter(watched, event);
+}
+
+void MoldPane::resizeEvent(QResizeEvent* event) {
+    for (auto& part : parts_) part.hatch->setGeometry(part.body->rect());
+    QWidget::resizeEvent(event);
+}
+
+// ---- explanations ----
+
+ExplainSheet& MoldPane::sheet() {
+    if (!sheet_) {
+        sheet_ = new ExplainSheet(this);
+        connect(sheet_, &ExplainSheet::changed, this, [this] {
+            for (const auto& [id, button] : buttons_) button->set_open(id == sheet_->shown());
+        });
+        connect(sheet_, &ExplainSheet::action_wanted, this, &MoldPane::action_wanted);
+    }
+    return *sheet_;
+}
+
+void MoldPane::explain(const QString& id) {
+    if (explained() == id)
+        sheet().leave();
+    else
+        sheet().open(id, plain());
+}
+
+QString MoldPane::explained() const { return sheet_ ? sheet_->shown() : QString(); }
+
+} // namespace drawercast::app

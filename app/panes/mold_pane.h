@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "panes/mold_figures.h"
+
+#include <QPointer>
+#include <QWidget>
+
+#include <array>
+#include <map>
+#include <memory>
+
+class QAction;
+class QVBoxLayout;
+
+namespace drawercast::app {
+
+class PlotView;
+class Document;
+class ExplainSheet;
+class FigureButton;
+class Head;
+class Selection;
+
+/// What the mold must be: plate, vents, and whether it can be closed in time. Each figure explains itself. It
+/// shows the last answer there is; hatched, and said so, while that is of an older job. Folded to its heads
+/// while one lays out.
+class MoldPane final : public QWidget {
+    Q_OBJECT
+  public:
+    MoldPane(Document& document, const Selection& selection, QWidget* parent = nullptr);
+    ~MoldPane() override;
+
+    /// All parts open, this one first, or none.
+    void open_for(std::optional<MoldPart> part);
+    bool opened(MoldPart part) const;
+    const std::vector<MoldFigure>& figures() const { return figures_; }
+    bool shows_old() const { return old_; }
+    void explain(const QString& id);
+    QString explained() const;
+
+  signals:
+    void action_wanted(const QString& action); ///< from an explanation: where a term is changed
+
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+  private:
+    class Hatch;
+    struct Part {
+        Head* head = nullptr;
+        QAction* fold = nullptr;
+        QWidget* body = nullptr;
+        QVBoxLayout* rows = nullptr;
+        PlotView* chart = nullptr;
+        Hatch* hatch = nullptr;
+        bool wanted = false; ///< open
+    };
+    void add_part(MoldPart part);
+    void refresh();
+    void refresh_part(MoldPart which, const std::optional<explain::Answer>& answer);
+    void show_charts(const std::optional<explain::Answer>& answer);
+    void fold(MoldPart which, bool open);
+    FigureButton& button(const MoldFigure& figure);
+    std::vector<FoamFigure> plain() const;
+    const plan::DrawerPlan* built() const;
+    ExplainSheet& sheet();
+
+    Document& document_;
+    const Selection& selection_;
+    std::vector<MoldFigure> figures_;
+    bool old_ = false;
+    std::array<Part, 3> parts_;
+    std::map<QString, FigureButton*> buttons_;
+    QVBoxLayout* column_;
+    QPointer<ExplainSheet> sheet_; ///< made when first opened: it lies over the window
+};
+
+} // namespace drawercast::app
