@@ -41,6 +41,7 @@ std::vector<ActionSpec> listed() {
         {"job.revision", TEXT("Start a new re&vision"), "", "", drawer},
         {"job.foam", TEXT("&Foam…"), "foam", "Ctrl+Shift+F", always},
         {"job.foams", TEXT("Foams side &by side…"), "kits", "Ctrl+Alt+F", drawer},
+        {"job.mold", TEXT("How the molds are &built…"), "box", "Ctrl+Shift+O", always},
         {"job.minimums", TEXT("Shop &minimums…"), "", "Ctrl+Shift+M", always},
         {"job.shop", TEXT("S&hop and day of the pour…"), "settings", "Ctrl+Shift+P", always},
         {"job.cost", TEXT("&Cost and quote…"), "cost", "Ctrl+Shift+K", drawer},

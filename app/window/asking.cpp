@@ -9,6 +9,7 @@
 #include "forms/foam_form.h"
 #include "forms/foams_dialog.h"
 #include "forms/minimums_form.h"
+#include "forms/mold_form.h"
 #include "forms/new_job_form.h"
 #include "forms/notch_form.h"
 #include "forms/object_form.h"
@@ -132,6 +133,12 @@ std::optional<job::Shop> Dialogs::shop(const job::Shop& shop, const FormContext&
 
 std::optional<job::Notch> Dialogs::notch(const job::Notch& notch, const FormContext& context) {
     NotchForm form(notch, context, parent_);
+    return taken(form);
+}
+
+std::optional<job::Mold> Dialogs::mold(const job::Mold& mold, const job::Shop& shop,
+                                       const FormContext& context) {
+    MoldForm form(mold, shop, context, parent_);
     return taken(form);
 }
 

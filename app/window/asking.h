@@ -52,6 +52,8 @@ class Asking {
                                           const FormContext& context) = 0;
     virtual std::optional<job::Shop> shop(const job::Shop& shop, const FormContext& context) = 0;
     virtual std::optional<job::Notch> notch(const job::Notch& notch, const FormContext& context) = 0;
+    virtual std::optional<job::Mold> mold(const job::Mold& mold, const job::Shop& shop,
+                                          const FormContext& context) = 0;
     virtual std::optional<job::Minimums> minimums(const job::Minimums& minimums,
                                                   const FormContext& context) = 0;
     virtual Objects standard_objects(const FormContext& context) = 0; ///< those chosen, without ids
@@ -108,6 +110,8 @@ class Dialogs final : public Asking {
                                   const FormContext& context) override;
     std::optional<job::Shop> shop(const job::Shop& shop, const FormContext& context) override;
     std::optional<job::Notch> notch(const job::Notch& notch, const FormContext& context) override;
+    std::optional<job::Mold> mold(const job::Mold& mold, const job::Shop& shop,
+                                  const FormContext& context) override;
     std::optional<job::Minimums> minimums(const job::Minimums& minimums, const FormContext& context) override;
     Objects standard_objects(const FormContext& context) override;
     void pasted_list(const FormContext& context, const std::function<void(const Objects&)>& add) override;

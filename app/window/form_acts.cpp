@@ -141,6 +141,13 @@ void FormActs::connect_job(Actions& actions) {
         job.shop = *shop;
         commit(tr("Shop"), std::move(job));
     });
+    actions.on("job.mold", [this, &document] {
+        const auto mold = desk_.asking.mold(document.job().mold, *document.job().shop, context());
+        if (!mold) return;
+        auto job = document.job();
+        job.mold = *mold;
+        commit(tr("How the molds are built"), std::move(job));
+    });
     actions.on("job.minimums", [this, &document] {
         const auto minimums = desk_.asking.minimums(document.job().minimums, context());
         if (!minimums) return;

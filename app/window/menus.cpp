@@ -79,7 +79,8 @@ Menus fill_menu_bar(QMenuBar& bar, const Actions& actions) {
                            "check.next",         "check.mend",
                            "check.leave",        "check.take_back"});
 
-    fill(*bar.addMenu(tr("&Mold")), actions, {"vents.add", "vents.drill", "vents.rest", "vents.automatic"});
+    fill(*bar.addMenu(tr("&Mold")), actions,
+         {"job.mold", "", "vents.add", "vents.drill", "vents.rest", "vents.automatic"});
 
     fill(*bar.addMenu(tr("Pour da&y")), actions,
          {"pour.cup", "pour.as_built", "", "pour.rehearse", "pour.day", "", "pour.as_cast", "",

@@ -72,6 +72,11 @@ class Scripted final : public app::Asking {
     std::optional<job::Notch> notch(const job::Notch& given, const app::FormContext&) override {
         return ++asked, to_notch ? to_notch(given) : given;
     }
+    Fills<job::Mold> to_mold;
+    std::optional<job::Mold> mold(const job::Mold& given, const job::Shop&,
+                                  const app::FormContext&) override {
+        return ++asked, to_mold ? to_mold(given) : given;
+    }
     std::optional<job::Minimums> minimums(const job::Minimums& given, const app::FormContext&) override {
         return ++asked, to_minimums ? to_minimums(given) : given;
     }

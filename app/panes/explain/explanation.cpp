@@ -107,7 +107,7 @@ QString place_of(Input input) {
     case Input::pockets:
         return words(QT_TRANSLATE_NOOP("drawercast::app::explain", "the pockets on the drawer plan"));
     case Input::mold:
-        return words(QT_TRANSLATE_NOOP("drawercast::app::explain", "the mold in the job file"));
+        return words(QT_TRANSLATE_NOOP("drawercast::app::explain", "How the molds are built…"));
     }
     return {};
 }
@@ -118,6 +118,8 @@ QString action_of(Input input) {
         return QStringLiteral("job.foam");
     case Input::shop:
         return QStringLiteral("job.shop");
+    case Input::mold:
+        return QStringLiteral("job.mold");
     case Input::drawer:
         return QStringLiteral("drawers.change");
     default:
