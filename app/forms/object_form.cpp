@@ -12,6 +12,7 @@
 #include "outline/drawing_file.h"
 #include "theme/icons.h"
 
+#include <QComboBox>
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QPlainTextEdit>
@@ -47,7 +48,8 @@ ObjectForm::ObjectForm(Purpose purpose, const job::Object& object, const FormCon
     : FormDialog(purpose == Purpose::add ? tr("New object") : tr("Object"),
                  purpose == Purpose::add ? tr("Add object") : tr("Keep changes"), context, parent),
       given_(object), rows_(new FieldRows), name_(new QLineEdit),
-      height_(new LengthEdit(context, job::range_of("/objects/*/height_mm"))), note_(new QPlainTextEdit),
+      height_(new LengthEdit(context, job::range_of("/objects/*/height_mm"))), turns_(new QComboBox),
+      note_(new QPlainTextEdit),
       levels_(
           new PartTabs({tr("Level %1"), tr("Add a level"), tr("Take this level away"), {}}, 1, most_levels)),
       picture_(new ObjectPicture(context)) {
@@ -79,9 +81,15 @@ FieldRows* ObjectForm::make_rows() {
     note_->setFixedHeight(2 * note_->fontMetrics().lineSpacing() + 12);
     rows_->add_wide("/name", tr("&Name"), name_);
     add_numbers();
+    turns_->addItem(tr("By quarters"), static_cast<int>(job::Turns::quarter));
+    turns_->addItem(tr("At any angle"), static_cast<int>(job::Turns::free));
+    turns_->addItem(tr("Never"), static_cast<int>(job::Turns::none));
+    rows_->add("/turns", tr("&Turned when arranged"), turns_,
+               tr("By Arrange; by hand any turn can be given"));
     rows_->add_wide("/note", tr("No&te"), note_);
     connect(rows_, &FieldRows::edited, this, &ObjectForm::refresh);
     connect(name_, &QLineEdit::textEdited, this, &ObjectForm::refresh);
+    connect(turns_, &QComboBox::activated, this, &ObjectForm::refresh);
     connect(note_, &QPlainTextEdit::textChanged, this, &ObjectForm::refresh);
     connect(levels_, &PartTabs::taken_away, this, &ObjectForm::refresh);
     connect(levels_, &PartTabs::asked_for_another, this, [this] {
@@ -161,6 +169,7 @@ void ObjectForm::fill() {
     const QSignalBlocker quiet(note_);
     name_->setText(QString::fromStdString(given_.name));
     numbers_.fill(given_);
+    turns_->setCurrentIndex(turns_->findData(static_cast<int>(given_.turns)));
     note_->setPlainText(QString::fromStdString(given_.note));
     for (const auto& level : given_.levels) add_level(level);
     if (!given_.levels.empty()) levels_->show_page(levels_->pages().front());
@@ -176,6 +185,7 @@ std::optional<job::Object> ObjectForm::typed() const {
     job::Object object = given_;
     if (!numbers_.take(object)) return std::nullopt;
     object.name = name_->text().toStdString();
+    object.turns = static_cast<job::Turns>(turns_->currentData().toInt());
     object.note = note_->toPlainText().toStdString();
     object.levels.clear();
     for (const LevelEdit* edit : level_edits()) {

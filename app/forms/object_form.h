@@ -8,6 +8,7 @@
 
 #include <optional>
 
+class QComboBox;
 class QLineEdit;
 class QPlainTextEdit;
 class QPushButton;
@@ -52,6 +53,7 @@ class ObjectForm final : public FormDialog {
     QLineEdit* name_;
     Bindings<job::Object> numbers_;
     LengthEdit* height_;
+    QComboBox* turns_;
     QPlainTextEdit* note_;
     PartTabs* levels_;
     QPushButton* from_drawing_ = nullptr;

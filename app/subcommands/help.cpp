@@ -27,7 +27,7 @@ foam to mix, and the templates to build the mold by. It reads a job file
   drawercast drawings JOB --out FOLDER
         Each sheet of each drawer as an SVG drawing, one unit to the millimeter.
   drawercast arrange JOB --out JOB2 [--seconds SECONDS]
-        Places what is not placed yet, walls and edges kept, in quarter turns,
+        Places what is not placed yet, walls and edges kept, in the turns allowed,
         into the drawers in turn, and writes the job that has it. Locked
         pockets stay. Takes at most SECONDS, 60 where they are left out; exit
         code 1 where something found no room.

@@ -107,7 +107,7 @@ plan::Plan plan_for(const Command& command, const job::Job& job) {
 Exit arrange_into(const Command& command, const job::Job& job) {
     const auto end = std::chrono::steady_clock::now() + std::chrono::seconds(command.seconds);
     const auto late = [&](double) { return std::chrono::steady_clock::now() >= end; };
-    const auto arranged = arrange::arranged(job, {100'000'000, 1}, late);
+    const auto arranged = arrange::arranged(job, arrange::Moving::unlocked_if_needed, {100'000'000, 1}, late);
     const std::string text = job::write_job(arranged.job);
     const Exit exit = written(command.out, QByteArray(text.data(), static_cast<qsizetype>(text.size())));
     if (exit != Exit::fine) return exit;

@@ -117,6 +117,13 @@ std::vector<ActionSpec> listed() {
 
         {"place.measure", TEXT("&Measure a distance"), "measure", "D",
          [](const Situation& s) { return s.drawer && s.plan_sheet; }, true},
+        {"arrange.unplaced", TEXT("What is not &placed, for me"), "arrange", "Ctrl+R",
+         [](const Situation& s) { return s.drawer && s.plan_sheet && s.unplaced; }},
+        {"arrange.unlocked", TEXT("All that is not &locked, for me"), "arrange", "Ctrl+Shift+R",
+         [](const Situation& s) { return s.drawer && s.plan_sheet && (s.unplaced || s.loose); }},
+        {"arrange.drawers", TEXT("What is not placed, over all &drawers"), "arrange", "Ctrl+Alt+R",
+         [](const Situation& s) { return s.other_drawers && s.plan_sheet && s.unplaced; }},
+
         {"vents.add", TEXT("&Add a vent"), "vent", "V", [](const Situation& s) { return s.vent_sheet; }},
         {"vents.drill", TEXT("&Drill of the vent"), "measure", "Alt+V",
          [](const Situation& s) { return s.vent; }},

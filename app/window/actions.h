@@ -18,6 +18,8 @@ struct Situation {
     bool other_drawers = false; ///< besides the shown one
     bool object = false;        ///< chosen in the list
     bool drawer_pockets = false;
+    bool unplaced = false;   ///< an object is placed nowhere yet
+    bool loose = false;      ///< the drawer has pockets that are not locked
     int pockets = 0;         ///< chosen
     int free = 0;            ///< of them, not locked
     bool notches = false;    ///< the last chosen pocket has some

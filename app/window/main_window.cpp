@@ -13,6 +13,7 @@
 #include "panes/mold_pane.h"
 #include "panes/rail.h"
 #include "theme/splitter.h"
+#include "window/arrange_acts.h"
 #include "window/asking.h"
 #include "window/clip_acts.h"
 #include "window/cost_acts.h"
@@ -44,6 +45,8 @@
 #include <QStatusBar>
 #include <QToolBar>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace drawercast::app {
 
@@ -161,6 +164,8 @@ void MainWindow::connect_parts() {
     connect(cost_acts, &CostActs::said, this, &MainWindow::say);
     auto* pour_acts = new PourActs(desk_, actions_, this);
     connect(pour_acts, &PourActs::said, this, &MainWindow::say);
+    auto* arrange_acts = new ArrangeActs(desk_, actions_, this);
+    connect(arrange_acts, &ArrangeActs::said, this, &MainWindow::say);
     new VentActs(desk_, actions_, canvas, this);
     auto* mend_acts = new MendActs(desk_, actions_, this);
     auto* on_disk = new DiskWatch(desk_, this);
@@ -281,6 +286,9 @@ Situation MainWindow::situation() const {
     s.plan_sheet = spec_of(sheets_->shown()).arranged;
     s.other_drawers = job.drawers.size() > 1;
     s.object = job::find_object(job, selection_.object()) != nullptr;
+    s.unplaced = arrange::not_placed_yet(job) > 0;
+    s.loose = drawer != nullptr && std::any_of(drawer->pockets.begin(), drawer->pockets.end(),
+                                               [](const auto& pocket) { return !pocket.locked; });
     s.drawer_pockets = drawer != nullptr && !drawer->pockets.empty();
     for (const auto& subject : selection_.pockets()) {
         const auto found = job::find_pocket(job, subject);

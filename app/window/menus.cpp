@@ -79,6 +79,8 @@ Menus fill_menu_bar(QMenuBar& bar, const Actions& actions) {
                            "check.next",         "check.mend",
                            "check.leave",        "check.take_back"});
 
+    fill(*bar.addMenu(tr("A&rrange")), actions, {"arrange.unplaced", "arrange.unlocked", "arrange.drawers"});
+
     fill(*bar.addMenu(tr("&Mold")), actions,
          {"job.mold", "", "vents.add", "vents.drill", "vents.rest", "vents.automatic"});
 
@@ -129,7 +131,8 @@ Menus fill_menu_bar(QMenuBar& bar, const Actions& actions) {
                             "edit.paste", "objects.duplicate", "", "objects.delete"});
     menus.sheet = menu_of(bar, actions,
                           {"edit.paste", "edit.select_all", "edit.select_listed", "", "objects.add",
-                           "objects.place", "", "place.measure", "view.fit", "view.grid", "view.snap"});
+                           "objects.place", "arrange.unplaced", "arrange.unlocked", "", "place.measure",
+                           "view.fit", "view.grid", "view.snap"});
     menus.check = menu_of(
         bar, actions, {"check.mend", "check.leave", "check.take_back", "", "view.to_check", "check.next"});
     menus.drawer = menu_of(bar, actions, {"drawers.change", "drawers.add", "", "drawers.delete"});

@@ -7,6 +7,7 @@
 #include "arrange/parted.h"
 
 #include <algorithm>
+#include <cmath>
 #include <set>
 
 namespace drawercast::arrange {
@@ -60,11 +61,40 @@ Expected<layout::PocketForm> form_of(const Job& job, const Drawer& drawer, const
     return layout::pocket_form(object, notches, layout::fit_of(object, job.foam->firmness), drawer.insert_mm);
 }
 
-Figure figure_of(const layout::PocketForm& form) {
+/// The turns tried for what may stand at any angle; finer ones were no denser in less time (our guess).
+constexpr int free_turns = 24;
+
+std::vector<double> turns_of(job::Turns turns) {
+    switch (turns) {
+    case job::Turns::none:
+        return {0};
+    case job::Turns::quarter:
+        return {0, 90, 180, 270};
+    case job::Turns::free:
+        break;
+    }
+    std::vector<double> all;
+    for (int k = 0; k < free_turns; ++k) all.push_back(k * 360.0 / free_turns);
+    return all;
+}
+
+Figure figure_of(const layout::PocketForm& form, std::vector<double> turns_deg) {
     Figure figure;
     for (const auto& cut : form.cuts) figure.parts.push_back({cut.outline.contour, cut.depth_mm});
-    figure.turns_deg = {0, 90, 180, 270};
+    figure.turns_deg = std::move(turns_deg);
     return figure;
+}
+
+/// What stands has its own turn first, the others counted from it where only some are allowed, so that a
+/// pocket put askew by hand stays as askew.
+std::vector<double> turns_of_standing(const job::Pocket& pocket, job::Turns turns) {
+    const double own = pocket.pose.turn_deg;
+    if (turns == job::Turns::none || pocket.locked) return {own};
+    std::vector<double> all{own};
+    for (const double turn : turns_of(turns))
+        if (turn != 0 || turns == job::Turns::free)
+            all.push_back(std::fmod(turn + (turns == job::Turns::quarter ? own : 0), 360.0));
+    return all;
 }
 
 /// One drawer's question: what stands first, then what is new.
@@ -83,15 +113,13 @@ Question question_of(const Job& job, const Drawer& drawer, const layout::Insert&
         if (object == nullptr) continue;
         const auto form = form_of(job, drawer, *object, pocket.notches);
         if (!form) continue;
-        question.figures.push_back(figure_of(*form));
-        question.figures.back().turns_deg.insert(question.figures.back().turns_deg.begin(),
-                                                 pocket.pose.turn_deg);
+        question.figures.push_back(figure_of(*form, turns_of_standing(pocket, object->turns)));
         question.standing.push_back(&pocket);
     }
     for (const Object* object : not_placed(job)) {
         const auto form = form_of(job, drawer, *object, {});
         if (!form || form->cuts.empty()) continue;
-        question.figures.push_back(figure_of(*form));
+        question.figures.push_back(figure_of(*form, turns_of(object->turns)));
         question.fresh.push_back(object);
     }
     return question;
@@ -121,8 +149,15 @@ std::set<std::string> troubled(const Job& job, const Drawer& drawer,
     return out;
 }
 
-Job with_answer(Job job, const std::string& drawer, const Question& question, const Parted& parted,
-                std::vector<std::string>& made) {
+/// The job with its pockets where the search has them.
+struct Answer {
+    Job job;
+    std::vector<std::string> made;
+    int moved = 0;
+};
+
+Answer with_answer(Job job, const std::string& drawer, const Question& question, const Parted& parted) {
+    std::vector<std::string> made;
     const std::size_t old = question.standing.size();
     std::vector<job::Placement> moves;
     for (std::size_t i = 0; i < question.figures.size(); ++i) {
@@ -136,14 +171,15 @@ Job with_answer(Job job, const std::string& drawer, const Question& question, co
             job = job::placed(std::move(job), drawer, question.fresh[i - old]->id, pose, &made.back());
         }
     }
-    return moves.empty() ? job : job::posed(std::move(job), moves);
+    if (!moves.empty()) job = job::posed(std::move(job), moves);
+    return {std::move(job), std::move(made), static_cast<int>(moves.size())};
 }
 
 /// New pockets that a check finds fault with go again; nothing where pockets that stood there got worse.
-std::optional<Arranged> verified(const Job& before, Job job, const std::string& id,
-                                 const std::shared_ptr<const layout::Insert>& insert,
-                                 std::vector<std::string> made) {
-    const auto old_trouble = troubled(before, *job::find_drawer(before, id), insert);
+std::optional<Arranged> verified(const std::set<std::string>& old_trouble, Answer answer,
+                                 const std::string& id, const std::shared_ptr<const layout::Insert>& insert) {
+    Job job = std::move(answer.job);
+    std::vector<std::string> made = std::move(answer.made);
     for (;;) {
         const auto trouble = troubled(job, *job::find_drawer(job, id), insert);
         const auto bad = std::find_if(made.rbegin(), made.rend(),
@@ -158,57 +194,101 @@ std::optional<Arranged> verified(const Job& before, Job job, const std::string& 
         job = job::removed(std::move(job), {*bad});
         made.erase(std::next(bad).base());
     }
-    Arranged out{std::move(job), static_cast<int>(made.size()), 0};
+    Arranged out{std::move(job), static_cast<int>(made.size()), answer.moved, 0};
     out.left = static_cast<int>(not_placed(out.job).size());
     return out;
 }
 
-std::optional<Arranged> tried(const Job& job, const Drawer& drawer,
-                              const std::shared_ptr<const layout::Insert>& insert, bool may_move,
-                              const Budget& budget, const Watch& watch) {
-    const Question question = question_of(job, drawer, *insert);
-    Crowd crowd{question.room, {}, {}, {}};
-    for (const Figure& figure : question.figures) crowd.figures.push_back(turned(figure));
-    for (const job::Pocket* pocket : question.standing) {
-        crowd.standing.push_back({pocket->pose.at, 0});
-        crowd.fixed.push_back(pocket->locked || !may_move);
+/// One drawer of one job, asked about once with what stands fixed, once with it free.
+class Asked {
+  public:
+    Asked(const Job& job, const Drawer& drawer, layout::Insert insert)
+        : job_(job), drawer_(drawer), insert_(std::make_shared<const layout::Insert>(std::move(insert))),
+          question_(question_of(job, drawer, *insert_)), trouble_(troubled(job, drawer, insert_)) {
+        for (const Figure& figure : question_.figures) figures_.push_back(turned(figure));
     }
-    const Parted parted = all_parted(crowd, budget, watch);
-    std::vector<std::string> made;
-    Job after = with_answer(job, drawer.id, question, parted, made);
-    return verified(job, std::move(after), drawer.id, insert, std::move(made));
+
+    bool in_order() const { return trouble_.empty(); }
+
+    std::optional<Arranged> tried(bool may_move, const Budget& budget, const Watch& watch,
+                                  const Tell& tell) const {
+        Crowd crowd{question_.room, figures_, {}, {}};
+        for (const job::Pocket* pocket : question_.standing) {
+            crowd.standing.push_back({pocket->pose.at, 0});
+            crowd.fixed.push_back(pocket->locked || !may_move);
+        }
+        const auto said = [&](const Parted& parted) {
+            if (const auto found = checked(parted)) tell(*found);
+        };
+        return checked(all_parted(crowd, budget, watch, said));
+    }
+
+  private:
+    std::optional<Arranged> checked(const Parted& parted) const {
+        return verified(trouble_, with_answer(job_, drawer_.id, question_, parted), drawer_.id, insert_);
+    }
+
+    const Job& job_;
+    const Drawer& drawer_;
+    std::shared_ptr<const layout::Insert> insert_;
+    Question question_;
+    std::set<std::string> trouble_;
+    std::vector<std::vector<TurnedFigure>> figures_;
+};
+
+Budget half(Budget budget) {
+    budget.evaluations /= 2;
+    return budget;
 }
 
 } // namespace
 
-Arranged arranged(const Job& job, const std::string& id, const Budget& budget, const Watch& watch) {
-    Arranged best{job, 0, static_cast<int>(not_placed(job).size())};
+int not_placed_yet(const Job& job) { return static_cast<int>(not_placed(job).size()); }
+
+Arranged arranged(const Job& job, const std::string& id, Moving moving, const Budget& budget,
+                  const Watch& watch, const Tell& tell) {
+    Arranged best{job, 0, 0, not_placed_yet(job)};
     const Drawer* drawer = job::find_drawer(job, id);
-    if (drawer == nullptr || best.left == 0) return best;
+    if (drawer == nullptr) return best;
     auto insert = layout::insert_of(*drawer, layout::gap_of(*drawer, job.foam->firmness));
     if (!insert) return best;
-    const auto shared = std::make_shared<const layout::Insert>(std::move(*insert));
     const bool loose = std::any_of(drawer->pockets.begin(), drawer->pockets.end(),
                                    [](const job::Pocket& pocket) { return !pocket.locked; });
-    const double first = loose ? 0.5 : 1; // share of the watch
-    Budget part = budget;
-    if (loose) part.evaluations /= 2;
-    const auto early = [&](double done) { return watch(done * first); };
-    if (auto found = tried(job, *drawer, shared, false, part, early)) best = std::move(*found);
-    if (best.left == 0 || !loose) return best;
-    const auto late = [&](double done) { return watch(0.5 + done / 2); };
-    auto found = tried(job, *drawer, shared, true, part, late);
-    if (found && found->placed > best.placed) best = std::move(*found);
+    if (!loose) moving = Moving::none;
+    const Asked asked(job, *drawer, std::move(*insert));
+    if (best.left == 0 && (moving != Moving::unlocked || asked.in_order())) return best;
+    const auto take = [&](const std::optional<Arranged>& found) {
+        if (!found || found->placed < best.placed || (found->placed == best.placed && found->moved == 0))
+            return;
+        if (found->placed == best.placed && best.placed > 0) return;
+        best = *found;
+        tell(best);
+    };
+    if (moving == Moving::unlocked) {
+        take(asked.tried(true, budget, watch, take));
+        return best;
+    }
+    const bool twice = moving == Moving::unlocked_if_needed;
+    const auto early = [&](double done) { return watch(twice ? done / 2 : done); };
+    take(asked.tried(false, twice ? half(budget) : budget, early, take));
+    if (best.left == 0 || !twice) return best;
+    take(asked.tried(
+        true, half(budget), [&](double done) { return watch(0.5 + done / 2); }, take));
     return best;
 }
 
-Arranged arranged(const Job& job, const Budget& budget, const Watch& watch) {
-    Arranged all{job, 0, static_cast<int>(not_placed(job).size())};
+Arranged arranged(const Job& job, Moving moving, const Budget& budget, const Watch& watch, const Tell& tell) {
+    Arranged all{job, 0, 0, not_placed_yet(job)};
+    const auto with = [](const Arranged& before, Arranged one) {
+        one.placed += before.placed;
+        one.moved += before.moved;
+        return one;
+    };
     for (std::size_t i = 0; i < job.drawers.size() && all.left > 0; ++i) {
         const double count = static_cast<double>(job.drawers.size());
         const auto within = [&](double done) { return watch((static_cast<double>(i) + done) / count); };
-        Arranged one = arranged(all.job, job.drawers[i]->id, budget, within);
-        all = {std::move(one.job), all.placed + one.placed, one.left};
+        const auto told = [&](const Arranged& one) { tell(with(all, one)); };
+        all = with(all, arranged(all.job, job.drawers[i]->id, moving, budget, within, told));
     }
     return all;
 }

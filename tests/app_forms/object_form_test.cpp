@@ -34,6 +34,7 @@ TEST(ObjectForm, gives_back_what_it_was_given) {
     job::Object everything = data_logger();
     everything.fit_mm = -0.123456;
     everything.fit_end_mm = 0.333333;
+    everything.turns = job::Turns::free;
     everything.volume_ml = 123.456;
     everything.note = "two\nlines";
     everything.levels.push_back({job::Lying{{{40, 20}, {60.123456, 30}}, 3}, {{1, 2}, 90}, {{"x", "1"}}});

@@ -72,7 +72,7 @@ job::Job drawer_of(int count) {
 TEST(Drawer, NothingIsToMendAndLockedPocketsStay) {
     job::Job job = job::placed(drawer_of(12), "d1", "i1", {{200, 150}, 30});
     job = job::locked(job, {"i1#1"}, true);
-    const Arranged done = arranged(job, {400'000, 1}, never_stop);
+    const Arranged done = arranged(job, Moving::unlocked_if_needed, {400'000, 1}, never_stop);
     EXPECT_EQ(done.placed, 11);
     EXPECT_EQ(done.left, 0);
     EXPECT_EQ(job::find_pocket(done.job, "i1#1").pocket->pose, (shape::Pose{{200, 150}, 30}));
@@ -93,7 +93,7 @@ TEST(Drawer, NothingIsToMendAndLockedPocketsStay) {
 
 TEST(Drawer, WhatFindsNoRoomIsSaid) {
     job::Job job = drawer_of(60); // 60 × 2400 mm² is more than the drawer has
-    const Arranged done = arranged(job, {60'000, 1}, never_stop);
+    const Arranged done = arranged(job, Moving::unlocked_if_needed, {60'000, 1}, never_stop);
     EXPECT_GT(done.placed, 8);
     EXPECT_EQ(done.placed + done.left, 60);
     EXPECT_EQ(job::find_drawer(done.job, "d1")->pockets.size(), static_cast<std::size_t>(done.placed));

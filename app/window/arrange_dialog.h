@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "window/arranging.h"
+
+#include <QDialog>
+
+#include <optional>
+
+class QLabel;
+class QProgressBar;
+class QPushButton;
+
+namespace drawercast::app {
+
+/// Stands over the window while a search arranges, and lets nothing else be changed meanwhile. The sheet
+/// behind it shows the best so far. Left by keeping that, by going back to what was, or by the search itself.
+class ArrangeDialog final : public QDialog {
+    Q_OBJECT
+  public:
+    ArrangeDialog(Arranging::Task task, QWidget* window);
+
+    void begin();                        ///< shown at the window's lower edge, so that the sheet is seen
+    void reject() override { finish(); } ///< Escape and the frame's button keep the best
+    const arrange::Arranged* best() const { return best_ ? &*best_ : nullptr; }
+
+  signals:
+    void better(const drawercast::arrange::Arranged& found);
+    void kept(const drawercast::arrange::Arranged& found);
+    void dropped();
+
+  private:
+    void finish();
+    void drop();
+    void show_best(const arrange::Arranged& found);
+    void end(const arrange::Arranged& found);
+
+    Arranging arranging_;
+    std::optional<arrange::Arranged> best_;
+    QLabel* words_;
+    QProgressBar* progress_;
+    QPushButton* keep_;
+    QPushButton* back_;
+    bool dropped_ = false;
+};
+
+/// "12 placed, 2 found no room, 3 moved."
+QString arranged_words(const arrange::Arranged& found);
+
+} // namespace drawercast::app

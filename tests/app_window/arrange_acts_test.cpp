@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Arranging by the window: keys, the dialog over it, what is kept and what goes back.
+#include "plan/figures.h"
+
+#include "app_window/hand.h"
+#include "window/arrange_acts.h"
+#include "window/arrange_dialog.h"
+
+#include <QPushButton>
+#include <QtTest>
+
+#include <gtest/gtest.h>
+
+namespace drawercast::app {
+namespace {
+
+using test::Desktop;
+
+class ArrangeActsTest : public testing::Test {
+  protected:
+    Desktop desk;
+    Document& document = desk.window.document();
+    test::Hand hand{desk};
+
+    /// Sixty millimeters square, `count` of them; one stands already where the hand put it.
+    void open(int count, shape::Vec at = {200, 150}) {
+        test::open_pockets(desk, {at});
+        job::Object object = *document.job().objects.front();
+        object.count = count;
+        document.replace(job::with_object(document.job(), object), {}, true);
+        QApplication::processEvents();
+    }
+    void shortcut(const QKeySequence& keys) {
+        desk.window.activateWindow();
+        ASSERT_TRUE(QTest::qWaitForWindowActive(&desk.window));
+        desk.window.sheets().canvas().setFocus();
+        QTest::keySequence(&desk.window.sheets().canvas(), keys);
+        QApplication::processEvents();
+    }
+    ArrangeDialog* dialog() { return desk.window.findChild<ArrangeDialog*>(); }
+    bool over() {
+        return QTest::qWaitFor(
+            [&] {
+                QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+                return dialog() == nullptr;
+            },
+            60'000);
+    }
+    std::size_t placed() { return document.job().drawers.front()->pockets.size(); }
+};
+
+TEST_F(ArrangeActsTest, WhatIsNotPlacedFindsItsPlaceAsOneStepOfUndo) {
+    open(9);
+    const auto before = document.job();
+    shortcut(QKeySequence("Ctrl+R"));
+    ASSERT_TRUE(over());
+    EXPECT_EQ(placed(), 9U);
+    EXPECT_FALSE(document.previewing());
+    EXPECT_FALSE(plan::anything_to_mend(document.plan()));
+    EXPECT_EQ(job::find_pocket(document.job(), "i1#1").pocket->pose, (shape::Pose{{200, 150}, 0}));
+    EXPECT_EQ(document.undo_stack().count(), 1);
+    EXPECT_FALSE(desk.window.actions()["arrange.unplaced"]->isEnabled()) << "nothing is left to place";
+    document.undo_stack().undo();
+    EXPECT_EQ(document.job(), before);
+}
+
+TEST_F(ArrangeActsTest, EscapeKeepsTheBestSoFarAndTheSheetShowsItMeanwhile) {
+    open(60); // more than there is room for: the search goes on until it is stopped
+    shortcut(QKeySequence("Ctrl+R"));
+    ASSERT_NE(dialog(), nullptr);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return document.previewing(); }, 60'000));
+    EXPECT_EQ(placed(), 1U) << "nothing is committed yet";
+    EXPECT_GT(document.shown().drawers.front()->pockets.size(), 1U);
+    QTest::keyClick(dialog(), Qt::Key_Escape);
+    ASSERT_TRUE(over());
+    EXPECT_GT(placed(), 1U);
+    EXPECT_LT(placed(), 60U);
+    EXPECT_FALSE(plan::anything_to_mend(document.plan()));
+    EXPECT_EQ(document.undo_stack().count(), 1);
+}
+
+TEST_F(ArrangeActsTest, BackToWhatWasLeavesNothingBehind) {
+    open(60);
+    const auto before = document.job();
+    shortcut(QKeySequence("Ctrl+Shift+R"));
+    ASSERT_NE(dialog(), nullptr);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return document.previewing(); }, 60'000));
+    for (auto* button : dialog()->findChildren<QPushButton*>())
+        if (!button->isDefault()) QTest::mouseClick(button, Qt::LeftButton);
+    ASSERT_TRUE(over());
+    EXPECT_EQ(document.job(), before);
+    EXPECT_FALSE(document.previewing());
+    EXPECT_EQ(document.undo_stack().count(), 0);
+}
+
+TEST_F(ArrangeActsTest, WhatStandsInTheWayMovesWhereAllThatIsNotLockedMay) {
+    test::open_pockets(desk, {{200, 150}, {220, 160}, {100, 100}}); // the first two lie over each other
+    document.commit("lock", job::locked(document.job(), {"i1#1", "i1#3"}, true));
+    shortcut(QKeySequence("Ctrl+Shift+R"));
+    ASSERT_TRUE(over());
+    EXPECT_FALSE(plan::anything_to_mend(document.plan()));
+    EXPECT_EQ(job::find_pocket(document.job(), "i1#1").pocket->pose.at, (shape::Vec{200, 150}));
+    EXPECT_EQ(job::find_pocket(document.job(), "i1#3").pocket->pose.at, (shape::Vec{100, 100}));
+    EXPECT_EQ(document.undo_stack().count(), 2);
+}
+
+TEST_F(ArrangeActsTest, AWindowMayGoWhileItArranges) {
+    open(60);
+    shortcut(QKeySequence("Ctrl+R"));
+    EXPECT_NE(dialog(), nullptr); // and now the window goes, with the search in it
+}
+
+} // namespace
+} // namespace drawercast::app
