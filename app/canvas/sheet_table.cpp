@@ -18,23 +18,26 @@ namespace {
 
 template <class Frame>
 Drawn drawn(sheets::Sheet<Frame> sheet) {
-    std::erase_if(sheet.marks, [](const sheets::Mark& mark) { // the title strip has the legend
-        return std::holds_alternative<sheets::LegendMark>(mark.kind);
-    });
     return {std::move(sheet.marks), sheet.area, sheet.lower_room_px, sheet.upper_room_px};
 }
 
 /// Checks are drawn over it, layer by layer: they are left out here.
 std::optional<Drawn> draw_plan(const SheetIn& in) {
     auto sheet = drawn(sheets::drawer_plan(in.job, in.drawer, in.drawer_plan, sheets::Keys::none, in.zones));
-    std::erase_if(sheet.marks, [](const sheets::Mark& mark) { return mark.layer == sheets::Layer::live; });
+    std::erase_if(sheet.marks, [](const sheets::Mark& mark) { // the title strip has the legend
+        return mark.layer == sheets::Layer::live || std::holds_alternative<sheets::LegendMark>(mark.kind);
+    });
     return sheet;
 }
 
 std::optional<Drawn> draw_board(const SheetIn& in) {
     const auto& board = in.board();
     if (!board) return std::nullopt;
-    return drawn(sheets::pattern_board(in.job, *board, sheets::Finish::washed));
+    const auto& air = in.drawer_plan.air; // the pour map is there once it is worked out
+    auto sheet = air ? sheets::pour_board(in.job, *board, air->model->map().pour)
+                     : sheets::pattern_board(in.job, *board, sheets::Finish::washed);
+    if (air) sheets::add_board_checks(sheet, in.job, in.drawer_plan.checks);
+    return drawn(std::move(sheet));
 }
 
 std::optional<Drawn> draw_plate_by(const SheetIn& in, sheets::PlateGround ground) {
@@ -113,6 +116,7 @@ SheetId sheet_of(const layout::Check& check) {
     case Code::close_late:
         return SheetId::pressure_plate;
     default:
+        if (sheets::lies_on_board(check)) return SheetId::pattern_board;
         return check.frame == layout::CheckFrame::mold ? SheetId::air_map : SheetId::drawer_plan;
     }
 }

@@ -79,9 +79,9 @@ void MoldForm::add_plate() {
     box_board_ = names(names_of(job::boards_of(shop_)), given_.box_board);
     closure_ = names(names_of(job::closures_of(shop_)), given_.closure);
     rows_->add_head(tr("Plate and box"));
-    rows_->add("/board", tr("&Board of the plate"), board_);
-    rows_->add("/box_board", tr("Board of walls and &base"), box_board_);
-    rows_->add("/closure", tr("&Closures"), closure_);
+    rows_->add_wide("/board", tr("&Board of the plate"), board_);
+    rows_->add_wide("/box_board", tr("Board of walls and &base"), box_board_);
+    rows_->add_wide("/closure", tr("&Closures"), closure_);
     auto* spacing = new LengthEdit(context(), job::range_of("/mold/spacing_mm"));
     spacing->allow_empty(tr("automatic"));
     numbers_.add(*rows_, {"/spacing_mm", tr("Greatest &pitch of closures"), spacing, &job::Mold::spacing_mm,
@@ -96,11 +96,11 @@ void MoldForm::add_stiffeners() {
     piece_ = new QComboBox;
     piece_->addItems(names_of(job::stiffeners_of(shop_)));
     rows_->add_head(tr("Stiffeners"));
-    rows_->add("/stiffeners", tr("&Stiffeners"), stiffening_);
+    rows_->add_wide("/stiffeners", tr("&Stiffeners"), stiffening_);
     auto* count = new ValueEdit(number_notation(context(), {}), job::range_of("/mold/stiffeners/count"));
     count_.add(*rows_, {"/stiffeners/count", tr("&Number of them"), count, &job::StiffenerChoice::count});
-    rows_->add("/stiffeners/name", tr("P&iece"), piece_);
-    rows_->add("/stiffeners/along", tr("&Along"), along_);
+    rows_->add_wide("/stiffeners/name", tr("P&iece"), piece_);
+    rows_->add_wide("/stiffeners/along", tr("&Along"), along_);
     rows_->add_widget(glued_);
     connect(stiffening_, &QComboBox::activated, this, [this] {
         show_stiffeners();
@@ -115,7 +115,7 @@ void MoldForm::add_rest() {
     const auto length = [&](const char* path) { return new LengthEdit(context(), job::range_of(path)); };
     corner_->addItems({tr("lapped: two walls run through"), tr("pinwheel: each wall runs past the next")});
     rows_->add_head(tr("Corners and blocks"));
-    rows_->add("/corner", tr("C&orners of the box"), corner_);
+    rows_->add_wide("/corner", tr("C&orners of the box"), corner_);
     rows_->add_widget(share_walls_);
     connect(corner_, &QComboBox::activated, this, &MoldForm::refresh);
     connect(share_walls_, &QCheckBox::toggled, this, &MoldForm::refresh);

@@ -17,6 +17,7 @@ constexpr int bands = 6;              ///< between the first touch and the full 
 constexpr double figure_room_mm = 60; ///< a line shorter than this has no figure
 constexpr double pocket_ring_mm = 9;
 constexpr double pour_ring_mm = 5;
+constexpr double words_mm = 60;       ///< what the words beside a vent take on a sheet reduced to a quarter
 constexpr double outer_ring_mm = 1.5; ///< around the hole: nobody takes it for a screw
 
 double length_of(const air::LevelLine& line) {
@@ -72,19 +73,27 @@ void add_air_pockets(MoldPen& pen, const air::Answer& air, const job::Job& job, 
     }
 }
 
-void add_vents(MoldPen& pen, const std::vector<air::Vent>& vents) {
+void add_vents(MoldPen& pen, const std::vector<air::Vent>& vents, const job::Job& job,
+               std::optional<double> placed_within_mm) {
     pen.turn_to(Layer::still);
+    const auto say = [&](double mm) { return plan::say_length_bare(mm, job.display_units); };
     for (std::size_t i = 0; i < vents.size(); ++i) {
         const double radius = vents[i].diameter_mm / 2;
         pen.put(PathMark{circle(vents[i].at, radius), LineRole::pocket_edge,
                          theme::Wash{theme::WashRole::paper}});
         pen.put(PathMark{circle(vents[i].at, radius + outer_ring_mm), LineRole::thin, std::nullopt});
-        pen.put(TextMark{{vents[i].at + Vec{radius + outer_ring_mm, 0}, {4, 0}},
-                         "V" + std::to_string(i + 1),
-                         TextRole::caption,
-                         Side::left,
-                         0,
-                         true});
+        const bool left = placed_within_mm && vents[i].at.x > *placed_within_mm - words_mm;
+        const Vec beside = vents[i].at + Vec{(radius + outer_ring_mm) * (left ? -1 : 1), 0};
+        const auto words = [&](double up_px, const std::string& text) {
+            pen.put(TextMark{{beside, {left ? -4.0 : 4.0, up_px}},
+                             text,
+                             TextRole::caption,
+                             left ? Side::right : Side::left,
+                             0,
+                             true});
+        };
+        words(0, "V" + std::to_string(i + 1));
+        if (placed_within_mm) words(-13, say(vents[i].at.x) + ", " + say(vents[i].at.y));
     }
 }
 

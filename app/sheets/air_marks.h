@@ -7,6 +7,8 @@
 #include "sheets/sheet.h"
 #include "sheets/table.h"
 
+#include <optional>
+
 /// Where air stays, vents and the pour, put on sheets of the mold.
 namespace drawercast::sheets {
 
@@ -19,8 +21,10 @@ void add_arrival(MoldPen& pen, const air::AirMap& map);
 /// named; the others only where `all_named`.
 void add_air_pockets(MoldPen& pen, const air::Answer& air, const job::Job& job, bool all_named);
 
-/// Each vent as a double ring with its number: V1, V2 …
-void add_vents(MoldPen& pen, const std::vector<air::Vent>& vents);
+/// Each vent as a double ring with its number: V1, V2 …; with its place from the datum where the
+/// width of the box is told, within which the words stay.
+void add_vents(MoldPen& pen, const std::vector<air::Vent>& vents, const job::Job& job,
+               std::optional<double> placed_within_mm);
 
 /// Numbered pours with their milliliters.
 void add_pour_map(MoldPen& pen, const air::PourMap& map, const job::Job& job);

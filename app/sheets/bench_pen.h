@@ -28,8 +28,12 @@ double add_bars(BenchPen& pen, Vec at, const job::Job& job, const plan::StockPla
 /// A wall's rectangle from above, its board `t` thick; `outside`: of the box.
 Box wall_box(const Box& outside, const stock::Wall& wall, job::BoxCorner corner, double t);
 
-/// The box from above, outer lower left corner at `at`: which wall runs over which, sizes, screws.
+/// What add_bars() will use.
+double bars_height_mm(const stock::BarCut& cut);
+
+/// The box from above, drawn `times` as large as it is, outer lower left corner at `at`: which wall runs over
+/// which, sizes, screws.
 void add_box(BenchPen& pen, Vec at, const job::Job& job, const stock::DrawerStock& drawer,
-             double thickness_mm);
+             double thickness_mm, double times = 1);
 
 } // namespace drawercast::sheets

@@ -31,12 +31,12 @@ namespace {
 
 bool along_x(WallSide side) { return side == WallSide::front || side == WallSide::back; }
 
-void add_wall(BenchPen& pen, const Box& box, const stock::Wall& wall, const job::Job& job) {
+void add_wall(BenchPen& pen, const Box& box, const stock::Wall& wall, const job::Job& job, double times) {
     pen.put(PathMark{path_of(box), LineRole::pocket_edge, theme::Wash{WashRole::wood}});
     const bool level = along_x(wall.side);
     for (const double along : stock::spread_mm(wall.length_mm, stock::first_joint_mm, wall.foot_screws)) {
-        const Vec at =
-            level ? Vec{box.min.x + along, box.center().y} : Vec{box.center().x, box.min.y + along};
+        const Vec at = level ? Vec{box.min.x + along * times, box.center().y}
+                             : Vec{box.center().x, box.min.y + along * times};
         pen.put(SignMark{Sign::screw, {at}});
     }
     const std::string words =
@@ -58,16 +58,16 @@ std::string inside_words(const job::Job& job, const stock::DrawerStock& drawer) 
 } // namespace
 
 void add_box(BenchPen& pen, Vec at, const job::Job& job, const stock::DrawerStock& drawer,
-             double thickness_mm) {
+             double thickness_mm, double times) {
     const stock::Box& made = drawer.box;
-    const Box outside{at, at + Vec{made.outside_width_mm, made.outside_depth_mm}};
+    const Box outside{at, at + Vec{made.outside_width_mm, made.outside_depth_mm} * times};
     const auto say = [&](double mm) { return plan::say_length_bare(mm, job.display_units); };
     pen.turn_to(Layer::ground);
     pen.put(PathMark{path_of(outside), LineRole::cavity_edge, theme::Wash{WashRole::paper}});
-    add_edge_words(pen, outside, EdgeWords::mold);
+    add_edge_words(pen, outside, EdgeWords::mold_once);
     pen.turn_to(Layer::still);
     for (const auto& wall : made.walls)
-        add_wall(pen, wall_box(outside, wall, job.mold.corner, thickness_mm), wall, job);
+        add_wall(pen, wall_box(outside, wall, job.mold.corner, thickness_mm * times), wall, job, times);
     const std::string corner =
         job.mold.corner == job::BoxCorner::pinwheel ? "pinwheel corners" : "lapped corners";
     const std::vector<std::string> words{

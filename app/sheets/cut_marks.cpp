@@ -15,6 +15,8 @@ using theme::WashRole;
 
 namespace {
 
+constexpr double bar_mm = 45, pitch_mm = 75; ///< a bar as drawn, and from one to the next
+
 Box box_at(Vec at, double width, double height) { return {at, at + Vec{width, height}}; }
 
 /// "7a.1", or "strip: 7a.1, 7b.1"
@@ -76,6 +78,7 @@ void add_cut_sheet(BenchPen& pen, Vec at, const job::Job& job, const plan::Stock
             box_at(inside + Vec{mm_of(piece.x), mm_of(piece.y)}, mm_of(piece.width), mm_of(piece.height)),
             job, cut.pieces[static_cast<std::size_t>(piece.piece)], stock, drawer);
     int order = 0;
+    std::vector<Box> numbers;
     for (const auto& saw : sheet.cuts) {
         const Vec from = inside + Vec{mm_of(saw.x0), mm_of(saw.y0)},
                   to = inside + Vec{mm_of(saw.x1), mm_of(saw.y1)};
@@ -84,13 +87,19 @@ void add_cut_sheet(BenchPen& pen, Vec at, const job::Job& job, const plan::Stock
         ++order;
         if (std::max(to.x - from.x, to.y - from.y) < numbered_mm) continue;
         const Vec middle = from + (to - from) * (saw.depth % 2 ? 0.08 : 0.5);
+        const Vec half = Vec{0.3, 0.2} * numbered_mm; // nearer ones would hide each other
+        const Box room{middle - half, middle + half};
+        if (std::any_of(numbers.begin(), numbers.end(), [&](const Box& b) { return shape::near(b, room); }))
+            continue;
+        numbers.push_back(room);
         pen.put(TextMark{{middle, {}}, std::to_string(order), TextRole::caption, Side::center, 0, true});
     }
 }
 
+double bars_height_mm(const stock::BarCut& cut) { return static_cast<double>(cut.bars.size()) * pitch_mm; }
+
 double add_bars(BenchPen& pen, Vec at, const job::Job& job, const plan::StockPlan& stock,
                 const stock::BarCut& cut) {
-    constexpr double bar_mm = 45, pitch_mm = 75;
     double y = at.y;
     pen.turn_to(Layer::still);
     pen.put(TextMark{{at, {0, 9}},

@@ -6,7 +6,8 @@
 namespace drawercast::sheets {
 
 /// Which side of the drawer each edge of a drawing is. In the mold the drawer's right is on the left.
-enum class EdgeWords { front_and_back, drawer, mold };
+/// mold_once: where the whole of it is seen at a time.
+enum class EdgeWords { front_and_back, drawer, mold, mold_once };
 
 /// Room around a 1:1 template for its edge words and dimensions, mm.
 inline constexpr double edge_room_mm = 14;
@@ -24,12 +25,13 @@ void add_edge_words(Drafter<Frame>& pen, const Box& box, EdgeWords which) {
         pen.put(TextMark{{at, px}, text, theme::TextRole::edge_word, Side::center, turn_deg, false});
     };
     constexpr double off = 13; // px
-    const bool plan = which == EdgeWords::front_and_back, mold = which == EdgeWords::mold;
-    for (const double share : plan ? std::vector{0.5} : std::vector{0.2, 0.8}) {
+    const bool once = which == EdgeWords::front_and_back || which == EdgeWords::mold_once;
+    const bool mold = which == EdgeWords::mold || which == EdgeWords::mold_once;
+    for (const double share : once ? std::vector{0.5} : std::vector{0.2, 0.8}) {
         const Vec c{box.min.x + share * box.width(), box.min.y + share * box.height()};
         word({c.x, box.min.y}, {0, -off}, "FRONT", 0);
         word({c.x, box.max.y}, {0, off}, "BACK", 0);
-        if (plan) continue;
+        if (which == EdgeWords::front_and_back) continue;
         word({box.min.x, c.y}, {-off, 0}, mold ? "RIGHT of the drawer" : "LEFT", 90);
         word({box.max.x, c.y}, {off, 0}, mold ? "LEFT of the drawer" : "RIGHT", 90);
     }

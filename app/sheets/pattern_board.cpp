@@ -5,6 +5,7 @@
 
 #include "sheets/air_marks.h"
 #include "sheets/block_axis.h"
+#include "sheets/check_words.h"
 #include "sheets/edge_words.h"
 #include "sheets/pocket_labels.h"
 
@@ -106,7 +107,7 @@ Sheet<InMold> pattern_board(const job::Job& job, const casting::PatternBoard& bo
         }
     }
     pen.put(PathMark{path_of(board.box), trace ? LineRole::trace : LineRole::cavity_edge, std::nullopt});
-    add_edge_words(pen, board.box, EdgeWords::mold);
+    add_edge_words(pen, board.box, trace ? EdgeWords::mold : EdgeWords::mold_once);
     add_dimensions(pen, board.box, job);
 
     pen.turn_to(Layer::still);
@@ -137,6 +138,22 @@ Sheet<InMold> pour_board(const job::Job& job, const casting::PatternBoard& board
     Pen pen(sheet);
     add_pour_map(pen, pours, job);
     return sheet;
+}
+
+bool lies_on_board(const layout::Check& check) {
+    using layout::Code;
+    return check.code == Code::slot_narrow || check.code == Code::channel_shut ||
+           check.code == Code::floor_slow;
+}
+
+void add_board_checks(Sheet<InMold>& sheet, const job::Job& job, const std::vector<layout::Check>& checks) {
+    Pen pen(sheet);
+    pen.turn_to(Layer::still);
+    int number = 0;
+    for (const auto& check : checks) {
+        ++number;
+        if (check.at && lies_on_board(check)) pen.put(FlagMark{*check.at, tag_of(check, number, job)});
+    }
 }
 
 } // namespace drawercast::sheets

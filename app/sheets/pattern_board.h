@@ -22,6 +22,12 @@ Sheet<shape::InMold> pattern_board(const job::Job& job, const casting::PatternBo
 Sheet<shape::InMold> pour_board(const job::Job& job, const casting::PatternBoard& board,
                                 const air::PourMap& pours);
 
+/// Whether a check speaks of the board: of floors, slots and channels, not of the plate above them.
+bool lies_on_board(const layout::Check& check);
+/// Those of them that have a place, with the numbers they have in the list of the drawer's checks.
+void add_board_checks(Sheet<shape::InMold>& sheet, const job::Job& job,
+                      const std::vector<layout::Check>& checks);
+
 /// Blocks by number with heights and the places of their centers and screws, from the datum.
 Table block_table(const job::Job& job, const casting::PatternBoard& board);
 

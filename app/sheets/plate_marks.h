@@ -29,8 +29,13 @@ Box stiffener_box(const mold::PlateDesign& design, const mold::StiffenerAt& at);
 /// Bands between the levels, and the lines between them. Figures stand in the longer lines, clear of `keep`
 /// and of each other.
 void add_bands(MoldPen& pen, const Field& field, const Bands& bands);
+/// `room`: which lines have a figure, and what it takes on a sheet reduced to a third or a quarter.
+struct FigureRoom {
+    double least_line_mm = 70;
+    Vec half_mm{12, 7};
+};
 void add_contours(MoldPen& pen, const Field& field, const Bands& bands, const Box& within,
-                  std::vector<Box> keep);
+                  std::vector<Box> keep, const FigureRoom& room = {});
 
 /// Plain pieces on the plate with their center lines and names.
 void add_stiffeners(MoldPen& pen, const job::Job& job, const mold::PlateDesign& design);

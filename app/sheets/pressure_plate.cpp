@@ -5,6 +5,7 @@
 
 #include "sheets/check_words.h"
 #include "sheets/edge_words.h"
+#include "sheets/pattern_board.h"
 #include "sheets/plate_marks.h"
 
 #include <algorithm>
@@ -19,8 +20,9 @@ using theme::WashRole;
 
 namespace {
 
-constexpr double fine_mm = 5;      ///< contours are worked out on lines so far apart
-constexpr double vent_half_mm = 9; ///< kept free of figures around a vent
+constexpr double fine_mm = 5;        ///< contours are worked out on lines so far apart
+constexpr double vent_half_mm = 9;   ///< kept free of figures around a vent
+constexpr double vent_words_mm = 22; ///< and beside it for its number
 constexpr double edge_step_mm = 5;
 
 struct Scene {
@@ -80,14 +82,30 @@ Vec gap_place(const Scene& scene) {
     return best;
 }
 
-/// Words near a place, moved toward the middle of the box.
-void add_figure(MoldPen& pen, const Scene& scene, Vec at, const std::string& words) {
-    const Vec inward = scene.inside.center() - at;
-    const Vec by{0, inward.y >= 0 ? 18.0 : -18.0};
-    pen.put(CenterMark{at, {2, 2}, 0});
-    const double shares = (at.x - scene.inside.min.x) / scene.inside.width();
-    const Side side = shares < 0.15 ? Side::left : shares > 0.85 ? Side::right : Side::center;
-    pen.put(TextMark{{at, by}, words, TextRole::depth, side, 0, true});
+/// Which side of a place words stand on, in px up: clear of vents and their words, and of `other` words.
+double words_up(const Scene& scene, Vec at, Side side, std::optional<Vec> other) {
+    constexpr double wide = 100, half_high = 9; // on a sheet reduced to a quarter a px is a millimeter
+    const double from = side == Side::left ? 0 : side == Side::right ? -wide : -wide / 2;
+    const auto clear = [&](double up) {
+        const Box words{at + Vec{from, up - half_high}, at + Vec{from + wide, up + half_high}};
+        if (other &&
+            shape::near(words, {*other - Vec{wide / 2, half_high}, *other + Vec{wide / 2, half_high}}))
+            return false;
+        if (!scene.plan.air) return true;
+        const auto& vents = scene.plan.air->vented.vents;
+        return std::none_of(vents.begin(), vents.end(), [&](const air::Vent& vent) {
+            return shape::near(words,
+                               {vent.at - Vec{vent_half_mm, 2 * half_high}, vent.at + Vec{50, vent_half_mm}});
+        });
+    };
+    for (const double up : {18.0, -18.0, 34.0, -34.0, 50.0, -50.0})
+        if (clear(up)) return up;
+    return 18;
+}
+
+Side words_side(const Scene& scene, Vec at) {
+    const double share = (at.x - scene.inside.min.x) / scene.inside.width();
+    return share < 0.15 ? Side::left : share > 0.85 ? Side::right : Side::center;
 }
 
 void add_figures(MoldPen& pen, const Scene& scene) {
@@ -95,21 +113,32 @@ void add_figures(MoldPen& pen, const Scene& scene) {
     const auto of = [&](const char* what, double value, double limit) {
         return what + say_small(value, units) + " of " + say_small(limit, units);
     };
-    add_figure(pen, scene, scene.answer.bow_at.vec(), of("bow ", scene.answer.bow_mm, mold::bow_limit_mm));
-    add_figure(pen, scene, gap_place(scene), of("gap ", scene.answer.gap_mm, scene.answer.gap_limit_mm));
+    const auto put = [&](Vec at, double up, const std::string& words) {
+        pen.put(CenterMark{at, {2, 2}, 0});
+        pen.put(TextMark{{at, {0, up}}, words, TextRole::depth, words_side(scene, at), 0, true});
+    };
+    const Vec bow = scene.answer.bow_at.vec(), gap = gap_place(scene);
+    const double bow_up = words_up(scene, bow, words_side(scene, bow), std::nullopt);
+    const double gap_up = words_up(scene, gap, words_side(scene, gap), bow + Vec{0, bow_up});
+    put(bow, bow_up, of("bow ", scene.answer.bow_mm, mold::bow_limit_mm));
+    put(gap, gap_up, of("gap ", scene.answer.gap_mm, scene.answer.gap_limit_mm));
 }
 
-std::vector<Box> kept_free(const Scene& scene) {
+std::vector<Box> kept_free(const Scene& scene, PlateGround ground) {
     std::vector<Box> keep;
     const auto& design = scene.answer.design;
     for (const auto& at : design.stiffeners) keep.push_back(stiffener_box(design, at));
     if (scene.plan.air)
         for (const auto& vent : scene.plan.air->vented.vents) {
             const Vec half{vent_half_mm, vent_half_mm};
-            keep.push_back({vent.at - half, vent.at + half + Vec{vent_half_mm, 0}});
+            keep.push_back({vent.at - half, vent.at + half + Vec{vent_words_mm, 0}});
         }
     constexpr Vec words{32, 16};
-    keep.push_back({scene.answer.bow_at.vec() - words, scene.answer.bow_at.vec() + words});
+    if (ground == PlateGround::lift)
+        keep.push_back({scene.answer.bow_at.vec() - words, scene.answer.bow_at.vec() + words});
+    else
+        for (const auto& pocket : scene.plan.air->model->map().pockets)
+            keep.push_back({pocket.at - Vec{20, 32}, pocket.at + Vec{20, 10}}); // its ring and its figure
     return keep;
 }
 
@@ -117,7 +146,9 @@ void add_ground(MoldPen& pen, const Scene& scene, PlateGround ground, const Band
     const Field field = ground_field(scene, ground);
     if (scene.washed()) add_bands(pen, field, bands);
     add_below(pen, scene, ground);
-    if (scene.washed()) add_contours(pen, field, bands, scene.inside, kept_free(scene));
+    if (scene.washed())
+        add_contours(pen, field, bands, scene.inside, kept_free(scene, ground),
+                     ground == PlateGround::lift ? FigureRoom{} : FigureRoom{260, {16, 9}});
 }
 
 /// Those that lie on the plate, with the numbers they have in the list.
@@ -125,7 +156,7 @@ void add_checks(MoldPen& pen, const Scene& scene) {
     int number = 0;
     for (const auto& check : scene.plan.checks) {
         ++number;
-        if (check.frame == layout::CheckFrame::mold && check.at)
+        if (check.frame == layout::CheckFrame::mold && check.at && !lies_on_board(check))
             pen.put(FlagMark{*check.at, tag_of(check, number, scene.job)});
     }
 }
@@ -164,7 +195,7 @@ void add_key(MoldPen& pen, const Scene& scene) {
 
 void add_datum(MoldPen& pen, const Scene& scene) {
     pen.put(SignMark{Sign::datum, {scene.inside.min}});
-    pen.put(TextMark{{scene.inside.min, {10, 10}}, "0, 0", TextRole::caption, Side::left, 0, true});
+    pen.put(TextMark{{scene.inside.min, {0, -26}}, "0, 0", TextRole::caption, Side::center, 0, true});
 }
 
 } // namespace
@@ -188,7 +219,7 @@ Sheet<InMold> pressure_plate(const job::Job& job, const plan::DrawerPlan& plan, 
     MoldPen pen(sheet);
     sheet.area =
         plate_box(scene.answer.design, scene.inside).grown(scene.washed() ? pull_room_mm : edge_room_mm);
-    if (scene.washed()) sheet.lower_room_px = {56, 56}, sheet.upper_room_px = {56, 66};
+    if (scene.washed()) sheet.lower_room_px = {56, 56}, sheet.upper_room_px = {56, 84};
     add_outline(pen, scene);
     add_ground(pen, scene, ground, bands);
     pen.turn_to(Layer::still);
@@ -196,18 +227,19 @@ Sheet<InMold> pressure_plate(const job::Job& job, const plan::DrawerPlan& plan, 
     add_closure_signs(pen, scene.answer.design);
     if (plan.air) {
         add_air_pockets(pen, *plan.air, job, ground == PlateGround::arrival);
-        add_vents(pen, plan.air->vented.vents);
+        add_vents(pen, plan.air->vented.vents, job,
+                  ground == PlateGround::lift ? std::optional(scene.inside.width()) : std::nullopt);
     }
     pen.turn_to(Layer::still);
     add_datum(pen, scene);
-    add_edge_words(pen, sheet.area, EdgeWords::mold);
+    add_edge_words(pen, sheet.area, scene.washed() ? EdgeWords::mold_once : EdgeWords::mold);
     add_dimensions(pen, scene);
     if (!scene.washed()) return sheet;
     add_pulls(pen, job, scene.answer, scene.inside);
     if (ground == PlateGround::lift) add_figures(pen, scene);
     add_key(pen, scene);
     if (bands.count > 0)
-        pen.put(LegendMark{{sheet.area.max, {-31.0 * bands.count - 12, 58}},
+        pen.put(LegendMark{{sheet.area.max, {-31.0 * bands.count - 12, 78}},
                            Ladder::magnitude,
                            bands.caption,
                            bands.figures});

@@ -143,6 +143,7 @@ void MainWindow::assemble() {
     coordinates_ = new QLabel(this);
     statusBar()->addWidget(sentence_, 1);
     building_ = new QLabel(this);
+    building_->setContentsMargins(0, 0, 16, 0);
     statusBar()->addPermanentWidget(building_);
     statusBar()->addPermanentWidget(coordinates_);
     statusBar()->setSizeGripEnabled(false);

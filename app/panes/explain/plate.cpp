@@ -81,15 +81,26 @@ class Plate {
              {},
              {},
              tr("They stand off the places where air is left last, where that can be: vents belong there.")});
-        QString closures = tr("%1 × %2").arg(design_.closures.size()).arg(text(design_.closure.name));
-        if (design_.stiffener && !(design_.end_closure == design_.closure))
-            closures = tr("%1, %2 at the ends of stiffeners").arg(closures, text(design_.end_closure.name));
+        const auto ends = std::count_if(design_.closures.begin(), design_.closures.end(),
+                                        [](const mold::ClosureAt& at) { return at.stiffener_end; });
+        const bool other = ends > 0 && !(design_.end_closure == design_.closure);
+        const auto around = static_cast<std::ptrdiff_t>(design_.closures.size()) - (other ? ends : 0);
+        const QString closures = tr("%1 × %2").arg(around).arg(text(design_.closure.name));
         put("closures", tr("closures"), closures,
             {answer_.job.mold.closure ? fixed : found,
              {},
              tr("Even pitch along each wall, the first 30 mm from a corner or more: common practice."),
              tr("The numbers on the sheet are the order in which they are driven: the middles of the sides, "
                 "corners, halves, always opposite pairs. Loosen them in reverse.")});
+        if (other)
+            put("end_closures", tr("at stiffeners’ ends"),
+                tr("%1 × %2").arg(ends).arg(text(design_.end_closure.name)),
+                {tr("A closure of its own at each end of a stiffener takes the most: the worst pull falls by "
+                    "a "
+                    "good third."),
+                 {},
+                 {},
+                 {}});
     }
 
     void add_lengths() {
@@ -175,9 +186,9 @@ class Plate {
         const QString pieces = next.stiffeners > 0
                                    ? tr("%1 × %2").arg(next.stiffeners).arg(text(next.stiffener))
                                    : tr("no stiffener");
-        put("next", tr("next best"),
-            tr("%1, %2, %3 closures").arg(text(next.board), pieces).arg(next.closures),
-            {tr("What would have come next at a higher price. Set it in the mold’s form to have it."),
+        put("next", tr("next best"), tr("%1, %2").arg(text(next.board), pieces),
+            {tr("With %1 closures, at a higher price. Fix it in the mold’s form to have it.")
+                 .arg(next.closures),
              {},
              {},
              {}});
