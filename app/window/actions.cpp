@@ -123,6 +123,10 @@ std::vector<ActionSpec> listed() {
          [](const Situation& s) { return s.drawer && s.plan_sheet && (s.unplaced || s.loose); }},
         {"arrange.drawers", TEXT("What is not placed, over all &drawers"), "arrange", "Ctrl+Alt+R",
          [](const Situation& s) { return s.other_drawers && s.plan_sheet && s.unplaced; }},
+        {"arrange.which", TEXT("&Which drawer would do…"), "drawer", "",
+         [](const Situation& s) { return s.other_drawers && s.plan_sheet && s.unplaced; }},
+        {"arrange.tidy", TEXT("&Tidy, and what it costs"), "equal-walls", "Ctrl+Shift+Y",
+         [](const Situation& s) { return s.drawer && s.plan_sheet && s.loose; }},
 
         {"vents.add", TEXT("&Add a vent"), "vent", "V", [](const Situation& s) { return s.vent_sheet; }},
         {"vents.drill", TEXT("&Drill of the vent"), "measure", "Alt+V",

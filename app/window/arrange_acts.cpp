@@ -1,10 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/arrange_acts.h"
 
+#include "job/edit.h"
+
 #include "document/document.h"
 #include "document/selection.h"
 #include "window/actions.h"
 #include "window/arrange_dialog.h"
+#include "window/asking.h"
+
+#include <memory>
 
 namespace drawercast::app {
 
@@ -21,34 +26,73 @@ ArrangeActs::ArrangeActs(const Desk& desk, Actions& actions, QWidget* window)
     actions.on("arrange.unlocked",
                [this] { in_drawer(tr("Arrange all that is not locked"), arrange::Moving::unlocked); });
     actions.on("arrange.drawers", [this] { over_drawers(); });
+    actions.on("arrange.which", [this] { which_drawer(); });
 }
 
 ArrangeDialog* ArrangeActs::dialog() const { return dialog_; }
 
 void ArrangeActs::in_drawer(const QString& what, arrange::Moving moving) {
-    arrange(what, [job = desk_.document.job(), drawer = desk_.selection.drawer(),
-                   moving](const Watch& watch, const arrange::Tell& tell) {
-        return arrange::arranged(job, drawer, moving, patience, watch, tell);
-    });
+    arrange(
+        [job = desk_.document.job(), drawer = desk_.selection.drawer(), moving](const Watch& watch,
+                                                                                const arrange::Tell& tell) {
+            return arrange::arranged(job, drawer, moving, patience, watch, tell);
+        },
+        keep(what));
 }
 
 void ArrangeActs::over_drawers() {
-    arrange(tr("Arrange over all drawers"),
-            [job = desk_.document.job()](const Watch& watch, const arrange::Tell& tell) {
-                return arrange::arranged(job, arrange::Moving::none, patience, watch, tell);
-            });
+    arrange(
+        [job = desk_.document.job()](const Watch& watch, const arrange::Tell& tell) {
+            return arrange::arranged(job, arrange::Moving::none, patience, watch, tell);
+        },
+        keep(tr("Arrange over all drawers")));
 }
 
-void ArrangeActs::arrange(const QString& what, Arranging::Task task) {
+/// Each drawer is tried by itself; the maker chooses among what came of it.
+void ArrangeActs::which_drawer() {
+    const auto tried = std::make_shared<std::vector<arrange::Trial>>();
+    const job::Job job = desk_.document.job();
+    arrange(
+        [job, tried](const Watch& watch, const arrange::Tell&) {
+            *tried = arrange::each_drawer(job, patience, watch);
+            return arrange::Arranged{job, 0, 0, arrange::not_placed_yet(job)};
+        },
+        [this, tried](const arrange::Arranged&) {
+            QStringList rows;
+            for (const arrange::Trial& trial : *tried) {
+                const job::Drawer& drawer = *job::find_drawer(trial.arranged.job, trial.drawer);
+                const QString name = QString::fromStdString(drawer.name.empty() ? drawer.id : drawer.name);
+                rows << (trial.arranged.left == 0 ? tr("%1 takes all %2").arg(name).arg(trial.arranged.placed)
+                                                  : tr("%1 takes %2 of %3")
+                                                        .arg(name)
+                                                        .arg(trial.arranged.placed)
+                                                        .arg(trial.arranged.placed + trial.arranged.left));
+            }
+            const auto row = desk_.asking.choice(tr("Which drawer would do"), tr("Arrange in"), rows);
+            if (!row) return;
+            const arrange::Trial& trial = tried->at(static_cast<std::size_t>(*row));
+            desk_.document.commit(tr("Arrange what is not placed"), trial.arranged.job);
+            desk_.selection.choose_drawer(trial.drawer);
+            emit said(arranged_words(trial.arranged));
+        });
+}
+
+ArrangeActs::Answered ArrangeActs::keep(const QString& what) {
+    return [this, what](const arrange::Arranged& found) {
+        desk_.document.commit(what, found.job);
+        emit said(arranged_words(found));
+    };
+}
+
+void ArrangeActs::arrange(Arranging::Task task, Answered answered) {
     if (dialog_) return;
     dialog_ = new ArrangeDialog(std::move(task), window_);
     Document& document = desk_.document;
     connect(dialog_, &ArrangeDialog::better, this,
             [&document](const arrange::Arranged& found) { document.preview(found.job); });
-    connect(dialog_, &ArrangeDialog::kept, this, [this, what](const arrange::Arranged& found) {
+    connect(dialog_, &ArrangeDialog::kept, this, [this, answered](const arrange::Arranged& found) {
         desk_.document.preview(std::nullopt);
-        desk_.document.commit(what, found.job);
-        emit said(arranged_words(found));
+        answered(found);
     });
     connect(dialog_, &ArrangeDialog::dropped, this, [this] {
         desk_.document.preview(std::nullopt);

@@ -25,9 +25,12 @@ class ArrangeActs final : public QObject {
     void said(const QString& sentence);
 
   private:
-    void arrange(const QString& what, Arranging::Task task);
+    using Answered = std::function<void(const arrange::Arranged& found)>;
+    void arrange(Arranging::Task task, Answered answered);
+    Answered keep(const QString& what);
     void in_drawer(const QString& what, arrange::Moving moving);
     void over_drawers();
+    void which_drawer();
 
     Desk desk_;
     QWidget* window_;

@@ -29,6 +29,7 @@
 #include "window/pour_acts.h"
 #include "window/print_acts.h"
 #include "window/sheet_area.h"
+#include "window/tidy_acts.h"
 #include "window/title_strip.h"
 #include "window/vent_acts.h"
 #include "window/welcome.h"
@@ -167,6 +168,8 @@ void MainWindow::connect_parts() {
     connect(pour_acts, &PourActs::said, this, &MainWindow::say);
     auto* arrange_acts = new ArrangeActs(desk_, actions_, this);
     connect(arrange_acts, &ArrangeActs::said, this, &MainWindow::say);
+    auto* tidy_acts = new TidyActs(desk_, actions_, this);
+    connect(tidy_acts, &TidyActs::said, this, &MainWindow::say);
     new VentActs(desk_, actions_, canvas, this);
     auto* mend_acts = new MendActs(desk_, actions_, this);
     auto* on_disk = new DiskWatch(desk_, this);

@@ -79,7 +79,9 @@ Menus fill_menu_bar(QMenuBar& bar, const Actions& actions) {
                            "check.next",         "check.mend",
                            "check.leave",        "check.take_back"});
 
-    fill(*bar.addMenu(tr("A&rrange")), actions, {"arrange.unplaced", "arrange.unlocked", "arrange.drawers"});
+    fill(
+        *bar.addMenu(tr("A&rrange")), actions,
+        {"arrange.unplaced", "arrange.unlocked", "", "arrange.drawers", "arrange.which", "", "arrange.tidy"});
 
     fill(*bar.addMenu(tr("&Mold")), actions,
          {"job.mold", "", "vents.add", "vents.drill", "vents.rest", "vents.automatic"});

@@ -5,6 +5,7 @@
 #include "layout/checks.h"
 
 #include "arrange/parted.h"
+#include "arrange/standing.h"
 
 #include <algorithm>
 #include <cmath>
@@ -128,24 +129,10 @@ Question question_of(const Job& job, const Drawer& drawer, const layout::Insert&
 /// Subjects that a wall or an edge is not enough for, or that lie over something.
 std::set<std::string> troubled(const Job& job, const Drawer& drawer,
                                std::shared_ptr<const layout::Insert> insert) {
-    std::vector<layout::Standing> standing;
-    for (const auto& pocket : drawer.pockets) {
-        const Object* object = job::find_object(job, pocket.object);
-        if (object == nullptr) continue;
-        auto form = form_of(job, drawer, *object, pocket.notches);
-        if (!form) continue;
-        const auto shared = std::make_shared<const layout::PocketForm>(std::move(*form));
-        standing.push_back({std::make_shared<const layout::PlacedPocket>(layout::place(pocket, shared)),
-                            std::make_shared<const layout::ObjectFacts>(layout::facts_of(*object))});
-    }
     std::set<std::string> out;
-    for (const auto& check :
-         layout::layout_checks(standing, layout::limits_of(job, drawer, std::move(insert)))) {
-        using layout::Code;
-        if (check.code == Code::wall_thin || check.code == Code::edge_thin || check.code == Code::overlap ||
-            check.code == Code::outside || check.code == Code::obstructed)
-            out.insert(check.subjects.begin(), check.subjects.end());
-    }
+    const auto limits = layout::limits_of(job, drawer, std::move(insert));
+    for (const auto& check : layout::layout_checks(standing_in(job, drawer), limits))
+        if (about_place(check)) out.insert(check.subjects.begin(), check.subjects.end());
     return out;
 }
 
@@ -291,6 +278,31 @@ Arranged arranged(const Job& job, Moving moving, const Budget& budget, const Wat
         all = with(all, arranged(all.job, job.drawers[i]->id, moving, budget, within, told));
     }
     return all;
+}
+
+std::vector<Trial> each_drawer(const Job& job, const Budget& budget, const Watch& watch) {
+    struct Sized {
+        Trial trial;
+        double area_mm2;
+    };
+    std::vector<Sized> tried;
+    const double count = static_cast<double>(job.drawers.size());
+    for (std::size_t i = 0; i < job.drawers.size(); ++i) {
+        const Drawer& drawer = *job.drawers[i];
+        const auto insert = layout::insert_of(drawer, layout::gap_of(drawer, job.foam->firmness));
+        const auto within = [&](double done) { return watch((static_cast<double>(i) + done) / count); };
+        Budget share = budget;
+        share.evaluations = static_cast<std::uint64_t>(static_cast<double>(budget.evaluations) / count);
+        tried.push_back({{drawer.id, arranged(job, drawer.id, Moving::none, share, within)},
+                         insert ? insert->area_mm2 : 0});
+    }
+    std::stable_sort(tried.begin(), tried.end(), [](const Sized& a, const Sized& b) {
+        const int more = a.trial.arranged.placed - b.trial.arranged.placed;
+        return more != 0 ? more > 0 : a.area_mm2 < b.area_mm2;
+    });
+    std::vector<Trial> out;
+    for (Sized& one : tried) out.push_back(std::move(one.trial));
+    return out;
 }
 
 } // namespace drawercast::arrange

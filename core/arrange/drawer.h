@@ -8,6 +8,7 @@
 
 #include <functional>
 #include <string>
+#include <vector>
 
 namespace drawercast::arrange {
 
@@ -38,6 +39,15 @@ Arranged arranged(const job::Job& job, const std::string& drawer, Moving moving,
 /// The drawers in turn, each with what the ones before it had no room for.
 Arranged arranged(const job::Job& job, Moving moving, const Budget& budget, const Watch& watch,
                   const Tell& tell = tell_nobody);
+
+/// What one drawer by itself would take of what is not placed.
+struct Trial {
+    std::string drawer; ///< id
+    Arranged arranged;
+};
+/// Every drawer tried by itself, what stands in it unmoved; those that take the most first, of them the
+/// smallest insert.
+std::vector<Trial> each_drawer(const job::Job& job, const Budget& budget, const Watch& watch);
 
 /// How many objects are placed in no drawer yet.
 int not_placed_yet(const job::Job& job);
