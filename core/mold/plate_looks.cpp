@@ -45,6 +45,7 @@ void LooksOnMesh::start(const PlateShape& shape, std::vector<double> across_mm, 
     if (shape_ == shape && across_mm_ == across_mm && deep_mm_ == deep_mm) return;
     boxes_.clear();
     seen_.clear();
+    last_ = {};
     shape_ = shape;
     across_mm_ = std::move(across_mm);
     deep_mm_ = std::move(deep_mm);
@@ -63,12 +64,13 @@ const PlateOnBox& LooksOnMesh::box_for(const PlateDesign& design) {
     return *boxes_.back().plate;
 }
 
-const Trial& LooksOnMesh::at(const PlateDesign& design, double most_gap_mm) {
+const Trial& LooksOnMesh::at(const PlateDesign& design, double most_gap_mm, const LiftField& like) {
     const auto found = std::find_if(seen_.begin(), seen_.end(),
                                     [&](const Seen& seen) { return same_trial(seen.design, design); });
     const bool fresh = found == seen_.end();
     if (!fresh && (!found->trial.cut_short || found->trial.gap_mm > most_gap_mm)) return found->trial;
-    Trial trial = trial_of(box_for(design), design, most_gap_mm);
+    Trial trial = trial_of(box_for(design), design, most_gap_mm, like);
+    last_ = trial.lift;
     if (!fresh) return found->trial = std::move(trial);
     return seen_.emplace_back(Seen{design, std::move(trial)}).trial;
 }

@@ -22,8 +22,9 @@ class LooksOnMesh {
     /// condensed plate, any others have one of their own.
     void start(const PlateShape& shape, std::vector<double> across_mm, std::vector<double> deep_mm);
     /// As trial_of; the reference holds until the next start().
-    const Trial& at(const PlateDesign& design, double most_gap_mm);
-    void forget_boxes() { boxes_.clear(); } ///< some megabytes each
+    const Trial& at(const PlateDesign& design, double most_gap_mm, const LiftField& like);
+    const LiftField& last() const { return last_; } ///< how the plate lay that was tried last
+    void forget_boxes() { boxes_.clear(); }         ///< some megabytes each
 
   private:
     struct Box {
@@ -43,6 +44,7 @@ class LooksOnMesh {
     std::vector<double> across_mm_, deep_mm_;
     std::deque<Box> boxes_;
     std::deque<Seen> seen_;
+    LiftField last_;
 };
 
 /// What was looked at on one mold, roughly and closely. Its answers never depend on what was asked before.
@@ -53,10 +55,11 @@ class PlateLooks {
     void start_close(const PlateShape& shape) { close_.start(shape, {}, {}); } ///< close looks alone
     /// Within a few percent, at a tenth of the time.
     const Trial& rough(const PlateDesign& design, double most_gap_mm) {
-        return rough_.at(design, most_gap_mm);
+        return rough_.at(design, most_gap_mm, rough_.last());
     }
-    const Trial& close(const PlateDesign& design, double most_gap_mm) {
-        return close_.at(design, most_gap_mm);
+    /// `like`: as in trial_of.
+    const Trial& close(const PlateDesign& design, double most_gap_mm, const LiftField& like = {}) {
+        return close_.at(design, most_gap_mm, like);
     }
     void forget_boxes();
 

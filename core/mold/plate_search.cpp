@@ -3,7 +3,10 @@
 
 #include "base/demand.h"
 
+#include <queue>
+
 #include <algorithm>
+#include <cstddef>
 #include <limits>
 #include <tuple>
 #include <utility>
@@ -14,7 +17,7 @@ namespace drawercast::mold {
 namespace {
 
 constexpr int groups_after_holding = 12; ///< looked at for one that also closes in time
-constexpr int groups_after_best = 2;     ///< looked at for the runner-up
+constexpr double runner_up_dearer = 1.5; ///< than the best, at most
 constexpr double hopeless = 1.04;        ///< of a limit, by the rough mesh
 
 /// One board with one way to stiffen it.
@@ -22,6 +25,22 @@ struct Group {
     job::Board board;
     Stiffening stiffening;
     double least_price = 0; ///< with the fewest and cheapest closures
+    bool done = false;      ///< its cheapest that holds and closes in time is known
+};
+
+/// One way to close a group's plate.
+struct Candidate {
+    std::size_t group = 0;
+    ClosurePair pair;
+    double spacing_mm = 0;
+    double price = 0;
+    std::size_t order = 0; ///< among all, for equal prices
+};
+
+struct Dearer {
+    bool operator()(const Candidate& a, const Candidate& b) const {
+        return std::tuple(a.price, a.order) > std::tuple(b.price, b.order);
+    }
 };
 
 bool timely(const Plate& plate) { return plate.closing.close_margin_s >= 0; }
@@ -57,11 +76,11 @@ class Search {
 
     /// `at_any_price`: dear closures too, and what comes nearest where nothing holds.
     std::optional<Plate> run(bool at_any_price) {
-        const auto groups = groups_of();
-        try_groups(groups);
+        groups_ = groups_of();
+        try_by_price();
         if (!best_ && at_any_price && !stopped()) {
             dear_ = std::numeric_limits<double>::infinity();
-            try_groups(groups);
+            try_by_price();
         }
         if (!best_ && at_any_price && !stopped()) try_least_bad();
         if (!best_ || stopped()) return std::nullopt;
@@ -70,24 +89,34 @@ class Search {
     }
 
   private:
-    void try_groups(const std::vector<Group>& groups) {
+    /// Cheapest first over all groups: then the first that holds and closes in time is the best, and the
+    /// first of another group the runner-up. A group's candidates are worked out when its least price is due.
+    void try_by_price() {
+        std::priority_queue<Candidate, std::vector<Candidate>, Dearer> queue;
+        std::size_t next = 0;
         int since_holding = 0;
-        int since_best = 0;
-        for (const Group& group : groups) {
-            if (stopped()) return;
-            const bool holds = best_ && best_->answer.passes;
-            const bool found = holds && timely(*best_);
-            if (found && group.least_price > bound() && (second_ || ++since_best > groups_after_best)) return;
-            if (holds && !found && ++since_holding > groups_after_holding) return;
-            try_group(group);
+        while (!stopped()) {
+            while (next < groups_.size() &&
+                   (queue.empty() || groups_[next].least_price <= queue.top().price)) {
+                if (best_ && best_->answer.passes && !timely(*best_) &&
+                    ++since_holding > groups_after_holding)
+                    next = groups_.size();
+                else
+                    for (const auto& candidate : candidates_of(next++)) queue.push(candidate);
+            }
+            if (queue.empty()) return;
+            const Candidate candidate = queue.top();
+            queue.pop();
+            if (found(best_) && (found(second_) || candidate.price > runner_up_dearer * best_->answer.price))
+                return;
+            if (!groups_[candidate.group].done) try_candidate(candidate);
         }
     }
 
-    bool stopped() const { return stop_ && stop_(); }
-    double bound() const {
-        if (second_ && second_->answer.passes && timely(*second_)) return second_->answer.price;
-        return best_->answer.price;
+    static bool found(const std::optional<Plate>& plate) {
+        return plate && plate->answer.passes && timely(*plate);
     }
+    bool stopped() const { return stop_ && stop_(); }
 
     std::vector<Group> groups_of() const {
         std::vector<Group> out;
@@ -96,7 +125,7 @@ class Search {
                 const auto pairs = closures_to_try(in_, board, box_board_, stiffening);
                 const double widest = spacings_to_try(in_, stiffening).front();
                 const auto design = design_of(in_, board, box_board_, stiffening, pairs.front(), widest);
-                out.push_back({board, stiffening, price_of(in_, design)});
+                out.push_back({board, stiffening, price_of(in_, design), false});
             }
         }
         std::stable_sort(out.begin(), out.end(), [](const Group& a, const Group& b) {
@@ -106,49 +135,49 @@ class Search {
         return out;
     }
 
-    /// One way to close a group's plate.
-    struct Candidate {
-        ClosurePair pair;
-        PlateDesign design;
-        double price = 0;
-    };
+    PlateDesign design_for(const Group& group, const ClosurePair& pair, double spacing_mm) const {
+        return design_of(in_, group.board, box_board_, group.stiffening, pair, spacing_mm);
+    }
 
-    std::vector<Candidate> candidates_of(const Group& group) const {
+    std::vector<Candidate> candidates_of(std::size_t index) {
+        const Group& group = groups_[index];
         std::vector<Candidate> out;
         for (const auto& pair : closures_to_try(in_, group.board, box_board_, group.stiffening)) {
             for (const double spacing : spacings_to_try(in_, group.stiffening)) {
-                auto design = design_of(in_, group.board, box_board_, group.stiffening, pair, spacing);
-                const double price = price_of(in_, design);
-                out.push_back({pair, std::move(design), price});
+                const double price = price_of(in_, design_for(group, pair, spacing));
+                if (price <= dear_ * group.least_price)
+                    out.push_back({index, pair, spacing, price, candidates_++});
             }
         }
-        std::stable_sort(out.begin(), out.end(),
-                         [](const Candidate& a, const Candidate& b) { return a.price < b.price; });
+        only_one_ = out.size() == 1 && groups_.size() == 1;
         return out;
     }
 
-    /// Cheapest first, up to the first that holds and closes in time.
-    void try_group(const Group& group) {
-        const auto candidates = candidates_of(group);
-        const bool alone = candidates.size() == 1 && boards_.size() * stiffenings_.size() == 1;
-        for (const auto& candidate : candidates) {
-            if (stopped() || candidate.price > dear_ * group.least_price) return;
-            if (best_ && best_->answer.passes && timely(*best_) && candidate.price > bound()) return;
-            if (alone) {
-                enter(close_look(candidate.design));
-                return;
-            }
-            if (!may_hold(group, candidate) || too_weak(candidate.design)) continue;
-            const Trial& rough = looks_.rough(candidate.design, hopeless * most_gap_mm());
-            if (rough.cut_short || judged(in_, candidate.design, rough).answer.use > hopeless) continue;
-            const Trial& close = looks_.close(candidate.design, most_gap_mm());
-            if (close.cut_short) continue;
-            Plate plate = judged(in_, candidate.design, close);
-            if (!plate.answer.passes) continue;
-            const bool done = timely(plate);
-            enter(std::move(plate));
-            if (done) return;
+    void try_candidate(const Candidate& candidate) {
+        Group& group = groups_[candidate.group];
+        const auto design = design_for(group, candidate.pair, candidate.spacing_mm);
+        if (only_one_) {
+            enter(close_look(design));
+            return;
         }
+        if (!may_hold(group, candidate) || too_weak(design)) return;
+        const Trial& rough = looks_.rough(design, hopeless * most_gap_mm());
+        if (rough.cut_short) return;
+        const bool holding = best_ && best_->answer.passes; // what comes now is dearer: it must close in time
+        if (judged(in_, design, rough).answer.use > hopeless || (holding && !may_close(design, rough)))
+            return;
+        const Trial& close = looks_.close(design, most_gap_mm(), rough.lift);
+        if (close.cut_short) return;
+        Plate plate = judged(in_, design, close);
+        if (!plate.answer.passes) return;
+        group.done = timely(plate);
+        enter(std::move(plate));
+    }
+
+    /// In time, if the rough mesh has the pulls too high.
+    bool may_close(const PlateDesign& design, Trial rough) const {
+        for (double& pull : rough.pull_n) pull /= hopeless;
+        return timely(judged(in_, design, std::move(rough)));
     }
 
     double most_gap_mm() const { ///< for 1 kPa
@@ -162,15 +191,14 @@ class Search {
     /// Whether closures of this stiffness hold at their closest: wider apart they hold less.
     bool may_hold(const Group& group, const Candidate& candidate) {
         const double closest = spacings_to_try(in_, group.stiffening).back();
-        const auto design =
-            design_of(in_, group.board, box_board_, group.stiffening, candidate.pair, closest);
+        const auto design = design_for(group, candidate.pair, closest);
         const Trial& most = looks_.rough(design, hopeless * most_gap_mm());
         double use = most.gap_mm / most_gap_mm();
         if (use <= hopeless) // else the rest may not be known
             use = std::max(
                 {use, most.bow_mm * in_.load.closed_kpa / bow_limit_mm,
                  most.stress_mpa * in_.load.build_for_kpa * stress_factor / design.board.rupture_mpa});
-        if (use < least_use_) least_use_ = use, least_bad_ = Group(group), least_bad_design_ = design;
+        if (use < least_use_) least_use_ = use, least_bad_ = design;
         return use <= hopeless;
     }
 
@@ -196,7 +224,7 @@ class Search {
     /// Nothing holds: the plate that comes nearest, so that its checks say what is missing.
     void try_least_bad() {
         if (!least_bad_) return;
-        best_ = close_look(*least_bad_design_);
+        best_ = close_look(*least_bad_);
     }
 
     const PlateIn& in_;
@@ -207,9 +235,11 @@ class Search {
     std::vector<Stiffening> stiffenings_;
     std::optional<Plate> best_;
     std::optional<Plate> second_;
-    std::optional<Group> least_bad_;
-    std::optional<PlateDesign> least_bad_design_;
-    double dear_ = 4; ///< closures that make a plate so many times dearer come last
+    std::optional<PlateDesign> least_bad_;
+    std::vector<Group> groups_;
+    std::size_t candidates_ = 0; ///< worked out so far
+    bool only_one_ = false;      ///< nothing to choose from
+    double dear_ = 4;            ///< closures that make a plate so many times dearer come last
     double least_use_ = std::numeric_limits<double>::infinity();
 };
 

@@ -126,6 +126,25 @@ double stiffener_stress_of(const PlateOnBox& box, const std::vector<Batten>& bat
     return most;
 }
 
+/// Points that rest if the plate lies like that one; empty where nothing is known.
+std::vector<bool> rests_like(const FreePlate& plate, const LiftField& like) {
+    if (like.lift_mm.empty()) return {};
+    const PlateGrid& grid = plate.grid();
+    std::vector<bool> out(plate.points());
+    for (std::size_t point = 0; point < plate.points(); ++point) {
+        const std::size_t node = plate.node_of(point);
+        const auto column = between(like.x_mm, grid.x_mm[node % grid.columns()]);
+        const auto row = between(like.y_mm, grid.y_mm[node / grid.columns()]);
+        const auto lift = [&](std::size_t dx, std::size_t dy) {
+            return like.lift_mm[(row.first + dy) * like.x_mm.size() + column.first + dx];
+        };
+        out[point] = (1 - row.part) * ((1 - column.part) * lift(0, 0) + column.part * lift(1, 0)) +
+                         row.part * ((1 - column.part) * lift(0, 1) + column.part * lift(1, 1)) <
+                     0;
+    }
+    return out;
+}
+
 LiftField field_of(const PlateGrid& grid, const std::vector<double>& unknowns) {
     LiftField out{grid.x_mm, grid.y_mm, {}};
     out.lift_mm.reserve(grid.nodes());
@@ -140,13 +159,17 @@ PlateSection section_of(const job::Board& board) {
     return {board.thickness_mm, board.elasticity_mpa, board.poisson};
 }
 
-Trial trial_of(const PlateOnBox& box, const PlateDesign& design, double most_gap_mm) {
+Trial trial_of(const PlateOnBox& box, const PlateDesign& design, double most_gap_mm, const LiftField& like) {
     const auto battens = battens_of(box, design);
     Trial out;
-    const Held softer = box.held(holds_of(design, soft), battens);
-    out.gap_mm = gap_of(box, box.plate().unknowns(softer.force_n));
+    const Held softer = box.held(holds_of(design, soft), battens, rests_like(box.plate(), like));
+    const auto soft_unknowns = box.plate().unknowns(softer.force_n);
+    out.gap_mm = gap_of(box, soft_unknowns);
     out.cut_short = out.gap_mm > most_gap_mm;
-    if (out.cut_short) return out;
+    if (out.cut_short) {
+        out.lift = field_of(box.plate().grid(), soft_unknowns);
+        return out;
+    }
     const Held stated = box.held(holds_of(design, 1), battens, softer.rests);
     const auto unknowns = box.plate().unknowns(stated.force_n);
     const Bow bow = bow_of(box, unknowns);
