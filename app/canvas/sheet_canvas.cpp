@@ -36,7 +36,7 @@ SheetCanvas::SheetCanvas(Document& document, Selection& selection, const Prefere
     setMouseTracking(true);
     setFocusPolicy(Qt::StrongFocus);
     setAcceptDrops(true);
-    setMinimumSize(240, 200);
+    setMinimumSize(240, 140);
     setAttribute(Qt::WA_OpaquePaintEvent);
     setAccessibleName(tr("Drawer plan"));
     nudged_for_.setSingleShot(true);

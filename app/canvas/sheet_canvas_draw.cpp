@@ -79,7 +79,14 @@ const std::optional<casting::PatternBoard>& SheetCanvas::board(const job::Job& j
 void SheetCanvas::fit() {
     constexpr double margin_px = 12;
     fitted_ = true;
-    const Drawn sheet = drawn().value_or(Drawn());
+    Drawn sheet = drawn().value_or(Drawn());
+    constexpr double most_for_words = 0.4; // of a small view: the drawing comes first
+    const auto held = [](double& lower, double& upper, double size) {
+        const double share = most_for_words * size / std::max(lower + upper, 1.0);
+        if (share < 1) lower *= share, upper *= share;
+    };
+    held(sheet.lower_px.x, sheet.upper_px.x, width());
+    held(sheet.lower_px.y, sheet.upper_px.y, height());
     const QSizeF room(width() - sheet.lower_px.x - sheet.upper_px.x,
                       height() - sheet.lower_px.y - sheet.upper_px.y);
     set_view(ViewMap::fitted(sheet.area, room, margin_px).panned({sheet.lower_px.x, sheet.upper_px.y}));

@@ -4,6 +4,7 @@
 #include "forms/money.h"
 #include "forms/notation.h"
 #include "forms/run_plot.h"
+#include "forms/small_screen.h"
 
 #include <QDialogButtonBox>
 #include <QHBoxLayout>
@@ -66,7 +67,7 @@ CostDialog::CostDialog(const plan::CostBasis& basis, const std::string& currency
     connect(sets_, &QSpinBox::valueChanged, this, &CostDialog::show_run);
     show_run();
     constexpr int width_px = 900, height_px = 430;
-    resize(width_px, height_px);
+    fit_screen(*this, {width_px, height_px});
     sets_->setFocus();
 }
 

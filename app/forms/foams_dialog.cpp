@@ -5,6 +5,7 @@
 
 #include "forms/form_context.h"
 #include "forms/money.h"
+#include "forms/small_screen.h"
 
 #include <QDialogButtonBox>
 #include <QGridLayout>
@@ -101,7 +102,7 @@ FoamsDialog::FoamsDialog(std::vector<plan::FoamBeside> foams, const job::Job& jo
     column->addWidget(notes);
     column->addWidget(buttons);
     const QSize wanted = table->sizeHint() + QSize(48, 120);
-    resize(wanted.boundedTo({1100, 640}));
+    fit_screen(*this, wanted.boundedTo({1100, 640}));
 }
 
 /// Words in a column of their own for each foam; the first row is bold.

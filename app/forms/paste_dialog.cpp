@@ -4,6 +4,7 @@
 #include "forms/paste_columns_edit.h"
 #include "forms/paste_model.h"
 #include "forms/problem_words.h"
+#include "forms/small_screen.h"
 #include "theme/icons.h"
 
 #include <QCheckBox>
@@ -34,7 +35,7 @@ PasteDialog::PasteDialog(const FormContext& context, QWidget* parent)
       columns_(new PasteColumnsEdit(this)), model_(new PasteModel(this)), view_(new QTableView(this)),
       result_(new QLabel(this)) {
     setWindowTitle(tr("Paste a list of objects"));
-    resize(980, 640);
+    fit_screen(*this, {980, 640});
     text_->setAccessibleName(tr("Pasted list"));
     text_->setPlaceholderText(
         tr("Copy rows in a spreadsheet and paste them here: name, length, width, height, mass, count. "

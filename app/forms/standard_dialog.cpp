@@ -4,6 +4,7 @@
 #include "job/catalog.h"
 
 #include "forms/object_picture.h"
+#include "forms/small_screen.h"
 
 #include <QDialogButtonBox>
 #include <QHBoxLayout>
@@ -64,7 +65,7 @@ StandardDialog::StandardDialog(const FormContext& context, QWidget* parent)
     auto* all = new QVBoxLayout(this);
     all->addLayout(row, 1);
     all->addWidget(buttons);
-    resize(760, 560);
+    fit_screen(*this, {760, 560});
     list_->setCurrentRow(0);
 }
 

@@ -4,6 +4,7 @@
 #include "base/number.h"
 
 #include "forms/notation.h"
+#include "forms/small_screen.h"
 #include "outline/outline_acts.h"
 
 #include <QCoreApplication>
@@ -132,7 +133,7 @@ std::optional<std::vector<int>> DrawingDialogs::outlines(QWidget* parent, const 
     column->addWidget(list, 1);
     if (several) column->addWidget(new QLabel(tr("Ctrl or Shift with a click chooses several."), &dialog));
     column->addWidget(buttons);
-    dialog.resize(460, 360);
+    fit_screen(dialog, {460, 360});
     if (dialog.exec() != QDialog::Accepted) return std::nullopt;
     std::vector<int> rows;
     for (int i = 0; i < list->count(); ++i)

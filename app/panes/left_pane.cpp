@@ -59,6 +59,8 @@ LeftPane::LeftPane(const Document& document, Selection& selection, QWidget* pare
     drawers_list_->setAccessibleName(tr("Drawers"));
     drawers_list_->setUniformItemSizes(true);
     objects_table_->setModel(found_);
+    constexpr int least_rows = 4; // what is higher than the window scrolls as a whole
+    objects_table_->setMinimumHeight(least_rows * 36);
     find_->setPlaceholderText(tr("Find an object"));
     find_->setAccessibleName(tr("Find an object"));
     find_->setClearButtonEnabled(true);

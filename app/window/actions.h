@@ -17,6 +17,7 @@ struct Situation {
     bool plan_sheet = true;     ///< the drawer plan is shown, not the pattern board
     bool other_drawers = false; ///< besides the shown one
     bool object = false;        ///< chosen in the list
+    bool objects = false;       ///< the job has some
     bool drawer_pockets = false;
     bool unplaced = false;   ///< an object is placed nowhere yet
     bool loose = false;      ///< the drawer has pockets that are not locked

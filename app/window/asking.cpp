@@ -16,15 +16,21 @@
 #include "forms/paste_dialog.h"
 #include "forms/quick_quote_form.h"
 #include "forms/shop_form.h"
+#include "forms/small_screen.h"
 #include "forms/standard_dialog.h"
 #include "window/print_dialog.h"
 
 #include <QCoreApplication>
 #include <QDate>
+#include <QDialogButtonBox>
 #include <QFileDialog>
 #include <QInputDialog>
 #include <QMessageBox>
 #include <QPushButton>
+#include <QTextBrowser>
+#include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace drawercast::app {
 
@@ -226,10 +232,23 @@ std::optional<PrintOrder> Dialogs::print_order(const PrintOrder& usual, const jo
 }
 
 void Dialogs::tell(const QString& title, const QString& rich_text) {
-    QMessageBox box(QMessageBox::NoIcon, title, rich_text, QMessageBox::Close, parent_);
-    box.setTextFormat(Qt::RichText);
-    box.setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    box.exec();
+    QDialog dialog(parent_);
+    dialog.setWindowTitle(title);
+    auto* text = new QTextBrowser(&dialog);
+    text->setFrameShape(QFrame::NoFrame);
+    text->setAccessibleName(title);
+    text->setHtml(rich_text);
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, &dialog);
+    QObject::connect(buttons, &QDialogButtonBox::rejected, &dialog, &QDialog::reject);
+    auto* column = new QVBoxLayout(&dialog);
+    column->addWidget(text, 1);
+    column->addWidget(buttons);
+    constexpr int table_px = 760, words_px = 520, most_px = 640, around_px = 80;
+    const int wide = rich_text.contains(QLatin1String("<table")) ? table_px : words_px;
+    text->document()->setTextWidth(wide - around_px);
+    const int high = static_cast<int>(text->document()->size().height()) + around_px;
+    fit_screen(dialog, {wide, std::min(high, most_px)});
+    dialog.exec();
 }
 
 void Dialogs::warn(const QString& title, const Problems& problems) {

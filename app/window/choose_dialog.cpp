@@ -3,6 +3,7 @@
 
 #include "plan/sentences.h"
 
+#include "forms/small_screen.h"
 #include "panes/objects_model.h"
 #include "sheets/zones.h"
 
@@ -76,7 +77,7 @@ ChooseDialog::ChooseDialog(const std::vector<ListedPocket>& pockets, const job::
     column->addWidget(list_, 1);
     column->addWidget(hint);
     column->addWidget(buttons);
-    resize(420, 460);
+    fit_screen(*this, {420, 460});
     follow();
     find_->setFocus();
 }

@@ -36,14 +36,13 @@ QString keys_html(const Actions& actions) {
         std::pair{QT_TRANSLATE_NOOP("Help", "Space, held"),
                   QT_TRANSLATE_NOOP("Help", "Drag the sheet about")},
     };
-    QString left, right;
-    for (const auto& [keys, what] : sheet) left += row(tr(keys), tr(what));
-    int count = 0;
-    for (const auto* action : actions.all()) {
-        if (action->shortcut().isEmpty()) continue;
-        QString& side = count++ < 16 ? left : right;
-        side += row(action->shortcut().toString(QKeySequence::NativeText), plain(action->text()));
-    }
+    QStringList rows;
+    for (const auto& [keys, what] : sheet) rows << row(tr(keys), tr(what));
+    for (const auto* action : actions.all())
+        if (!action->shortcut().isEmpty())
+            rows << row(action->shortcut().toString(QKeySequence::NativeText), plain(action->text()));
+    const auto half = (rows.size() + 1) / 2;
+    const QString left = rows.mid(0, half).join(QString()), right = rows.mid(half).join(QString());
     return QStringLiteral("<table><tr><td><table>%1</table></td><td>&nbsp;&nbsp;&nbsp;</td><td><table>%2</"
                           "table></td></tr></table>")
         .arg(left, right);

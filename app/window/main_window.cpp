@@ -56,7 +56,8 @@ namespace {
 constexpr int checks_px = 230;
 constexpr int foam_px = 410;
 
-/// The foam answer scrolls where the window is low; the checks above it keep three rows at least.
+/// What is higher than the window scrolls; of the right pane the foam answer alone, the checks above it keep
+/// three rows at least.
 QScrollArea* scrolled(QWidget* pane) {
     auto* area = new QScrollArea;
     area->setWidget(pane);
@@ -112,7 +113,7 @@ void MainWindow::assemble() {
     auto* welcome = new Welcome(actions_, preferences_, this);
     middle_ = new QStackedWidget(this);
     middle_->addWidget(sheets_);
-    middle_->addWidget(welcome);
+    middle_->addWidget(scrolled(welcome));
     checks_ = new ChecksPane(document_, selection_, this);
     foam_ = new FoamPane(document_, selection_, this);
     checks_->add_action(actions_["check.mend"]);
@@ -135,7 +136,7 @@ void MainWindow::assemble() {
     right_->setMinimumWidth(220);
 
     auto* rail = new Rail(document_, selection_, this);
-    panes_ = new PaneFrame(left_, middle_, right_, rail, this);
+    panes_ = new PaneFrame(scrolled(left_), middle_, right_, rail, this);
     connect(rail, &Rail::clicked, this, [this] { panes_->show_right(!panes_->right_shown()); });
     connect(panes_, &PaneFrame::changed, this, &MainWindow::refresh_actions);
     setCentralWidget(panes_);
@@ -293,6 +294,7 @@ Situation MainWindow::situation() const {
     s.unplaced = arrange::not_placed_yet(job) > 0;
     s.loose = drawer != nullptr && std::any_of(drawer->pockets.begin(), drawer->pockets.end(),
                                                [](const auto& pocket) { return !pocket.locked; });
+    s.objects = !job.objects.empty();
     s.drawer_pockets = drawer != nullptr && !drawer->pockets.empty();
     for (const auto& subject : selection_.pockets()) {
         const auto found = job::find_pocket(job, subject);

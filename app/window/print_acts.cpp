@@ -5,6 +5,7 @@
 
 #include "document/document.h"
 #include "document/preferences.h"
+#include "print/object_sheets.h"
 #include "print/pdf.h"
 #include "subcommands/drawing_files.h"
 #include "summary/csv_lists.h"
@@ -30,6 +31,16 @@ PrintActs::PrintActs(const Desk& desk, Actions& actions, QObject* parent) : QObj
     actions.on("job.summary", [this] { write_all(What::summary); });
     actions.on("job.drawings", [this] { write_all(What::drawings); });
     actions.on("job.lists", [this] { write_lists(); });
+    actions.on("job.object_sheets", [this] {
+        const auto& job = desk_.document.job();
+        write_sheet(print::object_sheets(job, usual_paper(job.display_units), printing()),
+                    tr("Object sheets, true size"), QStringLiteral("-objects.pdf"));
+    });
+    actions.on("job.measuring_sheet", [this] {
+        const auto units = desk_.document.job().display_units;
+        write_sheet(print::measuring_sheet(units, usual_paper(units), printing()),
+                    tr("Blank measuring sheet"), QStringLiteral("-measuring.pdf"));
+    });
 }
 
 print::Printing PrintActs::printing() const {
@@ -99,6 +110,15 @@ void PrintActs::write_drawings(const std::vector<std::size_t>& which) {
         if (!written(QDir(*folder).filePath(QString::fromStdString(files.at(i).name)), files.at(i).bytes))
             return;
     emit said(tr("Written to “%1”; drawings: %2.").arg(*folder).arg(which.size()));
+}
+
+void PrintActs::write_sheet(const std::vector<print::Page>& pages, const QString& title,
+                            const QString& ending) {
+    const auto path = desk_.asking.file_to_save(title, file_words(desk_.document.display_name()) + ending,
+                                                tr("PDF (*.pdf)"), QStringLiteral("pdf"));
+    if (!path || !written(*path, print::pdf_of(pages, desk_.document.display_name(), printing().program)))
+        return;
+    emit said(tr("Written to “%1”; pages: %2.").arg(QFileInfo(*path).fileName()).arg(pages.size()));
 }
 
 void PrintActs::write_lists() {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/print_dialog.h"
 
+#include "forms/small_screen.h"
 #include "theme/theme_of.h"
 #include "window/page_preview.h"
 
@@ -12,7 +13,6 @@
 #include <QListWidget>
 #include <QPrinterInfo>
 #include <QPushButton>
-#include <QScreen>
 #include <QToolButton>
 #include <QVBoxLayout>
 
@@ -71,9 +71,7 @@ PrintDialog::PrintDialog(const PrintOrder& usual, const job::Job& job, const pla
     connect(to_, &QComboBox::currentIndexChanged, this, &PrintDialog::renew_buttons);
     connect(list_, &QListWidget::currentRowChanged, this, &PrintDialog::show_current);
     connect(list_, &QListWidget::itemChanged, this, &PrintDialog::renew_buttons);
-    const auto* screen = this->screen();
-    const QSize wanted(1080, 660);
-    resize(screen ? wanted.boundedTo(screen->availableSize() * 0.92) : wanted);
+    fit_screen(*this, {1080, 660});
 }
 
 QWidget* PrintDialog::page_list() {

@@ -134,15 +134,31 @@ void SheetArea::refresh() {
     show_strip();
 }
 
+/// Whether the tabs' long names would not stand beside each other.
+bool SheetArea::short_of_room() const {
+    constexpr int around_px = 42, sign_px = 34, badge_px = 30;
+    QFont bold = tabs_->font();
+    bold.setBold(true); // as the shown one is
+    const QFontMetrics metrics(bold);
+    int wanted = 0;
+    for (std::size_t i = 0; i < mends_.size(); ++i) {
+        const auto& spec = sheet_specs()[i];
+        wanted += metrics.horizontalAdvance(sheet_words(spec.name)) + around_px +
+                  (spec.seen == Seen::mold ? sign_px : 0) + (mends_[i]->count() > 0 ? badge_px : 0);
+    }
+    return wanted > width();
+}
+
 void SheetArea::show_tabs() {
-    constexpr int narrow_px = 690;
+    for (std::size_t i = 0; i < mends_.size(); ++i)
+        mends_[i]->set_count(mends_of(document_, selection_.drawer(), sheet_specs()[i].id));
+    const bool narrow = short_of_room();
     for (std::size_t i = 0; i < mends_.size(); ++i) {
         const auto& spec = sheet_specs()[i];
         const int at = static_cast<int>(i);
-        tabs_->setTabText(at, sheet_words(width() < narrow_px ? spec.short_name : spec.name));
-        const int mends = mends_of(document_, selection_.drawer(), spec.id);
+        tabs_->setTabText(at, sheet_words(narrow ? spec.short_name : spec.name));
         auto* badge = mends_[i];
-        badge->set_count(mends);
+        const int mends = badge->count();
         if ((tabs_->tabButton(at, QTabBar::RightSide) != nullptr) != (mends > 0))
             tabs_->setTabButton(at, QTabBar::RightSide, mends > 0 ? badge : nullptr);
         badge->setVisible(mends > 0);

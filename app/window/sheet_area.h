@@ -43,6 +43,7 @@ class SheetArea final : public QWidget {
     void refresh();
     void show_rulers();
     void show_tabs();
+    bool short_of_room() const;
     void show_strip();
 
     Document& document_;

@@ -123,5 +123,24 @@ TEST(Window, HintsWearTheTheme) {
     EXPECT_EQ(QToolTip::palette().color(QPalette::ToolTipText), theme::light_theme().ink);
 }
 
+/// 1366 × 768 at twice the scale, less the desktop's own bars.
+TEST(Window, FitsASmallScreen) {
+    test::Desktop desk;
+    const auto fits = [&] {
+        const QSize least = desk.window.minimumSizeHint();
+        EXPECT_LE(least.width(), 683);
+        EXPECT_LE(least.height(), 360);
+    };
+    fits();
+    desk.open_demo();
+    const auto& pockets = desk.window.document().job().drawers.front()->pockets;
+    desk.window.selection().choose_pockets({job::subject_of(pockets.front())});
+    QTest::qWait(200);
+    fits();
+    desk.window.resize(683, 360);
+    QTest::qWait(50);
+    EXPECT_EQ(desk.window.size(), QSize(683, 360));
+}
+
 } // namespace
 } // namespace drawercast::app
