@@ -9,6 +9,7 @@
 #include "plan/stock_stage.h"
 
 #include <algorithm>
+#include <cmath>
 #include <cstddef>
 #include <map>
 #include <string>
@@ -29,6 +30,14 @@ Builder::Builder(Builder&&) noexcept = default;
 Builder& Builder::operator=(Builder&&) noexcept = default;
 
 namespace {
+
+constexpr double mapped = 0.25; ///< of a drawer's answer, once its air is followed (our guess)
+constexpr double held = 0.8;    ///< of a round of plate and vents, once the plate is found
+
+/// What is a part of longer work: 0 … 1 of it become `from` … `to`.
+Watch part_of(const Watch& watch, double from, double to) {
+    return [&watch, from, to](double done) { return watch(from + (to - from) * done); };
+}
 
 void tidy_checks(const job::Job& job, DrawerPlan& plan) {
     std::stable_sort(plan.checks.begin(), plan.checks.end(), layout::comes_before);
@@ -53,10 +62,14 @@ bool hold_and_vent(const job::Job& job, const job::Drawer& drawer, AirStage& air
     std::optional<std::pair<bool, std::size_t>> least; // of a round: whether it fails, and what it leaves
     for (std::size_t round = 0; round < PlateStage::rounds; ++round) {
         now.checks = plan.checks;
-        if (!plate.design(job, last_places, round, now, watch)) return false;
+        const double begun = 1 - std::pow(0.5, round); // each round is as likely the last
+        const Watch of_round = part_of(watch, begun, (1 + begun) / 2);
+        if (!plate.design(job, last_places, round, now, part_of(of_round, 0, held))) return false;
         if (!now.plate) return true; // no dose: then no air stays either
         const mold::PlateDesign design = now.plate->answer.design;
-        if (!air.vent(job, drawer, clear_of(design), design.board.thickness_mm, now, watch)) return false;
+        if (!air.vent(job, drawer, clear_of(design), design.board.thickness_mm, now,
+                      part_of(of_round, held, 1)))
+            return false;
         const std::pair found(!plate.check(job, now), unvented(now));
         if (!least || found < *least) least = found, best = now;
         const bool another = now.air && add_unvented(*now.air, last_places);
@@ -72,16 +85,21 @@ bool hold_and_vent(const job::Job& job, const job::Drawer& drawer, AirStage& air
 
 std::optional<Plan> Builder::build(const job::Job& job, Plan quick, const Watch& watch) {
     const double drawers = static_cast<double>(quick.drawers.size());
+    double far = 0;
     for (std::size_t i = 0; i < quick.drawers.size(); ++i) {
-        const Watch of_drawer = [&](double done) { return watch((static_cast<double>(i) + done) / drawers); };
+        const Watch of_drawer = [&](double done) { // some stages start over: what was told isn't taken back
+            far = std::max(far, (static_cast<double>(i) + done) / drawers);
+            return watch(far);
+        };
         if (of_drawer(0)) return std::nullopt;
         // Stages of one drawer, in this order: air, then plate and vents. Each puts its part and its checks
         // into quick.drawers[i].
         DrawerPlan& plan = quick.drawers[i];
         const job::Drawer& drawer = *job.drawers[i];
         AirStage& air = memory_->air[plan.id];
-        if (!air.map(job, drawer, plan, of_drawer)) return std::nullopt;
-        if (!hold_and_vent(job, drawer, air, memory_->plate[plan.id], plan, of_drawer)) return std::nullopt;
+        if (!air.map(job, drawer, plan, part_of(of_drawer, 0, mapped))) return std::nullopt;
+        const Watch rest = part_of(of_drawer, mapped, 1);
+        if (!hold_and_vent(job, drawer, air, memory_->plate[plan.id], plan, rest)) return std::nullopt;
     }
     quick.stock = std::make_shared<const StockPlan>(stock_of(job, quick));
     for (DrawerPlan& plan : quick.drawers) {

@@ -11,6 +11,7 @@ namespace drawercast::plan {
 
 namespace {
 
+constexpr double often_asked = 300;    ///< whether to stop, in a usual search
 constexpr double vent_rounding_mm = 1; ///< vents are placed on whole millimeters
 
 /// Blocks as high as the walls, all together; none of them where their union can't be worked out: then the
@@ -95,7 +96,8 @@ bool PlateStage::design(const job::Job& job, const std::vector<shape::Vec>& last
     }
     if (designed.in != in) {
         designed.in.reset();
-        auto plate = mold::plate_of(*in, looks_, [&] { return watch(0.4); });
+        int asked = 0; // how many will be tried isn't known: ever nearer to the end
+        auto plate = mold::plate_of(*in, looks_, [&] { return watch(1 - 1 / (1 + ++asked / often_asked)); });
         if (!plate) return false;
         designed.plate = std::make_shared<const mold::Plate>(std::move(*plate));
         designed.in = std::move(in);

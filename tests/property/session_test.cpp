@@ -89,7 +89,13 @@ TEST(Session, every_answer_is_the_one_from_scratch) {
         const auto quick = planner.fast(session.job());
         ASSERT_TRUE(same(quick, compute(session.job()))) << "act " << i;
         if (i % between != 0) continue;
-        const auto built = builder.build(session.job(), quick, never_stop);
+        double told = 0;
+        const auto built = builder.build(session.job(), quick, [&](double done) {
+            EXPECT_GE(done, told); // progress goes forward, and to the end
+            told = done;
+            return false;
+        });
+        EXPECT_EQ(told, 1);
         ASSERT_TRUE(built);
         ASSERT_TRUE(same(*built, whole(session.job()))) << "act " << i;
     }
