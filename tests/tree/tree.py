@@ -12,6 +12,7 @@ TOP = {"CMakeLists.txt", "README.md", "DEVELOPERS.md", "core", "app", "resources
 LIBRARIES = {  # what may be included only by some sources, never by a header
     "boost/geometry": lambda p: p.match("core/shape/*.cpp"),
     "boost/json": lambda p: p.match("core/job/*.cpp"),
+    "opencv2/": lambda p: p.match("core/capture/vision/*"),
     "Eigen/": lambda p: p.match("core/mold/*.cpp"),
 }
 # The operating system beyond standard C++: what another system would have to be given.
@@ -28,6 +29,7 @@ ALLOWED = {  # the arrows between core's folders
     "air": {"base", "shape", "job", "layout", "casting", "mold"},
     "stock": {"base", "shape", "job", "casting"},
     "runsheet": {"base"},
+    "capture": {"base", "shape"},
     "plan": {"base", "shape", "job", "layout", "casting", "mold", "air", "stock", "runsheet"},
 }
 INCLUDE = re.compile(r'^\s*#\s*include\s*[<"]([^>"]+)[>"]', re.M)

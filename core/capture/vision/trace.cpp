@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "capture/measure.h"
+#include "capture/parallax.h"
+#include "capture/vision/edge.h"
+#include "capture/vision/paper.h"
+#include "capture/vision/segment.h"
+
+#include <algorithm>
+#include <cmath>
+#include <opencv2/imgproc.hpp>
+
+namespace drawercast::capture {
+
+namespace {
+
+constexpr double object_least_mm2 = 25, stray_most_mm2 = 100, blur_most_mm = 1.0;
+constexpr double doubt_share = 0.04;
+constexpr std::size_t outlines_most = 60;
+
+Problem problem(const char* code, std::string what, std::string fix) {
+    return {code, {}, std::move(what), std::move(fix)};
+}
+
+Expected<FoundOutline> outline_of(const Edge& edge, const FlatPicture& flat, const Tracing& tracing) {
+    std::vector<cv::Point2f> line, few;
+    for (const cv::Point2d p : edge.points) line.emplace_back(p);
+    const double tolerance_mm = tracing.smoothing_mm / 2;
+    cv::approxPolyDP(line, few, tolerance_mm * flat.px_per_mm, true);
+    shape::Polygon seen;
+    const double high = flat.height_px / flat.px_per_mm;
+    for (auto p = few.rbegin(); p != few.rend(); ++p)
+        seen.corners.push_back({{(static_cast<double>(p->x) + 0.5) / flat.px_per_mm,
+                                 high - (static_cast<double>(p->y) + 0.5) / flat.px_per_mm},
+                                0});
+    const auto simple = shape::contour_of(seen); // where a line crosses itself nothing is guessed
+    if (!simple)
+        return problem("capture-crossing", "the edge of an object crosses itself",
+                       "Take a sharper picture, or brush the object by hand");
+    const shape::Ring ring = shape::traced(*simple);
+    const auto base = without_parallax(ring, flat.camera, tracing.height_mm, tracing.walls);
+    if (!base) return base.error();
+    FoundOutline out;
+    out.at = shape::bounds(*base).center();
+    for (const shape::Vec corner : *base) out.polygon.corners.push_back({corner - out.at, 0});
+    const double farthest = parallax_doubt(ring, flat.camera, tracing.height_mm);
+    // Independent parts, each one standard deviation: points, sheet, an eighth of the blur (a lighter or
+    // darker rim moves the half-way place; our guess), simplifying, parallax.
+    const double parts[] = {edge.scatter_px / flat.px_per_mm, flat.misfit_mm,
+                            edge.blur_px / 8 / flat.px_per_mm, tolerance_mm / 2, farthest};
+    double sum = 0;
+    for (const double part : parts) sum += part * part;
+    out.band_mm = 2 * std::sqrt(sum) + tracing.smoothing_mm; // which is no chance but a limit
+    return out;
+}
+
+bool over_the_edge(const cv::Rect& box, cv::Size size) {
+    return box.x <= 1 || box.y <= 1 || box.br().x >= size.width - 1 || box.br().y >= size.height - 1;
+}
+
+Expected<Traced> traced(const cv::Mat& bgr, const FlatPicture& flat, const Tracing& tracing,
+                        const Brush& brush) {
+    const auto ratio = against_paper(bgr, flat.px_per_mm);
+    if (!ratio)
+        return problem("capture-no-paper", "too little bare paper is seen around the objects",
+                       "Lay fewer objects on the sheet, apart from each other, in even light");
+    const Segmented parts = segmented(*ratio, flat.px_per_mm, brush);
+    std::vector<std::vector<cv::Point>> rims;
+    cv::findContours(parts.mask, rims, cv::RETR_EXTERNAL, cv::CHAIN_APPROX_NONE);
+    std::sort(rims.begin(), rims.end(),
+              [](const auto& a, const auto& b) { return cv::contourArea(a) > cv::contourArea(b); });
+    Traced out;
+    const double px2 = flat.px_per_mm * flat.px_per_mm;
+    for (const auto& rim : rims) {
+        const double area_mm2 = cv::contourArea(rim) / px2;
+        if (area_mm2 < object_least_mm2) break;
+        const cv::Rect box = cv::boundingRect(rim);
+        if (over_the_edge(box, parts.mask.size())) {
+            if (area_mm2 < stray_most_mm2) continue; // a smudge at the rim
+            return problem("capture-over-edge", "something reaches over the edge of the field",
+                           "Lay the objects inside the field, or brush away what is no object");
+        }
+        const Edge edge = edge_of(rim, parts.differs, flat.px_per_mm, tracing.smoothing_mm * flat.px_per_mm);
+        if (edge.blur_px > blur_most_mm * flat.px_per_mm)
+            return problem("capture-blurred", "the edge of an object is blurred over more than 1 mm",
+                           "Hold the camera still, focus on the object, or take more light");
+        auto outline = outline_of(edge, flat, tracing);
+        if (!outline) return outline.error();
+        FoundOutline found = std::move(*outline);
+        cv::Mat inside = cv::Mat::zeros(box.size(), CV_8U);
+        cv::drawContours(inside, std::vector<std::vector<cv::Point>>{rim}, 0, 255, cv::FILLED, cv::LINE_8, {},
+                         0, -box.tl());
+        const double gray = cv::countNonZero(inside & parts.doubt(box)) / std::max(1.0, area_mm2 * px2);
+        found.maybe_shadow = gray > doubt_share && gray < 0.7;
+        out.outlines.push_back(std::move(found));
+        if (out.outlines.size() > outlines_most)
+            return problem("capture-many", "more than 60 objects are seen", "Photograph fewer at a time");
+    }
+    if (out.outlines.empty())
+        return problem("capture-nothing", "no object stands out from the paper",
+                       "Take more light, or brush over the object by hand");
+    if (tracing.height_mm > 0 && flat.camera.by != CameraBy::nothing)
+        out.enlarged_by = flat.camera.distance_mm / (flat.camera.distance_mm - tracing.height_mm);
+    return out;
+}
+
+} // namespace
+
+Expected<Traced> traced_objects(const FlatPicture& flat, const Tracing& tracing, const Brush& brush) {
+    const auto expected =
+        static_cast<std::size_t>(flat.width_px) * static_cast<std::size_t>(flat.height_px) * 3;
+    if (flat.width_px < 16 || flat.height_px < 16 || flat.bgr.size() != expected)
+        return problem("capture-small", "the picture is too small to measure in", "Take a larger one");
+    if (tracing.height_mm > 0 && !flat.scanned && flat.camera.by == CameraBy::nothing)
+        return problem("capture-no-distance", "how far the camera was can't be told from this picture",
+                       "Type the distance from lens to sheet");
+    if (flat.camera.by != CameraBy::nothing && tracing.height_mm >= 0.8 * flat.camera.distance_mm)
+        return problem("capture-too-high", "the objects are nearly as high as the camera was",
+                       "Go farther away");
+    const cv::Mat bgr(flat.height_px, flat.width_px, CV_8UC3, const_cast<std::uint8_t*>(flat.bgr.data()));
+    try {
+        return traced(bgr, flat, tracing, brush);
+    } catch (const cv::Exception&) {
+        return problem("capture-failed", "the picture can't be measured", "Take another one");
+    }
+}
+
+} // namespace drawercast::capture
