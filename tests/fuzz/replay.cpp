@@ -46,6 +46,7 @@ TEST(Replay, parse_length) { replay("parse_length", parse_length); }
 TEST(Replay, svg_outlines) { replay("svg_outlines", svg_outlines); }
 TEST(Replay, pasted_list) { replay("pasted_list", pasted_list); }
 TEST(Replay, plane) { replay("plane", plane); }
+TEST(Replay, picture_header) { replay("picture_header", picture_header); }
 
 } // namespace
 } // namespace drawercast::fuzz

@@ -22,4 +22,7 @@ void pasted_list(std::string_view bytes);
 /// Takes the bytes as two outlines, and holds set operations, offsets and distance to GEOS and to each other.
 void plane(std::string_view bytes);
 
+/// Reads what a picture's file says of itself; one that passes is within the limits.
+void picture_header(std::string_view bytes);
+
 } // namespace drawercast::fuzz

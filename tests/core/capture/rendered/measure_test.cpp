@@ -80,6 +80,36 @@ TEST(Measured, high_things_are_brought_down_to_size) {
     expect_found(scene, shot, 0.5);
 }
 
+TEST(Measured, on_a_plain_sheet) {
+    Scene scene;
+    scene.printed = false;
+    scene.tilt_deg = 10;
+    scene.things = three_things(0);
+    Shot shot;
+    shot.ground = Ground::plain_sheet;
+    expect_found(scene, shot, 0.5);
+}
+
+TEST(Measured, a_blurred_picture_gives_no_outline) {
+    Scene scene;
+    scene.things = three_things(0);
+    scene.picture = {2400, 1800};
+    scene.focal_px = 1800;
+    scene.blur_px = 8;
+    const auto flat = flattened(rendered(scene), {});
+    if (!flat) return; // the marks are blurred as well
+    EXPECT_EQ(traced_objects(*flat, {}).error().code, "capture-blurred");
+}
+
+TEST(Measured, a_file_whose_data_are_no_picture_is_refused) {
+    Scene scene;
+    scene.picture = {400, 300};
+    scene.jpeg_quality = 0;
+    std::string file = rendered(scene);
+    file.resize(60); // the header alone
+    EXPECT_EQ(flattened(file, {}).error().code, "picture-torn");
+}
+
 TEST(Measured, a_sheet_that_is_not_seen_whole_gives_no_outline) {
     Scene scene;
     scene.things = three_things(0);
