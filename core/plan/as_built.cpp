@@ -137,7 +137,7 @@ std::optional<BuiltFigures> built_figures(const job::Job& job, const DrawerPlan&
                                figures.cavity.net_mm3,
                                figures.cavity.insert_area_mm2,
                                job.foam->mold_hotter_k,
-                               0};
+                               drawer.air ? drawer.air->vented.air_ml : 0};
     };
     const auto pressure_with = [&](double poured_ml) {
         const auto in = mold_with(poured_ml);

@@ -8,6 +8,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <memory>
 
 namespace drawercast::plan {
 namespace {
@@ -39,6 +40,18 @@ TEST(AsBuilt, nothing_measured_is_the_plan) {
     EXPECT_DOUBLE_EQ(figures->cavity.net_mm3, plan.drawers[0].cavity->net_mm3);
     EXPECT_DOUBLE_EQ(figures->dose->poured_ml, plan.drawers[0].dose->poured_ml);
     EXPECT_DOUBLE_EQ(figures->pressure->closed_kpa, plan.drawers[0].pressure->closed_kpa);
+    EXPECT_NEAR(*figures->planned_dose_kpa, figures->pressure->closed_kpa, 1e-9);
+}
+
+TEST(AsBuilt, air_shut_in_pushes_too) {
+    const auto job = one_object();
+    Plan plan = compute(job);
+    const double without = built_figures(job, plan.drawers[0], {})->pressure->closed_kpa;
+    air::Answer answer;
+    answer.vented.air_ml = 100;
+    plan.drawers[0].air = std::make_shared<const air::Answer>(answer);
+    const auto figures = built_figures(job, plan.drawers[0], {});
+    EXPECT_GT(figures->pressure->closed_kpa, without);
     EXPECT_NEAR(*figures->planned_dose_kpa, figures->pressure->closed_kpa, 1e-9);
 }
 
