@@ -111,6 +111,7 @@ QVariant ObjectsModel::data(const QModelIndex& index, int role) const {
                    .arg(QString::fromStdString(one->name))
                    .arg(placed)
                    .arg(one->count) +
+               u'\n' + size_text(*one, units_) + // fractions of an inch may be too long for the row
                (one->note.empty() ? QString() : u'\n' + QString::fromStdString(one->note));
     case Qt::TextAlignmentRole:
         return index.column() == name_column ? QVariant(Qt::AlignLeft | Qt::AlignVCenter)
