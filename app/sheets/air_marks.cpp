@@ -6,6 +6,8 @@
 #include "air/level_lines.h"
 #include "sheets/aligned_length.h"
 
+#include <algorithm>
+
 namespace drawercast::sheets {
 
 using theme::LineRole;
@@ -73,8 +75,48 @@ void add_air_pockets(MoldPen& pen, const air::Answer& air, const job::Job& job, 
     }
 }
 
+namespace {
+
+/// The side on which the words of a vent cover least.
+VentWords best_words(const air::Vent& vent, const Box& within, const std::vector<Box>& keep) {
+    const double off = vent.diameter_mm / 2 + outer_ring_mm + 1;
+    VentWords best;
+    int least = -1;
+    for (const bool left : {false, true})
+        for (const bool above : {false, true}) {
+            const Vec corner = vent.at + Vec{left ? -off - words_mm : off, above ? -7.0 : -22.0};
+            const Box room{corner, corner + Vec{words_mm, 29}};
+            int covered = static_cast<int>(
+                std::count_if(keep.begin(), keep.end(), [&](const Box& b) { return shape::near(room, b); }));
+            if (room.min.x < within.min.x || room.max.x > within.max.x) covered += 2;
+            if (room.min.y < within.min.y || room.max.y > within.max.y) covered += 1;
+            if (least < 0 || covered < least) best = {left, above, room}, least = covered;
+        }
+    return best;
+}
+
+} // namespace
+
+std::vector<VentWords> vent_words(const std::vector<air::Vent>& vents, const Box& within,
+                                  const std::vector<Box>& keep) {
+    constexpr int rounds = 3; // the first to choose may have to make room for later ones
+    std::vector<VentWords> all(vents.size());
+    for (int round = 0; round < rounds; ++round)
+        for (std::size_t i = 0; i < vents.size(); ++i) {
+            std::vector<Box> others = keep;
+            for (std::size_t k = 0; k < vents.size(); ++k) {
+                if (k == i) continue;
+                others.push_back(
+                    Box{vents[k].at, vents[k].at}.grown(vents[k].diameter_mm / 2 + outer_ring_mm));
+                if (round > 0 || k < i) others.push_back(all[k].room);
+            }
+            all[i] = best_words(vents[i], within, others);
+        }
+    return all;
+}
+
 void add_vents(MoldPen& pen, const std::vector<air::Vent>& vents, const job::Job& job,
-               std::optional<double> placed_within_mm) {
+               const std::vector<VentWords>& words) {
     pen.turn_to(Layer::still);
     const auto say = [&](double mm) { return plan::say_length_bare(mm, job.display_units); };
     for (std::size_t i = 0; i < vents.size(); ++i) {
@@ -82,9 +124,9 @@ void add_vents(MoldPen& pen, const std::vector<air::Vent>& vents, const job::Job
         pen.put(PathMark{circle(vents[i].at, radius), LineRole::pocket_edge,
                          theme::Wash{theme::WashRole::paper}});
         pen.put(PathMark{circle(vents[i].at, radius + outer_ring_mm), LineRole::thin, std::nullopt});
-        const bool left = placed_within_mm && vents[i].at.x > *placed_within_mm - words_mm;
+        const bool placed = i < words.size(), left = placed && words[i].left;
         const Vec beside = vents[i].at + Vec{(radius + outer_ring_mm) * (left ? -1 : 1), 0};
-        const auto words = [&](double up_px, const std::string& text) {
+        const auto put = [&](double up_px, const std::string& text) {
             pen.put(TextMark{{beside, {left ? -4.0 : 4.0, up_px}},
                              text,
                              TextRole::caption,
@@ -92,20 +134,21 @@ void add_vents(MoldPen& pen, const std::vector<air::Vent>& vents, const job::Job
                              0,
                              true});
         };
-        words(0, "V" + std::to_string(i + 1));
-        if (placed_within_mm) words(-13, say(vents[i].at.x) + ", " + say(vents[i].at.y));
+        put(0, "V" + std::to_string(i + 1));
+        if (placed) put(words[i].above ? 13 : -13, say(vents[i].at.x) + ", " + say(vents[i].at.y));
     }
 }
 
-void add_pour_map(MoldPen& pen, const air::PourMap& map, const job::Job& job) {
+void add_pour_map(MoldPen& pen, const air::PourMap& map, const job::Job& job, double width_mm) {
     pen.turn_to(Layer::still);
     for (const air::PourStep& step : map.steps) {
         pen.put(PathMark{circle(step.at, pour_ring_mm), LineRole::thin, theme::Wash{theme::WashRole::paper}});
         pen.put(TextMark{{step.at}, std::to_string(step.order), TextRole::caption});
-        pen.put(TextMark{{step.at - Vec{0, pour_ring_mm}, {0, -11}},
+        const bool left = step.at.x > width_mm - words_mm;
+        pen.put(TextMark{{step.at + Vec{left ? -pour_ring_mm : pour_ring_mm, 0}, {left ? -4.0 : 4.0, 0}},
                          plan::say_volume_ml(step.ml, job.display_units),
                          TextRole::caption,
-                         Side::center,
+                         left ? Side::right : Side::left,
                          0,
                          true});
     }

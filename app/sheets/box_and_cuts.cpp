@@ -15,10 +15,11 @@ using theme::TextRole;
 
 namespace {
 
-constexpr double numbered_mm = 330; ///< on a whole bench a number hides a shorter cut
-constexpr double apart_mm = 260;    ///< between what lies on the bench: words and dimensions
-constexpr double box_times = 4;     ///< the box is a detail, drawn larger than the boards
-constexpr double aspect = 1.3;      ///< of a window's sheet, about
+constexpr double numbered_mm = 330;  ///< on a whole bench a number hides a shorter cut
+constexpr double apart_mm = 260;     ///< between what lies on the bench: words and dimensions
+constexpr double box_times = 4.4;    ///< the box is a detail, drawn larger than the boards
+constexpr double box_words_mm = 330; ///< its dimension and FRONT below it
+constexpr double aspect = 1.3;       ///< of a window's sheet, about
 
 /// Rows of boards beside and below the box, as wide as fills a sheet of `aspect` best.
 class Rows {
@@ -70,7 +71,7 @@ Sheet<OnBench> box_and_cuts(const job::Job& job, const plan::StockPlan& stock, c
         Rows rows(most_mm);
         if (made != nullptr) {
             const Vec size = Vec{made->box.outside_width_mm, made->box.outside_depth_mm} * box_times;
-            const Vec at = rows.put(size.x, size.y);
+            const Vec at = rows.put(size.x, size.y + box_words_mm);
             if (draw) add_box(pen, at - Vec{0, size.y}, job, *made, thickness_of(*made), box_times);
         }
         for (std::size_t board = 0; board < stock.cuts.boards.size(); ++board) {

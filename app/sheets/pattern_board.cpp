@@ -136,7 +136,7 @@ Sheet<InMold> pattern_board(const job::Job& job, const casting::PatternBoard& bo
 Sheet<InMold> pour_board(const job::Job& job, const casting::PatternBoard& board, const air::PourMap& pours) {
     auto sheet = pattern_board(job, board, Finish::washed);
     Pen pen(sheet);
-    add_pour_map(pen, pours, job);
+    add_pour_map(pen, pours, job, board.box.width());
     return sheet;
 }
 

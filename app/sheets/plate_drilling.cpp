@@ -93,7 +93,7 @@ Sheet<InMold> plate_drilling(const job::Job& job, const plan::DrawerPlan& plan) 
         add_hole(pen, closure.at.vec(), holes.clearance_mm, std::to_string(numbers[i]),
                  outward(closure, inside) * -1);
     }
-    if (plan.air) add_vents(pen, plan.air->vented.vents, job, std::nullopt);
+    if (plan.air) add_vents(pen, plan.air->vented.vents, job, {});
     pen.turn_to(Layer::still);
     pen.put(SignMark{Sign::datum, {inside.min}});
     pen.put(TextMark{{inside.min, {10, 12}}, "0, 0", TextRole::caption, Side::left, 0, true});

@@ -24,6 +24,7 @@ constexpr double fine_mm = 5;        ///< contours are worked out on lines so fa
 constexpr double vent_half_mm = 9;   ///< kept free of figures around a vent
 constexpr double vent_words_mm = 22; ///< and beside it for its number
 constexpr double edge_step_mm = 5;
+constexpr double edge_words_at = 0.16; ///< clear of the worst closure’s pull, at a stiffener’s end
 
 struct Scene {
     const job::Job& job;
@@ -82,21 +83,13 @@ Vec gap_place(const Scene& scene) {
     return best;
 }
 
-/// Which side of a place words stand on, in px up: clear of vents and their words, and of `other` words.
-double words_up(const Scene& scene, Vec at, Side side, std::optional<Vec> other) {
+/// Which side of a place words stand on, in px up: clear of what is in `keep` where that can be.
+double words_up(Vec at, Side side, const std::vector<Box>& keep) {
     constexpr double wide = 100, half_high = 9; // on a sheet reduced to a quarter a px is a millimeter
     const double from = side == Side::left ? 0 : side == Side::right ? -wide : -wide / 2;
     const auto clear = [&](double up) {
         const Box words{at + Vec{from, up - half_high}, at + Vec{from + wide, up + half_high}};
-        if (other &&
-            shape::near(words, {*other - Vec{wide / 2, half_high}, *other + Vec{wide / 2, half_high}}))
-            return false;
-        if (!scene.plan.air) return true;
-        const auto& vents = scene.plan.air->vented.vents;
-        return std::none_of(vents.begin(), vents.end(), [&](const air::Vent& vent) {
-            return shape::near(words,
-                               {vent.at - Vec{vent_half_mm, 2 * half_high}, vent.at + Vec{50, vent_half_mm}});
-        });
+        return std::none_of(keep.begin(), keep.end(), [&](const Box& b) { return shape::near(words, b); });
     };
     for (const double up : {18.0, -18.0, 34.0, -34.0, 50.0, -50.0})
         if (clear(up)) return up;
@@ -108,7 +101,7 @@ Side words_side(const Scene& scene, Vec at) {
     return share < 0.15 ? Side::left : share > 0.85 ? Side::right : Side::center;
 }
 
-void add_figures(MoldPen& pen, const Scene& scene) {
+void add_figures(MoldPen& pen, const Scene& scene, const std::vector<VentWords>& placed) {
     const auto units = scene.job.display_units;
     const auto of = [&](const char* what, double value, double limit) {
         return what + say_small(value, units) + " of " + say_small(limit, units);
@@ -118,22 +111,35 @@ void add_figures(MoldPen& pen, const Scene& scene) {
         pen.put(TextMark{{at, {0, up}}, words, TextRole::depth, words_side(scene, at), 0, true});
     };
     const Vec bow = scene.answer.bow_at.vec(), gap = gap_place(scene);
-    const double bow_up = words_up(scene, bow, words_side(scene, bow), std::nullopt);
-    const double gap_up = words_up(scene, gap, words_side(scene, gap), bow + Vec{0, bow_up});
+    std::vector<Box> keep;
+    for (const auto& words : placed) keep.push_back(words.room);
+    if (scene.plan.air)
+        for (const auto& vent : scene.plan.air->vented.vents)
+            keep.push_back(Box{vent.at, vent.at}.grown(vent_half_mm));
+    const double bow_up = words_up(bow, words_side(scene, bow), keep);
+    constexpr Vec half{50, 9};
+    keep.push_back({bow + Vec{0, bow_up} - half, bow + Vec{0, bow_up} + half});
+    const double gap_up = words_up(gap, words_side(scene, gap), keep);
     put(bow, bow_up, of("bow ", scene.answer.bow_mm, mold::bow_limit_mm));
     put(gap, gap_up, of("gap ", scene.answer.gap_mm, scene.answer.gap_limit_mm));
 }
 
-std::vector<Box> kept_free(const Scene& scene, PlateGround ground) {
-    std::vector<Box> keep;
+std::vector<Box> stiffener_boxes(const Scene& scene) {
+    std::vector<Box> boxes;
     const auto& design = scene.answer.design;
-    for (const auto& at : design.stiffeners) keep.push_back(stiffener_box(design, at));
+    for (const auto& at : design.stiffeners) boxes.push_back(stiffener_box(design, at));
+    return boxes;
+}
+
+std::vector<Box> kept_free(const Scene& scene, PlateGround ground, const std::vector<VentWords>& placed) {
+    std::vector<Box> keep = stiffener_boxes(scene);
+    for (const auto& words : placed) keep.push_back(words.room);
     if (scene.plan.air)
         for (const auto& vent : scene.plan.air->vented.vents) {
             const Vec half{vent_half_mm, vent_half_mm};
             keep.push_back({vent.at - half, vent.at + half + Vec{vent_words_mm, 0}});
         }
-    constexpr Vec words{32, 16};
+    constexpr Vec words{52, 28};
     if (ground == PlateGround::lift)
         keep.push_back({scene.answer.bow_at.vec() - words, scene.answer.bow_at.vec() + words});
     else
@@ -142,12 +148,13 @@ std::vector<Box> kept_free(const Scene& scene, PlateGround ground) {
     return keep;
 }
 
-void add_ground(MoldPen& pen, const Scene& scene, PlateGround ground, const Bands& bands) {
+void add_ground(MoldPen& pen, const Scene& scene, PlateGround ground, const Bands& bands,
+                const std::vector<VentWords>& placed) {
     const Field field = ground_field(scene, ground);
     if (scene.washed()) add_bands(pen, field, bands);
     add_below(pen, scene, ground);
     if (scene.washed())
-        add_contours(pen, field, bands, scene.inside, kept_free(scene, ground),
+        add_contours(pen, field, bands, scene.inside, kept_free(scene, ground, placed),
                      ground == PlateGround::lift ? FigureRoom{} : FigureRoom{260, {16, 9}});
 }
 
@@ -221,22 +228,25 @@ Sheet<InMold> pressure_plate(const job::Job& job, const plan::DrawerPlan& plan, 
         plate_box(scene.answer.design, scene.inside).grown(scene.washed() ? pull_room_mm : edge_room_mm);
     if (scene.washed()) sheet.lower_room_px = {56, 56}, sheet.upper_room_px = {56, 84};
     add_outline(pen, scene);
-    add_ground(pen, scene, ground, bands);
+    const std::vector<VentWords> placed =
+        plan.air && scene.washed() && ground == PlateGround::lift
+            ? vent_words(plan.air->vented.vents, scene.inside, stiffener_boxes(scene))
+            : std::vector<VentWords>();
+    add_ground(pen, scene, ground, bands, placed);
     pen.turn_to(Layer::still);
     add_stiffeners(pen, job, scene.answer.design);
     add_closure_signs(pen, scene.answer.design);
     if (plan.air) {
         add_air_pockets(pen, *plan.air, job, ground == PlateGround::arrival);
-        add_vents(pen, plan.air->vented.vents, job,
-                  ground == PlateGround::lift ? std::optional(scene.inside.width()) : std::nullopt);
+        add_vents(pen, plan.air->vented.vents, job, placed);
     }
     pen.turn_to(Layer::still);
     add_datum(pen, scene);
-    add_edge_words(pen, sheet.area, scene.washed() ? EdgeWords::mold_once : EdgeWords::mold);
+    add_edge_words(pen, sheet.area, scene.washed() ? EdgeWords::mold_once : EdgeWords::mold, edge_words_at);
     add_dimensions(pen, scene);
     if (!scene.washed()) return sheet;
     add_pulls(pen, job, scene.answer, scene.inside);
-    if (ground == PlateGround::lift) add_figures(pen, scene);
+    if (ground == PlateGround::lift) add_figures(pen, scene, placed);
     add_key(pen, scene);
     if (bands.count > 0)
         pen.put(LegendMark{{sheet.area.max, {-31.0 * bands.count - 12, 78}},
