@@ -132,6 +132,7 @@ void MainWindow::assemble() {
     answers_area_ = scrolled(answers_);
     right_->addWidget(answers_area_);
     right_->setStretchFactor(0, 1);
+    right_->setStretchFactor(1, 3);
     right_->setSizes({checks_px, foam_px});
     right_->setMinimumWidth(220);
 
