@@ -11,12 +11,13 @@ namespace drawercast::job {
 namespace {
 
 template <class Items>
-std::string free_id(const Items& items, const char* letter) {
-    for (int number = 1;; ++number) {
-        const std::string id = letter + std::to_string(number);
-        if (std::none_of(items.begin(), items.end(), [&](const auto& item) { return item->id == id; }))
-            return id;
-    }
+bool has_id(const Items& items, const std::string& id) {
+    return std::any_of(items.begin(), items.end(), [&](const auto& item) { return item->id == id; });
+}
+
+template <class Items>
+bool names_drawer(const Items& items, const std::string& id) {
+    return std::any_of(items.begin(), items.end(), [&](const auto& item) { return item.drawer == id; });
 }
 
 template <class Item>
@@ -31,8 +32,19 @@ void put(std::vector<Shared<Item>>& items, const Item& item) {
 
 } // namespace
 
-std::string free_object_id(const Job& job) { return free_id(job.objects, "i"); }
-std::string free_drawer_id(const Job& job) { return free_id(job.drawers, "d"); }
+std::string free_object_id(const Job& job) {
+    for (int number = 1;; ++number)
+        if (std::string id = "i" + std::to_string(number); !has_id(job.objects, id)) return id;
+}
+
+std::string free_drawer_id(const Job& job) {
+    // a drawer that is gone keeps its number while casts, a mold as built or the log speak of it
+    for (int number = 1;; ++number)
+        if (std::string id = "d" + std::to_string(number);
+            !has_id(job.drawers, id) && !names_drawer(job.casts, id) && !names_drawer(job.as_built, id) &&
+            !names_drawer(job.log, id))
+            return id;
+}
 
 Job with_object(Job job, const Object& object) {
     put(job.objects, object);

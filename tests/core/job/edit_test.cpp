@@ -88,6 +88,16 @@ TEST(Edit, to_another_drawer_and_back) {
     EXPECT_EQ(without_drawer(there, "d2").drawers[0]->pockets.size(), 1u);
 }
 
+TEST(Edit, a_new_drawer_is_not_taken_for_one_that_was_cast) {
+    Job job = two_pockets();
+    job.casts.emplace_back().drawer = "d2";
+    job.as_built.emplace_back().drawer = "d3";
+    job.log.emplace_back().drawer = "d4";
+    EXPECT_EQ(free_drawer_id(job), "d5");
+    job.casts.clear();
+    EXPECT_EQ(free_drawer_id(job), "d2");
+}
+
 TEST(Edit, turning_a_group_keeps_distances) {
     const Job job = turned(two_pockets(), {"i1#1", "i1#2"}, 37, {150, 100});
     const auto a = find_pocket(job, "i1#1").pocket->pose.at;
