@@ -28,7 +28,8 @@ constexpr std::array verbs{VerbKind{"check", Verb::check},
                            VerbKind{"summary", Verb::summary, true, true},
                            VerbKind{"drawings", Verb::drawings, true},
                            VerbKind{"arrange", Verb::arrange, true},
-                           VerbKind{"quote", Verb::quote, false, false, false, false}};
+                           VerbKind{"quote", Verb::quote, false, false, false, false},
+                           VerbKind{"measuring-sheet", Verb::measuring_sheet, true, true, false, false}};
 
 Problem usage(std::string what, std::string fix = "See drawercast --help") {
     return {"usage", {}, std::move(what), std::move(fix)};
@@ -116,6 +117,9 @@ std::optional<Problem> take(const VerbKind& kind, const std::string& name, const
     if (name == "--paper" && kind.on_paper) {
         const auto paper = print::paper_named(value);
         if (!paper) return usage("there is no paper \"" + value + "\"", "Choose a4, letter, a3 or tabloid");
+        if (kind.verb == Verb::measuring_sheet && *paper != print::Paper::a4 &&
+            *paper != print::Paper::letter)
+            return usage("there is no measuring sheet on " + value, "Choose a4 or letter");
         command.paper = *paper;
         return std::nullopt;
     }
@@ -171,6 +175,10 @@ Expected<Command> parsed(const std::vector<std::string>& arguments) {
         if (auto problem = take(*kind, name, value, command)) return *problem;
     if (kind->verb == Verb::quote && command.quick.drawers.empty())
         return usage("quote needs a drawer at least", "Give --drawer 480x360x60");
+    if (kind->writes && command.out.empty() && !kind->needs_job)
+        return usage(std::string(kind->name) + " needs --out");
+    if (kind->verb == Verb::measuring_sheet && !parts->rest.empty())
+        return usage("measuring-sheet takes no job: \"" + parts->rest.front() + "\" is too many");
     if (parts->rest.empty() && !kind->needs_job) return command;
     if (parts->rest.empty()) return usage(std::string(kind->name) + " needs a job file");
     if (parts->rest.size() > 1) return usage("one job at a time: \"" + parts->rest[1] + "\" is too many");

@@ -13,7 +13,18 @@
 
 namespace drawercast::subcommands {
 
-enum class Verb { help, version, check, figures, templates, summary, drawings, arrange, quote };
+enum class Verb {
+    help,
+    version,
+    check,
+    figures,
+    templates,
+    summary,
+    drawings,
+    arrange,
+    quote,
+    measuring_sheet
+};
 
 /// A command line understood.
 struct Command {

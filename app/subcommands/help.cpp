@@ -37,6 +37,9 @@ foam to mix, and the templates to build the mold by. It reads a job file
         (10 where left out), about how much of the inserts they cover (50).
         Foam, days, hours and price, each with its spread; with the foam, shop
         and prices of JOB, else of a new job.
+  drawercast measuring-sheet --out FILE.pdf [--paper a4|letter]
+        The sheet to photograph objects on, at true size. Printed at actual
+        size, its scales must measure 100 mm and 4 in.
   drawercast --help | --version
 
 PAPER is a4, letter, a3 or tabloid; a4 where it is left out. An existing file

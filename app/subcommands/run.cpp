@@ -11,6 +11,7 @@
 
 #include "arrange/drawer.h"
 #include "print/pdf.h"
+#include "print/photo_sheet.h"
 #include "print/templates.h"
 #include "subcommands/check_report.h"
 #include "subcommands/command_line.h"
@@ -72,13 +73,12 @@ Exit written(const std::string& path, const QByteArray& bytes) {
     return Exit::unwritable;
 }
 
-Exit write_pages(const std::vector<print::Page>& pages, const job::Job& job, const std::string& path) {
+Exit write_pages(const std::vector<print::Page>& pages, const QString& title, const std::string& path) {
     if (pages.empty()) {
         complain("nothing could be drawn: see drawercast check");
         return Exit::mend;
     }
-    const QByteArray pdf =
-        print::pdf_of(pages, QString::fromStdString(job.title), QString::fromStdString(program));
+    const QByteArray pdf = print::pdf_of(pages, title, QString::fromStdString(program));
     DRAWERCAST_DEMAND(!pdf.isEmpty(), "a PDF can be made in memory");
     return written(path, pdf);
 }
@@ -142,12 +142,12 @@ Exit answer(const Command& command, const job::Job& job) {
         return write_pages(print::template_pages(job, plan,
                                                  {command.paper, command.orientation, command.sheet},
                                                  printing_now()),
-                           job, command.out);
+                           QString::fromStdString(job.title), command.out);
     }
     case Verb::summary: {
         const Lettering lettering;
-        return write_pages(summary::summary_pages(job, plan, command.paper, printing_now()), job,
-                           command.out);
+        return write_pages(summary::summary_pages(job, plan, command.paper, printing_now()),
+                           QString::fromStdString(job.title), command.out);
     }
     case Verb::drawings: {
         const Lettering lettering;
@@ -155,6 +155,7 @@ Exit answer(const Command& command, const job::Job& job) {
     }
     case Verb::arrange:
     case Verb::quote:
+    case Verb::measuring_sheet:
     case Verb::help:
     case Verb::version:
         break;
@@ -172,6 +173,11 @@ Exit run(const std::vector<std::string>& arguments) {
     }
     if (command->verb == Verb::help) return said(help_text());
     if (command->verb == Verb::version) return said(program + "\n");
+    if (command->verb == Verb::measuring_sheet) {
+        const Lettering lettering;
+        return write_pages({print::photo_sheet(command->paper, printing_now())},
+                           QStringLiteral("Measuring sheet"), command->out);
+    }
     if (command->job.empty()) return answer(*command, job::new_job({}));
     const auto job = job::load_job(command->job);
     if (!job) {
