@@ -29,7 +29,8 @@ constexpr std::array verbs{VerbKind{"check", Verb::check},
                            VerbKind{"drawings", Verb::drawings, true},
                            VerbKind{"arrange", Verb::arrange, true},
                            VerbKind{"quote", Verb::quote, false, false, false, false},
-                           VerbKind{"measuring-sheet", Verb::measuring_sheet, true, true, false, false}};
+                           VerbKind{"measuring-sheet", Verb::measuring_sheet, true, true, false, false},
+                           VerbKind{"capture", Verb::capture, true}};
 
 Problem usage(std::string what, std::string fix = "See drawercast --help") {
     return {"usage", {}, std::move(what), std::move(fix)};
@@ -144,6 +145,8 @@ std::optional<Problem> take(const VerbKind& kind, const std::string& name, const
     }
     if (kind.verb == Verb::quote && (name == "--drawer" || name == "--objects" || name == "--area"))
         return take_quick(name, value, command.quick);
+    if (kind.verb == Verb::capture && is_capture_option(name))
+        return take_capture(name, value, command.capture);
     return usage(std::string(kind.name) + " knows no option " + name);
 }
 
@@ -180,8 +183,12 @@ Expected<Command> parsed(const std::vector<std::string>& arguments) {
     if (kind->verb == Verb::measuring_sheet && !parts->rest.empty())
         return usage("measuring-sheet takes no job: \"" + parts->rest.front() + "\" is too many");
     if (parts->rest.empty() && !kind->needs_job) return command;
-    if (parts->rest.empty()) return usage(std::string(kind->name) + " needs a job file");
-    if (parts->rest.size() > 1) return usage("one job at a time: \"" + parts->rest[1] + "\" is too many");
+    if (parts->rest.empty())
+        return usage(std::string(kind->name) +
+                     (kind->verb == Verb::capture ? " needs a picture" : " needs a job file"));
+    if (parts->rest.size() > 1)
+        return usage(std::string(kind->verb == Verb::capture ? "one picture" : "one job") + " at a time: \"" +
+                     parts->rest[1] + "\" is too many");
     command.job = parts->rest.front();
     if (kind->writes && command.out.empty()) return usage(std::string(kind->name) + " needs --out");
     return command;

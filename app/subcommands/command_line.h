@@ -6,6 +6,7 @@
 
 #include "print/paper.h"
 #include "print/template_kind.h"
+#include "subcommands/capture_options.h"
 
 #include <optional>
 #include <string>
@@ -23,16 +24,18 @@ enum class Verb {
     drawings,
     arrange,
     quote,
-    measuring_sheet
+    measuring_sheet,
+    capture
 };
 
 /// A command line understood.
 struct Command {
     Verb verb = Verb::help;
-    std::string job;     ///< path; empty where none need be given
+    std::string job;     ///< path (of capture: the picture's); empty where none need be given
     std::string out;     ///< file or folder
     int seconds = 60;    ///< of arrange: at most
     plan::QuickIn quick; ///< of quote
+    CaptureIn capture;
     print::Paper paper = print::Paper::a4;
     std::optional<print::Orientation> orientation; ///< of templates; nothing: the one with fewer tiles
     std::optional<print::TemplateKind> sheet;      ///< nothing: all of them

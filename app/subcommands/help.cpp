@@ -40,14 +40,24 @@ foam to mix, and the templates to build the mold by. It reads a job file
   drawercast measuring-sheet --out FILE.pdf [--paper a4|letter]
         The sheet to photograph objects on, at true size. Printed at actual
         size, its scales must measure 100 mm and 4 in.
+  drawercast capture IMAGE --out JOB [--scan DPI | --sheet SHEET]
+                     [--height MM] [--camera MM]
+        Measures what lies on a sheet in a JPEG or PNG picture, and writes a new
+        job with an object for each outline, its doubt in the note. SHEET is
+        measuring-a4 (where it is left out) or measuring-letter, or a4 or letter
+        for a blank one seen whole; with --scan it is a flatbed's picture. MM of
+        --height is how high the objects' widest edge lies above the sheet, of
+        --camera how far the lens was from it, else told from the picture. What
+        gives no sure outline is refused. A job that was there is kept beside
+        the new one as JOB.before.
   drawercast --help | --version
 
 PAPER is a4, letter, a3 or tabloid; a4 where it is left out. An existing file
 is replaced only when the new one is complete. No display is needed.
 
-Exit codes: 0 done, nothing to mend; 1 something must be mended; 2 the job
-can't be read; 3 the output can't be written; 64 the command line is not
-understood.
+Exit codes: 0 done, nothing to mend; 1 something must be mended, or a picture
+gives no outline; 2 the job or picture can't be read; 3 the output can't be
+written; 64 the command line is not understood.
 )";
 }
 

@@ -10,9 +10,11 @@
 #include "plan/plan.h"
 
 #include "arrange/drawer.h"
+#include "capture/picture_header.h"
 #include "print/pdf.h"
 #include "print/photo_sheet.h"
 #include "print/templates.h"
+#include "subcommands/captured_job.h"
 #include "subcommands/check_report.h"
 #include "subcommands/command_line.h"
 #include "subcommands/drawing_files.h"
@@ -126,6 +128,32 @@ Exit quote(const Command& command, const job::Job& job) {
     return said(quote_report(job, *quote));
 }
 
+/// A file that is no picture is unreadable; a picture that gives no outline wants mending.
+Exit capture_into(const Command& command) {
+    const auto refused = [&](const Problem& problem, Exit exit) {
+        complain(problem.where.empty() ? command.job + ": " + one_line(problem) : one_line(problem));
+        return exit;
+    };
+    if (!capture::available()) return refused(capture::flattened({}, {}).error(), Exit::mend);
+    const auto picture = job::read_file(command.job, capture::picture_bytes_most);
+    if (!picture) return refused(picture.error(), Exit::unreadable);
+    if (const auto header = capture::picture_header(*picture); !header)
+        return refused(header.error(), Exit::unreadable);
+    const auto captured =
+        captured_job(*picture, command.capture, std::filesystem::path(command.job).stem().string());
+    if (!captured) {
+        const bool torn = captured.error().code.rfind("picture-", 0) == 0;
+        return refused(captured.error(), torn ? Exit::unreadable : Exit::mend);
+    }
+    const auto saved = job::save_job(captured->job, command.out);
+    if (!saved) {
+        complain(one_line(saved.error()));
+        return saved.error().code == "unsavable" ? Exit::mend : Exit::unwritable;
+    }
+    if (saved->backup_problem) complain(one_line(*saved->backup_problem));
+    return said(captured->report);
+}
+
 Exit answer(const Command& command, const job::Job& job) {
     if (command.verb == Verb::arrange) return arrange_into(command, job);
     if (command.verb == Verb::quote) return quote(command, job);
@@ -156,6 +184,7 @@ Exit answer(const Command& command, const job::Job& job) {
     case Verb::arrange:
     case Verb::quote:
     case Verb::measuring_sheet:
+    case Verb::capture:
     case Verb::help:
     case Verb::version:
         break;
@@ -178,6 +207,7 @@ Exit run(const std::vector<std::string>& arguments) {
         return write_pages({print::photo_sheet(command->paper, printing_now())},
                            QStringLiteral("Measuring sheet"), command->out);
     }
+    if (command->verb == Verb::capture) return capture_into(*command);
     if (command->job.empty()) return answer(*command, job::new_job({}));
     const auto job = job::load_job(command->job);
     if (!job) {

@@ -2,6 +2,7 @@
 // The measuring sheet as it comes from the printer: its ink is read back from the PDF, and a picture of it is
 // measured by what it was made for.
 #include "app/pdf_reader.h"
+#include "app/sheet_picture.h"
 #include "capture/measure.h"
 #include "print/pdf.h"
 #include "print/photo_sheet.h"
@@ -79,51 +80,12 @@ TEST_P(PhotoSheet, the_field_is_bare_and_the_ink_reaches_no_edge) {
     }
 }
 
-/// The PDF as dots, seen a little aslant on a gray table, with a dark L on it.
-std::string picture_of(Paper paper, const QPolygonF& thing_mm) {
-    const auto file = test::file_of(pdf(paper), "sheet.pdf");
-    const auto dots = file + ".dots";
-    int exit = -1;
-    test::output_of("pdftoppm -r 300 -png -singlefile '" + file + "' '" + dots + "'", &exit);
-    EXPECT_EQ(exit, 0);
-    QImage flat(QString::fromStdString(dots + ".png"));
-    EXPECT_FALSE(flat.isNull());
-    flat = flat.convertToFormat(QImage::Format_RGB32);
-    const double dot = 300 / 25.4;
-    {
-        QPainter painter(&flat);
-        painter.setRenderHint(QPainter::Antialiasing);
-        painter.scale(dot, dot);
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(QColor(50, 60, 55));
-        painter.drawPolygon(thing_mm);
-    }
-    const double w = flat.width(), h = flat.height();
-    QTransform view;
-    const bool possible = QTransform::quadToQuad(
-        QPolygonF({{0, 0}, {w, 0}, {w, h}, {0, h}}),
-        QPolygonF({{160, 120}, {w + 150, 150}, {w + 110, h + 40}, {190, h + 60}}), view);
-    EXPECT_TRUE(possible);
-    QImage picture(static_cast<int>(w) + 300, static_cast<int>(h) + 220, QImage::Format_RGB32);
-    picture.fill(QColor(120, 110, 100));
-    QPainter painter(&picture);
-    painter.setRenderHints(QPainter::Antialiasing | QPainter::SmoothPixmapTransform);
-    painter.setTransform(view);
-    painter.drawImage(0, 0, flat);
-    painter.end();
-    const auto png = file + ".picture.png";
-    EXPECT_TRUE(picture.save(QString::fromStdString(png)));
-    QFile bytes(QString::fromStdString(png));
-    EXPECT_TRUE(bytes.open(QIODevice::ReadOnly));
-    return bytes.readAll().toStdString();
-}
-
 TEST_P(PhotoSheet, what_lies_on_its_picture_is_measured) {
     if (!capture::available()) GTEST_SKIP() << "built without the measuring of pictures";
     const QPolygonF thing({{60, 90}, {130, 90}, {130, 120}, {95, 120}, {95, 170}, {60, 170}});
     capture::Shot shot;
     shot.sheet = sheet();
-    const std::string picture = picture_of(GetParam(), thing);
+    const std::string picture = test::sheet_picture(GetParam(), thing);
     const auto flat = capture::flattened(picture, shot);
     ASSERT_TRUE(flat) << one_line(flat.error());
     EXPECT_LT(flat->misfit_mm, 0.1);

@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "subcommands/captured_job.h"
+
+#include "base/number.h"
+#include "job/catalog.h"
+#include "job/edit.h"
+
+#include <cstdio>
+
+namespace drawercast::subcommands {
+
+namespace {
+
+constexpr double depth_unsaid_mm = 20; // a picture shows no depth; the note says so
+
+std::string fixed(double value, int decimals) {
+    char text[32];
+    std::snprintf(text, sizeof text, "%.*f", decimals, value);
+    return text;
+}
+
+std::string note_of(const capture::FoundOutline& found, const CaptureIn& in) {
+    std::string note =
+        "Measured from a picture: the outline lies within ± " + fixed(found.band_mm, 2) + " mm.";
+    if (!in.height_mm)
+        note +=
+            " Its height and depth were not measured: " + fixed(depth_unsaid_mm, 0) + " mm stands for both.";
+    if (found.maybe_shadow) note += " Part of it may be a shadow: hold it against the object.";
+    return note;
+}
+
+job::Object object_of(const capture::FoundOutline& found, const CaptureIn& in) {
+    job::Object object;
+    shape::Polygon outline = found.polygon;
+    for (shape::Corner& corner : outline.corners) corner.at = {grained(corner.at.x), grained(corner.at.y)};
+    object.height_mm = in.height_mm.value_or(depth_unsaid_mm);
+    object.note = note_of(found, in);
+    object.levels = {{job::Sunk{std::move(outline), object.height_mm}, {}, {}}};
+    return object;
+}
+
+std::string line_of(const std::string& name, const capture::FoundOutline& found) {
+    shape::Box box;
+    for (const shape::Corner& corner : found.polygon.corners) box.add(corner.at);
+    return name + ": " + fixed(box.width(), 1) + " x " + fixed(box.height(), 1) + " mm, within ± " +
+           fixed(found.band_mm, 2) + " mm" + (found.maybe_shadow ? ", part of it may be a shadow" : "") +
+           "\n";
+}
+
+std::string camera_line(const capture::FlatPicture& flat, const capture::Traced& traced) {
+    if (flat.camera.by == capture::CameraBy::nothing) return {};
+    std::string line = "camera: " + fixed(flat.camera.distance_mm, 0) + " mm above the sheet";
+    if (flat.camera.by == capture::CameraBy::perspective) line += ", by its perspective";
+    if (flat.camera.by == capture::CameraBy::file) line += ", by the picture's file";
+    if (flat.camera.within_mm > 0) line += ", ± " + fixed(2 * flat.camera.within_mm, 0) + " mm";
+    if (traced.enlarged_by > 1) line += "; edges looked " + fixed(traced.enlarged_by, 4) + " times as large";
+    return line + "\n";
+}
+
+} // namespace
+
+Expected<Captured> captured_job(std::string_view picture, const CaptureIn& in, const std::string& title) {
+    const auto flat = capture::flattened(picture, in.shot);
+    if (!flat) return flat.error();
+    capture::Tracing tracing;
+    tracing.height_mm = in.height_mm.value_or(0);
+    const auto traced = capture::traced_objects(*flat, tracing);
+    if (!traced) return traced.error();
+    Captured out{job::new_job({}), {}};
+    out.job.title = title;
+    for (const capture::FoundOutline& found : traced->outlines) {
+        job::Object object = object_of(found, in);
+        object.id = job::free_object_id(out.job);
+        object.name = "Shape " + std::to_string(out.job.objects.size() + 1);
+        out.report += line_of(object.name, found);
+        out.job = job::with_object(std::move(out.job), object);
+    }
+    out.report += camera_line(*flat, *traced);
+    if (!in.height_mm && !flat->scanned)
+        out.report += "no --height: taken as flat; the edges of high objects look larger than they are\n";
+    return out;
+}
+
+} // namespace drawercast::subcommands
