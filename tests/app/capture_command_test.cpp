@@ -85,6 +85,14 @@ TEST_F(CaptureCommand, another_paper_is_told_apart) {
     expect_ell(job, 20);
 }
 
+TEST_F(CaptureCommand, marks_of_the_measuring_sheet_are_no_objects_on_a_blank_one) {
+    const auto picture = kept(test::sheet_picture(print::Paper::a4, ell), "ell.png");
+    std::string said;
+    EXPECT_EQ(exit_of("capture '" + picture + "' --sheet a4 --out '" + picture + ".json'", &said), 1);
+    EXPECT_TRUE(one_line_of(said)) << said;
+    EXPECT_NE(said.find("not of a blank one"), std::string::npos) << said;
+}
+
 TEST_F(CaptureCommand, a_scan_has_its_resolution_and_no_parallax) {
     const auto scan = kept(test::scan_picture(200, ell), "scan.png");
     const auto job = scan + ".json";
