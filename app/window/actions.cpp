@@ -53,6 +53,7 @@ std::vector<ActionSpec> listed() {
         {"job.object_sheets", TEXT("Ob&ject sheets, true size…"), "templates", "Ctrl+Alt+O",
          [](const Situation& s) { return s.objects; }},
         {"job.measuring_sheet", TEXT("Blank measuring sheet…"), "file", "", always},
+        {"job.photo_sheet", TEXT("Measuring sheet for pictures…"), "file", "", always},
         {"job.lists", TEXT("Lists as &CSV…"), "rows", "Ctrl+Alt+L", drawer},
         {"job.demo", TEXT("Open the d&emo job: field service"), "open", "", always},
         {"job.demo_standard", TEXT("Open the demo &job: standard objects"), "open", "", always},

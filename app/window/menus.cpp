@@ -70,6 +70,7 @@ Menus fill_menu_bar(QMenuBar& bar, const Actions& actions) {
           "job.drawings",
           "job.object_sheets",
           "job.measuring_sheet",
+          "job.photo_sheet",
           "job.lists",
           "",
           "job.quit"});

@@ -7,6 +7,7 @@
 #include "document/preferences.h"
 #include "print/object_sheets.h"
 #include "print/pdf.h"
+#include "print/photo_sheet.h"
 #include "subcommands/drawing_files.h"
 #include "summary/csv_lists.h"
 #include "window/actions.h"
@@ -40,6 +41,11 @@ PrintActs::PrintActs(const Desk& desk, Actions& actions, QObject* parent) : QObj
         const auto units = desk_.document.job().display_units;
         write_sheet(print::measuring_sheet(units, usual_paper(units), printing()),
                     tr("Blank measuring sheet"), QStringLiteral("-measuring.pdf"));
+    });
+    actions.on("job.photo_sheet", [this] {
+        const auto paper = usual_paper(desk_.document.job().display_units);
+        write_sheet({print::photo_sheet(paper, printing())}, tr("Measuring sheet for pictures"),
+                    QStringLiteral("-pictures.pdf"));
     });
 }
 

@@ -200,5 +200,21 @@ TEST(ToPrinter, a_hundred_millimeters_are_that_portrait_and_landscape) {
     }
 }
 
+TEST(PrintActs, the_sheet_for_pictures_is_written_from_the_menu) {
+    Desktop desk;
+    desk.open_demo();
+    desk.window.actions()["job.photo_sheet"]->trigger();
+    EXPECT_EQ(desk.asking.warned, 0);
+    QFile file(desk.folder.filePath(QStringLiteral("field-service-drawers-pictures.pdf")));
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    const auto pages = test::read_pdf(file.readAll());
+    ASSERT_EQ(pages.size(), 1U);
+    const auto marks = std::count_if(pages[0].paths.begin(), pages[0].paths.end(), [](const auto& path) {
+        return path.filled && std::abs(path.box().width() - 16) < 0.05 &&
+               std::abs(path.box().height() - 16) < 0.05;
+    });
+    EXPECT_EQ(marks, 10);
+}
+
 } // namespace
 } // namespace drawercast
