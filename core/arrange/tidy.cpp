@@ -167,7 +167,7 @@ int turn_labels(Floor& floor) {
             floor.put(i, std::move(one));
             done = true;
         }
-        left += floor[i].pose.turn_deg != 0;
+        left += !done && floor[i].pose.turn_deg != 0;
     }
     return left;
 }

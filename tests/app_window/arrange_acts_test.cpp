@@ -5,10 +5,10 @@
 #include "app_window/hand.h"
 #include "window/arrange_acts.h"
 #include "window/arrange_dialog.h"
+#include "window/tidy_acts.h"
 
 #include <QPushButton>
 #include <QtTest>
-
 #include <gtest/gtest.h>
 
 namespace drawercast::app {
@@ -102,6 +102,40 @@ TEST_F(ArrangeActsTest, WhatStandsInTheWayMovesWhereAllThatIsNotLockedMay) {
     EXPECT_EQ(job::find_pocket(document.job(), "i1#1").pocket->pose.at, (shape::Vec{200, 150}));
     EXPECT_EQ(job::find_pocket(document.job(), "i1#3").pocket->pose.at, (shape::Vec{100, 100}));
     EXPECT_EQ(document.undo_stack().count(), 2);
+}
+
+TEST_F(ArrangeActsTest, OverAllDrawersTakesWhatOneHasNoRoomFor) {
+    open(30);
+    job::Drawer second = *document.job().drawers.front();
+    second.id = "d9";
+    second.pockets.clear();
+    document.replace(job::with_drawer(document.job(), second), {}, true);
+    QApplication::processEvents();
+    desk.window.actions()["arrange.which"]->trigger();
+    ASSERT_NE(dialog(), nullptr);
+    QTest::qWait(2000);
+    if (dialog() != nullptr) QTest::keyClick(dialog(), Qt::Key_Escape);
+    ASSERT_TRUE(over());
+    EXPECT_EQ(desk.asking.asked, 1) << "each drawer's answer is offered";
+    EXPECT_EQ(document.undo_stack().count(), 1);
+    EXPECT_GT(document.job().drawers[0]->pockets.size() + document.job().drawers[1]->pockets.size(), 1U);
+}
+
+TEST_F(ArrangeActsTest, AWishIsShownBeforeItIsChosenAndIsOneStep) {
+    open(1, {80, 80});
+    const auto before = document.job();
+    shortcut(QKeySequence("Ctrl+Shift+Y"));
+    auto* tidy = desk.window.findChild<TidyActs*>();
+    ASSERT_NE(tidy, nullptr);
+    ASSERT_EQ(tidy->menu().actions().size(), 1) << "one wish would change something";
+    QTest::keyClick(&tidy->menu(), Qt::Key_Down);
+    EXPECT_TRUE(document.previewing());
+    EXPECT_EQ(document.job(), before);
+    QTest::keyClick(&tidy->menu(), Qt::Key_Return);
+    EXPECT_FALSE(document.previewing());
+    EXPECT_NEAR(job::find_pocket(document.job(), "i1#1").pocket->pose.at.x, 200, 0.02);
+    document.undo_stack().undo();
+    EXPECT_EQ(document.job(), before);
 }
 
 TEST_F(ArrangeActsTest, AWindowMayGoWhileItArranges) {

@@ -4,9 +4,14 @@
 #include "shape/gap.h"
 
 #include "arrange/drawer.h"
+#include "arrange/standing.h"
 #include "arrange/strip.h"
 
 #include <gtest/gtest.h>
+
+#include <array>
+#include <cmath>
+#include <set>
 
 namespace drawercast::arrange {
 namespace {
@@ -89,6 +94,66 @@ TEST(Drawer, NothingIsToMendAndLockedPocketsStay) {
                             std::make_shared<const layout::ObjectFacts>(layout::facts_of(object))});
     for (const auto& check : layout::layout_checks(standing, layout::limits_of(job, drawer, insert)))
         ADD_FAILURE() << layout::text_of(check.code) << " " << check.value << " of " << check.limit;
+}
+
+job::Object random_object(Random& random, int number) {
+    job::Object object;
+    object.id = "i" + std::to_string(number);
+    object.count = 2;
+    object.turns = std::array{job::Turns::quarter, job::Turns::free, job::Turns::none}[random.below(3)];
+    const double size = random.between(20, 90);
+    const double depth = random.between(8, 45);
+    const shape::Given outline = std::array<shape::Given, 4>{
+        shape::Rectangle{size, random.between(15, 70), random.between(0, 5)}, shape::Circle{size},
+        shape::Capsule{size + 30, size / 2},
+        shape::Polygon{
+            {{{0, 0}}, {{size, 0}}, {{size, 18}}, {{18, 18}}, {{18, size}}, {{0, size}}}}}[random.below(4)];
+    object.levels.push_back({job::Sunk{outline, depth}, {}, {}});
+    if (random() < 0.3)
+        object.levels.push_back({job::Sunk{shape::Circle{24}, depth / 2}, {{size / 2, 8}, 0}, {}});
+    return object;
+}
+
+/// Whatever the objects, their turns, obstructions and what stands locked: no wall, edge or obstruction is
+/// spoiled, and everything is either placed or said to be left.
+TEST(Drawer, NothingIsToMendInRandomJobs) {
+    Random random(3);
+    for (int k = 0; k < 12; ++k) {
+        job::Job job;
+        for (int n = 1; n <= 6; ++n) job = job::with_object(job, random_object(random, n));
+        job::Drawer drawer;
+        drawer.id = "d1";
+        drawer.outline = k % 2 == 0 ? shape::Given(shape::Rectangle{380, 260, 12})
+                                    : shape::Given(shape::Polygon{
+                                          {{{0, 0}}, {{380, 0}}, {{380, 180}}, {{250, 260}}, {{0, 260}}}});
+        drawer.obstructions.push_back({shape::Rectangle{50, 40, 0}, {{190, 20}, 0}, {}});
+        job = job::with_drawer(job, drawer);
+        job = job::placed(job, "d1", "i1", {{80, 130}, 20});
+        job = job::locked(job, {"i1#1"}, true);
+        const Moving moving = k % 3 == 0 ? Moving::unlocked : Moving::unlocked_if_needed;
+        const auto about = [](const job::Job& of) {
+            const job::Drawer& in = *job::find_drawer(of, "d1");
+            const auto insert = std::make_shared<const layout::Insert>(
+                *layout::insert_of(in, layout::gap_of(in, of.foam->firmness)));
+            std::set<std::string> found;
+            for (const auto& check :
+                 layout::layout_checks(standing_in(of, in), layout::limits_of(of, in, insert)))
+                if (about_place(check)) found.insert(check.subjects.begin(), check.subjects.end());
+            return found;
+        };
+        const auto before = about(job);
+        const Arranged done = arranged(job, "d1", moving, {150'000, 1}, never_stop);
+        for (const auto& subject : about(done.job))
+            EXPECT_EQ(before.count(subject), 1U) << k << " " << subject;
+        EXPECT_GT(done.placed, 0) << k;
+        EXPECT_EQ(done.placed + done.left, 11) << k;
+        EXPECT_EQ(job::find_pocket(done.job, "i1#1").pocket->pose, (shape::Pose{{80, 130}, 20}));
+        for (const auto& pocket : job::find_drawer(done.job, "d1")->pockets) {
+            const job::Turns turns = job::find_object(done.job, pocket.object)->turns;
+            if (pocket.locked || turns == job::Turns::free) continue;
+            EXPECT_EQ(std::fmod(pocket.pose.turn_deg, turns == job::Turns::none ? 360 : 90), 0) << k;
+        }
+    }
 }
 
 TEST(Drawer, WhatFindsNoRoomIsSaid) {
