@@ -4,6 +4,7 @@
 #include "plan/stock_stage.h"
 
 #include "sheets/box_and_cuts.h"
+#include "sheets/build_up.h"
 #include "sheets/drawer_plan.h"
 #include "sheets/drilling.h"
 #include "sheets/inking.h"
@@ -110,6 +111,9 @@ std::vector<Drawing> drawings(const job::Job& job, const plan::Plan& plan) {
         if (stocked)
             all.push_back(drawn(stem + "-box-and-cuts.svg", sheets::box_and_cuts(job, *plan.stock, drawer.id),
                                 job, drawer, nullptr));
+        if (const auto mold = sheets::build_up_of(job, answer))
+            all.push_back(
+                drawn(stem + "-build-up.svg", sheets::build_up(*mold, {}, px_per_mm), job, drawer, nullptr));
     }
     return all;
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "summary/summary.h"
 
+#include "summary/build_up_page.h"
 #include "summary/cut_pages.h"
 #include "summary/job_page.h"
 #include "summary/mold_pages.h"
@@ -21,6 +22,7 @@ std::vector<print::Page> summary_pages(const job::Job& job, const plan::Plan& pl
     for (std::size_t i = 0; i < std::min(job.drawers.size(), plan.drawers.size()); ++i) {
         add(drawer_pages(summary, plan, i));
         add(mold_pages(summary, plan, i));
+        add(build_up_pages(summary, plan, i));
     }
     add(run_pages(summary, plan));
     add(cut_pages(summary, plan));

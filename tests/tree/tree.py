@@ -28,6 +28,7 @@ ALLOWED = {  # the arrows between core's folders
     "mold": {"base", "shape", "job", "layout", "casting"},
     "air": {"base", "shape", "job", "layout", "casting", "mold"},
     "stock": {"base", "shape", "job", "casting"},
+    "buildup": {"base", "shape", "job", "layout", "casting", "mold", "air"},
     "runsheet": {"base"},
     "capture": {"base", "shape"},
     "plan": {"base", "shape", "job", "layout", "casting", "mold", "air", "stock", "runsheet"},

@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "sheets/build_up.h"
+
+#include "plan/stock_stage.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace drawercast::sheets {
+
+using buildup::Face;
+using buildup::Part;
+using theme::LineRole;
+using theme::WashRole;
+
+namespace {
+
+theme::Wash wash_of(const buildup::Painted& face) {
+    if (face.part == Part::foam)
+        return face.face == Face::top ? theme::Wash{WashRole::face} : theme::Wash{WashRole::depth, 0.15};
+    if (face.part == Part::closure) return {WashRole::wall};
+    if (face.part == Part::clay) return {WashRole::ochre_soft};
+    return {WashRole::wood};
+}
+
+std::optional<Hatch> hatch_of(const buildup::Painted& face) {
+    if (face.face != Face::cut) return std::nullopt;
+    switch (face.part) {
+    case Part::foam:
+        return Hatch::wall;
+    case Part::plate:
+        return Hatch::block_other;
+    case Part::filler:
+        return Hatch::filler;
+    case Part::stiffener:
+        return Hatch::notch;
+    default:
+        return Hatch::block;
+    }
+}
+
+Path path_of_rings(const std::vector<shape::Ring>& rings) {
+    Path path;
+    for (const auto& ring : rings) path = joined(std::move(path), polygon(ring));
+    return path;
+}
+
+LineRole line_of(Part part) {
+    if (part == Part::clay) return LineRole::clay;
+    return part == Part::block || part == Part::closure ? LineRole::thin : LineRole::pocket_edge;
+}
+
+void put_face(Drafter<InPicture>& pen, const buildup::Painted& face) {
+    const Path area = path_of_rings(face.area);
+    pen.put(PathMark{area, std::nullopt, wash_of(face)});
+    if (const auto hatch = hatch_of(face)) pen.put(HatchMark{area, *hatch});
+    Path edges;
+    for (const auto& [from, to] : face.edges) edges = joined(std::move(edges), line(from, to));
+    if (!edges.empty()) pen.put(PathMark{std::move(edges), line_of(face.part), std::nullopt});
+}
+
+std::string name_of(Part part, const buildup::SceneIn& in) {
+    const auto counted = [](std::size_t count, const char* one, const char* more) {
+        return std::to_string(count) + " " + (count == 1 ? one : more);
+    };
+    switch (part) {
+    case Part::base:
+        return "Base";
+    case Part::block:
+        return counted(in.board.blocks.size(), "pattern block", "pattern blocks");
+    case Part::clay:
+        return "Clay fillet";
+    case Part::filler:
+        return "Filler";
+    case Part::wall:
+        return "Wall";
+    case Part::foam:
+        return "Foam";
+    case Part::plate:
+        return in.vents.empty() ? "Pressure plate"
+                                : "Pressure plate, " + counted(in.vents.size(), "vent", "vents");
+    case Part::stiffener:
+        return counted(in.design ? in.design->stiffeners.size() : 0, "stiffener", "stiffeners");
+    case Part::closure:
+        return counted(in.design ? in.design->closures.size() : 0, "closure", "closures");
+    }
+    return {};
+}
+
+struct Named {
+    Vec point;
+    std::string text;
+};
+
+/// A column of names beside the picture, from the top down in the order of what they name, so that no two
+/// leaders cross; each at least `pitch` below the one before.
+void put_column(Drafter<InPicture>& pen, std::vector<Named> names, double x, Side anchor, double pitch,
+                double gap, Box& area) {
+    std::sort(names.begin(), names.end(), [](const Named& a, const Named& b) {
+        return a.point.y != b.point.y ? a.point.y > b.point.y : a.text < b.text;
+    });
+    double below = area.max.y;
+    const double bottom = area.min.y;
+    for (std::size_t i = 0; i < names.size(); ++i) {
+        const double room = pitch * static_cast<double>(names.size() - 1 - i);
+        const double y = std::min(below, std::max(names[i].point.y, bottom + room));
+        below = y - pitch;
+        const Vec at{x, y};
+        const Vec end = at + Vec{anchor == Side::left ? -gap : gap, 0};
+        pen.put(PathMark{line(names[i].point, end), LineRole::thin, std::nullopt});
+        pen.put(PathMark{circle(names[i].point, gap / 3), std::nullopt, theme::Wash{WashRole::ink}});
+        pen.put(TextMark{{at, {}}, names[i].text, theme::TextRole::name_small, anchor, 0, false});
+        area.add(at);
+    }
+}
+
+} // namespace
+
+std::optional<buildup::SceneIn> build_up_of(const job::Job& job, const plan::DrawerPlan& plan) {
+    auto board = plan::pattern_board(job, plan);
+    if (!board) return std::nullopt;
+    const auto parts = plan::plate_parts(job, plan);
+    buildup::SceneIn in;
+    in.board = std::move(*board);
+    in.fillet_mm = job.mold.fillet_mm;
+    in.corner = job.mold.corner;
+    in.wall_mm = parts.box_board.thickness_mm;
+    in.plate_mm = parts.board.thickness_mm;
+    if (plan.plate) in.design = plan.plate->answer.design;
+    if (plan.air && plan.plate) in.vents = plan.air->vented.vents;
+    return in;
+}
+
+Sheet<InPicture> build_up(const buildup::SceneIn& in, const buildup::Look& look, double px_per_mm) {
+    Sheet<InPicture> sheet;
+    sheet.name = "Build-up";
+    const auto scene = buildup::scene_of(in, buildup::facing_quarter(look.turn_deg));
+    const auto faces = buildup::painted(scene, look);
+    Drafter<InPicture> pen(sheet);
+    for (const auto& face : faces) put_face(pen, face);
+
+    const Box picture = buildup::bounds(faces);
+    sheet.area = picture;
+    constexpr double pitch_px = 22, gap_px = 6, column_px = 24, names_px = 190;
+    const double px = 1 / px_per_mm;
+    std::vector<Named> left, right;
+    for (int i = 0; i < buildup::part_count; ++i) {
+        const auto part = static_cast<Part>(i);
+        Vec point;
+        if (!buildup::visible_point(faces, part, point)) continue;
+        (point.x < picture.center().x ? left : right).push_back({point, name_of(part, in)});
+    }
+    put_column(pen, std::move(left), picture.min.x - column_px * px, Side::right, pitch_px * px, gap_px * px,
+               sheet.area);
+    put_column(pen, std::move(right), picture.max.x + column_px * px, Side::left, pitch_px * px, gap_px * px,
+               sheet.area);
+    if (!in.design)
+        pen.put(
+            TextMark{{{picture.center().x, sheet.area.min.y}, {0, -16}},
+                     "The pressure plate is being worked out: it, its closures and vents are not shown yet",
+                     theme::TextRole::caption,
+                     Side::center,
+                     0,
+                     false});
+    sheet.lower_room_px = {names_px, 30};
+    sheet.upper_room_px = {names_px, 16};
+    return sheet;
+}
+
+} // namespace drawercast::sheets
