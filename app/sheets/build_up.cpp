@@ -141,7 +141,7 @@ Sheet<InPicture> build_up(const buildup::SceneIn& in, const buildup::Look& look,
 
     const Box picture = buildup::bounds(faces);
     sheet.area = picture;
-    constexpr double pitch_px = 22, gap_px = 6, column_px = 24, names_px = 190;
+    constexpr double pitch_px = 22, gap_px = 6, column_px = 24, names_px = 140;
     const double px = 1 / px_per_mm;
     std::vector<Named> left, right;
     for (int i = 0; i < buildup::part_count; ++i) {
