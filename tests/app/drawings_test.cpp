@@ -113,7 +113,7 @@ TEST(Drawings, one_unit_is_one_millimeter) {
     for (const auto& name : test::demo_names) {
         const job::Job job = test::demo_job(name);
         const auto files = drawing_files(job, plan::compute(job));
-        EXPECT_EQ(files.size(), 3 * job.drawers.size());
+        EXPECT_EQ(files.size(), 4 * job.drawers.size()) << "plan, board, check and build-up; no plate yet";
         for (const DrawingFile& file : files) {
             const Svg svg = read_svg(file.bytes);
             ASSERT_EQ(svg.view_box.size(), 4u) << file.name;
