@@ -129,6 +129,7 @@ struct Tied {
     std::pair<VectorXd, VectorXd> rest(const std::vector<std::size_t>& resting,
                                        const std::vector<double>& free_lift,
                                        const std::vector<double>& spring) const {
+        if (resting.empty()) return {VectorXd(), release.solve(free)}; // it hangs on its ties alone
         const Index n = index(resting.size());
         const Index m = index(ties.places.size());
         MatrixXd across(m, n);
