@@ -14,6 +14,7 @@
 
 #include <QComboBox>
 #include <QHBoxLayout>
+#include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
@@ -84,8 +85,8 @@ FieldRows* ObjectForm::make_rows() {
     turns_->addItem(tr("By quarters"), static_cast<int>(job::Turns::quarter));
     turns_->addItem(tr("At any angle"), static_cast<int>(job::Turns::free));
     turns_->addItem(tr("Never"), static_cast<int>(job::Turns::none));
-    rows_->add("/turns", tr("&Turned when arranged"), turns_,
-               tr("By Arrange; by hand any turn can be given"));
+    turns_->setToolTip(tr("By Arrange; by hand any turn can be given"));
+    turns_->setAccessibleName(tr("Turned when arranged"));
     rows_->add_wide("/note", tr("No&te"), note_);
     connect(rows_, &FieldRows::edited, this, &ObjectForm::refresh);
     connect(name_, &QLineEdit::textEdited, this, &ObjectForm::refresh);
@@ -137,6 +138,10 @@ QWidget* ObjectForm::make_from_drawing() {
     from_drawing_->setToolTip(
         tr("Several outlines of one drawing, each a level, in their places to each other"));
     from_drawing_->setAutoDefault(false);
+    auto* turned = new QLabel(tr("&Turned when arranged"));
+    turned->setBuddy(turns_);
+    row->addWidget(turned);
+    row->addWidget(turns_);
     row->addStretch(1);
     row->addWidget(from_drawing_);
     connect(from_drawing_, &QPushButton::clicked, this, &ObjectForm::add_drawn_levels);
