@@ -87,16 +87,13 @@ std::string name_of(Part part, const buildup::SceneIn& in) {
     return {};
 }
 
-struct Named {
-    Vec point;
-    std::string text;
-};
+using Name = SeenMold::Name;
 
 /// A column of names beside the picture, from the top down in the order of what they name, so that no two
 /// leaders cross; each at least `pitch` below the one before.
-void put_column(Drafter<InPicture>& pen, std::vector<Named> names, double x, Side anchor, double pitch,
+void put_column(Drafter<InPicture>& pen, std::vector<Name> names, double x, Side anchor, double pitch,
                 double gap, Box& area) {
-    std::sort(names.begin(), names.end(), [](const Named& a, const Named& b) {
+    std::sort(names.begin(), names.end(), [](const Name& a, const Name& b) {
         return a.point.y != b.point.y ? a.point.y > b.point.y : a.text < b.text;
     });
     double below = area.max.y;
@@ -131,30 +128,35 @@ std::optional<buildup::SceneIn> build_up_of(const job::Job& job, const plan::Dra
     return in;
 }
 
-Sheet<InPicture> build_up(const buildup::SceneIn& in, const buildup::Look& look, double px_per_mm) {
-    Sheet<InPicture> sheet;
-    sheet.name = "Build-up";
-    const auto scene = buildup::scene_of(in, buildup::facing_quarter(look.turn_deg));
-    const auto faces = buildup::painted(scene, look);
-    Drafter<InPicture> pen(sheet);
-    for (const auto& face : faces) put_face(pen, face);
-
-    const Box picture = buildup::bounds(faces);
-    sheet.area = picture;
-    constexpr double pitch_px = 22, gap_px = 6, column_px = 24, names_px = 140;
-    const double px = 1 / px_per_mm;
-    std::vector<Named> left, right;
+SeenMold seen_mold(const buildup::SceneIn& in, const buildup::Look& look) {
+    SeenMold seen;
+    seen.faces = buildup::painted(buildup::scene_of(in, buildup::facing_quarter(look.turn_deg)), look);
     for (int i = 0; i < buildup::part_count; ++i) {
         const auto part = static_cast<Part>(i);
         Vec point;
-        if (!buildup::visible_point(faces, part, point)) continue;
-        (point.x < picture.center().x ? left : right).push_back({point, name_of(part, in)});
+        if (buildup::visible_point(seen.faces, part, point)) seen.names.push_back({point, name_of(part, in)});
     }
+    seen.plate = in.design.has_value();
+    return seen;
+}
+
+Sheet<InPicture> build_up(const SeenMold& mold, double px_per_mm) {
+    Sheet<InPicture> sheet;
+    sheet.name = "Build-up";
+    Drafter<InPicture> pen(sheet);
+    for (const auto& face : mold.faces) put_face(pen, face);
+
+    const Box picture = buildup::bounds(mold.faces);
+    sheet.area = picture;
+    constexpr double pitch_px = 22, gap_px = 6, column_px = 24, names_px = 140;
+    const double px = 1 / px_per_mm;
+    std::vector<Name> left, right;
+    for (const auto& name : mold.names) (name.point.x < picture.center().x ? left : right).push_back(name);
     put_column(pen, std::move(left), picture.min.x - column_px * px, Side::right, pitch_px * px, gap_px * px,
                sheet.area);
     put_column(pen, std::move(right), picture.max.x + column_px * px, Side::left, pitch_px * px, gap_px * px,
                sheet.area);
-    if (!in.design)
+    if (!mold.plate)
         pen.put(
             TextMark{{{picture.center().x, sheet.area.min.y}, {0, -16}},
                      "The pressure plate is being worked out: it, its closures and vents are not shown yet",

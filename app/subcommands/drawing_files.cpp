@@ -112,8 +112,9 @@ std::vector<Drawing> drawings(const job::Job& job, const plan::Plan& plan) {
             all.push_back(drawn(stem + "-box-and-cuts.svg", sheets::box_and_cuts(job, *plan.stock, drawer.id),
                                 job, drawer, nullptr));
         if (const auto mold = sheets::build_up_of(job, answer))
-            all.push_back(
-                drawn(stem + "-build-up.svg", sheets::build_up(*mold, {}, px_per_mm), job, drawer, nullptr));
+            all.push_back(drawn(stem + "-build-up.svg",
+                                sheets::build_up(sheets::seen_mold(*mold, {}), px_per_mm), job, drawer,
+                                nullptr));
     }
     return all;
 }

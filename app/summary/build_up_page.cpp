@@ -15,14 +15,15 @@ namespace {
 /// picture tells the scale and a second one is drawn for it.
 void add_picture(Column& column, const Summary& summary, const buildup::SceneIn& in,
                  const buildup::Look& look, double height) {
+    const auto mold = sheets::seen_mold(in, look);
     double per_mm = 1;
     for (int round = 0; round < 3; ++round) {
-        const auto sheet = sheets::build_up(in, look, per_mm);
+        const auto sheet = sheets::build_up(mold, per_mm);
         const Vec room{column.width() - sheet.lower_room_px.x - sheet.upper_room_px.x,
                        height - sheet.lower_room_px.y - sheet.upper_room_px.y};
         per_mm = std::min(room.x / sheet.area.width(), room.y / sheet.area.height());
     }
-    const auto sheet = sheets::build_up(in, look, per_mm);
+    const auto sheet = sheets::build_up(mold, per_mm);
     const Vec center = column.here() + Vec{column.width() / 2, height / 2};
     const Vec corner = sheet.area.center() * per_mm;
     const sheets::View view{theme::Medium::paper, per_mm, 1, {center.x - corner.x, center.y + corner.y}};
