@@ -15,9 +15,9 @@
 namespace drawercast::app {
 
 MendActs::MendActs(const Desk& desk, Actions& actions, QWidget* window)
-    : QObject(window), desk_(desk), menu_(window) {
+    : QObject(window), desk_(desk), menu_(desk.document, tr("Mend"), window) {
     actions.on("check.mend", [this] { offer(); });
-    connect(&menu_, &QMenu::aboutToHide, this, [this] { desk_.document.preview(std::nullopt); });
+    connect(&menu_, &WaysMenu::said, this, &MendActs::said);
 }
 
 void MendActs::offer() {
@@ -28,17 +28,8 @@ void MendActs::offer() {
     if (mends.empty())
         return emit said(
             tr("No small change puts this right: move more than one pocket, or change the drawer."));
-    for (const auto& mend : mends) add(mend);
+    for (const auto& mend : mends) menu_.add(words(mend), mend.job);
     menu_.popup(QCursor::pos());
-}
-
-void MendActs::add(const plan::Mend& mend) {
-    auto* way = menu_.addAction(words(mend));
-    connect(way, &QAction::hovered, this, [this, job = mend.job] { desk_.document.preview(job); });
-    connect(way, &QAction::triggered, this, [this, job = mend.job, what = words(mend)] {
-        desk_.document.commit(tr("Mend"), job);
-        emit said(tr("Done: %1.").arg(what));
-    });
 }
 
 QString MendActs::words(const plan::Mend& mend) const {

@@ -4,8 +4,8 @@
 #include "plan/mends.h"
 
 #include "window/desk.h"
+#include "window/ways_menu.h"
 
-#include <QMenu>
 #include <QObject>
 
 #include <memory>
@@ -30,11 +30,10 @@ class MendActs final : public QObject {
 
   private:
     void offer();
-    void add(const plan::Mend& mend);
     QString words(const plan::Mend& mend) const;
 
     Desk desk_;
-    QMenu menu_;
+    WaysMenu menu_;
 };
 
 } // namespace drawercast::app

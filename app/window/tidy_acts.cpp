@@ -12,9 +12,9 @@
 namespace drawercast::app {
 
 TidyActs::TidyActs(const Desk& desk, Actions& actions, QWidget* window)
-    : QObject(window), desk_(desk), menu_(window) {
+    : QObject(window), desk_(desk), menu_(desk.document, tr("Tidy"), window) {
     actions.on("arrange.tidy", [this] { offer(); });
-    connect(&menu_, &QMenu::aboutToHide, this, [this] { desk_.document.preview(std::nullopt); });
+    connect(&menu_, &WaysMenu::said, this, &TidyActs::said);
 }
 
 void TidyActs::offer() {
@@ -22,21 +22,12 @@ void TidyActs::offer() {
     menu_.clear();
     for (const Wish wish : {Wish::equal_walls, Wish::labels_one_way, Wish::heavy_in_front}) {
         const auto tidied = arrange::tidied(desk_.document.job(), desk_.selection.drawer(), wish);
-        if (tidied.moved > 0) add(tidied);
+        if (tidied.moved > 0) menu_.add(words(tidied), tidied.job);
     }
     if (menu_.isEmpty())
         return emit said(tr("Nothing to tidy: walls are even, labels read one way, and what is heavy stands "
                             "as near the front as it can, or nothing has room to move."));
     menu_.popup(QCursor::pos());
-}
-
-void TidyActs::add(const arrange::Tidied& tidied) {
-    auto* way = menu_.addAction(words(tidied));
-    connect(way, &QAction::hovered, this, [this, job = tidied.job] { desk_.document.preview(job); });
-    connect(way, &QAction::triggered, this, [this, job = tidied.job, what = words(tidied)] {
-        desk_.document.commit(tr("Tidy"), job);
-        emit said(tr("Done: %1.").arg(what));
-    });
 }
 
 QString TidyActs::words(const arrange::Tidied& tidied) const {

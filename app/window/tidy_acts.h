@@ -3,8 +3,8 @@
 
 #include "arrange/tidy.h"
 #include "window/desk.h"
+#include "window/ways_menu.h"
 
-#include <QMenu>
 #include <QObject>
 
 namespace drawercast::app {
@@ -25,11 +25,10 @@ class TidyActs final : public QObject {
 
   private:
     void offer();
-    void add(const arrange::Tidied& tidied);
     QString words(const arrange::Tidied& tidied) const;
 
     Desk desk_;
-    QMenu menu_;
+    WaysMenu menu_;
 };
 
 } // namespace drawercast::app

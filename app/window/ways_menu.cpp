@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "window/ways_menu.h"
+
+#include "document/document.h"
+
+namespace drawercast::app {
+
+WaysMenu::WaysMenu(Document& document, const QString& step, QWidget* parent)
+    : QMenu(parent), document_(document), step_(step) {
+    connect(this, &QMenu::aboutToHide, this, [this] { document_.preview(std::nullopt); });
+}
+
+void WaysMenu::add(const QString& words, const job::Job& job) {
+    auto* way = addAction(words);
+    connect(way, &QAction::hovered, this, [this, job] { document_.preview(job); });
+    connect(way, &QAction::triggered, this, [this, job, words] {
+        document_.commit(step_, job);
+        emit said(tr("Done: %1.").arg(words));
+    });
+}
+
+} // namespace drawercast::app
