@@ -30,13 +30,7 @@ class ArrangeActsTest : public testing::Test {
         document.replace(job::with_object(document.job(), object), {}, true);
         QApplication::processEvents();
     }
-    void shortcut(const QKeySequence& keys) {
-        desk.window.activateWindow();
-        ASSERT_TRUE(QTest::qWaitForWindowActive(&desk.window));
-        desk.window.sheets().canvas().setFocus();
-        QTest::keySequence(&desk.window.sheets().canvas(), keys);
-        QApplication::processEvents();
-    }
+    void shortcut(const QKeySequence& keys) { test::press_shortcut(desk, keys); }
     ArrangeDialog* dialog() { return desk.window.findChild<ArrangeDialog*>(); }
     bool over() {
         return QTest::qWaitFor(

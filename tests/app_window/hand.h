@@ -1,13 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "job/catalog.h"
+#include "job/edit.h"
+
 #include "app_window/scripted.h"
 #include "canvas/hit.h"
 
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPaintEvent>
+#include <QTest>
 #include <QWheelEvent>
+#include <gtest/gtest.h>
 
 namespace drawercast::test {
 
@@ -112,6 +117,24 @@ inline void open_pockets(Desktop& desk, const std::vector<shape::Vec>& at) {
     for (const shape::Vec place : at) job = job::placed(std::move(job), drawer, "i1", {place, 0});
     desk.window.document().replace(std::move(job), {}, true);
     desk.preferences.set_snapping(false);
+    QApplication::processEvents();
+}
+
+/// As open_pockets, with board and stiffeners chosen by the maker, so that no design is searched for.
+inline void open_with_plate_chosen(Desktop& desk, const std::vector<shape::Vec>& at) {
+    open_pockets(desk, at);
+    auto job = desk.window.document().job();
+    job.mold.board = job.mold.box_board = job::builtin_boards().back().name;
+    job.mold.stiffeners = job::StiffenerChoice{};
+    desk.window.document().replace(std::move(job), {}, true);
+}
+
+/// A key as the window gets it: shortcuts need a window that has the keys.
+inline void press_shortcut(Desktop& desk, const QKeySequence& keys) {
+    desk.window.activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&desk.window));
+    desk.window.sheets().canvas().setFocus();
+    QTest::keySequence(&desk.window.sheets().canvas(), keys);
     QApplication::processEvents();
 }
 

@@ -25,14 +25,7 @@ class HandActsTest : public testing::Test {
     void open(const std::vector<Vec>& at) { test::open_pockets(desk, at); }
     Vec at(const std::string& subject) { return test::pocket(desk, subject)->pose.at; }
     shape::Box box(const std::string& subject) { return test::pocket(desk, subject)->box; }
-    /// A key as the window gets it: shortcuts need a window that has the keys.
-    void shortcut(const QKeySequence& keys) {
-        desk.window.activateWindow();
-        ASSERT_TRUE(QTest::qWaitForWindowActive(&desk.window));
-        desk.window.sheets().canvas().setFocus();
-        QTest::keySequence(&desk.window.sheets().canvas(), keys);
-        QApplication::processEvents();
-    }
+    void shortcut(const QKeySequence& keys) { test::press_shortcut(desk, keys); }
     void add_second_object() {
         job::Object object;
         object.id = "i2";

@@ -18,13 +18,7 @@ namespace {
 using test::Desktop;
 
 struct Answered {
-    Answered() {
-        test::open_pockets(desk, {{100, 150}, {220, 150}, {320, 100}});
-        auto job = document().job();
-        job.mold.board = job.mold.box_board = job::builtin_boards().back().name;
-        job.mold.stiffeners = job::StiffenerChoice{};
-        document().replace(std::move(job), {}, true);
-    }
+    Answered() { test::open_with_plate_chosen(desk, {{100, 150}, {220, 150}, {320, 100}}); }
     void wait() {
         document().building().wait();
         QApplication::processEvents();

@@ -25,11 +25,7 @@ constexpr double exact_mm = 1e-5; // places are kept to a millionth, and come th
 /// no design is searched for.
 struct Plate {
     Plate() {
-        test::open_pockets(desk, {{100, 150}, {220, 150}, {320, 100}});
-        auto job = document().job();
-        job.mold.board = job.mold.box_board = job::builtin_boards().back().name;
-        job.mold.stiffeners = job::StiffenerChoice{};
-        document().replace(std::move(job), {}, true);
+        test::open_with_plate_chosen(desk, {{100, 150}, {220, 150}, {320, 100}});
         answer();
         desk.window.sheets().show_sheet(SheetId::pressure_plate);
         QApplication::processEvents();
