@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "capture/vision/read_picture.h"
 
+#include <array>
 #include <opencv2/imgcodecs.hpp>
 
 namespace drawercast::capture {
@@ -10,30 +11,13 @@ namespace {
 /// Exif 2.3, tag 0x0112: which row and column of the stored picture are the upper and left one.
 cv::Mat upright(const cv::Mat& stored, int orientation) {
     cv::Mat out = stored;
-    if (orientation >= 5) cv::transpose(stored, out); // 5: mirrored at the main diagonal
+    if (orientation >= 5) cv::transpose(stored, out); // mirrored at the main diagonal; then as 1 to 4
+    const int corner = (orientation - 1) % 4;
+    if (corner <= 0) return out;
+    constexpr std::array flips{0, 1, -1, 0}; // as cv::flip calls them: none, across, both, down
     cv::Mat turned;
-    switch (orientation) {
-    case 2:
-        cv::flip(out, turned, 1);
-        return turned;
-    case 3:
-        cv::flip(out, turned, -1);
-        return turned;
-    case 4:
-        cv::flip(out, turned, 0);
-        return turned;
-    case 6:
-        cv::flip(out, turned, 1);
-        return turned;
-    case 7:
-        cv::flip(out, turned, -1);
-        return turned;
-    case 8:
-        cv::flip(out, turned, 0);
-        return turned;
-    default:
-        return out;
-    }
+    cv::flip(out, turned, flips[static_cast<std::size_t>(corner)]);
+    return turned;
 }
 
 } // namespace
