@@ -41,7 +41,7 @@ smoke() {
         "$program" figures "$job" >"$out/figures.json"
         python3 -m json.tool "$out/figures.json" >/dev/null
         python3 -m jsonschema -i "$job" "$top/resources/schema/job.schema.json"
-        for paper in a4 tabloid; do # every paper's ink is read back by the tests below
+        for paper in a4 letter a3 tabloid; do
             "$program" templates "$job" --out "$out/templates.pdf" --paper "$paper"
             qpdf --check "$out/templates.pdf" >/dev/null
         done

@@ -52,12 +52,12 @@ void expect_tall_enough(const std::vector<print::Page>& pages) {
 }
 
 TEST(Letters, capitals_are_tall_enough_on_every_page) {
-    auto paper = print::Paper::a4; // the two in turn: letters are as tall on either
     for (const auto& job : jobs()) {
         const plan::Plan plan = plan::compute(job);
-        expect_tall_enough(summary::summary_pages(job, plan, paper, printing));
-        expect_tall_enough(print::template_pages(job, plan, {paper, {}, {}}, printing));
-        paper = paper == print::Paper::a4 ? print::Paper::letter : print::Paper::a4;
+        for (const auto paper : {print::Paper::a4, print::Paper::letter}) {
+            expect_tall_enough(summary::summary_pages(job, plan, paper, printing));
+            expect_tall_enough(print::template_pages(job, plan, {paper, {}, {}}, printing));
+        }
     }
 }
 
