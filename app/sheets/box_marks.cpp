@@ -70,12 +70,14 @@ void add_box(BenchPen& pen, Vec at, const job::Job& job, const stock::DrawerStoc
         add_wall(pen, wall_box(outside, wall, job.mold.corner, thickness_mm * times), wall, job, times);
     const std::string corner =
         job.mold.corner == job::BoxCorner::pinwheel ? "pinwheel corners" : "lapped corners";
-    const std::vector<std::string> words{
-        "Box of " + drawer.drawer + ", from above", inside_words(job, drawer),
-        corner + ", board " + say(thickness_mm) + " as measured",
-        "foot screws 4 × " + say(made.foot_screw_mm) + ", closed height " + say(made.outside_height_mm)};
+    const std::vector<std::string> words{"Box of " + drawer.drawer + ", from above",
+                                         inside_words(job, drawer),
+                                         corner,
+                                         "board " + say(thickness_mm) + " as measured",
+                                         "foot screws 4 × " + say(made.foot_screw_mm),
+                                         "closed height " + say(made.outside_height_mm)};
     for (std::size_t i = 0; i < words.size(); ++i)
-        pen.put(TextMark{{outside.center(), {0, 24 - 16 * static_cast<double>(i)}},
+        pen.put(TextMark{{outside.center(), {0, 40 - 16 * static_cast<double>(i)}},
                          words[i],
                          i == 0 ? TextRole::name : TextRole::caption,
                          Side::center,
