@@ -7,7 +7,7 @@ jobs=$(nproc)
 steps=()
 export PATH=/usr/bin:$PATH # Debian's own tools, whatever else a machine has in front of them
 # The same cache serves every folder this is cloned into.
-export CCACHE_BASEDIR=$top CCACHE_NOHASHDIR=1
+export CCACHE_BASEDIR=$top CCACHE_NOHASHDIR=1 CCACHE_SLOPPINESS=pch_defines,time_macros
 
 build_packages=(g++ cmake ninja-build ccache libboost1.81-dev libboost-json1.81-dev libeigen3-dev qt6-base-dev qt6-svg-dev libgl-dev
     libopencv-core-dev libopencv-imgproc-dev libopencv-imgcodecs-dev libopencv-calib3d-dev)

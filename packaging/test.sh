@@ -80,7 +80,7 @@ if [ "$fuzz" = yes ]; then
     step "fuzzing" fuzz_all
 fi
 step "configure, sanitizers" configure "$checked" -DCMAKE_BUILD_TYPE=Debug -DCMAKE_CXX_FLAGS=-O1 \
-    -DDRAWERCAST_WERROR=ON -DDRAWERCAST_SANITIZE=ON
+    -DDRAWERCAST_WERROR=ON -DDRAWERCAST_SANITIZE=ON -DDRAWERCAST_PRECOMPILE=ON
 step "build, sanitizers" build "$checked"
 export QT_QPA_PLATFORM=offscreen
 export ASAN_OPTIONS=detect_leaks=1:detect_stack_use_after_return=1 UBSAN_OPTIONS=print_stacktrace=1
