@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <string_view>
 
 namespace drawercast::print {
@@ -12,5 +13,6 @@ enum class TemplateKind { pattern_board, drawer_check, wall_strips, labels, pres
 bool shows_cuts(TemplateKind kind);
 
 std::optional<TemplateKind> template_named(std::string_view name); ///< "pattern-board" …
+std::string template_names();                                      ///< all of them, "…, … or …"
 
 } // namespace drawercast::print

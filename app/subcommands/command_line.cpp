@@ -133,8 +133,7 @@ std::optional<Problem> take(const VerbKind& kind, const std::string& name, const
     if (name == "--sheet" && kind.by_sheet) {
         command.sheet = print::template_named(value);
         if (!command.sheet)
-            return usage("there is no sheet \"" + value + "\"",
-                         "Choose pattern-board, drawer-check, wall-strips or labels");
+            return usage("there is no sheet \"" + value + "\"", "Choose " + print::template_names());
         return std::nullopt;
     }
     if (name == "--seconds" && kind.verb == Verb::arrange) {
@@ -154,7 +153,9 @@ std::optional<Problem> take(const VerbKind& kind, const std::string& name, const
 
 Expected<Command> parsed(const std::vector<std::string>& arguments) {
     Command command;
-    if (arguments.empty()) return usage("say what to do: the window is not part of this version yet");
+    if (arguments.empty())
+        return usage("there is no display to open the window on",
+                     "Say what to do without one: see drawercast --help");
     for (const std::string& argument : arguments) {
         if (argument == "--") break;
         if (argument == "--help" || argument == "-h") return command;
@@ -168,8 +169,7 @@ Expected<Command> parsed(const std::vector<std::string>& arguments) {
     if (kind == verbs.end()) {
         if (arguments.front().rfind("-", 0) == 0) return usage("there is no option " + arguments.front());
         return usage("\"" + arguments.front() +
-                     "\" is no subcommand, and the window that would open it as a job is not part of this "
-                     "version yet");
+                     "\" is no subcommand, and no job that the window could open here");
     }
     command.verb = kind->verb;
     const auto parts = split(arguments);

@@ -16,7 +16,8 @@ namespace drawercast::app {
 bool asks_for_window(const std::vector<std::string>& arguments) {
     if (arguments.empty()) return true;
     const std::string& first = arguments.front();
-    return arguments.size() == 1 && first.front() != '-' && first.find_first_of("./") != std::string::npos;
+    return arguments.size() == 1 && first.rfind('-', 0) != 0 &&
+           first.find_first_of("./") != std::string::npos;
 }
 
 bool has_display() {

@@ -20,13 +20,19 @@ int exit_of(const std::string& arguments, std::string* said = nullptr) {
     return exit;
 }
 
-TEST(Subcommands, check_says_whether_something_must_be_mended) {
-    EXPECT_EQ(exit_of("check '" + demo + "'"), 0);
-    const std::string overlapping = R"({"format": "drawercast-job", "version": 1,
+/// One small pocket, or two of them in one place: answered in a moment, where a demo job takes seconds.
+std::string small_job(const std::string& more_pockets, const std::string& name) {
+    return test::file_of(QByteArray::fromStdString(R"({"format": "drawercast-job", "version": 1,
         "objects": [{"id": "i1", "count": 2, "levels": [{"outline": {"rect": [60, 40]}, "depth_mm": 20}]}],
-        "drawers": [{"id": "d1", "outline": {"rect": [300, 200]},
-            "pockets": [{"object": "i1", "n": 1, "at": [100, 100]}, {"object": "i1", "n": 2, "at": [110, 100]}]}]})";
-    const auto path = test::file_of(QByteArray::fromStdString(overlapping), "overlapping.json");
+        "drawers": [{"id": "d1", "outline": {"rect": [200, 160]},
+            "pockets": [{"object": "i1", "n": 1, "at": [100, 80]})" +
+                                                   more_pockets + "]}]}"),
+                         name);
+}
+
+TEST(Subcommands, check_says_whether_something_must_be_mended) {
+    EXPECT_EQ(exit_of("check '" + small_job("", "small.json") + "'"), 0);
+    const auto path = small_job(R"(, {"object": "i1", "n": 2, "at": [110, 80]})", "overlapping.json");
     std::string said;
     EXPECT_EQ(exit_of("check '" + path + "'", &said), 1);
     EXPECT_NE(said.find("overlap"), std::string::npos);
@@ -42,8 +48,9 @@ TEST(Subcommands, an_unreadable_job_is_one_line) {
 }
 
 TEST(Subcommands, an_unwritable_output_is_told_apart) {
-    EXPECT_EQ(exit_of("summary '" + demo + "' --out /nowhere/summary.pdf"), 3);
-    EXPECT_EQ(exit_of("templates '" + demo + "' --out /nowhere/templates.pdf"), 3);
+    const auto job = small_job("", "small.json");
+    EXPECT_EQ(exit_of("summary '" + job + "' --out /nowhere/summary.pdf"), 3);
+    EXPECT_EQ(exit_of("templates '" + job + "' --out /nowhere/templates.pdf"), 3);
 }
 
 TEST(Subcommands, what_is_not_understood_is_64) {
@@ -51,6 +58,9 @@ TEST(Subcommands, what_is_not_understood_is_64) {
     EXPECT_EQ(exit_of("templates '" + demo + "'"), 64);
     EXPECT_EQ(exit_of("templates '" + demo + "' --out x.pdf --paper a9"), 64);
     EXPECT_EQ(exit_of("check"), 64);
+    std::string said;
+    EXPECT_EQ(exit_of("templates '" + demo + "' --out x.pdf --sheet floor", &said), 64);
+    EXPECT_NE(said.find("pressure-plate"), std::string::npos) << said;
 }
 
 TEST(Subcommands, a_quote_before_anything_is_measured) {
