@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/catalog.h"
 
-#include "app_window/scripted.h"
+#include "app_window/hand.h"
 #include "window/actions.h"
 
 #include <QTest>
@@ -38,7 +38,7 @@ TEST(CostActs, the_welcome_sheet_offers_it_too) {
 
 TEST(CostActs, the_cost_is_shown_once_it_is_worked_out) {
     Desktop desk;
-    desk.open_demo();
+    test::open_with_plate_chosen(desk, {{100, 100}, {250, 180}});
     desk.window.actions()["job.cost"]->trigger();
     EXPECT_EQ(desk.asking.told, 0);
     ASSERT_TRUE(QTest::qWaitFor([&] { return desk.window.document().plan().stock != nullptr; }, 120'000));

@@ -25,11 +25,14 @@ QByteArray list_named(const std::vector<summary::CsvList>& lists, const char* na
 
 TEST(Lists, AreWrittenBesideEachOther) {
     Desktop desk;
-    desk.open_demo();
+    test::open_with_plate_chosen(desk, {{100, 100}, {170, 100}}); // near enough for a check
+    auto job = desk.window.document().job();
+    job.title = "Masts";
+    desk.window.document().replace(std::move(job), {}, true);
     desk.window.document().building().wait();
     desk.window.actions()["job.lists"]->trigger();
     for (const char* name : {"objects", "pockets", "checks", "cuts", "buy"}) {
-        QFile file(desk.folder.filePath(QStringLiteral("field-service-drawers-%1.csv").arg(name)));
+        QFile file(desk.folder.filePath(QStringLiteral("masts-%1.csv").arg(name)));
         ASSERT_TRUE(file.open(QIODevice::ReadOnly)) << name;
         EXPECT_GT(file.readAll().count('\n'), 1) << name;
     }

@@ -2,7 +2,7 @@
 // The sheets of the window: each has a tab, an action and something to show; slow ones say when they are old.
 #include "job/edit.h"
 
-#include "app_window/scripted.h"
+#include "app_window/hand.h"
 
 #include <gtest/gtest.h>
 
@@ -15,7 +15,7 @@ using test::Desktop;
 
 TEST(Sheets, EachHasARowAnActionAndAPicture) {
     Desktop desk;
-    desk.open_demo();
+    test::open_with_plate_chosen(desk, {{100, 100}, {250, 180}});
     desk.window.document().building().wait();
     std::set<QByteArray> pictures;
     for (const auto& spec : sheet_specs()) {
@@ -34,7 +34,7 @@ TEST(Sheets, EachHasARowAnActionAndAPicture) {
 
 TEST(Sheets, AnOldAnswerIsShownAsOldUntilTheNewOneIsThere) {
     Desktop desk;
-    desk.open_demo();
+    test::open_with_plate_chosen(desk, {{100, 100}, {250, 180}});
     auto& document = desk.window.document();
     document.building().wait();
     auto& canvas = desk.window.sheets().canvas();
@@ -52,8 +52,7 @@ TEST(Sheets, AnOldAnswerIsShownAsOldUntilTheNewOneIsThere) {
 
 TEST(Sheets, WhatCannotBeDrawnSaysSo) {
     Desktop desk;
-    auto job = job::new_job({});
-    desk.window.document().replace(job, {}, true);
+    test::open_with_plate_chosen(desk, {}); // an object of which there are none, and an empty drawer
     desk.window.document().building().wait();
     for (const auto& spec : sheet_specs()) { // whatever is there to draw: nothing fails, the page has ink
         desk.window.sheets().show_sheet(spec.id);
