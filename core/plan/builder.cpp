@@ -2,6 +2,7 @@
 #include "plan/builder.h"
 
 #include "base/demand.h"
+#include "base/side_by_side.h"
 #include "layout/left_as_is.h"
 #include "plan/air_stage.h"
 #include "plan/plate_stage.h"
@@ -12,6 +13,7 @@
 #include <cmath>
 #include <cstddef>
 #include <map>
+#include <mutex>
 #include <string>
 #include <utility>
 #include <vector>
@@ -54,8 +56,8 @@ std::size_t unvented(const DrawerPlan& plan) {
 /// Plate and vents by turns: a plate for the air that is left so far, vents between what stands on it. Then
 /// once more for the air those leave, with stiffeners off the places that could not be vented, until it holds
 /// and nothing is left, or PlateStage::rounds are over: then the round counts that holds and leaves fewest
-/// places, the earlier of equals. False where stopped.
-bool hold_and_vent(const job::Job& job, const job::Drawer& drawer, AirStage& air, PlateStage& plate,
+/// places, the earlier of equals.
+void hold_and_vent(const job::Job& job, const job::Drawer& drawer, AirStage& air, PlateStage& plate,
                    DrawerPlan& plan, const Watch& watch) {
     std::vector<shape::Vec> last_places;
     DrawerPlan now = plan, best = plan;
@@ -64,12 +66,12 @@ bool hold_and_vent(const job::Job& job, const job::Drawer& drawer, AirStage& air
         now.checks = plan.checks;
         const double begun = 1 - std::pow(0.5, round); // each round is as likely the last
         const Watch of_round = part_of(watch, begun, (1 + begun) / 2);
-        if (!plate.design(job, last_places, round, now, part_of(of_round, 0, held))) return false;
-        if (!now.plate) return true; // no dose: then no air stays either
+        if (!plate.design(job, last_places, round, now, part_of(of_round, 0, held))) return;
+        if (!now.plate) return; // no dose: then no air stays either
         const mold::PlateDesign design = now.plate->answer.design;
         if (!air.vent(job, drawer, clear_of(design), design.board.thickness_mm, now,
                       part_of(of_round, held, 1)))
-            return false;
+            return;
         const std::pair found(!plate.check(job, now), unvented(now));
         if (!least || found < *least) least = found, best = now;
         const bool another = now.air && add_unvented(*now.air, last_places);
@@ -78,29 +80,41 @@ bool hold_and_vent(const job::Job& job, const job::Drawer& drawer, AirStage& air
     }
     plan = std::move(best);
     plate_words(job, plan);
-    return true;
 }
 
 } // namespace
 
 std::optional<Plan> Builder::build(const job::Job& job, Plan quick, const Watch& watch) {
-    const double drawers = static_cast<double>(quick.drawers.size());
-    double far = 0;
-    for (std::size_t i = 0; i < quick.drawers.size(); ++i) {
-        const Watch of_drawer = [&](double done) { // some stages start over: what was told isn't taken back
-            far = std::max(far, (static_cast<double>(i) + done) / drawers);
-            return watch(far);
+    struct Part {
+        AirStage& air;
+        PlateStage& plate;
+        double far = 0;
+    };
+    std::vector<Part> parts;
+    for (const DrawerPlan& plan : quick.drawers)
+        parts.push_back({memory_->air[plan.id], memory_->plate[plan.id]});
+    std::mutex telling;
+    bool stopped = false;
+    const auto watch_of = [&](std::size_t i) -> Watch {
+        return [&, i](double done) { // some stages start over: what was told isn't taken back
+            const std::lock_guard lock(telling);
+            parts[i].far = std::max(parts[i].far, done);
+            double sum = 0;
+            for (const Part& part : parts) sum += part.far;
+            return stopped = stopped || watch(sum / static_cast<double>(parts.size()));
         };
-        if (of_drawer(0)) return std::nullopt;
-        // Stages of one drawer, in this order: air, then plate and vents. Each puts its part and its checks
-        // into quick.drawers[i].
+    };
+    // Drawers know nothing of each other. Stages of one, in this order: air, then plate and vents. Each puts
+    // its part and its checks into quick.drawers[i].
+    side_by_side(parts.size(), [&](std::size_t i) {
+        const Watch of_drawer = watch_of(i);
+        if (of_drawer(0)) return;
         DrawerPlan& plan = quick.drawers[i];
         const job::Drawer& drawer = *job.drawers[i];
-        AirStage& air = memory_->air[plan.id];
-        if (!air.map(job, drawer, plan, part_of(of_drawer, 0, mapped))) return std::nullopt;
-        const Watch rest = part_of(of_drawer, mapped, 1);
-        if (!hold_and_vent(job, drawer, air, memory_->plate[plan.id], plan, rest)) return std::nullopt;
-    }
+        if (!parts[i].air.map(job, drawer, plan, part_of(of_drawer, 0, mapped))) return;
+        hold_and_vent(job, drawer, parts[i].air, parts[i].plate, plan, part_of(of_drawer, mapped, 1));
+    });
+    if (stopped) return std::nullopt;
     quick.stock = std::make_shared<const StockPlan>(stock_of(job, quick));
     for (DrawerPlan& plan : quick.drawers) {
         const auto more = stock_checks(*quick.stock, plan.id);

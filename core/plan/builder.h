@@ -20,7 +20,8 @@ class Builder {
     Builder(Builder&&) noexcept;
     Builder& operator=(Builder&&) noexcept;
 
-    /// `quick` with its long parts and their checks; nothing where `watch` asked to stop.
+    /// `quick` with its long parts and their checks; nothing where `watch` asked to stop. Drawers are worked
+    /// out side by side; `watch` is asked by one of them at a time, on whichever thread.
     std::optional<Plan> build(const job::Job& job, Plan quick, const Watch& watch);
 
   private:
