@@ -63,7 +63,7 @@ fuzz_all() {
         local corpus scratch
         corpus=$top/tests/fuzz/corpus/$(basename "$target" | sed 's/^fuzz_//')
         scratch=$(mktemp -d)
-        "$target" -max_total_time=10 -timeout=5 -rss_limit_mb=2048 "$scratch" "$corpus"
+        "$target" -max_total_time=10 -timeout=25 -rss_limit_mb=2048 "$scratch" "$corpus"
         rm -r "$scratch"
     done
 }

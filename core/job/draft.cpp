@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/draft.h"
 
+#include <atomic>
 #include <cstring>
 #include <utility>
 
@@ -55,8 +56,13 @@ bool write_all(FileSystem& files, int file, std::string_view bytes) {
     return true;
 }
 
+std::string draft_path(const std::string& path) {
+    static std::atomic<unsigned> drafts{0};
+    return path + ".part-" + process_number() + "-" + std::to_string(++drafts);
+}
+
 Draft::Draft(FileSystem& files, const Target& target)
-    : files_(files), target_(target), path_(target.path + ".part-" + process_number()) {
+    : files_(files), target_(target), path_(draft_path(target.path)) {
     files_.remove(path_); // left by a process of the same number that was killed
     file_ = uninterrupted([&] { return files_.open_new(path_, target_.mode.value_or(new_file_mode)); });
     there_ = file_ >= 0;

@@ -23,6 +23,9 @@ Expected<Target> find_target(const std::string& path);
 /// "PATH: WHAT: reason of errno".
 Problem file_problem(const std::string& path, const std::string& what, const std::string& fix);
 
+/// A name beside `path`, of this process and of this call: a worker may save beside the window.
+std::string draft_path(const std::string& path);
+
 /// A file written under another name in the target's folder, then put in its place by a rename; taken away
 /// again, errno kept, where it does not get that far. At every moment the target is the old file or the new
 /// one, whole.

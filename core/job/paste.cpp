@@ -202,19 +202,33 @@ std::string column_word(const std::string& where) {
     return where.find("/outline") != std::string::npos ? "length" : "";
 }
 
-/// The object, if the job reader takes it.
-Expected<Object> passed(const Expected<Object>& read) {
-    if (!read) return read;
+/// What keeps the job reader from taking the objects, alone in a job.
+std::optional<Problem> refused(const std::vector<Object>& objects) {
     Job job;
-    Object object = *read;
-    object.id = "i1";
-    job.objects.emplace_back(object);
+    for (Object object : objects) {
+        object.id = "i" + std::to_string(job.objects.size() + 1);
+        job.objects.emplace_back(std::move(object));
+    }
     const auto text = checked_text(job);
-    if (text) return read;
+    if (text) return std::nullopt;
     const Problems problems = text.error();
-    Problem problem = problems.front();
-    problem.where = column_word(problem.where);
-    return problem;
+    return problems.front();
+}
+
+/// Turns each object the job reader would not take into its problem. All are asked about at once, since a job
+/// costs as much to write and read as a hundred objects; one by one where that finds something.
+void ask_job_reader(std::vector<PastedRow>& rows) {
+    std::vector<Object> objects;
+    for (const PastedRow& row : rows)
+        if (row.read) objects.push_back(*row.read);
+    if (objects.empty() || !refused(objects)) return;
+    for (PastedRow& row : rows) {
+        if (!row.read) continue;
+        if (auto problem = refused({*row.read})) {
+            problem->where = column_word(problem->where);
+            row.read = *problem;
+        }
+    }
 }
 
 } // namespace
@@ -237,8 +251,9 @@ std::vector<PastedRow> read_pasted(const PasteTable& table, const PasteMeaning& 
     RowReader reader(table, meaning, units);
     for (std::size_t i = meaning.header ? 1 : 0; i < table.rows.size(); ++i) {
         const PasteRow& row = table.rows[i];
-        rows.push_back({row.line, row.text, passed(reader.read(row))});
+        rows.push_back({row.line, row.text, reader.read(row)});
     }
+    ask_job_reader(rows);
     if (!table.beyond.empty())
         rows.push_back({table.beyond_line, table.beyond,
                         Problem{"paste-many", "",

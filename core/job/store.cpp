@@ -23,7 +23,7 @@ Problem backup_problem(const std::string& path, const std::string& what, const s
 }
 
 bool linked(FileSystem& files, const std::string& from, const std::string& to) {
-    const std::string fresh = to + ".part-" + process_number();
+    const std::string fresh = draft_path(to);
     files.remove(fresh); // left by a process of the same number that was killed
     if (files.link(from, fresh) != 0) return false;
     if (files.rename(fresh, to) == 0) return true;
