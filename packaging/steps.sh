@@ -15,6 +15,8 @@ test_packages=(libgtest-dev libgmock-dev libgeos-dev qpdf poppler-utils clang-fo
 bench_packages=(libbenchmark-dev libgeos-dev python3)
 package_packages=(desktop-file-utils appstream lintian shared-mime-info libxml2-utils man-db bsdextrautils dpkg-dev file)
 fuzz_packages=(clang libclang-rt-14-dev)
+thread_packages=(clang libclang-rt-14-dev)
+lint_packages=(clang clang-tidy cppcheck)
 
 # Runs a step, keeps its minutes for the table at the end.
 step() {

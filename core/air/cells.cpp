@@ -126,8 +126,10 @@ class Builder {
         const Vec corner = mesh.center(cell) - Vec{mesh.dx(), mesh.dy()} * 0.5;
         std::vector<double> gaps;
         for (int i = 0; i < samples * samples; ++i) {
-            const Vec p = corner + Vec{(i % samples + 0.5) * mesh.dx() / samples,
-                                       (i / samples + 0.5) * mesh.dy() / samples};
+            const int row = i / samples;
+            const int column = i % samples;
+            const Vec p =
+                corner + Vec{(column + 0.5) * mesh.dx() / samples, (row + 0.5) * mesh.dy() / samples};
             gaps.push_back(gap_at(p, here));
         }
         std::sort(gaps.begin(), gaps.end());

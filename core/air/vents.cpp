@@ -138,7 +138,8 @@ class Placer {
     void add_practice(Vec wanted, Vec along, VentFor why) {
         if (another_near(wanted)) return;
         for (int i = 0; i <= 2 * slide_mm; ++i) {
-            const double aside = (i % 2 == 0 ? 1 : -1) * ((i + 1) / 2);
+            const int step = (i + 1) / 2; // 0, 1, 1, 2, 2, …
+            const double aside = i % 2 == 0 ? step : -step;
             const Vec at{std::round(wanted.x + along.x * aside), std::round(wanted.y + along.y * aside)};
             if (!over_foam(at) || !stands_off(at)) continue;
             if (!another_near(at)) vents_.push_back({at, in_.drill_mm, why});

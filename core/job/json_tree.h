@@ -73,7 +73,7 @@ class JsonTree {
 };
 
 /// Limits that keep hostile bytes from taking the machine: text size, nesting, number of values and keys.
-inline constexpr std::size_t most_json_bytes = 32u * 1024 * 1024;
+inline constexpr std::size_t most_json_bytes = std::size_t{32} * 1024 * 1024;
 inline constexpr std::size_t most_json_depth = 64;
 inline constexpr std::size_t most_json_values = 4'000'000;
 

@@ -51,7 +51,8 @@ bool bare(std::string_view cell) {
 
 /// The cell with its column's unit where it says none itself.
 std::string with_unit(std::string cell, const std::string& unit) {
-    return bare(cell) && !unit.empty() ? cell + " " + unit : cell;
+    if (bare(cell) && !unit.empty()) cell += " " + unit;
+    return cell;
 }
 
 /// Reads the cells of one row into an object.

@@ -90,7 +90,8 @@ bool off_all(const PatternIn& in, double place) {
 /// The nearest place to `even` that stands off, by whole millimeters.
 double moved_off(const PatternIn& in, double even, double least, double most_move) {
     for (int i = 0; i <= 2 * static_cast<int>(most_move); ++i) {
-        const double place = even + (i % 2 == 0 ? -1 : 1) * ((i + 1) / 2);
+        const int step = (i + 1) / 2; // 0, 1, 1, 2, 2, …
+        const double place = even + (i % 2 == 0 ? -step : step);
         if (place >= least && off_all(in, place)) return place;
     }
     return even;

@@ -24,7 +24,8 @@ PocketStage::form_of(const job::Pocket& pocket, const std::shared_ptr<const Obje
     return forms_.back().form;
 }
 
-PocketStage::Entry PocketStage::make(const job::Pocket& pocket, std::shared_ptr<const ObjectEntry> object) {
+PocketStage::Entry PocketStage::make(const job::Pocket& pocket,
+                                     const std::shared_ptr<const ObjectEntry>& object) {
     DRAWERCAST_DEMAND(object != nullptr, "a pocket's object is in the job");
     const auto form = form_of(pocket, object);
     Entry entry{pocket, object, {nullptr, object->facts}, std::nullopt};

@@ -36,7 +36,7 @@ class PocketStage {
     };
 
     bool still_holds(const Entry& entry, const job::Pocket& pocket, const ObjectTable& objects) const;
-    Entry make(const job::Pocket& pocket, std::shared_ptr<const ObjectEntry> object);
+    Entry make(const job::Pocket& pocket, const std::shared_ptr<const ObjectEntry>& object);
     Expected<std::shared_ptr<const layout::PocketForm>>
     form_of(const job::Pocket& pocket, const std::shared_ptr<const ObjectEntry>& object);
     void drop_unused_forms();

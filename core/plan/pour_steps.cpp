@@ -20,7 +20,7 @@ double to_step(double g, double step_g) { return std::round(g / step_g) * step_g
 class Steps {
   public:
     Steps(const job::Job& job, const DrawerPlan& drawer, casting::Dose dose)
-        : job_(job), drawer_(drawer), dose_(std::move(dose)) {}
+        : job_(job), drawer_(drawer), dose_(dose) {}
 
     void before_the_clock() {
         int n = 0;

@@ -23,7 +23,8 @@ std::string measured(const char* what, const Check& check, const job::Job& job) 
 
 } // namespace
 
-std::string title(const Check& check, const job::Job& job) {
+// One sentence a code: a table, however long.
+std::string title(const Check& check, const job::Job& job) { // NOLINT(readability-function-size)
     const auto units = job.display_units;
     switch (check.code) {
     case Code::wall_thin:
@@ -130,7 +131,7 @@ std::string title(const Check& check, const job::Job& job) {
     return std::string(layout::text_of(check.code));
 }
 
-std::string advice(const Check& check, const job::Job& job) {
+std::string advice(const Check& check, const job::Job& job) { // NOLINT(readability-function-size): as above
     const auto units = job.display_units;
     switch (check.code) {
     case Code::wall_thin:

@@ -52,7 +52,7 @@ std::vector<cv::Point2f> edge_points(const cv::Mat& gray, cv::Point2d from, cv::
 }
 
 /// Where two lines meet, each (direction, point).
-std::optional<cv::Point2d> meeting(const cv::Vec4f& a, const cv::Vec4f& b) {
+std::optional<cv::Point2d> meeting(const cv::Vec4d& a, const cv::Vec4d& b) {
     const cv::Point2d da(a[0], a[1]), db(b[0], b[1]), pa(a[2], a[3]), pb(b[2], b[3]);
     const double turn = da.cross(db);
     if (std::abs(turn) < 0.2) return std::nullopt;
@@ -82,13 +82,15 @@ Expected<std::vector<Sighting>> find_corners(const cv::Mat& gray, SheetSize shee
     for (const cv::Point p : four)
         if (p.x < 3 || p.y < 3 || p.x > small.cols - 4 || p.y > small.rows - 4)
             return unseen("a corner of the sheet is outside the picture");
-    std::array<cv::Vec4f, 4> sides;
+    std::array<cv::Vec4d, 4> sides;
     for (std::size_t i = 0; i < 4; ++i) {
         const cv::Point2d half(0.5, 0.5);
         const auto whole = [&](cv::Point p) { return (cv::Point2d(p) + half) / shrink - half; };
         const auto points = edge_points(gray, whole(four[i]), whole(four[(i + 1) % 4]), 8 / shrink);
         if (points.size() < 30) return unseen("a side of the sheet doesn't stand out from the table");
-        cv::fitLine(points, sides[i], cv::DIST_HUBER, 0, 0.01, 0.01);
+        cv::Vec4f line;
+        cv::fitLine(points, line, cv::DIST_HUBER, 0, 0.01, 0.01);
+        sides[i] = cv::Vec4d(line);
         const cv::Point2d along(sides[i][0], sides[i][1]), on(sides[i][2], sides[i][3]);
         double off = 0;
         for (const cv::Point2f p : points) off += std::abs((cv::Point2d(p) - on).cross(along));

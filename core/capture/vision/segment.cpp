@@ -94,7 +94,7 @@ Segmented segmented(const cv::Mat& against_paper, double px_per_mm, const Brush&
     cv::Mat calm;
     cv::GaussianBlur(against_paper, calm, {}, 0.12 * px_per_mm);
     Parts parts = parts_of(calm);
-    cv::Mat sharp = steepness(parts.light, px_per_mm) > sharp_per_mm;
+    cv::Mat sharp = steepness(parts.light, px_per_mm) > double{sharp_per_mm};
     const cv::Mat shadow = shadows(parts.gray, parts.far_from_paper, sharp);
     cv::Mat mask = parts.far_from_paper & ~shadow;
     cv::morphologyEx(mask, mask, cv::MORPH_CLOSE, disk(0.3 * px_per_mm));
