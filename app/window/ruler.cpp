@@ -77,8 +77,10 @@ void Ruler::paint_tick(QPainter& painter, double px, int length) const {
 }
 
 void Ruler::paint_figure(QPainter& painter, double px, const QString& figure) const {
-    painter.save();
     const double wide = painter.fontMetrics().horizontalAdvance(figure) + 2;
+    const int end = orientation_ == Qt::Horizontal ? width() : height();
+    if (px < wide / 2 || px > end - wide / 2) return; // half a figure is another figure
+    painter.save();
     if (orientation_ == Qt::Horizontal) {
         painter.drawText(QRectF(px - wide / 2, 0, wide, height() - 6), Qt::AlignCenter, figure);
     } else { // read from the right, as dimensions are
