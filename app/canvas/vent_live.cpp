@@ -30,8 +30,9 @@ class Words {
     }
     static QString all_out() { return tr("no air pocket keeps its air"); }
     static QString some(int places, double ml, job::DisplayUnits units) {
-        return tr("%n air pocket(s) keep their air, %1 in all", nullptr, places)
-            .arg(QString::fromStdString(plan::say_volume_ml(ml, units)));
+        const auto all = QString::fromStdString(plan::say_volume_ml(ml, units));
+        return places == 1 ? tr("one air pocket keeps its air, %1").arg(all)
+                           : tr("%1 air pockets keep their air, %2 in all").arg(places).arg(all);
     }
     static QString on_stiffener() { return tr("runs into a stiffener"); }
     static QString thin(double mm, job::DisplayUnits units) {

@@ -73,7 +73,11 @@ class ClosingTimes {
                           Input::shop, tr("number over drivers, times the seconds each takes")}},
                         seconds(at)};
         put("all_in", tr("all closures in"), seconds(at).text(),
-            {tr("%1 closures, %n driver(s).", nullptr, drivers).arg(count_), {line}, {}, {}});
+            {(drivers == 1 ? tr("%1 closures, one driver.").arg(count_)
+                           : tr("%1 closures, %2 drivers.").arg(count_).arg(drivers)),
+             {line},
+             {},
+             {}});
     }
 
     void add_by_contact() {

@@ -30,7 +30,8 @@ class Vents {
 
     QString remark() const {
         const int left = unvented();
-        return left == 0 ? tr("no air stays") : tr("air stays in %n place(s)", nullptr, left);
+        if (left == 0) return tr("no air stays");
+        return left == 1 ? tr("air stays in one place") : tr("air stays in %1 places").arg(left);
     }
 
   private:
