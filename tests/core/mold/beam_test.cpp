@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <utility>
 #include <vector>
@@ -68,17 +69,30 @@ Beam continuous(int spans, int parts, const BeamSection& section, double span = 
 const BeamSection slender{9000.0 * 45 * 45 * 45 * 45 / 12, 1e12, 1};
 
 TEST(Beam, ContinuousOverEqualSpans) {
+    struct Row {
+        int spans;
+        std::vector<double> reactions; ///< from one end, of what a span carries
+        double support_moment;         ///< the greatest, /(w·L²)
+        double lift;                   ///< the greatest, /(w·L⁴/EI)
+    };
     // "Civil Engineering Formulas", table 2.1; exact by the three-moment equation.
-    const double all = 2 * 400;
-    const Beam three = continuous(3, 80, slender);
-    EXPECT_NEAR(three.reaction.front() / -all, 2.0 / 5, 1e-3);
-    EXPECT_NEAR(three.reaction[80] / -all, 11.0 / 10, 1e-3);
-    EXPECT_NEAR(beam_moment(slender, three.at, three.lift) / (2 * 400.0 * 400), 1.0 / 10, 1e-3);
-    const Beam two = continuous(2, 80, slender);
-    EXPECT_NEAR(two.reaction[80] / -all, 5.0 / 4, 1e-3);
-    const Beam five = continuous(5, 40, slender);
-    EXPECT_NEAR(five.reaction[40] / -all, 43.0 / 38, 2e-3);
-    EXPECT_NEAR(five.reaction[80] / -all, 37.0 / 38, 2e-3);
+    const std::vector<Row> rows{{1, {1.0 / 2}, 1.0 / 8, 5.0 / 384},
+                                {2, {3.0 / 8, 5.0 / 4}, 1.0 / 8, 0.005416},
+                                {3, {2.0 / 5, 11.0 / 10}, 1.0 / 10, 0.006884},
+                                {4, {11.0 / 28, 8.0 / 7, 13.0 / 14}, 3.0 / 28, 0.006460},
+                                {5, {15.0 / 38, 43.0 / 38, 37.0 / 38}, 2.0 / 19, 0.006572}};
+    constexpr int parts = 80;
+    constexpr double load = 2, span = 400;
+    for (const Row& row : rows) {
+        const Beam beam = continuous(row.spans, parts, slender, span, load);
+        for (std::size_t i = 0; i < row.reactions.size(); ++i)
+            EXPECT_NEAR(beam.reaction[i * parts] / (-load * span * row.reactions[i]), 1, 1e-3) << row.spans;
+        const double moment = beam_moment(slender, beam.at, beam.lift) / (load * span * span);
+        EXPECT_NEAR(moment / row.support_moment, 1, 1e-3) << row.spans;
+        const double most = *std::max_element(beam.lift.begin(), beam.lift.end());
+        const double scale = slender.bending_nmm2 / (load * std::pow(span, 4));
+        EXPECT_NEAR(most * scale / row.lift, 1, 1e-3) << row.spans;
+    }
 }
 
 TEST(Beam, OneSpanBendsAndShears) {
