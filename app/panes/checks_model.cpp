@@ -23,14 +23,10 @@ using sheets::text;
 } // namespace
 
 ChecksModel::ChecksModel(const Document& document, const Selection& selection, QObject* parent)
-    : QAbstractListModel(parent), document_(document), selection_(selection) {
+    : RowList(parent), document_(document), selection_(selection) {
     connect(&document, &Document::shown_changed, this, &ChecksModel::refresh);
     connect(&selection, &Selection::changed, this, &ChecksModel::refresh);
     refresh();
-}
-
-int ChecksModel::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : static_cast<int>(rows_.size());
 }
 
 QVariant ChecksModel::section_data(int left, int role) const {
@@ -47,8 +43,9 @@ QVariant ChecksModel::section_data(int left, int role) const {
 }
 
 QVariant ChecksModel::data(const QModelIndex& index, int role) const {
-    if (!index.isValid() || index.row() >= static_cast<int>(rows_.size())) return {};
-    const Row& row = rows_[static_cast<std::size_t>(index.row())];
+    const auto* const found = row_at(index);
+    if (found == nullptr) return {};
+    const auto& row = *found;
     if (!row.check) return section_data(row.number, role);
     const auto& one = *row.check;
     const auto& job = document_.shown();
@@ -83,40 +80,40 @@ QVariant ChecksModel::data(const QModelIndex& index, int role) const {
 }
 
 Qt::ItemFlags ChecksModel::flags(const QModelIndex& index) const {
-    const auto flags = QAbstractListModel::flags(index);
+    const auto flags = RowList::flags(index);
     return index.isValid() && check(index) == nullptr ? flags & Qt::ItemNeverHasChildren : flags;
 }
 
 const layout::Check* ChecksModel::check(const QModelIndex& index) const {
-    if (!index.isValid() || index.row() >= static_cast<int>(rows_.size())) return nullptr;
-    const auto& one = rows_[static_cast<std::size_t>(index.row())].check;
-    return one ? &*one : nullptr;
+    const auto* const row = row_at(index);
+    return row != nullptr && row->check ? &*row->check : nullptr;
 }
 
 int ChecksModel::row_of(const layout::Check& check) const {
-    const auto found = std::find_if(rows_.begin(), rows_.end(), [&](const Row& row) {
+    const auto found = std::find_if(rows().begin(), rows().end(), [&](const CheckRow& row) {
         return row.check && same_place(check, *row.check);
     });
-    return found == rows_.end() ? -1 : static_cast<int>(found - rows_.begin());
+    return found == rows().end() ? -1 : static_cast<int>(found - rows().begin());
 }
 
 int ChecksModel::count(layout::Severity severity) const {
-    return static_cast<int>(std::count_if(rows_.begin(), rows_.end(), [&](const Row& row) {
+    return static_cast<int>(std::count_if(rows().begin(), rows().end(), [&](const CheckRow& row) {
         return row.check && row.check->severity == severity && !row.check->left_as_is;
     }));
 }
 
 int ChecksModel::count_left() const {
-    return static_cast<int>(std::count_if(rows_.begin(), rows_.end(),
-                                          [](const Row& row) { return row.check && row.check->left_as_is; }));
+    return static_cast<int>(std::count_if(rows().begin(), rows().end(), [](const CheckRow& row) {
+        return row.check && row.check->left_as_is;
+    }));
 }
 
 bool ChecksModel::is_job_check(const QModelIndex& index) const {
-    return check(index) != nullptr && rows_[static_cast<std::size_t>(index.row())].of_job;
+    return check(index) != nullptr && row_at(index)->of_job;
 }
 
-std::vector<ChecksModel::Row> ChecksModel::rows_now() const {
-    std::vector<Row> open, left;
+std::vector<CheckRow> ChecksModel::rows_now() const {
+    std::vector<CheckRow> open, left;
     int number = 0;
     const auto add = [&](const layout::Check& check, bool of_job, const QString& zone) {
         (check.left_as_is ? left : open).push_back({check, ++number, of_job, zone});
@@ -131,25 +128,6 @@ std::vector<ChecksModel::Row> ChecksModel::rows_now() const {
     return open;
 }
 
-void ChecksModel::refresh() {
-    auto now = rows_now();
-    const std::size_t kept = std::min(now.size(), rows_.size());
-    if (now.size() < rows_.size()) {
-        beginRemoveRows({}, static_cast<int>(now.size()), static_cast<int>(rows_.size()) - 1);
-        rows_.resize(now.size());
-        endRemoveRows();
-    }
-    for (std::size_t row = 0; row < kept; ++row) {
-        if (rows_[row] == now[row]) continue;
-        rows_[row] = now[row];
-        const auto changed = index(static_cast<int>(row));
-        emit dataChanged(changed, changed);
-    }
-    if (now.size() > kept) {
-        beginInsertRows({}, static_cast<int>(kept), static_cast<int>(now.size()) - 1);
-        rows_.insert(rows_.end(), now.begin() + static_cast<std::ptrdiff_t>(kept), now.end());
-        endInsertRows();
-    }
-}
+void ChecksModel::refresh() { show_rows(rows_now()); }
 
 } // namespace drawercast::app

@@ -3,7 +3,7 @@
 
 #include "layout/check.h"
 
-#include <QAbstractListModel>
+#include "panes/row_list.h"
 
 #include <optional>
 #include <string>
@@ -14,10 +14,19 @@ namespace drawercast::app {
 class Document;
 class Selection;
 
+/// One line of the list of checks.
+struct CheckRow {
+    std::optional<layout::Check> check; ///< absent: the row that names the section of those left as is
+    int number = 0;                     ///< as on the sheet; of the naming row: how many are left as is
+    bool of_job = false;
+    QString zone; ///< "D6"; empty: nowhere
+    bool operator==(const CheckRow&) const = default;
+};
+
 /// The checks of the shown drawer and of the job as a whole, numbered as on the sheet; those left as is in a
 /// section of their own at the end, under a row that names it. Rows are changed in place: a drag that alters
 /// one figure repaints one row.
-class ChecksModel : public QAbstractListModel {
+class ChecksModel : public RowList<CheckRow> {
     Q_OBJECT
   public:
     enum Role {
@@ -33,7 +42,6 @@ class ChecksModel : public QAbstractListModel {
 
     ChecksModel(const Document& document, const Selection& selection, QObject* parent = nullptr);
 
-    int rowCount(const QModelIndex& parent = {}) const override;
     QVariant data(const QModelIndex& index, int role) const override;
     Qt::ItemFlags flags(const QModelIndex& index) const override;
 
@@ -48,19 +56,11 @@ class ChecksModel : public QAbstractListModel {
     void refresh();
 
   private:
-    struct Row {
-        std::optional<layout::Check> check; ///< absent: the row that names the section of those left as is
-        int number = 0;                     ///< as on the sheet; of the naming row: how many are left as is
-        bool of_job = false;
-        QString zone; ///< "D6"; empty: nowhere
-        bool operator==(const Row&) const = default;
-    };
-    std::vector<Row> rows_now() const;
+    std::vector<CheckRow> rows_now() const;
     QVariant section_data(int left, int role) const;
 
     const Document& document_;
     const Selection& selection_;
-    std::vector<Row> rows_;
 };
 
 } // namespace drawercast::app

@@ -17,19 +17,15 @@ QString bare(double mm, job::DisplayUnits units) {
 
 } // namespace
 
-DrawersModel::DrawersModel(const Document& document, QObject* parent)
-    : QAbstractListModel(parent), document_(document) {
+DrawersModel::DrawersModel(const Document& document, QObject* parent) : RowList(parent), document_(document) {
     connect(&document, &Document::shown_changed, this, &DrawersModel::refresh);
     refresh();
 }
 
-int DrawersModel::rowCount(const QModelIndex& parent) const {
-    return parent.isValid() ? 0 : static_cast<int>(rows_.size());
-}
-
 QVariant DrawersModel::data(const QModelIndex& index, int role) const {
-    if (!index.isValid() || index.row() >= static_cast<int>(rows_.size())) return {};
-    const Row& row = rows_[static_cast<std::size_t>(index.row())];
+    const auto* const found = row_at(index);
+    if (found == nullptr) return {};
+    const auto& row = *found;
     switch (role) {
     case Qt::DisplayRole:
         return row.name;
@@ -48,15 +44,17 @@ QVariant DrawersModel::data(const QModelIndex& index, int role) const {
 }
 
 int DrawersModel::row_of(const std::string& id) const {
-    const auto found = std::find_if(rows_.begin(), rows_.end(), [&](const Row& row) { return row.id == id; });
-    return found == rows_.end() ? -1 : static_cast<int>(found - rows_.begin());
+    const auto found =
+        std::find_if(rows().begin(), rows().end(), [&](const DrawerRow& row) { return row.id == id; });
+    return found == rows().end() ? -1 : static_cast<int>(found - rows().begin());
 }
 
-std::vector<DrawersModel::Row> DrawersModel::rows_of_job() const {
+std::vector<DrawerRow> DrawersModel::rows_of_job() const {
     const auto& job = document_.shown();
-    std::vector<Row> rows;
+    std::vector<DrawerRow> rows;
     for (const auto& drawer : job.drawers) {
-        Row row{drawer->id, QString::fromStdString(drawer->name.empty() ? drawer->id : drawer->name), {}, 0};
+        DrawerRow row{
+            drawer->id, QString::fromStdString(drawer->name.empty() ? drawer->id : drawer->name), {}, 0};
         if (const auto contour = shape::contour_of(drawer->outline)) {
             const auto box = shape::bounds(*contour);
             row.size = tr("%1 × %2, insert %3")
@@ -72,25 +70,6 @@ std::vector<DrawersModel::Row> DrawersModel::rows_of_job() const {
     return rows;
 }
 
-void DrawersModel::refresh() {
-    auto now = rows_of_job();
-    const std::size_t kept = std::min(now.size(), rows_.size());
-    if (now.size() < rows_.size()) {
-        beginRemoveRows({}, static_cast<int>(now.size()), static_cast<int>(rows_.size()) - 1);
-        rows_.resize(now.size());
-        endRemoveRows();
-    }
-    for (std::size_t row = 0; row < kept; ++row) {
-        if (rows_[row] == now[row]) continue;
-        rows_[row] = now[row];
-        const auto changed = index(static_cast<int>(row));
-        emit dataChanged(changed, changed);
-    }
-    if (now.size() > kept) {
-        beginInsertRows({}, static_cast<int>(kept), static_cast<int>(now.size()) - 1);
-        rows_.insert(rows_.end(), now.begin() + static_cast<std::ptrdiff_t>(kept), now.end());
-        endInsertRows();
-    }
-}
+void DrawersModel::refresh() { show_rows(rows_of_job()); }
 
 } // namespace drawercast::app
