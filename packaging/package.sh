@@ -46,9 +46,14 @@ install_run_remove() {
     (cd / && /usr/bin/drawercast --version && /usr/bin/drawercast templates \
         /usr/share/drawercast/demo/field-service.drawercast.json --sheet pattern-board --out "$out/templates.pdf")
     [ -s "$out/templates.pdf" ]
+    # The part that measures pictures is found there and loads: an empty sheet is seen to be empty.
+    if [ -e "$folder/lib/drawercast/vision.so" ]; then
+        (cd "$out" && /usr/bin/drawercast measuring-sheet --out sheet.pdf && pdftoppm -r 200 -png -singlefile sheet.pdf sheet
+            ! /usr/bin/drawercast capture sheet.png --out none.json 2>said && grep -q 'no object stands out' said)
+    fi
     rm -r "$out"
     as_root env DEBIAN_FRONTEND=noninteractive apt-get purge -q -y drawercast
-    [ ! -e /usr/bin/drawercast ] && [ ! -e /usr/share/drawercast ]
+    [ ! -e /usr/bin/drawercast ] && [ ! -e /usr/lib/drawercast ] && [ ! -e /usr/share/drawercast ]
 }
 
 step "packages, packaging" install "${build_packages[@]}" "${package_packages[@]}"

@@ -13,7 +13,7 @@ build_packages=(g++ cmake ninja-build ccache libboost1.81-dev libboost-json1.81-
     libopencv-core-dev libopencv-imgproc-dev libopencv-imgcodecs-dev libopencv-calib3d-dev)
 test_packages=(libgtest-dev libgmock-dev libgeos-dev qpdf poppler-utils clang-format python3 python3-jsonschema)
 bench_packages=(libbenchmark-dev libgeos-dev python3)
-package_packages=(desktop-file-utils appstream lintian shared-mime-info libxml2-utils man-db bsdextrautils dpkg-dev file)
+package_packages=(desktop-file-utils appstream lintian shared-mime-info libxml2-utils man-db bsdextrautils dpkg-dev file poppler-utils)
 fuzz_packages=(clang libclang-rt-14-dev)
 thread_packages=(clang libclang-rt-14-dev)
 lint_packages=(clang clang-tidy cppcheck)

@@ -14,8 +14,9 @@
 
 namespace drawercast::capture {
 
-/// Whether this build can measure pictures: it was built with the vision library. Otherwise flattened() and
-/// traced_objects() answer with a Problem of code "capture-not-built".
+/// Whether pictures can be measured: the measuring part lies beside the program. Quick, loads nothing.
+/// Otherwise flattened() and traced_objects() answer with a Problem of code "capture-not-built"; a part whose
+/// libraries are missing is noticed at the first picture ("capture-not-loaded").
 bool available();
 
 enum class Ground { measuring_sheet, plain_sheet, scan };

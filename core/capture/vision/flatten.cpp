@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "capture/measure.h"
+#include "capture/vision/answers.h"
 #include "capture/vision/camera.h"
 #include "capture/vision/find_targets.h"
 #include "capture/vision/read_picture.h"
@@ -79,9 +79,7 @@ Expected<FlatPicture> scanned(const cv::Mat& picture, const PictureHeader& heade
 
 } // namespace
 
-bool available() { return true; }
-
-Expected<FlatPicture> flattened(std::string_view file, const Shot& shot) {
+Expected<FlatPicture> vision::flattened(std::string_view file, const Shot& shot) {
     const auto header = picture_header(file);
     if (!header) return header.error();
     const auto picture = read_picture(file, *header);

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "capture/measure.h"
 #include "capture/parallax.h"
+#include "capture/vision/answers.h"
 #include "capture/vision/edge.h"
 #include "capture/vision/paper.h"
 #include "capture/vision/segment.h"
@@ -105,7 +105,7 @@ Expected<Traced> traced(const cv::Mat& bgr, const FlatPicture& flat, const Traci
 
 } // namespace
 
-Expected<Traced> traced_objects(const FlatPicture& flat, const Tracing& tracing, const Brush& brush) {
+Expected<Traced> vision::traced_objects(const FlatPicture& flat, const Tracing& tracing, const Brush& brush) {
     const auto expected =
         static_cast<std::size_t>(flat.width_px) * static_cast<std::size_t>(flat.height_px) * 3;
     if (flat.width_px < 16 || flat.height_px < 16 || flat.bgr.size() != expected)
