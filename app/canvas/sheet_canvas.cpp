@@ -64,6 +64,8 @@ void SheetCanvas::show_sheet(SheetId shown) {
     set_measuring(false);
     vent_tool_.cancel();
     hovered_vent_.reset();
+    turning_from_.reset();
+    unsetCursor();
     shown_ = shown;
     setAccessibleName(sheet_words(spec_of(shown).name));
     fitted_ = true;
@@ -195,8 +197,7 @@ const layout::Check* SheetCanvas::check_at(QPointF px) const {
 // ---- what changed ----
 
 void SheetCanvas::on_shown_changed() {
-    kept_.reset();
-    tried_.reset();
+    forget_drawn();
     hovered_vent_.reset();
     vent_tool_.renew();
     if (document_.previewing() && !moving_.empty()) return redraw_over();
@@ -207,14 +208,19 @@ void SheetCanvas::on_shown_changed() {
     arranging() ? redraw() : refit(); // what was missing may be there now
 }
 
+void SheetCanvas::forget_drawn() {
+    kept_.reset();
+    mold_.reset();
+    tried_.reset();
+}
+
 void SheetCanvas::on_replaced() {
     tool_.cancel();
     ruler_.cancel();
     vent_tool_.cancel();
-    tried_.reset();
+    forget_drawn();
     drop_.reset();
     hovered_.clear();
-    kept_.reset();
     fitted_ = true;
     refit();
 }
@@ -222,8 +228,7 @@ void SheetCanvas::on_replaced() {
 void SheetCanvas::on_selection_changed() {
     if (selection_.drawer() != shown_drawer_) {
         shown_drawer_ = selection_.drawer();
-        kept_.reset();
-        tried_.reset();
+        forget_drawn();
         vent_tool_.cancel();
         fitted_ = true;
         return refit();

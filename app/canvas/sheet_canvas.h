@@ -49,6 +49,11 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     /// The check whose plate or badge stands at a place of the view; null: none.
     const layout::Check* check_at(QPointF px) const;
 
+    /// From where the build-up is looked at, and how far it is apart.
+    const buildup::Look& look() const { return look_; }
+    void set_look(buildup::Look look); ///< turned by steps of `turn_step_deg`, apart 0 … 1
+    static constexpr double turn_step_deg = 15;
+
     bool arranging() const { return spec_of(shown_).arranged; } ///< the drawer plan is shown
     void set_measuring(bool on); ///< distances are taken instead of pockets moved
     bool measuring() const { return measuring_; }
@@ -84,6 +89,7 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     void say(const QString& text) override { emit said(text); }
 
   signals:
+    void look_changed();
     void view_changed();
     void pointer_at(QPointF mm);
     void pointer_left();
@@ -122,8 +128,13 @@ class SheetCanvas final : public QWidget, public CanvasPort {
         std::string drawer;
         std::optional<casting::PatternBoard> answer;
     };
+    struct Mold { ///< likewise what is seen of it from one side: lettered at each scale
+        buildup::Look look;
+        std::optional<sheets::SeenMold> seen;
+    };
     struct Kept { ///< likewise the marks of a sheet that is only looked at, until what is shown changes
         SheetId sheet;
+        double px_per_mm; ///< of a picture with names beside it
         std::optional<Drawn> drawn;
     };
     struct Drop { ///< an object over the sheet, not yet let go
@@ -136,6 +147,11 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     void on_selection_changed();
     void on_replaced();
     void set_view(const ViewMap& view);
+    void forget_drawn();
+    bool turn_key(int key);
+    bool press_turn(const QMouseEvent& event);
+    void drag_turn(QPointF px);
+    bool turning() const { return spec_of(shown_).turned; }
     void refit(); ///< as redraw(), but the whole sheet in view if that was so before
     void redraw();
     void redraw_over(); ///< moving pockets, checks, blue pencil
@@ -150,6 +166,8 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     std::optional<Drawn> draw(const job::Job& job, const plan::Plan& plan) const;
     const std::optional<casting::PatternBoard>& board(const job::Job& job,
                                                       const plan::DrawerPlan& plan) const;
+    const std::optional<sheets::SeenMold>& mold(const job::Job& job, const plan::DrawerPlan& plan) const;
+    ViewMap fitted_to(Drawn sheet) const;
     sheets::Inks words_ink(const QStringList& lines, QPointF middle) const;
     QStringList missing() const;
     void set_progress(double done);
@@ -207,6 +225,9 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     bool zones_ = false; ///< lettered while a check is chosen
     mutable std::optional<Board> board_;
     mutable std::optional<Kept> kept_;
+    mutable std::optional<Mold> mold_;
+    buildup::Look look_;
+    std::optional<QPointF> turning_from_;              ///< the mold hangs on the pointer
     mutable std::shared_ptr<const air::Answer> tried_; ///< air() where the answer is old
     bool still_drawn_ = true;
     double progress_ = 0; ///< of the slow answer, 0 … 1

@@ -42,12 +42,14 @@ bool SheetCanvas::shows_old() const {
 std::optional<Drawn> SheetCanvas::drawn() const {
     const auto& spec = spec_of(shown_);
     if (spec.arranged) return draw(document_.shown(), document_.plan());
-    if (kept_ && kept_->sheet == shown_) return kept_->drawn;
-    Kept kept{shown_, {}};
-    if (!spec.slow)
-        kept.drawn = draw(document_.shown(), document_.plan());
-    else if (const auto& built = document_.last_built())
+    const double px_per_mm = spec.turned ? view_.px_per_mm() : 0;
+    if (kept_ && kept_->sheet == shown_ && kept_->px_per_mm == px_per_mm) return kept_->drawn;
+    Kept kept{shown_, px_per_mm, {}};
+    const auto& built = document_.last_built();
+    if (spec.slow && built)
         kept.drawn = draw(job::in_units(document_.last_built_job(), document_.shown().display_units), *built);
+    else
+        kept.drawn = draw(document_.shown(), document_.plan()); // of a slow one what there is already
     kept_ = std::move(kept);
     return kept_->drawn;
 }
@@ -65,7 +67,9 @@ std::optional<Drawn> SheetCanvas::draw(const job::Job& job, const plan::Plan& pl
                      *drawer,
                      of_drawer,
                      [&]() -> const std::optional<casting::PatternBoard>& { return board(job, of_drawer); },
-                     zones_ ? sheets::Zones::lettered : sheets::Zones::none};
+                     zones_ ? sheets::Zones::lettered : sheets::Zones::none,
+                     [&]() -> const std::optional<sheets::SeenMold>& { return mold(job, of_drawer); },
+                     view_.px_per_mm()};
     return spec_of(shown_).draw(in);
 }
 
@@ -76,10 +80,26 @@ const std::optional<casting::PatternBoard>& SheetCanvas::board(const job::Job& j
     return board_->answer;
 }
 
+const std::optional<sheets::SeenMold>& SheetCanvas::mold(const job::Job& job,
+                                                         const plan::DrawerPlan& plan) const {
+    if (mold_ && mold_->look == look_) return mold_->seen;
+    mold_ = Mold{look_, std::nullopt};
+    if (const auto in = sheets::build_up_of(job, plan)) mold_->seen = sheets::seen_mold(*in, look_);
+    return mold_->seen;
+}
+
+/// Names beside a picture are as large at any scale: a first fit tells the scale, others are drawn for it.
 void SheetCanvas::fit() {
-    constexpr double margin_px = 12;
     fitted_ = true;
-    Drawn sheet = drawn().value_or(Drawn());
+    constexpr int lettered_again = 3;
+    if (turning()) view_ = ViewMap(); // whatever was in view before, the same picture comes of it
+    for (int round = 0; turning() && round < lettered_again; ++round)
+        view_ = fitted_to(drawn().value_or(Drawn()));
+    set_view(fitted_to(drawn().value_or(Drawn())));
+}
+
+ViewMap SheetCanvas::fitted_to(Drawn sheet) const {
+    constexpr double margin_px = 12;
     constexpr double most_for_words = 0.4; // of a small view: the drawing comes first
     const auto held = [](double& lower, double& upper, double size) {
         const double share = most_for_words * size / std::max(lower + upper, 1.0);
@@ -89,7 +109,7 @@ void SheetCanvas::fit() {
     held(sheet.lower_px.y, sheet.upper_px.y, height());
     const QSizeF room(width() - sheet.lower_px.x - sheet.upper_px.x,
                       height() - sheet.lower_px.y - sheet.upper_px.y);
-    set_view(ViewMap::fitted(sheet.area, room, margin_px).panned({sheet.lower_px.x, sheet.upper_px.y}));
+    return ViewMap::fitted(sheet.area, room, margin_px).panned({sheet.lower_px.x, sheet.upper_px.y});
 }
 
 bool SheetCanvas::moves(const std::string& subject) const {

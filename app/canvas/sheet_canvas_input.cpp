@@ -65,7 +65,7 @@ void SheetCanvas::mousePressEvent(QMouseEvent* event) {
         return;
     }
     if (event->button() == Qt::RightButton) return right_press(*event);
-    if (event->button() == Qt::LeftButton && press_vent(*event)) return;
+    if (event->button() == Qt::LeftButton && (press_vent(*event) || press_turn(*event))) return;
     if (event->button() != Qt::LeftButton || !arranging()) return;
     nudged_.clear();
     if (measuring_) {
@@ -89,6 +89,8 @@ void SheetCanvas::mouseMoveEvent(QMouseEvent* event) {
         return;
     }
     if (venting()) return point_at_vent(event->position());
+    if (turning_from_) return drag_turn(event->position());
+    if (turning() && !space_held_) setCursor(Qt::OpenHandCursor);
     if (!arranging()) return;
     if (measuring_) {
         ruler_.move(event->position(), keys(event->modifiers()));
@@ -143,6 +145,10 @@ void SheetCanvas::mouseReleaseEvent(QMouseEvent* event) {
         panning_from_.reset();
         setCursor(space_held_ ? Qt::OpenHandCursor : measuring_ ? Qt::CrossCursor : Qt::ArrowCursor);
         return;
+    }
+    if (turning_from_) {
+        turning_from_.reset();
+        return setCursor(Qt::OpenHandCursor);
     }
     if (event->button() == Qt::LeftButton && vent_tool_.busy()) {
         vent_tool_.release();
@@ -339,6 +345,7 @@ void SheetCanvas::keyPressEvent(QKeyEvent* event) {
         return;
     }
     if (tool_.busy() || vent_tool_.busy()) return;
+    if (turning() && event->modifiers() == Qt::NoModifier && turn_key(event->key())) return;
     const double step = event->modifiers().testFlag(Qt::ShiftModifier) ? fine_nudge_mm : nudge_mm;
     switch (event->key()) {
     case Qt::Key_Left:
@@ -382,6 +389,7 @@ void SheetCanvas::focusOutEvent(QFocusEvent* event) {
     vent_tool_.cancel();
     tool_.cancel(); // whoever looks away in mid-drag finds everything as it was
     panning_from_.reset();
+    turning_from_.reset();
     space_held_ = false;
     measuring_ ? setCursor(Qt::CrossCursor) : unsetCursor();
     update_frame();

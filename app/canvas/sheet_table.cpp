@@ -61,6 +61,12 @@ std::optional<Drawn> draw_cuts(const SheetIn& in) {
     return sheet;
 }
 
+std::optional<Drawn> draw_build_up(const SheetIn& in) {
+    const auto& mold = in.mold();
+    if (!mold) return std::nullopt;
+    return drawn(sheets::build_up(*mold, in.px_per_mm));
+}
+
 } // namespace
 
 #define TEXT(words) QT_TRANSLATE_NOOP("Sheets", words)
@@ -68,25 +74,29 @@ std::optional<Drawn> draw_cuts(const SheetIn& in) {
 const std::vector<SheetSpec>& sheet_specs() {
     static const std::vector<SheetSpec> specs{
         {SheetId::drawer_plan, "view.plan", QT_TRANSLATE_NOOP("Actions", "&Drawer plan"), "sign-drawer",
-         "Ctrl+1", TEXT("Drawer plan"), TEXT("Plan"), Seen::drawer, true, false, false,
+         "Ctrl+1", TEXT("Drawer plan"), TEXT("Plan"), Seen::drawer, true, false, false, false,
          TEXT("The insert as one looks into the drawer"), TEXT("This drawer has no insert."), draw_plan},
         {SheetId::pattern_board, "view.board", QT_TRANSLATE_NOOP("Actions", "&Pattern board"), "sign-mold",
-         "Ctrl+2", TEXT("Pattern board"), TEXT("Board"), Seen::mold, false, false, false,
+         "Ctrl+2", TEXT("Pattern board"), TEXT("Board"), Seen::mold, false, false, false, false,
          TEXT("Seen in the mold: mirrored left to right, enlarged by the shrinkage"),
          TEXT("There is no mold yet: it needs pockets that can be made."), draw_board},
         {SheetId::pressure_plate, "view.plate", QT_TRANSLATE_NOOP("Actions", "P&ressure plate"), "plate",
-         "Ctrl+3", TEXT("Pressure plate"), TEXT("Plate"), Seen::mold, false, true, true,
+         "Ctrl+3", TEXT("Pressure plate"), TEXT("Plate"), Seen::mold, false, true, false, true,
          TEXT("How far the plate lifts, what holds it and in which order; mirrored as the mold is"),
          TEXT("There is no plate yet: it needs a mold and a dose."), draw_plate},
         {SheetId::air_map, "view.air", QT_TRANSLATE_NOOP("Actions", "&Where air stays"), "air", "Ctrl+4",
-         TEXT("Where air stays"), TEXT("Air"), Seen::mold, false, true, true,
+         TEXT("Where air stays"), TEXT("Air"), Seen::mold, false, true, false, true,
          TEXT(
              "How the foam arrives, where air stays, and the vents that let it out; mirrored as the mold is"),
          TEXT("Where air stays can’t be told yet: it needs a mold and a dose."), draw_air},
         {SheetId::box_and_cuts, "view.cuts", QT_TRANSLATE_NOOP("Actions", "&Box and cuts"), "cut-sheet",
-         "Ctrl+5", TEXT("Box and cuts"), TEXT("Cuts"), Seen::bench, false, false, true,
+         "Ctrl+5", TEXT("Box and cuts"), TEXT("Cuts"), Seen::bench, false, false, false, true,
          TEXT("The mold’s box, and every sheet and bar of the job with its cuts in order"),
          TEXT("There is nothing to cut yet: it needs a mold and a dose."), draw_cuts},
+        {SheetId::build_up, "view.build_up", QT_TRANSLATE_NOOP("Actions", "B&uild-up"), "build-up", "Ctrl+6",
+         TEXT("Build-up"), TEXT("Build-up"), Seen::put_together, false, false, true, true,
+         TEXT("The mold put together, a quarter cut away: turn it, take it apart"),
+         TEXT("There is no mold yet: it needs pockets that can be made."), draw_build_up},
     };
     return specs;
 }
@@ -129,6 +139,8 @@ QString seen_words(Seen seen) {
         return QCoreApplication::translate("Sheets", "Mold, MIRRORED");
     case Seen::bench:
         return QCoreApplication::translate("Sheets", "Boards, as sawn");
+    case Seen::put_together:
+        return QCoreApplication::translate("Sheets", "Mold, put together");
     case Seen::drawer:
         break;
     }

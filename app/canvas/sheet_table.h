@@ -5,6 +5,7 @@
 #include "job/job.h"
 #include "plan/plan.h"
 
+#include "sheets/build_up.h"
 #include "sheets/drawer_plan.h"
 #include "sheets/marks.h"
 
@@ -18,10 +19,10 @@
 /// menu, keys, badges and title strip follow.
 namespace drawercast::app {
 
-enum class SheetId { drawer_plan, pattern_board, pressure_plate, air_map, box_and_cuts };
+enum class SheetId { drawer_plan, pattern_board, pressure_plate, air_map, box_and_cuts, build_up };
 
 /// From where a sheet is seen.
-enum class Seen { drawer, mold, bench };
+enum class Seen { drawer, mold, bench, put_together };
 
 /// What a sheet draws itself from.
 struct SheetIn {
@@ -32,6 +33,9 @@ struct SheetIn {
     /// Worked out when first asked for.
     std::function<const std::optional<casting::PatternBoard>&()> board;
     sheets::Zones zones = sheets::Zones::none;
+    /// Likewise: what is seen of the mold from where it is looked at.
+    std::function<const std::optional<sheets::SeenMold>&()> mold;
+    double px_per_mm = 1; ///< what names beside a picture keep their distance by
 };
 
 /// A sheet's marks, what of it must be seen, and the room its words take.
@@ -53,6 +57,7 @@ struct SheetSpec {
     Seen seen;
     bool arranged; ///< pockets are placed on it
     bool vents;    ///< and vents
+    bool turned;   ///< it is a picture that can be turned and taken apart
     bool slow;     ///< drawn from the answer that takes seconds: of an older job while that is worked out
     const char* tip;
     const char* missing; ///< said where there is nothing to draw

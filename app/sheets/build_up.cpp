@@ -3,6 +3,8 @@
 
 #include "plan/stock_stage.h"
 
+#include <QCoreApplication>
+
 #include <algorithm>
 #include <utility>
 
@@ -59,30 +61,39 @@ void put_face(Drafter<InPicture>& pen, const buildup::Painted& face) {
     if (!edges.empty()) pen.put(PathMark{std::move(edges), line_of(face.part), std::nullopt});
 }
 
-std::string name_of(Part part, const buildup::SceneIn& in) {
-    const auto counted = [](std::size_t count, const char* one, const char* more) {
-        return std::to_string(count) + " " + (count == 1 ? one : more);
-    };
+QString tr(const char* words) { return QCoreApplication::translate("BuildUp", words); }
+
+QString counted(std::size_t count, const char* one, const char* more) {
+    return count == 1 ? tr(one) : tr(more).arg(count);
+}
+
+QString name_of(Part part, const buildup::SceneIn& in) {
     switch (part) {
     case Part::base:
-        return "Base";
+        return tr("Base");
     case Part::block:
-        return counted(in.board.blocks.size(), "pattern block", "pattern blocks");
+        return counted(in.board.blocks.size(), QT_TRANSLATE_NOOP("BuildUp", "One pattern block"),
+                       QT_TRANSLATE_NOOP("BuildUp", "%1 pattern blocks"));
     case Part::clay:
-        return "Clay fillet";
+        return tr("Clay fillet");
     case Part::filler:
-        return "Filler";
+        return tr("Filler");
     case Part::wall:
-        return "Wall";
+        return tr("Wall");
     case Part::foam:
-        return "Foam";
+        return tr("Foam");
     case Part::plate:
-        return in.vents.empty() ? "Pressure plate"
-                                : "Pressure plate, " + counted(in.vents.size(), "vent", "vents");
+        if (in.vents.empty()) return tr("Pressure plate");
+        return counted(in.vents.size(), QT_TRANSLATE_NOOP("BuildUp", "Pressure plate, one vent"),
+                       QT_TRANSLATE_NOOP("BuildUp", "Pressure plate, %1 vents"));
     case Part::stiffener:
-        return counted(in.design ? in.design->stiffeners.size() : 0, "stiffener", "stiffeners");
+        return counted(in.design ? in.design->stiffeners.size() : 0,
+                       QT_TRANSLATE_NOOP("BuildUp", "One stiffener"),
+                       QT_TRANSLATE_NOOP("BuildUp", "%1 stiffeners"));
     case Part::closure:
-        return counted(in.design ? in.design->closures.size() : 0, "closure", "closures");
+        return counted(in.design ? in.design->closures.size() : 0,
+                       QT_TRANSLATE_NOOP("BuildUp", "One closure"),
+                       QT_TRANSLATE_NOOP("BuildUp", "%1 closures"));
     }
     return {};
 }
@@ -106,7 +117,8 @@ void put_column(Drafter<InPicture>& pen, std::vector<Name> names, double x, Side
         const Vec end = at + Vec{anchor == Side::left ? -gap : gap, 0};
         pen.put(PathMark{line(names[i].point, end), LineRole::thin, std::nullopt});
         pen.put(PathMark{circle(names[i].point, gap / 3), std::nullopt, theme::Wash{WashRole::ink}});
-        pen.put(TextMark{{at, {}}, names[i].text, theme::TextRole::name_small, anchor, 0, false});
+        pen.put(
+            TextMark{{at, {}}, names[i].text.toStdString(), theme::TextRole::name_small, anchor, 0, false});
         area.add(at);
     }
 }
@@ -157,13 +169,13 @@ Sheet<InPicture> build_up(const SeenMold& mold, double px_per_mm) {
     put_column(pen, std::move(right), picture.max.x + column_px * px, Side::left, pitch_px * px, gap_px * px,
                sheet.area);
     if (!mold.plate)
-        pen.put(
-            TextMark{{{picture.center().x, sheet.area.min.y}, {0, -16}},
-                     "The pressure plate is being worked out: it, its closures and vents are not shown yet",
-                     theme::TextRole::caption,
-                     Side::center,
-                     0,
-                     false});
+        pen.put(TextMark{{{picture.center().x, sheet.area.min.y}, {0, -16}},
+                         tr("Without the pressure plate, its closures and vents: they are not worked out yet")
+                             .toStdString(),
+                         theme::TextRole::caption,
+                         Side::center,
+                         0,
+                         false});
     sheet.lower_room_px = {names_px, 30};
     sheet.upper_room_px = {names_px, 16};
     return sheet;

@@ -6,8 +6,9 @@
 #include "buildup/picture.h"
 #include "sheets/sheet.h"
 
+#include <QString>
+
 #include <optional>
-#include <string>
 #include <vector>
 
 namespace drawercast::sheets {
@@ -25,7 +26,7 @@ std::optional<buildup::SceneIn> build_up_of(const job::Job& job, const plan::Dra
 struct SeenMold {
     struct Name {
         Vec point; ///< of the part, where it is seen
-        std::string text;
+        QString text;
     };
     std::vector<buildup::Painted> faces; ///< each after all it may hide
     std::vector<Name> names;

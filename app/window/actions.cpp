@@ -14,6 +14,7 @@ namespace drawercast::app {
 
 namespace {
 
+bool build_up(const Situation& s) { return s.build_up; }
 bool always(const Situation&) { return true; }
 bool drawer(const Situation& s) { return s.drawer; }
 bool pockets(const Situation& s) { return s.pockets > 0; }
@@ -139,6 +140,11 @@ std::vector<ActionSpec> listed() {
          [](const Situation& s) { return s.vent_sheet; }, true},
         {"vents.automatic", TEXT("A&ll vents automatic"), "clear", "",
          [](const Situation& s) { return s.vent_sheet && s.own_vents; }},
+
+        {"mold.turn_left", TEXT("Turn the build-up to the le&ft"), "back", "Alt+Left", build_up},
+        {"mold.turn_right", TEXT("Turn the build-up to the ri&ght"), "forward", "Alt+Right", build_up},
+        {"mold.apart", TEXT("Take the build-up apa&rt"), "build-up", "Alt+Up", build_up},
+        {"mold.together", TEXT("Put the build-up to&gether"), "box", "Alt+Down", build_up},
 
         {"check.next", TEXT("Next &check"), "to-check", "F4", [](const Situation& s) { return s.checks; }},
         {"check.mend", TEXT("&Ways to mend it"), "mend", "M", [](const Situation& s) { return s.check; }},

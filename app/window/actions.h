@@ -24,6 +24,7 @@ struct Situation {
     int pockets = 0;         ///< chosen
     int free = 0;            ///< of them, not locked
     bool notches = false;    ///< the last chosen pocket has some
+    bool build_up = false;   ///< the picture that can be turned is shown
     bool vent_sheet = false; ///< a sheet with vents is shown, and there is an answer
     bool vent = false;       ///< one is chosen there
     bool vent_kept = false;  ///< it is the maker's own

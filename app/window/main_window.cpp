@@ -290,6 +290,7 @@ Situation MainWindow::situation() const {
     const auto* drawer = job::find_drawer(job, selection_.drawer());
     s.drawer = drawer != nullptr;
     s.plan_sheet = spec_of(sheets_->shown()).arranged;
+    s.build_up = spec_of(sheets_->shown()).turned;
     s.other_drawers = job.drawers.size() > 1;
     s.object = job::find_object(job, selection_.object()) != nullptr;
     s.unplaced = arrange::not_placed_yet(job) > 0;

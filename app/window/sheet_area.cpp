@@ -11,6 +11,7 @@
 #include "panes/badge.h"
 #include "sheets/depth_ladder.h"
 #include "theme/icons.h"
+#include "window/build_up_bar.h"
 #include "window/ruler.h"
 #include "window/title_strip.h"
 
@@ -65,7 +66,7 @@ SheetArea::SheetArea(Document& document, Selection& selection, const Preferences
     : QWidget(parent), document_(document), selection_(selection), preferences_(preferences),
       tabs_(new QTabBar(this)), canvas_(new SheetCanvas(document, selection, preferences, this)),
       above_(new Ruler(Qt::Horizontal, this)), left_(new Ruler(Qt::Vertical, this)),
-      corner_(new QLabel(this)), strip_(new TitleStrip(this)) {
+      corner_(new QLabel(this)), look_(new BuildUpBar(*canvas_, this)), strip_(new TitleStrip(this)) {
     tabs_->setProperty("numbered", true);
     tabs_->setDrawBase(false);
     tabs_->setExpanding(false);
@@ -88,7 +89,8 @@ SheetArea::SheetArea(Document& document, Selection& selection, const Preferences
     grid->addWidget(above_, 1, 1);
     grid->addWidget(left_, 2, 0);
     grid->addWidget(canvas_, 2, 1);
-    grid->addWidget(strip_, 3, 0, 1, 2);
+    grid->addWidget(look_, 3, 0, 1, 2);
+    grid->addWidget(strip_, 4, 0, 1, 2);
     grid->setRowStretch(2, 1);
     grid->setColumnStretch(1, 1);
 
@@ -129,6 +131,11 @@ void SheetArea::resizeEvent(QResizeEvent* event) {
 void SheetArea::set_theme(const theme::Theme& theme) { canvas_->set_theme(theme); }
 
 void SheetArea::refresh() {
+    const bool turned = spec_of(canvas_->shown()).turned; // nothing there is measured by rulers
+    look_->setVisible(turned);
+    for (QWidget* ruler :
+         {static_cast<QWidget*>(above_), static_cast<QWidget*>(left_), static_cast<QWidget*>(corner_)})
+        ruler->setVisible(!turned);
     show_tabs();
     show_rulers();
     show_strip();

@@ -14,6 +14,7 @@ class QTabBar;
 namespace drawercast::app {
 
 class Badge;
+class BuildUpBar;
 class Document;
 class Preferences;
 class Ruler;
@@ -54,7 +55,8 @@ class SheetArea final : public QWidget {
     SheetCanvas* canvas_;
     Ruler* above_;
     Ruler* left_;
-    QLabel* corner_; ///< between the rulers: their unit
+    QLabel* corner_;   ///< between the rulers: their unit
+    BuildUpBar* look_; ///< below a picture that can be turned
     TitleStrip* strip_;
 };
 

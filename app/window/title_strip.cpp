@@ -174,7 +174,8 @@ void TitleStrip::paintEvent(QPaintEvent*) {
     painter.setRenderHint(QPainter::Antialiasing);
     const auto sign = sheets::frame_sign({seen_.left + pad + sign_px / 2.0 - 2, height() / 2.0 + 1}, sign_px,
                                          shown_.seen == Seen::mold);
-    if (shown_.seen != Seen::bench) painter.fillPath(sheets::painter_path(sign), theme.ink);
+    if (shown_.seen == Seen::drawer || shown_.seen == Seen::mold)
+        painter.fillPath(sheets::painter_path(sign), theme.ink);
     painter.setRenderHint(QPainter::Antialiasing, false);
     const QStringList captions{tr("scale"), tr("grid"), tr("snap"), tr("unit")};
     for (int cell = 0; cell < cell_count; ++cell)

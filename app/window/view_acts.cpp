@@ -43,6 +43,17 @@ void MainWindow::connect_view() {
     actions_.on("view.zoom_in", [&canvas] { canvas.zoom_by(zoom_step); });
     actions_.on("view.zoom_out", [&canvas] { canvas.zoom_by(1 / zoom_step); });
     actions_.on("view.fit", [&canvas] { canvas.fit(); });
+    const auto look = [this, &canvas](const char* id, double turns, double apart) {
+        actions_.on(id, [&canvas, turns, apart] {
+            const auto now = canvas.look();
+            canvas.set_look({now.turn_deg + turns * SheetCanvas::turn_step_deg, now.apart + apart});
+        });
+    };
+    constexpr double apart_step = 0.1;
+    look("mold.turn_left", -1, 0);
+    look("mold.turn_right", 1, 0);
+    look("mold.apart", 0, apart_step);
+    look("mold.together", 0, -apart_step);
     actions_.on("view.to_choice", [this, &canvas] {
         constexpr double around_mm = 20;
         if (const auto* plan = shown_plan(desk_))

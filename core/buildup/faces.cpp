@@ -4,7 +4,9 @@
 #include "buildup/bodies.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <map>
 
 namespace drawercast::buildup {
 
@@ -109,7 +111,23 @@ class Sides {
                      !stands,
                      {}};
         side.span = {seen_.turned(a), seen_.turned(b)};
-        if (side.span.to.x - side.span.from.x > 1e-9) out_.uprights.push_back(side);
+        if (side.span.to.x - side.span.from.x > 1e-9) join(side);
+    }
+
+    /// A side that goes on from the layer below is one face with it: two would show their seam.
+    void join(const Upright& side) {
+        const auto known = standing_.find({side.from.x, side.from.y, side.to.x, side.to.y});
+        if (known != standing_.end()) {
+            Upright& below = out_.uprights[known->second];
+            if (below.top_mm == side.bottom_mm && below.face == side.face) {
+                below.top_mm = side.top_mm;
+                below.line_left = below.line_left || side.line_left;
+                below.line_right = below.line_right || side.line_right;
+                return;
+            }
+        }
+        standing_[{side.from.x, side.from.y, side.to.x, side.to.y}] = out_.uprights.size();
+        out_.uprights.push_back(side);
     }
 
     const Scene& scene_;
@@ -117,6 +135,7 @@ class Sides {
     const Projection& seen_;
     double lift_;
     Faces& out_;
+    std::map<std::array<double, 4>, std::size_t> standing_; ///< uprights by their plan
 };
 
 void add_levels(const Solid& solid, double lift, Faces& out) {

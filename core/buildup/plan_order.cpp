@@ -62,6 +62,17 @@ std::vector<std::vector<int>> hidings(const std::vector<Span>& spans) {
     return nearer;
 }
 
+constexpr int put = -1; ///< in place of a count: it is in the order already
+
+/// Sides that cross by the grid's width can wait for each other in a circle: the farthest of them goes first.
+int farthest_waiting(const std::vector<Span>& spans, const std::vector<int>& waits) {
+    const auto depth = [&](std::size_t i) { return std::max(spans[i].from.y, spans[i].to.y); };
+    std::size_t farthest = spans.size();
+    for (std::size_t i = 0; i < spans.size(); ++i)
+        if (waits[i] > 0 && (farthest == spans.size() || depth(i) > depth(farthest))) farthest = i;
+    return static_cast<int>(farthest);
+}
+
 } // namespace
 
 std::vector<int> far_to_near(const std::vector<Span>& spans) {
@@ -72,16 +83,17 @@ std::vector<int> far_to_near(const std::vector<Span>& spans) {
     std::priority_queue<int, std::vector<int>, std::greater<>> ready;
     for (std::size_t i = 0; i < spans.size(); ++i)
         if (waits[i] == 0) ready.push(static_cast<int>(i));
-    while (!ready.empty()) {
+    while (order.size() < spans.size()) {
+        if (ready.empty()) ready.push(farthest_waiting(spans, waits));
         const int next = ready.top();
         ready.pop();
         order.push_back(next);
-        for (const int one : nearer[static_cast<std::size_t>(next)])
-            if (--waits[static_cast<std::size_t>(one)] == 0) ready.push(one);
+        waits[static_cast<std::size_t>(next)] = put;
+        for (const int one : nearer[static_cast<std::size_t>(next)]) {
+            int& left = waits[static_cast<std::size_t>(one)];
+            if (left != put && --left == 0) ready.push(one);
+        }
     }
-    // sides that cross by the grid's width can wait for each other: they come last, in their own order
-    for (std::size_t i = 0; i < spans.size(); ++i)
-        if (waits[i] > 0) order.push_back(static_cast<int>(i));
     return order;
 }
 

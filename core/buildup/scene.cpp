@@ -61,7 +61,9 @@ void add_closure(Scene& scene, const SceneIn& in, const mold::ClosureAt& closure
     const job::Closure& kind = end ? design.end_closure : design.closure;
     const double diameter = kind.diameter_mm > 0 ? kind.diameter_mm : 5;
     const double seat = in.board.height_mm + in.plate_mm + (end ? design.stiffener->height_mm : 0);
-    const double length = kind.length_mm > 0 ? kind.length_mm : in.plate_mm + 2 * diameter;
+    double length = kind.length_mm > 0 ? kind.length_mm : in.plate_mm + 2 * diameter;
+    constexpr double nut_mm = 15; // a rod is cut off below its nut under the base
+    if (kind.kind == job::ClosureKind::rod) length = std::min(length, seat + in.wall_mm + nut_mm);
     Solid solid{Part::closure, {}, {}};
     solid.layers.push_back({disc(closure.at.vec(), diameter / 2), seat - length, seat});
     solid.layers.push_back({disc(closure.at.vec(), diameter), seat, seat + 0.6 * diameter});

@@ -4,6 +4,8 @@
 
 #include "app_window/hand.h"
 
+#include <QSlider>
+#include <QTest>
 #include <gtest/gtest.h>
 
 #include <set>
@@ -63,6 +65,46 @@ TEST(Sheets, WhatCannotBeDrawnSaysSo) {
             for (int x = 5; x < image.width() - 5 && !ink; ++x) ink = image.pixel(x, y) != paper;
         EXPECT_TRUE(ink) << spec.name;
     }
+}
+
+TEST(Sheets, TheBuildUpIsTurnedAndTakenApartByKeysMouseAndSlider) {
+    Desktop desk;
+    test::open_with_plate_chosen(desk, {{60, 60}, {150, 60}});
+    desk.window.document().building().wait();
+    desk.window.sheets().show_sheet(SheetId::build_up);
+    auto& canvas = desk.window.sheets().canvas();
+    const auto picture = [&] { return canvas.grab().toImage(); };
+    EXPECT_EQ(canvas.look(), (buildup::Look{45, 0}));
+    const QImage closed = picture();
+    QTest::keyClick(&canvas, Qt::Key_Right);
+    EXPECT_EQ(canvas.look().turn_deg, 60);
+    EXPECT_NE(picture(), closed);
+    QTest::keyClick(&canvas, Qt::Key_Left);
+    EXPECT_EQ(picture(), closed) << "turned back it is the same";
+
+    auto* slider = desk.window.sheets().findChild<QSlider*>();
+    ASSERT_NE(slider, nullptr);
+    EXPECT_TRUE(slider->isVisible());
+    slider->setFocus();
+    QTest::keyClick(slider, Qt::Key_End);
+    EXPECT_EQ(canvas.look().apart, 1);
+    QTest::keyClick(&canvas, Qt::Key_Down);
+    EXPECT_NEAR(canvas.look().apart, 0.9, 1e-9);
+    EXPECT_EQ(slider->value(), 18) << "the slider follows";
+
+    const QPoint middle = canvas.rect().center();
+    QTest::mousePress(&canvas, Qt::LeftButton, {}, middle);
+    QTest::mouseMove(&canvas, middle + QPoint(-60, 0));
+    QTest::mouseRelease(&canvas, Qt::LeftButton, {}, middle + QPoint(-60, 0));
+    EXPECT_EQ(canvas.look().turn_deg, 15) << "two steps";
+    desk.window.actions()["mold.turn_left"]->trigger();
+    desk.window.actions()["mold.turn_left"]->trigger();
+    EXPECT_EQ(canvas.look().turn_deg, 345);
+    EXPECT_TRUE(desk.window.document().undo_stack().isClean()) << "looking changes no job";
+
+    desk.window.sheets().show_sheet(SheetId::drawer_plan);
+    EXPECT_FALSE(slider->isVisible());
+    EXPECT_FALSE(desk.window.actions()["mold.turn_left"]->isEnabled());
 }
 
 TEST(Sheets, AChosenCheckOpensTheSheetItLiesOn) {
