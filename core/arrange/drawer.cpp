@@ -62,7 +62,7 @@ Expected<layout::PocketForm> form_of(const Job& job, const Drawer& drawer, const
     return layout::pocket_form(object, notches, layout::fit_of(object, job.foam->firmness), drawer.insert_mm);
 }
 
-/// The turns tried for what may stand at any angle; finer ones were no denser in less time (our guess).
+/// The turns thrown for what may stand at any angle; the search goes on from them to any between (our guess).
 constexpr int free_turns = 24;
 
 std::vector<double> turns_of(job::Turns turns) {
@@ -104,6 +104,7 @@ struct Question {
     std::vector<Figure> figures;
     std::vector<const job::Pocket*> standing;
     std::vector<const Object*> fresh;
+    std::vector<bool> any_angle; ///< of all figures
 };
 
 Question question_of(const Job& job, const Drawer& drawer, const layout::Insert& insert) {
@@ -116,12 +117,14 @@ Question question_of(const Job& job, const Drawer& drawer, const layout::Insert&
         if (!form) continue;
         question.figures.push_back(figure_of(*form, turns_of_standing(pocket, object->turns)));
         question.standing.push_back(&pocket);
+        question.any_angle.push_back(object->turns == job::Turns::free && !pocket.locked);
     }
     for (const Object* object : not_placed(job)) {
         const auto form = form_of(job, drawer, *object, {});
         if (!form || form->cuts.empty()) continue;
         question.figures.push_back(figure_of(*form, turns_of(object->turns)));
         question.fresh.push_back(object);
+        question.any_angle.push_back(object->turns == job::Turns::free);
     }
     return question;
 }
@@ -149,7 +152,10 @@ Answer with_answer(Job job, const std::string& drawer, const Question& question,
     std::vector<job::Placement> moves;
     for (std::size_t i = 0; i < question.figures.size(); ++i) {
         const Stand& stand = parted.stands[i];
-        const shape::Pose pose{stand.at, question.figures[i].turns_deg[stand.turn]};
+        const double turn_deg = question.figures[i].turns_deg[stand.turn];
+        // A sum is no longer the turn that was asked for in the last digit: only where there is one.
+        const shape::Pose pose{
+            stand.at, stand.further_deg == 0 ? turn_deg : std::fmod(turn_deg + stand.further_deg + 360, 360)};
         if (i < old) {
             if (pose != question.standing[i]->pose)
                 moves.push_back({job::subject_of(*question.standing[i]), pose});
@@ -199,7 +205,7 @@ class Asked {
 
     std::optional<Arranged> tried(bool may_move, const Budget& budget, const Watch& watch,
                                   const Tell& tell) const {
-        Crowd crowd{question_.room, figures_, {}, {}};
+        Crowd crowd{question_.room, figures_, {}, {}, question_.any_angle};
         for (const job::Pocket* pocket : question_.standing) {
             crowd.standing.push_back({pocket->pose.at, 0});
             crowd.fixed.push_back(pocket->locked || !may_move);
@@ -274,8 +280,10 @@ Arranged arranged(const Job& job, Moving moving, const Budget& budget, const Wat
     for (std::size_t i = 0; i < job.drawers.size() && all.left > 0; ++i) {
         const double count = static_cast<double>(job.drawers.size());
         const auto within = [&](double done) { return watch((static_cast<double>(i) + done) / count); };
+        Budget share = budget; // else a drawer that is too small would leave no time to the next
+        share.evaluations /= job.drawers.size();
         const auto told = [&](const Arranged& one) { tell(with(all, one)); };
-        all = with(all, arranged(all.job, job.drawers[i]->id, moving, budget, within, told));
+        all = with(all, arranged(all.job, job.drawers[i]->id, moving, share, within, told));
     }
     return all;
 }

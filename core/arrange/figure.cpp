@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "arrange/figure.h"
 
+#include "arrange/coarse.h"
+
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <optional>
 
@@ -32,6 +35,8 @@ namespace {
 constexpr int grid = 32; ///< samples each way for the first guess of a disc
 constexpr std::size_t discs_at_most = 12;
 constexpr double covered_enough = 0.9;
+constexpr std::size_t row = 4;
+constexpr std::size_t discs_asked_first = 5; ///< the largest overlap first; the sides decide anyway
 
 /// How large a disc about `p` may be: to the boundary and to the discs there are.
 double room_at(const std::vector<Vec>& ring, const std::vector<Disc>& discs, Vec p) {
@@ -87,16 +92,19 @@ std::vector<Disc> discs_in(const shape::Contour& outline) {
     return discs;
 }
 
-TurnedPart turned_part(const Part& part, const std::vector<Disc>& discs, double turn_deg) {
-    const auto turn = shape::Turn::of_degrees(turn_deg);
+TurnedPart turned_part(const TurnedPart& part, const shape::Turn& turn) {
     TurnedPart out;
-    out.round_mm = part.outline.round_mm;
+    out.round_mm = part.round_mm;
     out.depth_mm = part.depth_mm;
-    for (const Vec p : part.outline.core) {
+    for (const Vec p : part.core) {
         out.core.push_back(turn(p));
         out.box.add(out.core.back());
     }
-    for (const Disc& disc : discs) out.discs.push_back({turn(disc.center), disc.radius});
+    for (const Disc& disc : part.discs) {
+        out.discs.push_back({turn(disc.center), disc.radius});
+        out.rows.add(out.discs.back());
+    }
+    out.rows.fill();
     return out;
 }
 
@@ -122,20 +130,42 @@ bool apart(Vec a, Vec b, const shape::Box& box) {
 
 } // namespace
 
-std::vector<TurnedFigure> turned(const Figure& figure) {
-    std::vector<std::vector<Disc>> discs;
-    for (const Part& part : figure.parts) discs.push_back(discs_in(part.outline));
-    std::vector<TurnedFigure> out;
-    for (const double turn_deg : figure.turns_deg) {
-        TurnedFigure one;
-        one.turn_deg = turn_deg;
-        for (std::size_t i = 0; i < figure.parts.size(); ++i) {
-            one.parts.push_back(turned_part(figure.parts[i], discs[i], turn_deg));
-            one.box.add(one.parts.back().box.grown(one.parts.back().round_mm));
-        }
-        one.size = std::sqrt(std::max(one.box.width() * one.box.height(), 1e-12));
-        out.push_back(std::move(one));
+void DiscRows::add(const Disc& disc) {
+    x.push_back(static_cast<float>(disc.center.x));
+    y.push_back(static_cast<float>(disc.center.y));
+    radius.push_back(static_cast<float>(disc.radius));
+    counts.push_back(1);
+}
+
+void DiscRows::fill() {
+    while (x.size() % row != 0) {
+        x.push_back(0);
+        y.push_back(0);
+        radius.push_back(0);
+        counts.push_back(0);
     }
+}
+
+std::vector<TurnedFigure> turned(const Figure& figure) {
+    TurnedFigure plain;
+    for (const Part& part : figure.parts) {
+        const shape::Contour outline = coarse(part.outline);
+        plain.parts.push_back({outline.core, discs_in(outline), {}, {}, outline.round_mm, part.depth_mm});
+    }
+    std::vector<TurnedFigure> out;
+    for (const double turn_deg : figure.turns_deg) out.push_back(turned_by(plain, turn_deg));
+    return out;
+}
+
+TurnedFigure turned_by(const TurnedFigure& figure, double turn_deg) {
+    TurnedFigure out;
+    out.turn_deg = figure.turn_deg + turn_deg;
+    const auto turn = shape::Turn::of_degrees(turn_deg);
+    for (const TurnedPart& part : figure.parts) {
+        out.parts.push_back(turned_part(part, turn));
+        out.box.add(out.parts.back().box.grown(part.round_mm));
+    }
+    out.size = std::sqrt(std::max(out.box.width() * out.box.height(), 1e-12));
     return out;
 }
 
@@ -143,10 +173,12 @@ bool too_near(const TurnedPart& a, const TurnedPart& b, Vec by, double clear_mm)
     const double clear = clear_mm + a.round_mm + b.round_mm;
     const shape::Box b_box{b.box.min + by, b.box.max + by};
     if (!shape::near(a.box, b_box, clear)) return false;
-    for (const Disc& one : a.discs)
-        for (const Disc& other : b.discs) {
-            const Vec off = other.center + by - one.center;
-            const double reach = one.radius + other.radius + clear;
+    const std::size_t mine = std::min(a.discs.size(), discs_asked_first);
+    const std::size_t yours = std::min(b.discs.size(), discs_asked_first);
+    for (std::size_t i = 0; i < mine; ++i)
+        for (std::size_t j = 0; j < yours; ++j) {
+            const Vec off = b.discs[j].center + by - a.discs[i].center;
+            const double reach = a.discs[i].radius + b.discs[j].radius + clear;
             if (dot(off, off) < reach * reach * (1 - 1e-9)) return true;
         }
     const double squared = clear * clear;
@@ -169,16 +201,32 @@ bool too_near(const TurnedPart& a, const TurnedPart& b, Vec by, double clear_mm)
            (b.core.size() > 2 && inside(b.core, a.core[0] - by));
 }
 
-double overlap_weight(const TurnedPart& a, const TurnedPart& b, Vec by, double clear_mm, double soft_mm) {
+double overlap_weight(const TurnedPart& a, const TurnedPart& b, Vec by, double clear_mm, double soft_mm,
+                      double enough) {
+    const auto soft = static_cast<float>(soft_mm);
+    const float softer = soft * soft;
+    const auto more_a = static_cast<float>(a.round_mm + clear_mm / 2);
+    const auto more_b = static_cast<float>(b.round_mm + clear_mm / 2);
+    const DiscRows& theirs = b.rows;
     double sum = 0;
-    for (const Disc& one : a.discs)
-        for (const Disc& other : b.discs) {
-            const double mine = one.radius + a.round_mm + clear_mm / 2;
-            const double yours = other.radius + b.round_mm + clear_mm / 2;
-            const double deep = mine + yours - length(other.center + by - one.center);
-            sum +=
-                (deep >= soft_mm ? deep : soft_mm * soft_mm / (2 * soft_mm - deep)) * std::min(mine, yours);
-        }
+    for (const Disc& one : a.discs) {
+        const auto x = static_cast<float>(one.center.x - by.x);
+        const auto y = static_cast<float>(one.center.y - by.y);
+        const float mine = static_cast<float>(one.radius) + more_a;
+        std::array<float, row> sums{};
+        for (std::size_t j = 0; j < theirs.x.size(); j += row)
+            for (std::size_t k = 0; k < row; ++k) {
+                const float dx = theirs.x[j + k] - x;
+                const float dy = theirs.y[j + k] - y;
+                const float yours = theirs.radius[j + k] + more_b;
+                const float deep = mine + yours - std::sqrt(dx * dx + dy * dy);
+                const float fall = softer / (soft + std::max(soft - deep, 0.0F));
+                const float much = std::max(deep - soft, 0.0F) + fall;
+                sums[k] += much * std::min(mine, yours) * theirs.counts[j + k];
+            }
+        sum += static_cast<double>((sums[0] + sums[1]) + (sums[2] + sums[3]));
+        if (sum > enough) break;
+    }
     return sum;
 }
 

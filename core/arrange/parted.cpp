@@ -2,12 +2,13 @@
 #include "arrange/parted.h"
 
 #include <algorithm>
+#include <limits>
+#include <optional>
 
 namespace drawercast::arrange {
 
 namespace {
 
-constexpr int tries_for_all = 6;       ///< before one is left out (our guess)
 constexpr std::uint64_t look = 40'000; ///< evaluations between two looks at what stands well so far
 
 /// The figure from `old` on that overlaps most, of those that do; none: the size.
@@ -44,64 +45,157 @@ Parted what_stays(Search& search, std::size_t old, const std::vector<bool>& left
     return parted;
 }
 
+/// What no arrangement gets round: the area of each figure's largest hollow with half the least wall about
+/// it, against the room's box with as much less of an edge.
+class Areas {
+  public:
+    explicit Areas(const Crowd& crowd) {
+        double wall = std::numeric_limits<double>::infinity();
+        double edge = wall;
+        for (const auto& turns : crowd.figures)
+            for (const TurnedPart& part : turns[0].parts) {
+                wall = std::min(wall, crowd.room.wall_mm(part.depth_mm, part.depth_mm));
+                edge = std::min(edge, crowd.room.edge_mm(part.depth_mm));
+            }
+        const shape::Box box = crowd.room.box.grown(wall / 2 - edge);
+        room_ = box.empty() ? 0 : box.width() * box.height();
+        for (const auto& turns : crowd.figures) {
+            double most = 0;
+            for (const TurnedPart& part : turns[0].parts)
+                most = std::max(most, shape::area(shape::Contour{part.core, part.round_mm + wall / 2}));
+            areas_.push_back(most);
+        }
+    }
+    bool too_much(const std::vector<bool>& out) const {
+        double sum = 0;
+        for (std::size_t i = 0; i < out.size(); ++i)
+            if (!out[i]) sum += areas_[i];
+        return sum > room_ * (1 + margin);
+    }
+
+  private:
+    static constexpr double margin = 0.01; ///< coarse outlines are a little too large
+    double room_ = 0;
+    std::vector<double> areas_;
+};
+
+/// One search for places, from its first throw to the end of its budget.
+class Parting {
+  public:
+    Parting(const Crowd& crowd, const Budget& budget, const Watch& watch, const TellParted& tell)
+        : crowd_(crowd), budget_(budget), watch_(watch), tell_(tell), old_(crowd.standing.size()),
+          search_(crowd.room, crowd.figures, budget.seed), areas_(crowd), fixed_(crowd.fixed),
+          left_out_(search_.size(), false) {
+        fixed_.resize(search_.size(), false);
+        search_.set_fixed(fixed_);
+        if (crowd.any_angle.size() == search_.size()) search_.set_any_angle(crowd.any_angle);
+        Stands stands = crowd.standing;
+        stands.resize(search_.size());
+        search_.set_stands(stands);
+        for (std::size_t i = old_; i < search_.size(); ++i) {
+            const bool fits = std::any_of(crowd.figures[i].begin(), crowd.figures[i].end(),
+                                          [&](const auto& one) { return !origins(crowd.room, one).empty(); });
+            if (fits) search_.put_anywhere(i);
+            left_out_[i] = !fits;
+        }
+        never_ = left_out_;
+        search_.set_left_out(left_out_);
+        best_ = {stands, std::vector<bool>(search_.size(), false)};
+        std::fill(best_.out.begin() + static_cast<std::ptrdiff_t>(old_), best_.out.end(), true);
+        next_drop_ = 0.5;
+    }
+
+    Parted result() {
+        const bool may_move =
+            std::find(crowd_.fixed.begin(), crowd_.fixed.end(), false) != crowd_.fixed.end();
+        while (in_count(left_out_) > old_ || may_move) {
+            search_.forget_weights();
+            const bool parted = search_.part(2, 80, [&] { return over(); });
+            Parted now = what_stays(search_, old_, left_out_, crowd_.standing);
+            if (parted && in_count(now.out) == in_count(best_.out))
+                best_ = std::move(now); // all in order
+            else
+                take(std::move(now));
+            if (over() || (parted ? !readmit() : !drop_or_throw())) break;
+        }
+        return best_;
+    }
+
+  private:
+    double done() const {
+        return static_cast<double>(search_.evaluations()) / static_cast<double>(budget_.evaluations);
+    }
+    bool over() {
+        if (search_.evaluations() >= next_look_) {
+            next_look_ = search_.evaluations() + look;
+            take(what_stays(search_, old_, left_out_, crowd_.standing));
+        }
+        return done() >= 1 || watch_(done());
+    }
+    void take(Parted now) {
+        if (in_count(now.out) <= in_count(best_.out)) return;
+        best_ = std::move(now);
+        tell_(best_);
+    }
+    void put_out(std::size_t i, bool out) {
+        left_out_[i] = out;
+        search_.set_left_out(left_out_);
+    }
+
+    /// All that are in are parted: one that was left out is thrown in again, if its area could do.
+    bool readmit() {
+        for (std::size_t tried = 0; tried < left_out_.size(); ++tried) {
+            next_in_ = (next_in_ + 1) % left_out_.size();
+            if (!left_out_[next_in_] || never_[next_in_]) continue;
+            std::vector<bool> fewer = left_out_;
+            fewer[next_in_] = false;
+            if (areas_.too_much(fewer)) continue;
+            put_out(next_in_, false);
+            search_.put_anywhere(next_in_);
+            next_drop_ = (1 + done()) / 2;
+            return true;
+        }
+        return false;
+    }
+
+    /// They cannot be parted: one goes out, or is thrown anew; false: nothing is left to try.
+    bool drop_or_throw() {
+        const std::size_t worst = most_in_the_way(search_, old_);
+        const bool drop = areas_.too_much(left_out_) || done() >= next_drop_;
+        if (drop && worst < search_.size()) {
+            put_out(worst, true);
+            next_drop_ = (1 + done()) / 2;
+            return true;
+        }
+        if (worst < search_.size()) {
+            search_.put_anywhere(worst);
+        } else if (const std::size_t old_one = most_in_the_way(search_, 0);
+                   old_one < old_ && !fixed_[old_one]) {
+            search_.put_anywhere(old_one); // what stood is alone with itself, and not in order
+        }
+        return true;
+    }
+
+    const Crowd& crowd_;
+    const Budget& budget_;
+    const Watch& watch_;
+    const TellParted& tell_;
+    std::size_t old_;
+    Search search_;
+    Areas areas_;
+    std::vector<bool> fixed_;
+    std::vector<bool> left_out_;
+    std::vector<bool> never_; ///< larger than the room
+    Parted best_;
+    double next_drop_ = 0; ///< how much of the budget must be done
+    std::size_t next_in_ = 0;
+    std::uint64_t next_look_ = look;
+};
+
 } // namespace
 
 Parted all_parted(const Crowd& crowd, const Budget& budget, const Watch& watch, const TellParted& tell) {
-    const std::size_t old = crowd.standing.size();
-    Search search(crowd.room, crowd.figures, budget.seed);
-    std::vector<bool> fixed = crowd.fixed;
-    fixed.resize(search.size(), false);
-    search.set_fixed(fixed);
-    Stands stands = crowd.standing;
-    stands.resize(search.size());
-    search.set_stands(stands);
-    std::vector<bool> left_out(search.size(), false);
-    for (std::size_t i = old; i < search.size(); ++i) {
-        const bool fits = std::any_of(crowd.figures[i].begin(), crowd.figures[i].end(),
-                                      [&](const auto& one) { return !origins(crowd.room, one).empty(); });
-        if (fits) search.put_anywhere(i);
-        left_out[i] = !fits;
-    }
-    search.set_left_out(left_out);
-    Parted best{stands, std::vector<bool>(search.size(), false)};
-    for (std::size_t i = old; i < search.size(); ++i) best.out[i] = true;
-    const auto take = [&](Parted now) {
-        if (in_count(now.out) <= in_count(best.out)) return;
-        best = std::move(now);
-        tell(best);
-    };
-    std::uint64_t next_look = look;
-    const auto over = [&] {
-        if (search.evaluations() >= next_look) {
-            next_look = search.evaluations() + look;
-            take(what_stays(search, old, left_out, crowd.standing));
-        }
-        const double done =
-            static_cast<double>(search.evaluations()) / static_cast<double>(budget.evaluations);
-        return done >= 1 || watch(done);
-    };
-    const bool may_move = std::find(crowd.fixed.begin(), crowd.fixed.end(), false) != crowd.fixed.end();
-    for (int failed = 0; in_count(left_out) > old || may_move;) {
-        search.forget_weights();
-        const bool parted = search.part(2, 80, over);
-        Parted now = what_stays(search, old, left_out, crowd.standing);
-        if (parted && in_count(now.out) == in_count(best.out))
-            best = std::move(now); // all in order
-        else
-            take(std::move(now));
-        if (parted || over()) break;
-        const std::size_t worst = most_in_the_way(search, old);
-        if (++failed % tries_for_all == 0 && worst < search.size()) {
-            left_out[worst] = true;
-            search.set_left_out(left_out);
-            if (in_count(left_out) <= in_count(best.out)) break; // nothing more to be had
-        } else if (worst < search.size()) {
-            search.put_anywhere(worst);
-        } else if (const std::size_t old_one = most_in_the_way(search, 0); old_one < old && !fixed[old_one]) {
-            search.put_anywhere(old_one); // what stood is alone with itself, and not in order
-        }
-    }
-    return best;
+    return Parting(crowd, budget, watch, tell).result();
 }
 
 } // namespace drawercast::arrange

@@ -9,8 +9,9 @@ namespace drawercast::arrange {
 struct Crowd {
     Room room;
     std::vector<std::vector<TurnedFigure>> figures;
-    Stands standing;         ///< of the first ones
-    std::vector<bool> fixed; ///< of the same: may not move
+    Stands standing;             ///< of the first ones
+    std::vector<bool> fixed;     ///< of the same: may not move
+    std::vector<bool> any_angle; ///< of all: may be turned finely between its turns
 };
 struct Parted {
     Stands stands;
@@ -20,8 +21,10 @@ struct Parted {
 /// Told each answer that has more in it than the one before.
 using TellParted = std::function<void(const Parted&)>;
 
-/// As many as find room. Where all overlaps cannot be parted after some tries, the new figure that is most in
-/// the way is left out for good. Stopped or over budget: the best so far.
+/// As many as find room. Where all overlaps cannot be parted within half of what is left of the budget, the
+/// new figure that is most in the way is left out, and so on; at once where the areas alone, each grown by
+/// half the least wall, are more than the room has. What was left out is tried again once the others are
+/// parted. Stopped or over budget: the best so far.
 Parted all_parted(const Crowd& crowd, const Budget& budget, const Watch& watch, const TellParted& tell);
 
 } // namespace drawercast::arrange

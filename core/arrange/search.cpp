@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <limits>
 #include <numeric>
 
 namespace drawercast::arrange {
@@ -15,23 +16,33 @@ namespace {
 constexpr int anywhere = 28;    ///< samples over the whole room
 constexpr int nearby = 18;      ///< samples around where the figure stands
 constexpr std::size_t kept = 3; ///< of them descended from
+constexpr int fine_turns = 4;   ///< tried of what may stand at any angle
+constexpr double widest_fine_turn_deg = 7.5;
+constexpr double angle_grain_deg = 1e-3; ///< finer nobody could set it down
+constexpr double everything = std::numeric_limits<double>::infinity();
 
 shape::Box moved(const shape::Box& box, Vec by) { return {box.min + by, box.max + by}; }
 
 } // namespace
 
 Search::Search(Room room, std::vector<std::vector<TurnedFigure>> figures, std::uint64_t seed)
-    : figures_(std::move(figures)), random_(seed) {
+    : random_(seed) {
+    figures_.resize(figures.size());
+    for (std::size_t i = 0; i < figures.size(); ++i)
+        for (TurnedFigure& figure : figures[i]) figures_[i].push_back({std::move(figure), {}});
     stands_.resize(size());
+    further_.resize(size());
+    any_angle_.assign(size(), false);
     boxes_.resize(size());
     fixed_.assign(size(), false);
     out_.assign(size(), false);
     double largest = 0;
     for (const auto& turns : figures_) {
-        largest = std::max(largest, std::max(turns[0].box.width(), turns[0].box.height()));
-        for (const auto& part : turns[0].parts)
+        const TurnedFigure& first = turns[0].figure;
+        largest = std::max(largest, std::max(first.box.width(), first.box.height()));
+        for (const auto& part : first.parts)
             for (const auto& others : figures_)
-                for (const auto& other : others[0].parts)
+                for (const auto& other : others[0].figure.parts)
                     widest_wall_ = std::max(widest_wall_, room.wall_mm(part.depth_mm, other.depth_mm));
     }
     soft_ = std::max(0.01 * largest, 1e-9);
@@ -41,25 +52,39 @@ Search::Search(Room room, std::vector<std::vector<TurnedFigure>> figures, std::u
 
 void Search::set_room(Room room) {
     room_ = std::move(room);
-    origins_.clear();
-    for (const auto& turns : figures_) {
-        origins_.emplace_back();
-        for (const auto& figure : turns) origins_.back().push_back(origins(room_, figure));
-    }
+    for (auto& turns : figures_)
+        for (Turned& turned : turns) turned.origins = origins(room_, turned.figure);
     set_stands(stands_);
 }
 
+const Search::Turned& Search::turned_at(std::size_t i, const Stand& stand) const {
+    if (stand.further_deg == 0) return figures_[i][stand.turn];
+    const bool trial =
+        trial_of_ == i && stand.turn == trial_stand_.turn && stand.further_deg == trial_stand_.further_deg;
+    return trial ? trial_ : further_[i];
+}
+
+Search::Turned Search::turned_further(std::size_t i, const Stand& stand) const {
+    TurnedFigure figure = turned_by(figures_[i][stand.turn].figure, stand.further_deg);
+    const shape::Box box = origins(room_, figure);
+    return {std::move(figure), box};
+}
+
 Stand Search::clamped(std::size_t i, Stand stand) const {
-    const shape::Box& box = origins_[i][stand.turn];
     if (fixed_[i]) return stand;
-    return {{std::max(std::min(stand.at.x, box.max.x), box.min.x),
-             std::max(std::min(stand.at.y, box.max.y), box.min.y)},
-            stand.turn};
+    const shape::Box& box = turned_at(i, stand).origins;
+    stand.at = {std::max(std::min(stand.at.x, box.max.x), box.min.x),
+                std::max(std::min(stand.at.y, box.max.y), box.min.y)};
+    return stand;
 }
 
 void Search::set_stands(Stands stands) {
     stands_ = std::move(stands);
-    for (std::size_t i = 0; i < size(); ++i) stands_[i] = clamped(i, stands_[i]);
+    trial_of_ = size();
+    for (std::size_t i = 0; i < size(); ++i) {
+        if (stands_[i].further_deg != 0) further_[i] = turned_further(i, stands_[i]);
+        stands_[i] = clamped(i, stands_[i]);
+    }
     renew_all();
 }
 
@@ -70,12 +95,12 @@ void Search::set_left_out(std::vector<bool> out) {
 
 void Search::put_anywhere(std::size_t i) {
     std::vector<std::size_t> fitting;
-    for (std::size_t t = 0; t < origins_[i].size(); ++t)
-        if (!origins_[i][t].empty()) fitting.push_back(t);
+    for (std::size_t t = 0; t < figures_[i].size(); ++t)
+        if (!figures_[i][t].origins.empty()) fitting.push_back(t);
     const std::size_t turn = fitting.empty() ? 0 : fitting[random_.below(fitting.size())];
-    const shape::Box& box = origins_[i][turn];
+    const shape::Box& box = figures_[i][turn].origins;
     stands_[i] =
-        clamped(i, {{random_.between(box.min.x, box.max.x), random_.between(box.min.y, box.max.y)}, turn});
+        clamped(i, {{random_.between(box.min.x, box.max.x), random_.between(box.min.y, box.max.y)}, turn, 0});
     renew(i);
 }
 
@@ -84,23 +109,29 @@ void Search::forget_weights() { weights_.assign(size() * (size() + 1), 1.0); }
 void Search::swap(std::size_t a, std::size_t b) {
     const Vec at_a = moved(figure(a).box, stands_[a].at).center();
     const Vec at_b = moved(figure(b).box, stands_[b].at).center();
-    stands_[a] = clamped(a, {at_b - figure(a).box.center(), stands_[a].turn});
-    stands_[b] = clamped(b, {at_a - figure(b).box.center(), stands_[b].turn});
+    stands_[a].at = at_b - figure(a).box.center();
+    stands_[b].at = at_a - figure(b).box.center();
+    stands_[a] = clamped(a, stands_[a]);
+    stands_[b] = clamped(b, stands_[b]);
     renew(a);
     renew(b);
 }
 
-double Search::pair(std::size_t i, const TurnedFigure& one, Vec at, std::size_t j) const {
+/// Of that figure there with another; once it is over `enough`, any such number.
+double Search::pair(std::size_t i, const TurnedFigure& one, Vec at, std::size_t j, double enough) const {
     const TurnedFigure& other = figure(j);
     const Vec by = stands_[j].at - at;
+    const double size = std::sqrt(std::sqrt(figures_[i][0].figure.size * figures_[j][0].figure.size));
+    const double root = std::max(0.0, enough / size - soft_);
+    const double enough_sum = root * root;
     double sum = 0;
     for (const TurnedPart& a : one.parts)
         for (const TurnedPart& b : other.parts) {
             const double wall = room_.wall_mm(a.depth_mm, b.depth_mm);
-            if (too_near(a, b, by, wall)) sum += overlap_weight(a, b, by, wall, soft_);
+            if (too_near(a, b, by, wall)) sum += overlap_weight(a, b, by, wall, soft_, enough_sum - sum);
+            if (sum > enough_sum) return (std::sqrt(sum) + soft_) * size;
         }
-    if (sum == 0) return 0;
-    return (std::sqrt(sum) + soft_) * std::sqrt(std::sqrt(figures_[i][0].size * figures_[j][0].size));
+    return sum == 0 ? 0 : (std::sqrt(sum) + soft_) * size;
 }
 
 double Search::outside(const TurnedFigure& one, Vec at) const {
@@ -111,12 +142,12 @@ double Search::outside(const TurnedFigure& one, Vec at) const {
 /// What the figure would cost there; once it is more than `enough`, any such number.
 double Search::price(std::size_t i, Stand stand, double enough) {
     ++evaluations_;
-    const TurnedFigure& one = figures_[i][stand.turn];
+    const TurnedFigure& one = turned_at(i, stand).figure;
     const shape::Box box = moved(one.box, stand.at);
     double sum = 0;
     for (std::size_t j = 0; j < size() && sum <= enough; ++j)
         if (j != i && !out_[j] && shape::near(box, boxes_[j], widest_wall_))
-            sum += weight(i, j) * pair(i, one, stand.at, j);
+            sum += weight(i, j) * pair(i, one, stand.at, j, (enough - sum) / weight(i, j));
     if (sum <= enough) sum += weight(i, size()) * outside(one, stand.at);
     return sum;
 }
@@ -128,7 +159,7 @@ Stand Search::descended(std::size_t i, Stand from, double& value, double step, d
         const Vec way = ways[random_.below(ways.size())] * step;
         bool better = false;
         for (const double sign : {1.0, -1.0}) {
-            const Stand there = clamped(i, {from.at + way * sign, from.turn});
+            const Stand there = clamped(i, {from.at + way * sign, from.turn, from.further_deg});
             if (there == from) continue;
             const double worth = price(i, there, value);
             if (worth >= value) continue;
@@ -147,10 +178,10 @@ void Search::move(std::size_t i) {
         double value;
         Stand stand;
     };
-    const auto& boxes = origins_[i];
+    const auto& turns = figures_[i];
     std::vector<Sample> best;
     const auto take = [&](const Stand& stand) {
-        if (boxes[stand.turn].empty()) return;
+        if (turned_at(i, stand).origins.empty()) return;
         const double enough =
             best.size() < kept ? std::numeric_limits<double>::infinity() : best.back().value;
         const double value = price(i, stand, enough);
@@ -162,19 +193,22 @@ void Search::move(std::size_t i) {
     };
     const Stand now = stands_[i];
     const double cost = price(i, now, std::numeric_limits<double>::infinity());
-    const double size = figures_[i][0].size;
+    const double size = turns[0].figure.size;
     take(now);
     for (int k = 0; k < nearby; ++k) {
-        const std::size_t turn = random_() < 0.6 ? now.turn : random_.below(boxes.size());
-        const Vec middle = now.at + figures_[i][now.turn].box.center() - figures_[i][turn].box.center();
+        Stand there = now;
+        if (random_() >= 0.6) {
+            there = {now.at, random_.below(turns.size()), 0};
+            there.at = now.at + figure(i).box.center() - turns[there.turn].figure.box.center();
+        }
         const double reach = 0.5 * size;
-        take(
-            clamped(i, {middle + Vec{random_.between(-reach, reach), random_.between(-reach, reach)}, turn}));
+        there.at = there.at + Vec{random_.between(-reach, reach), random_.between(-reach, reach)};
+        take(clamped(i, there));
     }
     for (int k = 0; k < anywhere; ++k) {
-        const std::size_t turn = random_.below(boxes.size());
-        const shape::Box& box = boxes[turn];
-        take({{random_.between(box.min.x, box.max.x), random_.between(box.min.y, box.max.y)}, turn});
+        const std::size_t turn = random_.below(turns.size());
+        const shape::Box& box = turns[turn].origins;
+        take({{random_.between(box.min.x, box.max.x), random_.between(box.min.y, box.max.y)}, turn, 0});
     }
     if (best.empty()) return;
     for (Sample& sample : best)
@@ -182,9 +216,43 @@ void Search::move(std::size_t i) {
     Sample& top = *std::min_element(best.begin(), best.end(),
                                     [](const Sample& a, const Sample& b) { return a.value < b.value; });
     top.stand = descended(i, top.stand, top.value, 0.005 * size, 2e-5 * size);
+    if (any_angle_[i] && top.value > 0) turn_finely(i, top.stand, top.value);
     if (top.value >= cost) return;
+    if (top.stand.further_deg != 0) further_[i] = turned_further(i, top.stand);
     stands_[i] = top.stand;
     renew(i);
+}
+
+/// Turns between the ones given, ever less further, about the middle of the figure's box; kept where better.
+void Search::turn_finely(std::size_t i, Stand& stand, double& value) {
+    const double size = figures_[i][0].figure.size;
+    double step = widest_fine_turn_deg;
+    for (int k = 0; k < fine_turns; ++k) {
+        Stand there = stand;
+        there.further_deg += std::round(random_.between(-step, step) / angle_grain_deg) * angle_grain_deg;
+        const Vec middle = stand.at + turned_at(i, stand).figure.box.center();
+        Turned before = std::move(trial_);
+        const auto [of, at] = std::pair{trial_of_, trial_stand_};
+        trial_ = turned_further(i, there);
+        trial_of_ = i;
+        trial_stand_ = there;
+        double worth = everything;
+        if (!trial_.origins.empty()) {
+            there = clamped(i, {middle - trial_.figure.box.center(), there.turn, there.further_deg});
+            worth = price(i, there, everything);
+            there = descended(i, there, worth, 0.02 * size, 1e-4 * size);
+        }
+        if (worth < value) {
+            value = worth;
+            stand = there;
+        } else {
+            trial_ = std::move(before);
+            trial_of_ = of;
+            trial_stand_ = at;
+            step *= 0.6;
+        }
+        if (value == 0) break;
+    }
 }
 
 void Search::renew(std::size_t i) {
@@ -193,7 +261,7 @@ void Search::renew(std::size_t i) {
         if (j == i) continue;
         const bool near = !out_[i] && !out_[j] && !(fixed_[i] && fixed_[j]) &&
                           shape::near(boxes_[i], boxes_[j], widest_wall_);
-        loss(i, j) = loss(j, i) = near ? pair(i, figure(i), stands_[i].at, j) : 0;
+        loss(i, j) = loss(j, i) = near ? pair(i, figure(i), stands_[i].at, j, everything) : 0;
     }
     loss(i, size()) = out_[i] || fixed_[i] ? 0 : outside(figure(i), stands_[i].at);
 }

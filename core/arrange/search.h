@@ -12,10 +12,11 @@
 
 namespace drawercast::arrange {
 
-/// Where a figure stands: its origin, and which of its turns.
+/// Where a figure stands: its origin, which of its turns, and how much further it is turned.
 struct Stand {
     shape::Vec at;
     std::size_t turn = 0;
+    double further_deg = 0; ///< of figures that may stand at any angle
     bool operator==(const Stand&) const = default;
 };
 using Stands = std::vector<Stand>;
@@ -31,13 +32,14 @@ class Search {
 
     std::size_t size() const { return figures_.size(); }
     const Stands& stands() const { return stands_; }
-    const TurnedFigure& figure(std::size_t i) const { return figures_[i][stands_[i].turn]; }
+    const TurnedFigure& figure(std::size_t i) const { return turned_at(i, stands_[i]).figure; }
     Random& random() { return random_; }
     std::uint64_t evaluations() const { return evaluations_; }
 
     void set_room(Room room);       ///< figures are put back within its box
     void set_stands(Stands stands); ///< likewise
     void set_fixed(std::vector<bool> fixed) { fixed_ = std::move(fixed); }
+    void set_any_angle(std::vector<bool> any) { any_angle_ = std::move(any); } ///< turned finely too
     void set_left_out(std::vector<bool> out); ///< these neither stand anywhere nor are in the way
     void put_anywhere(std::size_t i);         ///< at random
     void forget_weights();
@@ -51,7 +53,15 @@ class Search {
     double overlap_of(std::size_t i) const; ///< of that figure with all others
 
   private:
-    double pair(std::size_t i, const TurnedFigure& figure, shape::Vec at, std::size_t j) const;
+    /// A figure at a turn, and where its origin may be then.
+    struct Turned {
+        TurnedFigure figure;
+        shape::Box origins;
+    };
+    const Turned& turned_at(std::size_t i, const Stand& stand) const;
+    Turned turned_further(std::size_t i, const Stand& stand) const;
+    void turn_finely(std::size_t i, Stand& stand, double& value);
+    double pair(std::size_t i, const TurnedFigure& figure, shape::Vec at, std::size_t j, double enough) const;
     double outside(const TurnedFigure& figure, shape::Vec at) const;
     double price(std::size_t i, Stand stand, double enough);
     Stand descended(std::size_t i, Stand from, double& value, double step, double least);
@@ -66,8 +76,12 @@ class Search {
     double loss(std::size_t i, std::size_t j) const { return losses_[i * (size() + 1) + j]; }
 
     Room room_;
-    std::vector<std::vector<TurnedFigure>> figures_;
-    std::vector<std::vector<shape::Box>> origins_;
+    std::vector<std::vector<Turned>> figures_;
+    std::vector<Turned> further_; ///< as it stands, where that is between its turns
+    std::vector<bool> any_angle_;
+    Turned trial_; ///< the figure and further turn that are looked at now
+    Stand trial_stand_;
+    std::size_t trial_of_ = 0;
     Stands stands_;
     std::vector<shape::Box> boxes_;
     std::vector<bool> fixed_;

@@ -50,13 +50,13 @@ struct Run {
     void resize(double length) { search.set_room(strip_room(length, height)); }
 
     void start(double length) {
-        for (;; length *= 1.15) {
+        for (;; length *= 1.12) {
             resize(length);
             for (std::size_t i = 0; i < search.size(); ++i) search.put_anywhere(i);
             search.forget_weights();
-            if (search.part(3, 60, [] { return false; })) break;
+            if (search.part(1, 25, [] { return false; })) break;
         }
-        best = {length, search.stands()};
+        best = {length, search.stands(), 0};
     }
 
     void explore() {
@@ -73,7 +73,7 @@ struct Run {
                 search.forget_weights();
                 parted = search.part(2, 80, [&] { return over(exploring); });
             }
-            if (parted) best = {length, search.stands()};
+            if (parted) best = {length, search.stands(), 0};
             cut = parted ? cut * 1.1 : std::max(0.001, cut / 2);
         }
     }
@@ -87,7 +87,7 @@ struct Run {
             search.set_stands(cut_at(search, search.random().between(0, best.length), best.length - length));
             resize(length);
             search.forget_weights();
-            if (search.part(1, 40, [&] { return over(1); })) best = {length, search.stands()};
+            if (search.part(1, 40, [&] { return over(1); })) best = {length, search.stands(), 0};
         }
     }
 };
@@ -104,12 +104,13 @@ Strip shortest_strip(const std::vector<Figure>& figures, double height, const Bu
         for (const Part& part : figure.parts) area += shape::area(part.outline);
         widest = std::max({widest, turns.back()[0].box.width(), turns.back()[0].box.height()});
     }
-    const double length = std::max(widest * 1.001, 1.3 * area / height);
+    const double length = std::max(widest * 1.001, 1.4 * area / height);
     Search search(strip_room(length, height), std::move(turns), budget.seed);
     Run run{search, height, budget, watch, {}};
     run.start(length);
     run.explore();
     run.compress();
+    run.best.evaluations = search.evaluations();
     return run.best;
 }
 

@@ -14,7 +14,8 @@ struct Budget {
 /// All figures on a strip of that height.
 struct Strip {
     double length = 0;
-    Stands stands; ///< of each figure; the turn's number within Figure::turns_deg
+    Stands stands;                 ///< of each figure; the turn's number within Figure::turns_deg
+    std::uint64_t evaluations = 0; ///< made
 };
 
 /// The shortest strip found: shortened little by little, parted anew each time (Umetani et al. 2009); where
