@@ -16,6 +16,13 @@ run_all() {
             --benchmark_out="$bench.json" --benchmark_out_format=json
     done
 }
+# Arranging: by the processor's seconds, so that a busy machine tells the same.
+arrange_all() {
+    "$folder"/tests/bench/pack_strips 10 "$top"/tests/data/packing/{fu,jakobs1,jakobs2,shapes0,shapes1,shirts,marques,dagli}.txt
+    "$folder"/tests/bench/pack_strips 10 "$top"/tests/data/packing/hopper-turton-*.txt
+    "$folder"/tests/bench/pack_drawers 10 5
+}
 step "benchmarks" run_all
+step "arranging" arrange_all
 minutes_table
 python3 "$top/tests/bench/ratios.py" "$folder"/tests/bench/bench_*.json

@@ -142,6 +142,10 @@ std::optional<Problem> take(const VerbKind& kind, const std::string& name, const
         if (whole && command.seconds >= 1 && command.seconds <= 3600) return std::nullopt;
         return usage("\"" + value + "\" is no time to arrange in", "Say whole seconds from 1 to 3600");
     }
+    if (name == "--into" && kind.verb == Verb::arrange) {
+        command.into = value == "all" ? std::string() : value;
+        return value.empty() ? std::optional(usage("nothing stands behind --into")) : std::nullopt;
+    }
     if (kind.verb == Verb::quote && (name == "--drawer" || name == "--objects" || name == "--area"))
         return take_quick(name, value, command.quick);
     if (kind.verb == Verb::capture && is_capture_option(name))

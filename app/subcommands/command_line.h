@@ -34,6 +34,7 @@ struct Command {
     std::string job;     ///< path (of capture: the picture's); empty where none need be given
     std::string out;     ///< file or folder
     int seconds = 60;    ///< of arrange: at most
+    std::string into;    ///< of arrange: a drawer's id, "one" for whichever would do; empty: all in turn
     plan::QuickIn quick; ///< of quote
     CaptureIn capture;
     print::Paper paper = print::Paper::a4;

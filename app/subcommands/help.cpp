@@ -26,9 +26,12 @@ foam to mix, and the templates to build the mold by. It reads a job file
         and checks; what to cut and buy; then assumptions and cautions.
   drawercast drawings JOB --out FOLDER
         Each sheet of each drawer as an SVG drawing, one unit to the millimeter.
-  drawercast arrange JOB --out JOB2 [--seconds SECONDS]
+  drawercast arrange JOB --out JOB2 [--seconds SECONDS] [--into all|one|DRAWER]
         Places what is not placed yet, walls and edges kept, in the turns allowed,
-        into the drawers in turn, and writes the job that has it. Locked
+        and writes the job that has it: split over all drawers in turn (where
+        --into is left out), into the drawer of that id alone, or into the one
+        that would do: each is tried by itself, what it takes is said, and the
+        one that takes the most, of those the smallest, is written. Locked
         pockets stay. Takes at most SECONDS, 60 where they are left out; exit
         code 1 where something found no room.
   drawercast quote [JOB] --drawer WxDxT [--drawer …] [--objects N] [--area PERCENT]

@@ -9,11 +9,11 @@
 #include "plan/figures.h"
 #include "plan/plan.h"
 
-#include "arrange/drawer.h"
 #include "capture/picture_header.h"
 #include "print/pdf.h"
 #include "print/photo_sheet.h"
 #include "print/templates.h"
+#include "subcommands/arrange_report.h"
 #include "subcommands/captured_job.h"
 #include "subcommands/check_report.h"
 #include "subcommands/command_line.h"
@@ -26,7 +26,6 @@
 #include <QGuiApplication>
 
 #include <array>
-#include <chrono>
 #include <filesystem>
 #include <system_error>
 
@@ -105,17 +104,17 @@ plan::Plan plan_for(const Command& command, const job::Job& job) {
     return quick ? plan::compute(job) : plan::whole(job);
 }
 
-/// The clock is a cap alone: a job that needs less is answered alike on every machine.
 Exit arrange_into(const Command& command, const job::Job& job) {
-    const auto end = std::chrono::steady_clock::now() + std::chrono::seconds(command.seconds);
-    const auto late = [&](double) { return std::chrono::steady_clock::now() >= end; };
-    const auto arranged = arrange::arranged(job, arrange::Moving::unlocked_if_needed, {100'000'000, 1}, late);
-    const std::string text = job::write_job(arranged.job);
+    const auto report = arrange_report(command, job);
+    if (!report) {
+        complain(one_line(report.error()));
+        return Exit::usage;
+    }
+    const std::string text = job::write_job(report->job);
     const Exit exit = written(command.out, QByteArray(text.data(), static_cast<qsizetype>(text.size())));
     if (exit != Exit::fine) return exit;
-    const Exit told = said("placed: " + std::to_string(arranged.placed) +
-                           "\nfound no room: " + std::to_string(arranged.left) + "\n");
-    return told == Exit::fine && arranged.left > 0 ? Exit::mend : told;
+    const Exit told = said(report->text);
+    return told == Exit::fine && !report->all ? Exit::mend : told;
 }
 
 /// With the foam, shop and currency of `job`.

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "subcommands/arrange_report.h"
+
+#include "job/edit.h"
+
+#include "arrange/drawer.h"
+
+#include <algorithm>
+#include <chrono>
+#include <cmath>
+
+namespace drawercast::subcommands {
+
+namespace {
+
+/// About what a machine of today looks at in a second; the search plans its patience by it.
+constexpr std::uint64_t evaluations_a_second = 1'500'000;
+
+/// The clock is a cap alone: a job that needs less is answered alike on every machine. No drawer takes the
+/// time of the ones after it.
+class Clock {
+  public:
+    Clock(int seconds, std::size_t drawers)
+        : drawers_(static_cast<double>(std::max<std::size_t>(drawers, 1))), seconds_(seconds) {}
+
+    bool operator()(double done) const {
+        const double drawer = std::min(std::floor(done * drawers_ + 1e-9) + 1, drawers_);
+        const std::chrono::duration<double> gone = std::chrono::steady_clock::now() - began_;
+        return gone.count() >= seconds_ * drawer / drawers_;
+    }
+
+  private:
+    double drawers_;
+    double seconds_;
+    std::chrono::steady_clock::time_point began_ = std::chrono::steady_clock::now();
+};
+
+std::string takes(const arrange::Trial& trial) {
+    const int all = trial.arranged.placed + trial.arranged.left;
+    return trial.drawer + " takes " + std::to_string(trial.arranged.placed) + " of " + std::to_string(all) +
+           "\n";
+}
+
+} // namespace
+
+Expected<ArrangeReport> arrange_report(const Command& command, const job::Job& job) {
+    using arrange::Moving;
+    const bool one = command.into == "one";
+    const bool single = !command.into.empty() && !one;
+    if (single && job::find_drawer(job, command.into) == nullptr)
+        return Problem{"usage",
+                       {},
+                       "there is no drawer \"" + command.into + "\"",
+                       "Say the id of a drawer of the job, one, or all"};
+    const arrange::Budget budget{static_cast<std::uint64_t>(command.seconds) * evaluations_a_second, 1};
+    const Clock late(command.seconds, single ? 1 : job.drawers.size());
+    arrange::Arranged arranged{job, 0, 0, arrange::not_placed_yet(job)};
+    std::string told;
+    if (one) {
+        const auto trials = arrange::each_drawer(job, budget, late);
+        for (const arrange::Trial& trial : trials) told += takes(trial);
+        if (!trials.empty()) arranged = trials.front().arranged;
+    } else if (single) {
+        arranged = arrange::arranged(job, command.into, Moving::unlocked_if_needed, budget, late);
+    } else {
+        arranged = arrange::arranged(job, Moving::unlocked_if_needed, budget, late);
+    }
+    told += "placed: " + std::to_string(arranged.placed) +
+            "\nfound no room: " + std::to_string(arranged.left) + "\n";
+    return ArrangeReport{std::move(arranged.job), std::move(told), arranged.left == 0};
+}
+
+} // namespace drawercast::subcommands
