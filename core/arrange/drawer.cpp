@@ -98,6 +98,18 @@ std::vector<double> turns_of_standing(const job::Pocket& pocket, job::Turns turn
     return all;
 }
 
+/// What is too long for the room at each of the turns thrown may still fit between them: aslant, in a drawer
+/// shorter than it. Then the quarters of a degree at which it does, if any.
+std::vector<double> turns_that_fit(const Figure& figure, const Room& room) {
+    const auto turned_figures = turned(figure);
+    const auto fits = [&](const TurnedFigure& one) { return !origins(room, one).empty(); };
+    if (std::any_of(turned_figures.begin(), turned_figures.end(), fits)) return figure.turns_deg;
+    std::vector<double> out;
+    for (int k = 0; k < 4 * 360; ++k)
+        if (fits(turned_by(turned_figures[0], k / 4.0))) out.push_back(k / 4.0);
+    return out.empty() ? figure.turns_deg : out;
+}
+
 /// One drawer's question: what stands first, then what is new.
 struct Question {
     Room room;
@@ -123,6 +135,8 @@ Question question_of(const Job& job, const Drawer& drawer, const layout::Insert&
         const auto form = form_of(job, drawer, *object, {});
         if (!form || form->cuts.empty()) continue;
         question.figures.push_back(figure_of(*form, turns_of(object->turns)));
+        if (object->turns == job::Turns::free)
+            question.figures.back().turns_deg = turns_that_fit(question.figures.back(), question.room);
         question.fresh.push_back(object);
         question.any_angle.push_back(object->turns == job::Turns::free);
     }

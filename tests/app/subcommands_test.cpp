@@ -63,6 +63,26 @@ TEST(Subcommands, what_is_not_understood_is_64) {
     EXPECT_NE(said.find("pressure-plate"), std::string::npos) << said;
 }
 
+/// Three of 60 × 40: one drawer holds two of them, the other all.
+TEST(Subcommands, arrange_splits_and_tells_which_drawer_would_do) {
+    const auto job = test::file_of(QByteArray(R"({"format": "drawercast-job", "version": 1,
+        "objects": [{"id": "i1", "count": 3, "levels": [{"outline": {"rect": [60, 40]}, "depth_mm": 20}]}],
+        "drawers": [{"id": "d1", "outline": {"rect": [100, 150]}}, {"id": "d2", "outline": {"rect": [260, 160]}}]})"),
+                                   "two-drawers.json");
+    const auto out = test::file_of(QByteArray(), "two-drawers-out.json");
+    const auto arranged = [&](const std::string& more, std::string* said) {
+        return exit_of("arrange '" + job + "' --out '" + out + "' --seconds 1 " + more, said);
+    };
+    std::string said;
+    EXPECT_EQ(arranged("", &said), 0);
+    EXPECT_EQ(said, "placed: 3\nfound no room: 0\n") << "split over both";
+    EXPECT_EQ(arranged("--into one", &said), 0);
+    EXPECT_EQ(said, "d2 takes 3 of 3\nd1 takes 2 of 3\nplaced: 3\nfound no room: 0\n");
+    EXPECT_EQ(arranged("--into d1", &said), 1);
+    EXPECT_EQ(said, "placed: 2\nfound no room: 1\n");
+    EXPECT_EQ(arranged("--into d7", &said), 64);
+}
+
 TEST(Subcommands, a_quote_before_anything_is_measured) {
     std::string said;
     EXPECT_EQ(exit_of("quote --drawer 480x360x60 --objects 20 --area 55", &said), 0);

@@ -3,6 +3,7 @@
 #include "layout/checks.h"
 #include "shape/gap.h"
 
+#include "arrange/coarse.h"
 #include "arrange/drawer.h"
 #include "arrange/standing.h"
 #include "arrange/strip.h"
@@ -47,17 +48,45 @@ TEST(TooNear, AgreesWithTheExactDistance) {
     const auto ell = shape::contour_of(
         shape::Polygon{{{{0, 0}}, {{30, 0}}, {{30, 10}}, {{10, 10}}, {{10, 30}}, {{0, 30}}}});
     const auto capsule = shape::contour_of(shape::Capsule{20, 8});
+    const auto a = turned({{{*ell, 1}}, {0}});
+    const auto b = turned({{{*capsule, 1}}, {0, 90, 180, 270}});
     Random random(7);
     for (int k = 0; k < 3000; ++k) {
-        const double turn = 90.0 * static_cast<double>(random.below(4));
+        const std::size_t quarters = random.below(4);
+        const double turn = 90.0 * static_cast<double>(quarters);
         const shape::Vec by{random.between(-30, 50), random.between(-30, 50)};
         const double wall = random.between(0.01, 6);
-        const auto a = turned({{{*ell, 1}}, {0}});
-        const auto b = turned({{{*capsule, 1}}, {turn}});
         const double gap = shape::gap_between(*ell, shape::placed(*capsule, {by, turn})).mm;
         if (std::abs(gap - wall) < 1e-6) continue;
-        EXPECT_EQ(too_near(a[0].parts[0], b[0].parts[0], by, wall), gap < wall) << k;
+        EXPECT_EQ(too_near(a[0].parts[0], b[quarters].parts[0], by, wall), gap < wall) << k;
     }
+}
+
+/// A wavy ring of five thousand corners, and one of few.
+TEST(Coarse, IsNeverSmallerAndHasFewCorners) {
+    shape::Polygon polygon;
+    constexpr int corners = 5000;
+    for (int k = 0; k < corners; ++k) {
+        const double turn = 2 * 3.141592653589793 * k / corners;
+        const double radius = 80 + 15 * std::sin(5 * turn) + 0.02 * std::sin(900 * turn);
+        polygon.corners.push_back({{radius * std::cos(turn), radius * std::sin(turn)}});
+    }
+    const auto fine = *shape::contour_of(polygon);
+    const auto rough = coarse(fine);
+    EXPECT_LE(rough.core.size(), 96U);
+    EXPECT_LT(rough.round_mm, 0.005 * 190);
+    double farthest = 0;
+    for (const shape::Vec p : fine.core) {
+        if (inside(rough.core, p)) continue;
+        double squared = 1e9;
+        for (std::size_t i = 0, j = rough.core.size() - 1; i < rough.core.size(); j = i++)
+            squared = std::min(squared, distance_to_segment_squared(p, rough.core[j], rough.core[i]));
+        farthest = std::max(farthest, std::sqrt(squared));
+    }
+    EXPECT_LE(farthest, rough.round_mm);
+    EXPECT_GT(farthest, 0);
+    const auto few = *shape::contour_of(shape::Rectangle{30, 20, 2});
+    EXPECT_EQ(coarse(few), few);
 }
 
 job::Job drawer_of(int count) {
@@ -118,6 +147,7 @@ job::Object random_object(Random& random, int number) {
 /// spoiled, and everything is either placed or said to be left.
 TEST(Drawer, NothingIsToMendInRandomJobs) {
     Random random(3);
+    int between = 0; ///< at any angle, not at one of those thrown
     for (int k = 0; k < 12; ++k) {
         job::Job job;
         for (int n = 1; n <= 6; ++n) job = job::with_object(job, random_object(random, n));
@@ -150,10 +180,39 @@ TEST(Drawer, NothingIsToMendInRandomJobs) {
         EXPECT_EQ(job::find_pocket(done.job, "i1#1").pocket->pose, (shape::Pose{{80, 130}, 20}));
         for (const auto& pocket : job::find_drawer(done.job, "d1")->pockets) {
             const job::Turns turns = job::find_object(done.job, pocket.object)->turns;
-            if (pocket.locked || turns == job::Turns::free) continue;
+            if (pocket.locked) continue;
+            if (turns == job::Turns::free) {
+                if (std::fmod(pocket.pose.turn_deg, 15) != 0) ++between;
+                continue;
+            }
             EXPECT_EQ(std::fmod(pocket.pose.turn_deg, turns == job::Turns::none ? 360 : 90), 0) << k;
         }
     }
+    EXPECT_GT(between, 0);
+}
+
+/// Aslant only, and by no step of fifteen degrees: the bar is nearly as long as the drawer's diagonal.
+TEST(Drawer, WhatFitsAslantAloneIsPutAslant) {
+    job::Job job;
+    job.minimums.wall_mm = 5;
+    job.minimums.edge_mm = 5;
+    job::Object object;
+    object.id = "i1";
+    object.turns = job::Turns::free;
+    object.fit_mm = 0;
+    // Inside 390 × 290: at atan(290 / 390) = 36.6° the diagonal is 486; at 30° and 45° a bar of 20 × 455 is
+    // out.
+    object.levels.push_back({job::Sunk{shape::Rectangle{455, 20, 0}, 15}, {}, {}});
+    job = job::with_object(job, object);
+    job::Drawer drawer;
+    drawer.id = "d1";
+    drawer.gap_mm = 0;
+    drawer.outline = shape::Rectangle{400, 300, 0};
+    job = job::with_drawer(job, drawer);
+    const Arranged done = arranged(job, Moving::none, {100'000, 1}, never_stop);
+    ASSERT_EQ(done.placed, 1);
+    const double turn = std::fmod(job::find_drawer(done.job, "d1")->pockets[0].pose.turn_deg, 15);
+    EXPECT_GT(std::min(turn, 15 - turn), 0.01);
 }
 
 TEST(Drawer, WhatFindsNoRoomIsSaid) {
