@@ -123,6 +123,8 @@ SheetId sheet_of(const layout::Check& check) {
     case Code::screw_short:
     case Code::board_thin:
     case Code::closures_few:
+    case Code::closure_none:
+    case Code::head_unchecked:
     case Code::close_late:
         return SheetId::pressure_plate;
     default:

@@ -54,6 +54,8 @@ constexpr std::array names{
     Name{Code::board_thin, "board-thin", "mm"},
     Name{Code::close_late, "close-late", "s"},
     Name{Code::closures_few, "closures-few", ""},
+    Name{Code::closure_none, "closure-none", "mm"},
+    Name{Code::head_unchecked, "head-unchecked", "mm"},
     Name{Code::stock_short, "stock-short", "mm"},
     Name{Code::cut_small, "cut-small", "mm"},
 };

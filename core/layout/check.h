@@ -53,6 +53,8 @@ enum class Code {
     board_thin,
     close_late,
     closures_few,
+    closure_none,   // value, limit: the least and greatest length of a screw that would fit
+    head_unchecked, // value: the plate's thickness
     stock_short,
     cut_small,
 };

@@ -23,6 +23,7 @@ bool limit_is_a_minimum(Code code) {
     case Code::screw_short:
     case Code::board_thin:
     case Code::closures_few:
+    case Code::head_unchecked:
     case Code::cut_small:
         return true;
     case Code::overlap:
@@ -51,6 +52,7 @@ bool limit_is_a_minimum(Code code) {
     case Code::wall_bow:
     case Code::close_late:
     case Code::stock_short:
+    case Code::closure_none:
         return false;
     }
     return false;

@@ -13,6 +13,9 @@ using layout::Code;
 using layout::Severity;
 
 constexpr double far_over = 2; ///< of a limit of looks: then it will not do (our guess)
+/// Plates of that many screw diameters are usual (common practice); of thinner ones it is said that nobody
+/// looked at their heads.
+constexpr double usual_head_diameters = 4;
 
 void put_at(Check& check, shape::Point<shape::InMold> at) {
     check.frame = layout::CheckFrame::mold;
@@ -32,9 +35,31 @@ void add_stress(std::vector<Check>& out, double value, double rupture) {
 
 void add_pull(std::vector<Check>& out, const PlateAnswer& answer) {
     const double limit = answer.capacity_n[answer.worst] / capacity_factor;
-    if (limit == 0 || answer.closure_n[answer.worst] <= limit) return; // 0: too short, said elsewhere
+    const auto& worst = kind_of(answer.design, answer.design.closures[answer.worst]);
+    const bool said_elsewhere = limit == 0 && worst.kind == job::ClosureKind::screw; // it is too short
+    if (said_elsewhere || answer.closure_n[answer.worst] <= limit) return;
     out.push_back(check_of(Code::screw_pull, Severity::mend, answer.closure_n[answer.worst], limit));
     put_at(out.back(), answer.design.closures[answer.worst].at);
+}
+
+/// Nobody chose a closure that does not fit: then nothing in the shop's list does. Least and greatest length
+/// of a screw that would, as thin as the list's thinnest.
+Check none_fits(const PlateIn& in, const Joint& joint) {
+    double thinnest = 0;
+    for (const auto& one : in.closures)
+        if (one.kind == job::ClosureKind::screw && (thinnest == 0 || one.diameter_mm < thinnest))
+            thinnest = one.diameter_mm;
+    const auto limits = penetration_limits(thinnest, in.height_mm);
+    return check_of(Code::closure_none, Severity::mend, joint.through_mm + limits.least_mm,
+                    joint.through_mm + limits.most_mm);
+}
+
+Check does_not_fit(const PlateIn& in, const job::Closure& kind, const Joint& joint) {
+    if (!in.closure) return none_fits(in, joint);
+    const double in_wall = in_wall_mm(kind, joint);
+    const auto limits = penetration_limits(kind.diameter_mm, in.height_mm);
+    return check_of(Code::screw_short, Severity::mend, in_wall,
+                    in_wall < limits.least_mm ? limits.least_mm : limits.most_mm);
 }
 
 /// The first that does not fit stands for all of its kind.
@@ -45,15 +70,19 @@ void add_lengths(std::vector<Check>& out, const PlateIn& in, const PlateDesign& 
     const auto& kind = kind_of(design, *found);
     const Joint joint = joint_of(in, design, *found);
     if (!fits(kind, joint)) {
-        const double in_wall = in_wall_mm(kind, joint);
-        const auto limits = penetration_limits(kind.diameter_mm, in.height_mm);
-        out.push_back(check_of(Code::screw_short, Severity::mend, in_wall,
-                               in_wall < limits.least_mm ? limits.least_mm : limits.most_mm));
+        out.push_back(does_not_fit(in, kind, joint));
         put_at(out.back(), found->at);
     }
     const double least = edge_diameters * kind.diameter_mm;
     if (kind.kind == job::ClosureKind::screw && design.box_board.thickness_mm < least)
         out.push_back(check_of(Code::board_thin, Severity::mend, design.box_board.thickness_mm, least));
+}
+
+/// Under heads that press on the plate alone.
+void add_heads(std::vector<Check>& out, const PlateDesign& design) {
+    const double usual = usual_head_diameters * design.closure.diameter_mm;
+    if (design.closure.kind == job::ClosureKind::screw && design.board.thickness_mm < usual)
+        out.push_back(check_of(Code::head_unchecked, Severity::note, design.board.thickness_mm, usual));
 }
 
 void add_at_hand(std::vector<Check>& out, const PlateDesign& design) {
@@ -64,9 +93,10 @@ void add_at_hand(std::vector<Check>& out, const PlateDesign& design) {
         const auto needed =
             std::count_if(design.closures.begin(), design.closures.end(),
                           [&](const auto& at) { return one_kind || at.stiffener_end == ends; });
-        if (*kind.at_hand < needed)
-            out.push_back(
-                check_of(Code::closures_few, Severity::note, *kind.at_hand, static_cast<double>(needed)));
+        if (*kind.at_hand >= needed) continue;
+        out.push_back(
+            check_of(Code::closures_few, Severity::note, *kind.at_hand, static_cast<double>(needed)));
+        out.back().subjects = {kind.name};
     }
 }
 
@@ -91,6 +121,7 @@ std::vector<Check> plate_checks(const PlateIn& in, const Plate& plate) {
     if (plate.closing.close_margin_s < 0)
         out.push_back(check_of(Code::close_late, Severity::mend, plate.closing.plate_on_s,
                                plate.closing.plate_on_s + plate.closing.close_margin_s));
+    add_heads(out, answer.design);
     add_at_hand(out, answer.design);
     return out;
 }

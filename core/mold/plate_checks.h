@@ -9,7 +9,8 @@
 namespace drawercast::mold {
 
 /// What must be said of a plate: bow, gap, stresses, pull, screws too short or too long, walls, and whether
-/// it closes in time. Whether a head pulls through a thin board is not checked: there is no source for it.
+/// it closes in time. Whether a head pulls through a thin board is not checked, and said to be so: there is
+/// no source for it.
 std::vector<layout::Check> plate_checks(const PlateIn& in, const Plate& plate);
 
 } // namespace drawercast::mold

@@ -108,6 +108,8 @@ std::string title(const Check& check, const job::Job& job) { // NOLINT(readabili
         return "A wall of the box bows " + say_length(tenth(check.value), units) + ", keep below " +
                say_length(check.limit, units);
     case Code::screw_short:
+        if (check.value <= 0)
+            return "A screw does not reach the wall, needs " + say_length(check.limit, units) + " in it";
         return check.value < check.limit
                    ? "A screw goes " + say_length(check.value, units) + " into the wall, needs " +
                          say_length(check.limit, units)
@@ -120,7 +122,17 @@ std::string title(const Check& check, const job::Job& job) { // NOLINT(readabili
         return "The plate is on at " + fixed(check.value, 0) + " s, must be on by " + fixed(check.limit, 0) +
                " s";
     case Code::closures_few:
-        return fixed(check.value, 0) + " closures at hand, " + fixed(check.limit, 0) + " needed";
+        return (check.value == 0 ? std::string("None") : fixed(check.value, 0)) + " at hand, " +
+               fixed(check.limit, 0) + " needed";
+    case Code::closure_none:
+        return check.value <= check.limit
+                   ? "No closure in the shop’s list fits: a screw has to be " +
+                         say_length_bare(check.value, units) + " to " + say_length(check.limit, units) +
+                         " long"
+                   : "No closure in the shop’s list fits: the wall is too low for its screws";
+    case Code::head_unchecked:
+        return "Whether screw heads pull through a board of " + say_length(check.value, units) +
+               " is not checked";
     case Code::stock_short:
         return "A part of " + say_length(check.value, units) + " is longer than its stock, " +
                say_length(check.limit, units);
@@ -205,12 +217,16 @@ std::string advice(const Check& check, const job::Job& job) { // NOLINT(readabil
     case Code::screw_short:
         return check.value < check.limit ? "Take a longer screw" : "Take a shorter screw";
     case Code::board_thin:
-        return "Use a thicker board for the box or a thinner screw; whether heads pull through is not "
-               "checked";
+        return "Use a thicker board for the box or a thinner screw";
     case Code::close_late:
         return "Start closures before the pour, let another driver help, use clamps or rods, or cooler parts";
     case Code::closures_few:
         return "Buy or borrow the rest before the pour";
+    case Code::closure_none:
+        return check.value <= check.limit ? "Add one to the list, or a rod or clamp"
+                                          : "Add a rod, a clamp or a thinner screw to the list";
+    case Code::head_unchecked:
+        return "There is no published figure for it: lay a washer under each head";
     case Code::stock_short:
         return "Use a longer board or bar, or join it from two";
     case Code::cut_small:

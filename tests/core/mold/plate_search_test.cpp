@@ -3,14 +3,12 @@
 #include "casting/pressure.h"
 #include "casting/times.h"
 #include "job/catalog.h"
-#include "mold/plate_checks.h"
 #include "mold/plate_search.h"
 
 #include <gtest/gtest.h>
 
 #include <algorithm>
 #include <cmath>
-#include <optional>
 #include <vector>
 
 namespace drawercast::mold {
@@ -118,63 +116,6 @@ TEST(PlateSearch, WhatTheMakerSetMayMiss) {
     EXPECT_EQ(plate->answer.design.board.name, "Particleboard 12");
     EXPECT_FALSE(plate->answer.passes);
     EXPECT_EQ(plate->answer.governs, Limit::screw_length); // 28 mm in the wall, 32 needed
-}
-
-/// What is said of a plate set whole by the maker, its screw this long and that many of them at hand.
-std::vector<layout::Check> said_of(double screw_mm, double box_board_mm, std::optional<int> at_hand) {
-    PlateIn in = box_of(300, 200, 40);
-    job::Board board = in.boards.front();
-    board.name = "ours", board.thickness_mm = 18;
-    job::Board box_board = board;
-    box_board.name = "of the box", box_board.thickness_mm = box_board_mm;
-    job::Closure screw;
-    screw.name = "screw", screw.kind = job::ClosureKind::screw;
-    screw.diameter_mm = 4, screw.length_mm = screw_mm, screw.at_hand = at_hand;
-    screw.stiffness_n_mm = 1500;
-    in.boards = {board, box_board};
-    in.closures = {screw};
-    in.board = board.name, in.box_board = box_board.name, in.closure = screw.name;
-    in.stiffening = job::StiffenerChoice{};
-    in.spacing_mm = 65;
-    return plate_checks(in, plate_of(in).value());
-}
-
-const layout::Check* of_code(const std::vector<layout::Check>& checks, layout::Code code) {
-    const auto found =
-        std::find_if(checks.begin(), checks.end(), [&](const auto& c) { return c.code == code; });
-    return found == checks.end() ? nullptr : &*found;
-}
-
-TEST(PlateMistakes, ScrewsThatDoNotFitTheirWall) {
-    EXPECT_EQ(of_code(said_of(52, 16, {}), layout::Code::screw_short), nullptr);
-    const auto few = said_of(40, 16, {}); // 22 of 32 in the wall
-    const auto* short_one = of_code(few, layout::Code::screw_short);
-    ASSERT_NE(short_one, nullptr);
-    EXPECT_DOUBLE_EQ(short_one->value, 22);
-    EXPECT_DOUBLE_EQ(short_one->limit, 32);
-    const auto much = said_of(70, 16, {}); // 52 of 35 at most: through a wall 40 deep
-    const auto* long_one = of_code(much, layout::Code::screw_short);
-    ASSERT_NE(long_one, nullptr);
-    EXPECT_DOUBLE_EQ(long_one->value, 52);
-    EXPECT_DOUBLE_EQ(long_one->limit, 35);
-}
-
-TEST(PlateMistakes, AWallTooThinForItsScrew) {
-    const auto checks = said_of(52, 10, {});
-    const auto* thin = of_code(checks, layout::Code::board_thin);
-    ASSERT_NE(thin, nullptr);
-    EXPECT_DOUBLE_EQ(thin->value, 10);
-    EXPECT_DOUBLE_EQ(thin->limit, 12);
-}
-
-TEST(PlateMistakes, NoneAtHand) {
-    EXPECT_EQ(of_code(said_of(52, 16, {}), layout::Code::closures_few), nullptr); // not counted
-    EXPECT_EQ(of_code(said_of(52, 16, 100), layout::Code::closures_few), nullptr);
-    const auto checks = said_of(52, 16, 0);
-    const auto* none = of_code(checks, layout::Code::closures_few);
-    ASSERT_NE(none, nullptr);
-    EXPECT_EQ(none->value, 0);
-    EXPECT_GT(none->limit, 10);
 }
 
 TEST(PlateSearch, StopsWhenAsked) {
