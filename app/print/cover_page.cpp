@@ -39,12 +39,18 @@ void write_foot(sheets::Inks& inks, const Box& border, const Template& drawing, 
         1.5,
         false,
         {}};
-    write_cells(inks, {{split, foot.min.y}, {foot.max.x, middle}},
-                {sign,
-                 {"scale", {QStringLiteral("1 : 1, true size")}, 1.1, false, {}},
-                 {"tiles", {QString::fromStdString(laid.tiling.extent())}, 0.6, false, {}},
-                 {"printed", {printing.at}, 1.2, false, {}}},
-                theme);
+    write_cells(
+        inks, {{split, foot.min.y}, {foot.max.x, middle}},
+        {sign,
+         {"scale", {QStringLiteral("1 : 1, true size")}, 1.1, false, {}},
+         {"tiles", {QString::fromStdString(laid.tiling.extent())}, 0.6, false, {}},
+         {"printed",
+          {printing.at, printing.corrected.isEmpty() ? QStringLiteral("no printer correction")
+                                                     : QStringLiteral("corrected for ") + printing.corrected},
+          1.2,
+          false,
+          {}}},
+        theme);
     write_cells(inks, {{split, middle}, foot.max},
                 {{"job", {drawing.words.job, drawing.words.revision}, 1.8, false, {}},
                  {"drawer", {drawing.words.drawer}, 1.6, false, {}},
@@ -54,11 +60,12 @@ void write_foot(sheets::Inks& inks, const Box& border, const Template& drawing, 
     frame(inks, border, LineRole::border, theme);
 }
 
-std::vector<QString> steps_of(const Template& drawing, const LaidOut& laid) {
+std::vector<QString> steps_of(const Template& drawing, const LaidOut& laid, const Printing& printing) {
     const bool one = laid.tiling.printed() == 1;
     std::vector<QString> steps{
         QStringLiteral("Print every page at actual size (100 %), never “fit to page”."),
         QStringLiteral("Hold a ruler to both scales of every page: 100 mm and 4 in, across and along.")};
+    if (!printing.correction.isEmpty()) steps.push_back(printing.correction);
     if (!one)
         steps.push_back(QStringLiteral("Cut one of two neighbors along the dash-dotted joint, lay it on the "
                                        "other so that the rings meet, and tape."));
@@ -104,20 +111,20 @@ double write_caption(sheets::Inks& inks, const Box& map, double y, const Templat
 
 /// Map on the left, steps on the right: leaves room for a table. Returns where both have ended.
 double write_beside(sheets::Inks& inks, const Box& border, double top, const Template& drawing,
-                    const LaidOut& laid, const theme::Theme& theme) {
+                    const LaidOut& laid, const Printing& printing, const theme::Theme& theme) {
     const double split = border.min.x + border.width() * 0.56;
     const Box map{{border.min.x + pad, top}, {split - pad, top + px(88)}};
     const double under = top + write_tile_map(inks, map, drawing, laid, theme);
     const double caption_end = write_caption(inks, map, under, drawing, laid, theme);
     const Box steps{{split + pad, top}, {border.max.x - pad, top}};
-    return std::max(caption_end, top + write_steps(inks, steps, steps_of(drawing, laid), theme));
+    return std::max(caption_end, top + write_steps(inks, steps, steps_of(drawing, laid, printing), theme));
 }
 
 /// Steps over the whole width and a large map below them.
 double write_below(sheets::Inks& inks, const Box& border, double top, double floor, const Template& drawing,
-                   const LaidOut& laid, const theme::Theme& theme) {
+                   const LaidOut& laid, const Printing& printing, const theme::Theme& theme) {
     const Box steps{{border.min.x + pad, top}, {border.max.x - pad, top}};
-    const double y = top + write_steps(inks, steps, steps_of(drawing, laid), theme) + pad;
+    const double y = top + write_steps(inks, steps, steps_of(drawing, laid, printing), theme) + pad;
     constexpr double below_map = 90; // for its arrow and caption
     const Box map{{border.min.x + pad, y}, {border.max.x - pad, floor - below_map}};
     return write_caption(inks, map, y + write_tile_map(inks, map, drawing, laid, theme), drawing, laid,
@@ -145,8 +152,8 @@ std::vector<Page> cover_pages(const Template& drawing, const LaidOut& laid, Pape
     rule(inks, {border.min.x, banner.max.y}, {border.max.x, banner.max.y}, LineRole::thin, theme);
 
     const double top = banner.max.y + pad;
-    double y = drawing.words.table ? write_beside(inks, border, top, drawing, laid, theme)
-                                   : write_below(inks, border, top, floor, drawing, laid, theme);
+    double y = drawing.words.table ? write_beside(inks, border, top, drawing, laid, printing, theme)
+                                   : write_below(inks, border, top, floor, drawing, laid, printing, theme);
     y += pad;
     write_foot(inks, border, drawing, laid, number, total, printing, theme);
     if (!drawing.words.table) return pages;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "print/pdf.h"
 
+#include "print/correction.h"
 #include "sheets/paint.h"
 
 #include <QBuffer>
@@ -46,6 +47,7 @@ QByteArray pdf_of(const std::vector<Page>& pages, const QString& title, const QS
         painter.save();
         // never from the device's width: that is rounded down to whole dots
         painter.scale(dots_per_inch / 96.0, dots_per_inch / 96.0);
+        if (page.stretch != shape::Vec{1, 1}) painter.setTransform(stretched(page), true);
         sheets::paint(page.inks, painter);
         painter.restore();
     }

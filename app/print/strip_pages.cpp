@@ -96,13 +96,16 @@ std::vector<Page> strip_pages(const job::Job& job, const plan::Plan& plan, Paper
         const Vec size = pages[i].size_mm;
         write_ruler(pages[i].inks, px(Vec{safe_margin_mm, size.y - safe_margin_mm - 12}), RulerWay::level,
                     theme);
-        const QString foot = QStringLiteral("Wall strips  ·  1 : 1, print without scaling and measure the "
-                                            "ruler  ·  %1, rev. %2  ·  %3  ·  page %4 of %5")
-                                 .arg(QString::fromStdString(job.title))
-                                 .arg(job.revision)
-                                 .arg(printing.at)
-                                 .arg(i + 1)
-                                 .arg(pages.size());
+        const QString foot =
+            QStringLiteral("Wall strips  ·  1 : 1, print without scaling and measure the "
+                           "ruler  ·  %1, rev. %2  ·  %3  ·  page %4 of %5")
+                .arg(QString::fromStdString(job.title))
+                .arg(job.revision)
+                .arg(printing.corrected.isEmpty()
+                         ? printing.at
+                         : QStringLiteral("%1, corrected for %2").arg(printing.at, printing.corrected))
+                .arg(i + 1)
+                .arg(pages.size());
         sheets::write(pages[i].inks, foot, px(Vec{safe_margin_mm, size.y - safe_margin_mm - 1}),
                       {Face::regular, 10}, theme.ink2);
     }

@@ -98,7 +98,13 @@ void write_title(sheets::Inks& inks, const Box& block_mm, const Template& drawin
         {"job", {drawing.words.job, drawing.words.revision}, 40, false, {}},
         {"drawer", {drawing.words.drawer}, 32, false, {}},
         {"scale", {"1 : 1"}, 12.5, false, {}},
-        {"printed", {printing.at}, 31, false, {}},
+        {"printed",
+         printing.corrected.isEmpty()
+             ? std::vector{printing.at}
+             : std::vector{printing.at, QStringLiteral("corrected for ") + printing.corrected},
+         31,
+         false,
+         {}},
         {"page", {QStringLiteral("%1 of %2").arg(number).arg(total)}, 17, false, {}}};
     write_cells(inks, {{block.min.x, middle}, block.max}, cells, theme);
     write_outline(inks, block, theme);

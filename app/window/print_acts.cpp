@@ -70,6 +70,7 @@ void PrintActs::write_all(PrintOrder::What what) {
     order.what = what;
     order.to = what == PrintOrder::What::drawings ? PrintOrder::To::svg : PrintOrder::To::pdf;
     order.choice.paper = usual_paper(job.display_units);
+    order.corrections = remembered_corrections(desk_.preferences);
     const auto pages = order_pages(order, job, desk_.document.plan(), printing());
     order.pages.resize(pages.size());
     std::iota(order.pages.begin(), order.pages.end(), std::size_t{0});

@@ -7,6 +7,7 @@
 
 #include <QComboBox>
 #include <QDialogButtonBox>
+#include <QDoubleSpinBox>
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -15,6 +16,8 @@
 #include <QPushButton>
 #include <QToolButton>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace drawercast::app {
 
@@ -43,6 +46,19 @@ void choose(QComboBox* box, const std::optional<E>& value) {
     box->setCurrentIndex(at < 0 ? 0 : at);
 }
 
+/// What a scale of 100 mm measures; far too much can be typed too, and is answered.
+QDoubleSpinBox* measured(QWidget* parent, const QString& name, const QString& suffix) {
+    auto* box = new QDoubleSpinBox(parent);
+    box->setAccessibleName(name);
+    box->setRange(80, 120);
+    box->setDecimals(2);
+    box->setSingleStep(0.05);
+    box->setValue(100);
+    box->setSuffix(suffix);
+    box->setKeyboardTracking(false);
+    return box;
+}
+
 QComboBox* combo(QWidget* parent, const QString& name) {
     auto* box = new QComboBox(parent);
     box->setAccessibleName(name);
@@ -68,7 +84,12 @@ PrintDialog::PrintDialog(const PrintOrder& usual, const job::Job& job, const pla
     show_order(usual);
     for (auto* box : {what_, sheet_, paper_, orientation_})
         connect(box, &QComboBox::currentIndexChanged, this, &PrintDialog::renew_pages);
-    connect(to_, &QComboBox::currentIndexChanged, this, &PrintDialog::renew_buttons);
+    connect(to_, &QComboBox::currentIndexChanged, this, [this] {
+        show_correction();
+        renew_pages();
+    });
+    for (auto* box : {short_, long_})
+        connect(box, &QDoubleSpinBox::valueChanged, this, &PrintDialog::take_correction);
     connect(list_, &QListWidget::currentRowChanged, this, &PrintDialog::show_current);
     connect(list_, &QListWidget::itemChanged, this, &PrintDialog::renew_buttons);
     fit_screen(*this, {1080, 660});
@@ -131,6 +152,11 @@ QWidget* PrintDialog::settings() {
     add(orientation_, tr("Portrait"), print::Orientation::portrait);
     add(orientation_, tr("Landscape"), print::Orientation::landscape);
     to_ = combo(pane, tr("Print to"));
+    short_ = measured(pane, tr("100 mm along the paper’s short side measure"), tr(" mm"));
+    long_ = measured(pane, tr("100 mm along the paper’s long side measure"), tr(" mm"));
+    auto* scales = new QHBoxLayout;
+    scales->addWidget(short_);
+    scales->addWidget(long_);
     note_ = new QLabel(pane);
     note_->setWordWrap(true);
 
@@ -144,6 +170,9 @@ QWidget* PrintDialog::settings() {
                                      {tr("&Orientation of the tiles"), orientation_},
                                      {tr("Print &to"), to_}})
         form->addRow(words, box);
+    auto* measures = new QLabel(tr("Its 100 mm &scales measure, short and long side"), pane);
+    measures->setBuddy(short_);
+    form->addRow(measures, scales);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, pane);
     take_ = buttons->button(QDialogButtonBox::Ok);
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
@@ -163,11 +192,26 @@ void PrintDialog::show_order(const PrintOrder& order) {
     choose(sheet_, order.choice.only);
     choose(paper_, std::optional(order.choice.paper));
     choose(orientation_, order.choice.orientation);
+    corrections_ = order.corrections;
     renew_pages();
     const int at =
         order.to == To::printer ? to_->findText(order.printer) : to_->findData(static_cast<int>(order.to));
     if (at >= 0) to_->setCurrentIndex(at);
-    renew_buttons();
+    show_correction();
+    renew_pages();
+}
+
+void PrintDialog::show_correction() {
+    const auto known = corrections_.find(destination_of(order()));
+    const print::Correction correction = known == corrections_.end() ? print::Correction{} : known->second;
+    const QSignalBlocker quiet_short(short_), quiet_long(long_);
+    short_->setValue(correction.short_mm);
+    long_->setValue(correction.long_mm);
+}
+
+void PrintDialog::take_correction() {
+    corrections_[destination_of(order())] = {short_->value(), long_->value()};
+    renew_pages();
 }
 
 void PrintDialog::renew_pages() {
@@ -176,9 +220,11 @@ void PrintDialog::renew_pages() {
     sheet_->setEnabled(templates);
     orientation_->setEnabled(templates);
     paper_->setEnabled(!drawings);
+    short_->setEnabled(!drawings);
+    long_->setEnabled(!drawings);
+    const QString before = to_->currentText();
     {
         const QSignalBlocker quiet(to_);
-        const QString before = to_->currentText();
         to_->clear();
         if (drawings)
             add(to_, tr("SVG files in a folder"), To::svg);
@@ -188,19 +234,34 @@ void PrintDialog::renew_pages() {
         }
         to_->setCurrentIndex(std::max(0, to_->findText(before)));
     }
+    if (to_->currentText() != before) show_correction();
     const bool no_printer = !drawings && QPrinterInfo::availablePrinterNames().isEmpty();
     const QString words =
         templates ? tr("Print at 100 %, no fit-to-page: in the printer’s own window choose “actual size”. "
                        "Hold a ruler to both scales of every page before you cut.")
         : drawings ? tr("One unit of a drawing is one millimeter: open it at 100 %.")
                    : tr("Print at 100 %, no fit-to-page: then the scales in the title blocks hold.");
-    note_->setText(no_printer
-                       ? words + QStringLiteral("\n\n") +
-                             tr("No printer is set up on this computer; a PDF can be printed elsewhere.")
-                       : words);
+    QStringList sentences{words};
+    const print::Correction measured{short_->value(), long_->value()};
+    if (!drawings && !print::is_sound(measured))
+        sentences << tr("No printer is off by more than %1 mm in 100: some window fitted these pages. Print "
+                        "them at actual size and measure again.")
+                         .arg(print::correctable_mm, 0, 'f', 1);
+    else if (!drawings && !print::is_none(measured))
+        sentences << tr("Pages are corrected for what its scales measured, and say so. To measure again, "
+                        "print a page with 100 and 100.");
+    if (no_printer) sentences << tr("No printer is set up on this computer; a PDF can be printed elsewhere.");
+    note_->setText(sentences.join(QStringLiteral("\n\n")));
     const QSignalBlocker quiet(list_);
     preview_->show_page(nullptr);
-    pages_ = order_pages(now, job_, plan_, printing_);
+    const std::vector<std::size_t> before_pages = order().pages;
+    const std::size_t before_count = pages_.size();
+    pages_ = order_pages(order(), job_, plan_, printing_);
+    const bool same_pages = pages_.size() == before_count; // another printer's: what was left out stays so
+    const auto left_out = [&](std::size_t i) {
+        return same_pages && std::find(before_pages.begin(), before_pages.end(), i) == before_pages.end();
+    };
+    const int current = list_->currentRow();
     list_->clear();
     const auto& theme = theme::theme_of(this);
     for (std::size_t i = 0; i < pages_.size(); ++i) {
@@ -209,10 +270,10 @@ void PrintDialog::renew_pages() {
         auto* item = new QListWidgetItem(
             thumbnail(pages_[i], thumbnail_size, devicePixelRatioF(), theme.edge), page, list_);
         item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
-        item->setCheckState(Qt::Checked);
+        item->setCheckState(left_out(i) ? Qt::Unchecked : Qt::Checked);
         item->setToolTip(page);
     }
-    list_->setCurrentRow(pages_.empty() ? -1 : 0);
+    list_->setCurrentRow(pages_.empty() ? -1 : same_pages ? std::max(0, current) : 0);
     show_current();
     renew_buttons();
 }
@@ -235,7 +296,7 @@ void PrintDialog::check_all(bool on) {
 void PrintDialog::renew_buttons() {
     const PrintOrder now = order();
     count_->setText(tr("%1 of %2").arg(now.pages.size()).arg(pages_.size()));
-    take_->setEnabled(!now.pages.empty());
+    take_->setEnabled(!now.pages.empty() && print::is_sound({short_->value(), long_->value()}));
     take_->setText(now.to == To::printer ? tr("Print") : tr("Write…"));
     all_->setEnabled(now.pages.size() < pages_.size());
     none_->setEnabled(!now.pages.empty());
@@ -243,6 +304,7 @@ void PrintDialog::renew_buttons() {
 
 PrintOrder PrintDialog::order() const {
     PrintOrder order;
+    order.corrections = corrections_;
     order.what = chosen<What>(what_).value_or(order.what);
     order.choice = {chosen<print::Paper>(paper_).value_or(order.choice.paper),
                     chosen<print::Orientation>(orientation_), chosen<print::TemplateKind>(sheet_)};

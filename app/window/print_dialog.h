@@ -6,6 +6,7 @@
 #include <QDialog>
 
 class QComboBox;
+class QDoubleSpinBox;
 class QLabel;
 class QListWidget;
 class QPushButton;
@@ -31,6 +32,8 @@ class PrintDialog final : public QDialog {
     void show_order(const PrintOrder& order);
     void renew_pages(); ///< after a change of what, sheet, paper or orientation
     void renew_buttons();
+    void show_correction(); ///< of what it goes to
+    void take_correction();
     void show_current();
     void check_all(bool on);
 
@@ -38,8 +41,10 @@ class PrintDialog final : public QDialog {
     const plan::Plan& plan_;
     print::Printing printing_;
     std::vector<print::Page> pages_;
+    print::Corrections corrections_;
 
     QComboBox *what_, *sheet_, *paper_, *orientation_, *to_;
+    QDoubleSpinBox *short_, *long_; ///< what the scales measure
     QLabel* note_;
     QLabel* count_;
     QListWidget* list_;

@@ -5,6 +5,10 @@
 #include "subcommands/drawing_files.h"
 #include "summary/summary.h"
 
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+
 #include <array>
 #include <string_view>
 #include <utility>
@@ -50,17 +54,45 @@ std::vector<print::Page> drawing_pages(const job::Job& job, const plan::Plan& pl
 
 } // namespace
 
-std::vector<print::Page> order_pages(const PrintOrder& order, const job::Job& job, const plan::Plan& plan,
-                                     const print::Printing& printing) {
-    switch (order.what) {
-    case PrintOrder::What::templates:
-        return print::template_pages(job, plan, order.choice, printing);
-    case PrintOrder::What::summary:
-        return summary::summary_pages(job, plan, order.choice.paper, printing);
-    case PrintOrder::What::drawings:
+QString destination_of(const PrintOrder& order) {
+    switch (order.to) {
+    case PrintOrder::To::pdf:
+        return QStringLiteral("PDF");
+    case PrintOrder::To::printer:
+        return order.printer;
+    case PrintOrder::To::svg:
         break;
     }
-    return drawing_pages(job, plan);
+    return {};
+}
+
+print::Correction correction_of(const PrintOrder& order) {
+    const auto known = order.corrections.find(destination_of(order));
+    return known != order.corrections.end() && print::is_sound(known->second) ? known->second
+                                                                              : print::Correction{};
+}
+
+std::vector<print::Page> order_pages(const PrintOrder& order, const job::Job& job, const plan::Plan& plan,
+                                     const print::Printing& printing) {
+    const print::Correction correction = correction_of(order);
+    print::Printing now = printing;
+    if (!print::is_none(correction)) {
+        now.corrected = destination_of(order);
+        now.correction = print::sentence_of(correction, now.corrected);
+    }
+    std::vector<print::Page> pages;
+    switch (order.what) {
+    case PrintOrder::What::templates:
+        pages = print::template_pages(job, plan, order.choice, now);
+        break;
+    case PrintOrder::What::summary:
+        pages = summary::summary_pages(job, plan, order.choice.paper, now);
+        break;
+    case PrintOrder::What::drawings:
+        return drawing_pages(job, plan);
+    }
+    for (print::Page& page : pages) page.stretch = print::stretch_of(correction, page.size_mm);
+    return pages;
 }
 
 std::vector<print::Page> chosen_pages(const PrintOrder& order, std::vector<print::Page> all) {
@@ -83,6 +115,7 @@ PrintOrder remembered_order(const Preferences& preferences, job::DisplayUnits un
     order.choice.orientation = named<print::Orientation>(kept("orientation"), orientation_names);
     order.choice.only = named<print::TemplateKind>(kept("sheet"), sheet_names);
     order.printer = kept("printer");
+    order.corrections = remembered_corrections(preferences);
     return order;
 }
 
@@ -96,6 +129,23 @@ void remember(const PrintOrder& order, Preferences& preferences) {
     keep("orientation", name_or_any(order.choice.orientation, orientation_names));
     keep("sheet", name_or_any(order.choice.only, sheet_names));
     keep("printer", order.printer);
+    QJsonObject corrections;
+    for (const auto& [printer, correction] : order.corrections)
+        if (!print::is_none(correction) && print::is_sound(correction))
+            corrections[printer] = QJsonArray{correction.short_mm, correction.long_mm};
+    keep("corrections", QString::fromUtf8(QJsonDocument(corrections).toJson(QJsonDocument::Compact)));
+}
+
+print::Corrections remembered_corrections(const Preferences& preferences) {
+    const QString text = preferences.printing(QStringLiteral("corrections"));
+    const QJsonObject kept = QJsonDocument::fromJson(text.toUtf8()).object();
+    print::Corrections corrections;
+    for (auto one = kept.begin(); one != kept.end(); ++one) {
+        const QJsonArray mm = one.value().toArray();
+        const print::Correction correction{mm.at(0).toDouble(), mm.at(1).toDouble()};
+        if (print::is_sound(correction)) corrections[one.key()] = correction;
+    }
+    return corrections;
 }
 
 } // namespace drawercast::app

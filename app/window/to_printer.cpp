@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/to_printer.h"
 
+#include "print/correction.h"
 #include "sheets/paint.h"
 
 #include <QPageLayout>
@@ -42,6 +43,7 @@ bool print_pages(const std::vector<print::Page>& pages, QPrinter& printer) {
         painter.save();
         const double scale = printer.resolution() / 96.0; // a driver may have chosen another
         painter.scale(scale, scale);
+        if (pages[i].stretch != shape::Vec{1, 1}) painter.setTransform(print::stretched(pages[i]), true);
         sheets::paint(pages[i].inks, painter);
         painter.restore();
     }

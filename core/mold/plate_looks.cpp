@@ -4,6 +4,7 @@
 #include "mold/screws.h"
 
 #include <algorithm>
+#include <tuple>
 #include <utility>
 
 namespace drawercast::mold {
@@ -52,7 +53,8 @@ void LooksOnMesh::start(const PlateShape& shape, std::vector<double> across_mm, 
 }
 
 const PlateOnBox& LooksOnMesh::box_for(const PlateDesign& design) {
-    auto [across, deep] = places_of(design);
+    std::vector<double> across, deep; // no structured binding: clang++ before 16 lets no lambda have one
+    std::tie(across, deep) = places_of(design);
     if (among(across, across_mm_) && among(deep, deep_mm_)) across = across_mm_, deep = deep_mm_;
     const auto found = std::find_if(boxes_.begin(), boxes_.end(), [&](const Box& box) {
         return box.board == design.board && box.across_mm == across && box.deep_mm == deep;

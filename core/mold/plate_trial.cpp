@@ -54,7 +54,8 @@ Bow bow_of(const PlateOnBox& box, const std::vector<double>& unknowns) {
 double lift_at(const PlateGrid& grid, const std::vector<double>& unknowns, shape::Vec p) {
     const auto [column, u] = between(grid.x_mm, p.x);
     const auto [row, v] = between(grid.y_mm, p.y);
-    const auto lift = [&](std::size_t dx, std::size_t dy) {
+    // named anew: clang++ before 16 lets no lambda have a structured binding
+    const auto lift = [&, column = column, row = row](std::size_t dx, std::size_t dy) {
         return unknowns[node_unknowns * grid.node(column + dx, row + dy)];
     };
     return (1 - v) * ((1 - u) * lift(0, 0) + u * lift(1, 0)) + v * ((1 - u) * lift(0, 1) + u * lift(1, 1));

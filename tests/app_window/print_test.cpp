@@ -8,6 +8,7 @@
 #include "window/to_printer.h"
 
 #include <QComboBox>
+#include <QDoubleSpinBox>
 #include <QFile>
 #include <QListWidget>
 #include <QPrinter>
@@ -111,6 +112,30 @@ TEST(PrintDialog, the_chosen_page_is_previewed) {
     EXPECT_TRUE(preview->accessibleName().contains(QStringLiteral("Pattern board")));
 }
 
+TEST(PrintDialog, what_a_printers_scales_measure_is_put_right_and_kept_for_it) {
+    Scene scene;
+    auto* side = named<QDoubleSpinBox>(*scene.dialog, "100 mm along the paper’s short side measure");
+    ASSERT_NE(side, nullptr);
+    scene.pages().item(1)->setCheckState(Qt::Unchecked);
+    side->setValue(100.6);
+    PrintOrder order = scene.dialog->order();
+    EXPECT_EQ(order.corrections.at("PDF"), (print::Correction{100.6, 100}));
+    EXPECT_EQ(scene.pages().item(1)->checkState(), Qt::Unchecked) << "what was left out stays so";
+    const auto pages = app::order_pages(order, scene.desk.window.document().job(),
+                                        scene.desk.window.document().plan(), today);
+    EXPECT_NEAR(pages.front().stretch.x, 100 / 100.6, 1e-12);
+    EXPECT_EQ(pages.front().stretch.y, 1);
+    side->setValue(103);
+    EXPECT_FALSE(scene.take()->isEnabled()) << "no printer is off by that much";
+    scene.choose("What", 2);
+    EXPECT_FALSE(side->isEnabled()) << "drawings are not printed";
+    scene.choose("What", 0);
+    EXPECT_EQ(side->value(), 103) << "and what was typed is still there";
+    order.to = PrintOrder::To::printer;
+    order.printer = QStringLiteral("Shop / left");
+    EXPECT_EQ(app::correction_of(order), print::Correction{}) << "of the one printer only";
+}
+
 TEST(PrintDialog, a_job_without_drawers_has_no_pages_and_says_so) {
     const job::Job job;
     const plan::Plan plan = plan::compute(job);
@@ -131,11 +156,14 @@ TEST(PrintOrder, is_remembered_but_for_its_pages) {
     order.choice = {print::Paper::tabloid, print::Orientation::landscape, print::TemplateKind::drawer_check};
     order.to = PrintOrder::To::printer;
     order.printer = QStringLiteral("Shop");
+    order.corrections = {{"Shop", {100.25, 99.5}}, {"Büro / \"2\"", {99.9, 100}}};
     app::remember(order, preferences);
     EXPECT_EQ(app::remembered_order(preferences, job::DisplayUnits::inch), order);
     order.choice = {print::Paper::a4, {}, {}};
     app::remember(order, preferences);
     EXPECT_EQ(app::remembered_order(preferences, job::DisplayUnits::inch), order);
+    preferences.set_printing("corrections", R"({"Shop":[100.25],"far":[100,150],"good":[100.5,100]})");
+    EXPECT_EQ(app::remembered_corrections(preferences), (print::Corrections{{"good", {100.5, 100}}}));
     preferences.set_printing("paper", "papyrus");
     EXPECT_EQ(app::remembered_order(preferences, job::DisplayUnits::mm).choice.paper, print::Paper::a4);
 }
