@@ -16,6 +16,7 @@ bench_packages=(libbenchmark-dev libgeos-dev python3)
 package_packages=(desktop-file-utils appstream lintian shared-mime-info libxml2-utils man-db bsdextrautils dpkg-dev file poppler-utils)
 fuzz_packages=(clang libclang-rt-14-dev)
 thread_packages=(clang libclang-rt-14-dev)
+locale_packages=(locales)
 lint_packages=(clang clang-tidy cppcheck)
 
 # Runs a step, keeps its minutes for the table at the end.

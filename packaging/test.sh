@@ -3,17 +3,24 @@
 # Installs what it needs, builds with warnings as errors and runs every test.
 #   --long    the long counts (DRAWERCAST_LONG=1)
 #   --fuzz    each fuzz target for 10 s too (clang)
+#   --threads the workers under ThreadSanitizer too (clang)
+#   --comma   the cheaper tests once more where 1.5 is written 1,5
 source "$(dirname "$0")/steps.sh"
 
 fuzz=no
+threads=no
+comma=no
 for option in "$@"; do
     case $option in
     --long) export DRAWERCAST_LONG=1 ;;
     --fuzz) fuzz=yes ;;
-    *) echo "usage: packaging/test.sh [--long] [--fuzz]" >&2; exit 64 ;;
+    --threads) threads=yes ;;
+    --comma) comma=yes ;;
+    *) echo "usage: packaging/test.sh [--long] [--fuzz] [--threads] [--comma]" >&2; exit 64 ;;
     esac
 done
 
+export QT_QPA_PLATFORM=offscreen
 checked=$top/build/checked
 release=$top/build/release-tests
 log=$checked/ctest.log
@@ -68,6 +75,27 @@ fuzz_all() {
     done
 }
 
+# clang's: g++'s needs the same, but then nothing would build all of it with another compiler.
+test_workers() {
+    local program
+    CC=clang CXX=clang++ configure "$top/build/threads" -DCMAKE_BUILD_TYPE=Debug -DCMAKE_CXX_FLAGS=-O1 \
+        -DDRAWERCAST_WERROR=ON -DDRAWERCAST_THREADS=ON
+    build "$top/build/threads" --target test_threads test_app_document
+    for program in test_threads test_app_document; do
+        TSAN_OPTIONS=suppressions=$top/tests/threads.txt:halt_on_error=1 "$top/build/threads/tests/$program"
+    done
+}
+
+# Not the whole suite again: what reads, writes, shows and prints figures.
+test_with_comma() {
+    local area
+    localedef -i de_DE -f UTF-8 "$top/build/de_DE.UTF-8"
+    for area in base job casting runsheet stock app app_forms app_panes; do
+        LOCPATH=$top/build LC_ALL=de_DE.UTF-8 "$checked/tests/test_$area" --gtest_brief=1
+    done
+    LOCPATH=$top/build LC_ALL=de_DE.UTF-8 "$checked/tests/fuzz/test_fuzz_replay" --gtest_brief=1
+}
+
 step "packages" install "${build_packages[@]}" "${test_packages[@]}"
 step "format" check_format
 step "configure, release" configure "$release" -DCMAKE_BUILD_TYPE=Release -DDRAWERCAST_TESTS=OFF -DDRAWERCAST_WERROR=ON
@@ -78,10 +106,17 @@ if [ "$fuzz" = yes ]; then
     step "packages, fuzzing" install "${fuzz_packages[@]}"
     step "fuzzing" fuzz_all
 fi
+if [ "$threads" = yes ]; then
+    step "packages, threads" install "${thread_packages[@]}"
+    step "workers, thread sanitizer" test_workers
+fi
 step "configure, sanitizers" configure "$checked" -DCMAKE_BUILD_TYPE=Debug -DCMAKE_CXX_FLAGS=-O1 \
     -DDRAWERCAST_WERROR=ON -DDRAWERCAST_SANITIZE=ON -DDRAWERCAST_PRECOMPILE=ON
 step "build, sanitizers" build "$checked"
-export QT_QPA_PLATFORM=offscreen
 export ASAN_OPTIONS=detect_leaks=1:detect_stack_use_after_return=1 UBSAN_OPTIONS=print_stacktrace=1
 export LSAN_OPTIONS=suppressions=$top/tests/leaks.txt:print_suppressions=0
 step "all tests, address and undefined behavior sanitizers" run_all_tests
+if [ "$comma" = yes ]; then
+    step "packages, locales" install "${locale_packages[@]}"
+    step "tests where 1.5 is written 1,5" test_with_comma
+fi

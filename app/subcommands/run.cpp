@@ -5,7 +5,6 @@
 #include "job/catalog.h"
 #include "job/store.h"
 #include "job/write.h"
-#include "plan/builder.h"
 #include "plan/figures.h"
 #include "plan/plan.h"
 
@@ -20,6 +19,7 @@
 #include "subcommands/drawing_files.h"
 #include "subcommands/output.h"
 #include "subcommands/quote_report.h"
+#include "subcommands/worked_out.h"
 #include "summary/summary.h"
 
 #include <QDateTime>
@@ -99,9 +99,9 @@ Exit write_drawings(const job::Job& job, const plan::Plan& plan, const std::stri
 }
 
 /// The long parts take seconds: they are left out where nothing of them is drawn.
-plan::Plan plan_for(const Command& command, const job::Job& job) {
+WorkedOut plan_for(const Command& command, const job::Job& job) {
     const bool quick = command.verb == Verb::templates && command.sheet && !print::shows_cuts(*command.sheet);
-    return quick ? plan::compute(job) : plan::whole(job);
+    return quick ? WorkedOut{plan::compute(job), true} : worked_out(job);
 }
 
 Exit arrange_into(const Command& command, const job::Job& job) {
@@ -153,10 +153,7 @@ Exit capture_into(const Command& command) {
     return said(captured->report);
 }
 
-Exit answer(const Command& command, const job::Job& job) {
-    if (command.verb == Verb::arrange) return arrange_into(command, job);
-    if (command.verb == Verb::quote) return quote(command, job);
-    const plan::Plan plan = plan_for(command, job);
+Exit answer_of(const Command& command, const job::Job& job, const plan::Plan& plan) {
     switch (command.verb) {
     case Verb::check: {
         const Exit exit = said(check_report(job, plan));
@@ -189,6 +186,14 @@ Exit answer(const Command& command, const job::Job& job) {
         break;
     }
     return Exit::usage;
+}
+
+Exit answer(const Command& command, const job::Job& job) {
+    if (command.verb == Verb::arrange) return arrange_into(command, job);
+    if (command.verb == Verb::quote) return quote(command, job);
+    const WorkedOut worked = plan_for(command, job);
+    const Exit exit = answer_of(command, job, worked.plan);
+    return exit == Exit::fine && !worked.whole ? Exit::mend : exit; // half an answer lets nothing through
 }
 
 } // namespace

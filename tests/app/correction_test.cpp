@@ -56,7 +56,8 @@ TEST(Correction, the_most_that_is_corrected_stays_off_the_papers_edge) {
     EXPECT_FALSE(is_sound({100, 100 + correctable_mm + 0.01}));
     for (const auto paper : {Paper::a4, Paper::letter, Paper::a3, Paper::tabloid}) {
         const Box safe = Box{{0, 0}, size_mm(paper, Orientation::portrait)}.grown(-6.35);
-        for (const auto& path : corrected(paper, Orientation::portrait, {least, least}).front().paths) {
+        const auto pages = corrected(paper, Orientation::portrait, {least, least});
+        for (const auto& path : pages.front().paths) {
             const Box box = path.box();
             if (!path.stroked && !path.filled) continue;
             EXPECT_GE(box.min.x, safe.min.x);

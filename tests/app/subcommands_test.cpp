@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The real binary, as a script would call it.
+#include "job/catalog.h"
+
 #include "app/pdf_reader.h"
+#include "subcommands/worked_out.h"
 
 #include <gtest/gtest.h>
 
@@ -36,6 +39,13 @@ TEST(Subcommands, check_says_whether_something_must_be_mended) {
     std::string said;
     EXPECT_EQ(exit_of("check '" + path + "'", &said), 1);
     EXPECT_NE(said.find("overlap"), std::string::npos);
+}
+
+TEST(Subcommands, a_job_that_takes_too_long_is_answered_as_far_as_it_goes) {
+    const job::Job job = job::new_job({});
+    const auto worked = subcommands::worked_out(job, std::chrono::seconds(0));
+    EXPECT_FALSE(worked.whole);
+    EXPECT_TRUE(plan::same(worked.plan, plan::compute(job)));
 }
 
 TEST(Subcommands, an_unreadable_job_is_one_line) {

@@ -26,12 +26,16 @@
 namespace drawercast::plan {
 namespace {
 
-/// An empty drawer: a whole answer in a moment.
+/// Two empty drawers: a whole answer in a moment.
 job::Job small_job(double width_mm) {
     job::DrawerSize size;
     size.width_mm = width_mm;
     size.depth_mm = 150;
-    return job::new_job(size);
+    job::Job job = job::new_job(size);
+    job::Drawer second = *job.drawers.front(); // drawers are worked out side by side
+    second.id = "d2";
+    job.drawers.emplace_back(second);
+    return job;
 }
 
 /// A drag of the first pocket as the window does it, an answer and a text at each step.
