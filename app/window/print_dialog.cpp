@@ -170,7 +170,7 @@ QWidget* PrintDialog::settings() {
                                      {tr("&Orientation of the tiles"), orientation_},
                                      {tr("Print &to"), to_}})
         form->addRow(words, box);
-    auto* measures = new QLabel(tr("Its 100 mm &scales measure, short and long side"), pane);
+    auto* measures = new QLabel(tr("100 mm scales &measure, on its short and long side"), pane);
     measures->setBuddy(short_);
     form->addRow(measures, scales);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, pane);
