@@ -19,6 +19,7 @@ GOALS = {  # at most
     "recheck-200-geos": 0.2,
     "fast-1000-move-us": 200,
     "growth-exponent": 1.35,
+    "plate-candidate-direct": 1,
 }
 TO_MICROSECONDS = {"ns": 1e-3, "us": 1.0, "ms": 1e3, "s": 1e6}
 
@@ -63,6 +64,7 @@ def ratios(time):
         "recheck-200-geos": over("recheck_ours/200", "recheck_library/200"),
         "fast-1000-move-us": time.get("planner_fast_move/1000"),
         "growth-exponent": growth_exponent(time),
+        "plate-candidate-direct": over("plate_candidate/0", "plate_direct"),
     }
 
 
