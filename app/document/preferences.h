@@ -13,7 +13,7 @@ namespace drawercast::app {
 class Preferences : public QObject {
     Q_OBJECT
   public:
-    enum class Appearance { system, light, dark };
+    enum class Appearance { system, light, dark, contrast_light, contrast_dark };
     Q_ENUM(Appearance)
 
     /// `file` empty: the user's own settings.

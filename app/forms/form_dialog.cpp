@@ -16,6 +16,8 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace drawercast::app {
 
 namespace {
@@ -71,6 +73,16 @@ void FormDialog::make_room() {
     const auto* screen = this->screen();
     const QSize most = screen ? screen->availableSize() * most_of_screen : wanted;
     resize(size().expandedTo(wanted.boundedTo(most)));
+    if (isVisible() && screen) keep_on_screen(screen->availableGeometry());
+}
+
+/// A dialog that grew downwards is pulled up until its buttons are on the screen, never its title off it.
+void FormDialog::keep_on_screen(const QRect& screen) {
+    const QRect frame = frameGeometry();
+    const int up = std::max(0, frame.bottom() - screen.bottom()),
+              aside = std::max(0, frame.right() - screen.right());
+    const QPoint to(std::max(screen.left(), frame.left() - aside), std::max(screen.top(), frame.top() - up));
+    if (to != frame.topLeft()) move(to);
 }
 
 void FormDialog::refresh() {

@@ -39,6 +39,7 @@ class FormDialog : public QDialog {
   private:
     void go_to_problem();
     void make_room();
+    void keep_on_screen(const QRect& screen);
 
     FormContext context_;
     FieldProblems problems_;

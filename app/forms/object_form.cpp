@@ -48,7 +48,7 @@ ObjectForm::ObjectForm(Purpose purpose, const job::Object& object, const FormCon
                        QWidget* parent)
     : FormDialog(purpose == Purpose::add ? tr("New object") : tr("Object"),
                  purpose == Purpose::add ? tr("Add object") : tr("Keep changes"), context, parent),
-      given_(object), rows_(new FieldRows), name_(new QLineEdit),
+      given_(object), rows_(new FieldRows), more_(new FieldRows), name_(new QLineEdit),
       height_(new LengthEdit(context, job::range_of("/objects/*/height_mm"))), turns_(new QComboBox),
       note_(new QPlainTextEdit),
       levels_(
@@ -58,7 +58,9 @@ ObjectForm::ObjectForm(Purpose purpose, const job::Object& object, const FormCon
     auto* columns = new QHBoxLayout(body);
     columns->setSpacing(16);
     columns->addWidget(make_left(), 3);
-    columns->addWidget(picture_, 2);
+    for (const auto& level : given_.levels) add_level(level); // before what follows them by the Tab key
+    if (!given_.levels.empty()) levels_->show_page(levels_->pages().front());
+    columns->addWidget(make_right(), 2);
     fill();
     set_body(body);
     show_picture();
@@ -76,22 +78,30 @@ QWidget* ObjectForm::make_left() {
     return left;
 }
 
+/// What most objects leave as it is comes last, by keyboard too: name, sizes, done.
+QWidget* ObjectForm::make_right() {
+    auto* right = new QWidget;
+    auto* all = new QVBoxLayout(right);
+    all->setContentsMargins(0, 0, 0, 0);
+    all->setSpacing(8);
+    all->addWidget(picture_, 1);
+    all->addWidget(make_more());
+    return right;
+}
+
 FieldRows* ObjectForm::make_rows() {
     name_->setMaxLength(most_name);
-    note_->setTabChangesFocus(true);
-    note_->setFixedHeight(2 * note_->fontMetrics().lineSpacing() + 12);
     rows_->add_wide("/name", tr("&Name"), name_);
-    add_numbers();
-    turns_->addItem(tr("By quarters"), static_cast<int>(job::Turns::quarter));
-    turns_->addItem(tr("At any angle"), static_cast<int>(job::Turns::free));
-    turns_->addItem(tr("Never"), static_cast<int>(job::Turns::none));
-    turns_->setToolTip(tr("By Arrange; by hand any turn can be given"));
-    turns_->setAccessibleName(tr("Turned when arranged"));
-    rows_->add_wide("/note", tr("No&te"), note_);
+    using Object = job::Object;
+    auto* count = new ValueEdit(number_notation(context(), {}), job::range_of("/objects/*/count"));
+    auto* mass =
+        new ValueEdit(quantity_notation(Quantity::mass_g, context()), job::range_of("/objects/*/mass_g"));
+    numbers_.add(*rows_, {"/count", tr("&How many"), count, &Object::count});
+    numbers_.add(*rows_, {"/mass_g", tr("&Mass of one"), mass, &Object::mass_g});
+    numbers_.add(*rows_,
+                 {"/height_mm", tr("H&eight"), height_, &Object::height_mm, tr("Of the whole object")});
     connect(rows_, &FieldRows::edited, this, &ObjectForm::refresh);
     connect(name_, &QLineEdit::textEdited, this, &ObjectForm::refresh);
-    connect(turns_, &QComboBox::activated, this, &ObjectForm::refresh);
-    connect(note_, &QPlainTextEdit::textChanged, this, &ObjectForm::refresh);
     connect(levels_, &PartTabs::taken_away, this, &ObjectForm::refresh);
     connect(levels_, &PartTabs::asked_for_another, this, [this] {
         add_level(blank_object().levels.front());
@@ -100,11 +110,8 @@ FieldRows* ObjectForm::make_rows() {
     return rows_;
 }
 
-void ObjectForm::add_numbers() {
+FieldRows* ObjectForm::make_more() {
     using Object = job::Object;
-    auto* count = new ValueEdit(number_notation(context(), {}), job::range_of("/objects/*/count"));
-    auto* mass =
-        new ValueEdit(quantity_notation(Quantity::mass_g, context()), job::range_of("/objects/*/mass_g"));
     auto* fit = new LengthEdit(context(), job::range_of("/objects/*/fit_mm"));
     auto* fit_end = new LengthEdit(context(), job::range_of("/objects/*/fit_end_mm"));
     auto* volume = new ValueEdit(quantity_notation(Quantity::volume_ml, context()),
@@ -113,15 +120,23 @@ void ObjectForm::add_numbers() {
     fit->allow_empty(tr("auto: %1").arg(length_notation(context()).shown(automatic.side_mm)));
     fit_end->allow_empty(tr("as the sides"));
     volume->allow_empty(tr("from the levels"));
-    numbers_.add(*rows_, {"/count", tr("&How many"), count, &Object::count});
-    numbers_.add(*rows_, {"/mass_g", tr("&Mass of one"), mass, &Object::mass_g});
-    numbers_.add(*rows_,
-                 {"/height_mm", tr("H&eight"), height_, &Object::height_mm, tr("Of the whole object")});
-    numbers_.add(*rows_, {"/fit_mm", tr("&Fit a side"), fit, &Object::fit_mm, tr("Less than 0 squeezes")});
-    numbers_.add(*rows_, {"/fit_end_mm", tr("Fit at the en&ds"), fit_end, &Object::fit_end_mm,
+    numbers_.add(*more_, {"/fit_mm", tr("&Fit a side"), fit, &Object::fit_mm, tr("Less than 0 squeezes")});
+    numbers_.add(*more_, {"/fit_end_mm", tr("Fit at the en&ds"), fit_end, &Object::fit_end_mm,
                           tr("Ends of the long axis")});
-    numbers_.add(*rows_, {"/volume_ml", tr("&Volume, dunked"), volume, &Object::volume_ml,
+    numbers_.add(*more_, {"/volume_ml", tr("&Volume, dunked"), volume, &Object::volume_ml,
                           tr("Then the outlines serve walls and templates only")});
+    note_->setTabChangesFocus(true);
+    note_->setFixedHeight(2 * note_->fontMetrics().lineSpacing() + 12);
+    turns_->addItem(tr("By quarters"), static_cast<int>(job::Turns::quarter));
+    turns_->addItem(tr("At any angle"), static_cast<int>(job::Turns::free));
+    turns_->addItem(tr("Never"), static_cast<int>(job::Turns::none));
+    turns_->setToolTip(tr("By Arrange; by hand any turn can be given"));
+    more_->add_wide("/turns", tr("&Turned when arranged"), turns_);
+    more_->add_wide("/note", tr("No&te"), note_);
+    connect(more_, &FieldRows::edited, this, &ObjectForm::refresh);
+    connect(turns_, &QComboBox::activated, this, &ObjectForm::refresh);
+    connect(note_, &QPlainTextEdit::textChanged, this, &ObjectForm::refresh);
+    return more_;
 }
 
 void ObjectForm::add_level(const job::Level& level) {
@@ -138,10 +153,6 @@ QWidget* ObjectForm::make_from_drawing() {
     from_drawing_->setToolTip(
         tr("Several outlines of one drawing, each a level, in their places to each other"));
     from_drawing_->setAutoDefault(false);
-    auto* turned = new QLabel(tr("&Turned when arranged"));
-    turned->setBuddy(turns_);
-    row->addWidget(turned);
-    row->addWidget(turns_);
     row->addStretch(1);
     row->addWidget(from_drawing_);
     connect(from_drawing_, &QPushButton::clicked, this, &ObjectForm::add_drawn_levels);
@@ -176,8 +187,6 @@ void ObjectForm::fill() {
     numbers_.fill(given_);
     turns_->setCurrentIndex(turns_->findData(static_cast<int>(given_.turns)));
     note_->setPlainText(QString::fromStdString(given_.note));
-    for (const auto& level : given_.levels) add_level(level);
-    if (!given_.levels.empty()) levels_->show_page(levels_->pages().front());
 }
 
 std::vector<LevelEdit*> ObjectForm::level_edits() const {
@@ -216,10 +225,12 @@ FieldProblems ObjectForm::show_problems() {
         of_levels.push_back(std::move(mine));
     }
     FieldProblems of_rows = rows_->own_problems();
+    const FieldProblems of_more = more_->own_problems();
+    of_rows.insert(of_rows.end(), of_more.begin(), of_more.end());
     if (name_->text().trimmed().isEmpty())
         of_rows.insert(of_rows.begin(), {"/name", tr("Give it a name to be found by")});
     of_rows.insert(of_rows.end(), of_reader.begin(), of_reader.end());
-    FieldProblems left = rows_->show(of_rows, shown);
+    FieldProblems left = more_->show(rows_->show(of_rows, shown), shown);
     for (std::size_t i = 0; i < edits.size(); ++i) {
         const FieldProblems of_none = edits[i]->show(of_levels[i], shown);
         left.insert(left.end(), of_none.begin(), of_none.end());

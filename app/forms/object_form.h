@@ -38,8 +38,9 @@ class ObjectForm final : public FormDialog {
 
   private:
     QWidget* make_left();
+    QWidget* make_right();
     FieldRows* make_rows();
-    void add_numbers();
+    FieldRows* make_more();
     void add_level(const job::Level& level);
     QWidget* make_from_drawing();
     void add_drawn_levels();
@@ -49,7 +50,8 @@ class ObjectForm final : public FormDialog {
     void show_picture();
 
     job::Object given_;
-    FieldRows* rows_;
+    FieldRows* rows_; ///< what each object is asked
+    FieldRows* more_; ///< what most leave as it is
     QLineEdit* name_;
     Bindings<job::Object> numbers_;
     LengthEdit* height_;

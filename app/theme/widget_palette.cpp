@@ -16,6 +16,18 @@ QColor readable(const QList<QColor>& wished, const QColor& ground, const QColor&
     return last;
 }
 
+/// A desktop of one ground and one ink; `pale` is for what can't be used now.
+QPalette two_colors(const QColor& ground, const QColor& ink, const QColor& live, const QColor& pale) {
+    QPalette palette;
+    for (const auto role : {QPalette::Window, QPalette::Base, QPalette::Button})
+        palette.setColor(role, ground);
+    for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText})
+        palette.setColor(role, ink);
+    palette.setColor(QPalette::Highlight, live);
+    palette.setColor(QPalette::Disabled, QPalette::Text, pale);
+    return palette;
+}
+
 } // namespace
 
 bool is_high_contrast(const QPalette& desktop) {
@@ -60,6 +72,12 @@ Theme theme_for(ThemeChoice choice, const QPalette& desktop) {
         return light_theme();
     case ThemeChoice::dark:
         return dark_theme();
+    case ThemeChoice::contrast_light:
+        return high_contrast_theme(
+            two_colors(Qt::white, Qt::black, light_theme().blue, QColor::fromRgb(0x595959)));
+    case ThemeChoice::contrast_dark:
+        return high_contrast_theme(
+            two_colors(Qt::black, Qt::white, dark_theme().blue, QColor::fromRgb(0xA6A6A6)));
     case ThemeChoice::system:
         break;
     }

@@ -8,10 +8,12 @@
 namespace drawercast::theme {
 
 /// What the maker has chosen in the settings.
-enum class ThemeChoice { system, light, dark };
+enum class ThemeChoice { system, light, dark, contrast_light, contrast_dark };
 
 /// The theme for `choice`. For system, `desktop` is the palette the program started with: dark where its
 /// ground is darker than its words; a high-contrast palette is taken over as it is (high_contrast_theme).
+/// The two contrast choices are such palettes of our own, black on white and white on black, for desktops
+/// that have none.
 Theme theme_for(ThemeChoice choice, const QPalette& desktop);
 
 /// Whether a desktop palette is one of the high-contrast kind: pure extremes, and fields on the same ground.

@@ -178,6 +178,8 @@ std::vector<ActionSpec> listed() {
         {"view.system", TEXT("As the &desktop"), "", "", always, true},
         {"view.light", TEXT("&Light"), "", "", always, true},
         {"view.dark", TEXT("D&ark"), "", "", always, true},
+        {"view.contrast_light", TEXT("High contrast, &black on white"), "", "", always, true},
+        {"view.contrast_dark", TEXT("High contrast, &white on black"), "", "", always, true},
         {"view.larger", TEXT("&Larger text"), "", "Ctrl+Shift+.", always},
         {"view.smaller", TEXT("S&maller text"), "", "Ctrl+Shift+,", always},
         {"view.usual", TEXT("&Usual text size"), "", "", always},

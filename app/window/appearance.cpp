@@ -20,6 +20,10 @@ theme::ThemeChoice choice_of(Preferences::Appearance appearance) {
         return theme::ThemeChoice::light;
     case Preferences::Appearance::dark:
         return theme::ThemeChoice::dark;
+    case Preferences::Appearance::contrast_light:
+        return theme::ThemeChoice::contrast_light;
+    case Preferences::Appearance::contrast_dark:
+        return theme::ThemeChoice::contrast_dark;
     case Preferences::Appearance::system:
         break;
     }

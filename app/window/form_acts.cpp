@@ -41,7 +41,7 @@ void FormActs::add_object() {
     object->id = job::free_object_id(job);
     commit(tr("Add object"), job::with_object(job, *object));
     desk_.selection.choose_object(object->id);
-    emit said(tr("“%1” is in the list: drag it onto the drawer, or press Ctrl+Enter.")
+    emit said(tr("“%1” is in the list: drag it onto the drawer, or press Ctrl+Enter. Ctrl+R places all.")
                   .arg(QString::fromStdString(object->name)));
 }
 
@@ -69,7 +69,8 @@ void FormActs::add_listed(const std::vector<job::Object>& objects, const QString
     }
     commit(what, std::move(job));
     desk_.selection.choose_object(last);
-    emit said(tr("Objects added: %1. Drag them onto the drawer, or press Ctrl+Enter.").arg(objects.size()));
+    emit said(tr("Objects added: %1. Drag them onto the drawer, or press Ctrl+Enter. Ctrl+R places all.")
+                  .arg(objects.size()));
 }
 
 void FormActs::connect_drawers(Actions& actions) {

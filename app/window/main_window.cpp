@@ -34,6 +34,7 @@
 #include "window/vent_acts.h"
 #include "window/welcome.h"
 
+#include <QAbstractButton>
 #include <QCloseEvent>
 #include <QFileInfo>
 #include <QLabel>
@@ -150,6 +151,8 @@ void MainWindow::assemble() {
     statusBar()->addPermanentWidget(building_);
     statusBar()->addPermanentWidget(coordinates_);
     statusBar()->setSizeGripEnabled(false);
+    sentence_->setContentsMargins(8, 0, 0, 0); // off the frame of the window
+    coordinates_->setContentsMargins(0, 0, 8, 0);
     connect(welcome, &Welcome::recent_wanted, this, [this](const QString& path) { job_acts_->open(path); });
 }
 
@@ -215,10 +218,12 @@ void MainWindow::connect_parts() {
     connect(&canvas, &SheetCanvas::notch_form_wanted, this,
             [this] { actions_["place.notch_sizes"]->trigger(); });
     const auto keys = [this](const char* id) {
-        return actions_[id]->shortcut().toString(QKeySequence::NativeText);
+        // The key's name on it, as the other sentences say it.
+        return actions_[id]->shortcut().toString(QKeySequence::NativeText).replace("Return", tr("Enter"));
     };
     canvas.set_invitation({tr("Nothing in this drawer yet"),
                            tr("Drag an object from the list, or press %1").arg(keys("objects.place")),
+                           tr("Have all placed for you: %1").arg(keys("arrange.unplaced")),
                            tr("Add an object: %1").arg(keys("objects.add")),
                            tr("Paste a list from a spreadsheet: %1").arg(keys("objects.paste_list"))});
     connect(left_, &LeftPane::menu_wanted, this, [this](QPoint at) { menus_.object->popup(at); });
@@ -349,6 +354,8 @@ void MainWindow::refresh_actions() {
     check("view.system", looks == Preferences::Appearance::system);
     check("view.light", looks == Preferences::Appearance::light);
     check("view.dark", looks == Preferences::Appearance::dark);
+    check("view.contrast_light", looks == Preferences::Appearance::contrast_light);
+    check("view.contrast_dark", looks == Preferences::Appearance::contrast_dark);
 }
 
 void MainWindow::refresh_title() {
@@ -416,6 +423,15 @@ void MainWindow::restore_state() {
     panes_->restore(preferences_.window_state("panes"));
     if (const auto shares = preferences_.window_state("answers"); !shares.isEmpty())
         right_->restoreState(shares);
+}
+
+/// Enter presses the button it is on, as in a dialog: Qt has the space key alone do that outside of them.
+void MainWindow::keyPressEvent(QKeyEvent* event) {
+    auto* button = qobject_cast<QAbstractButton*>(focusWidget());
+    const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (!enter || button == nullptr || event->isAutoRepeat() || event->modifiers() & Qt::ControlModifier)
+        return QMainWindow::keyPressEvent(event);
+    button->click();
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

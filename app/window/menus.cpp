@@ -101,7 +101,8 @@ Menus fill_menu_bar(QMenuBar& bar, const Actions& actions) {
          {"view.next_drawer", "", "view.zoom_in", "view.zoom_out", "view.fit", "view.to_choice",
           "view.to_check", "", "view.grid", "view.snap", "", "view.left_pane", "view.right_pane", ""});
     fill(*view->addMenu(tr("&Units")), actions, {"view.mm", "view.inch", "view.inch_32"});
-    fill(*view->addMenu(tr("&Appearance")), actions, {"view.system", "view.light", "view.dark"});
+    fill(*view->addMenu(tr("&Appearance")), actions,
+         {"view.system", "view.light", "view.dark", "", "view.contrast_light", "view.contrast_dark"});
     fill(*view->addMenu(tr("&Text size")), actions, {"view.larger", "view.smaller", "view.usual"});
 
     fill(*bar.addMenu(tr("&Help")), actions, {"help.keys", "help.cautions", "help.about"});

@@ -22,7 +22,7 @@ void TidyActs::offer() {
     menu_.clear();
     for (const Wish wish : {Wish::equal_walls, Wish::labels_one_way, Wish::heavy_in_front}) {
         const auto tidied = arrange::tidied(desk_.document.job(), desk_.selection.drawer(), wish);
-        if (tidied.moved > 0) menu_.add(words(tidied), tidied.job);
+        if (arrange::gains(tidied)) menu_.add(words(tidied), tidied.job);
     }
     if (menu_.isEmpty())
         return emit said(tr("Nothing to tidy: walls are even, labels read one way, and what is heavy stands "
@@ -44,7 +44,7 @@ QString TidyActs::words(const arrange::Tidied& tidied) const {
         return tr("Labels read one way: turns %1, can’t turn %2; the narrowest wall goes from %3 to %4")
             .arg(QString::number(tidied.moved), QString::number(tidied.left), before, after);
     case arrange::Wish::heavy_in_front:
-        return tr("Heavy to the front: moves %1; their center of mass goes from %2 to %3 behind the front, "
+        return tr("Heavy to the front: moves %1; their center of mass goes from %2 to %3, "
                   "the narrowest wall from %4 to %5")
             .arg(QString::number(tidied.moved), length(tidied.heavy_before_mm), length(tidied.heavy_after_mm),
                  before, after);

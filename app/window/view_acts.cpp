@@ -103,6 +103,8 @@ void MainWindow::connect_units_and_looks() {
     looks("view.system", Preferences::Appearance::system);
     looks("view.light", Preferences::Appearance::light);
     looks("view.dark", Preferences::Appearance::dark);
+    looks("view.contrast_light", Preferences::Appearance::contrast_light);
+    looks("view.contrast_dark", Preferences::Appearance::contrast_dark);
     actions_.on("view.larger",
                 [this] { preferences_.set_text_scale(preferences_.text_scale() * text_step); });
     actions_.on("view.smaller",

@@ -220,4 +220,18 @@ Tidied tidied(const job::Job& job, const std::string& id, Wish wish) {
     return out;
 }
 
+bool gains(const Tidied& tidied) {
+    constexpr double least_mm = 0.1;
+    if (tidied.moved == 0) return false;
+    switch (tidied.wish) {
+    case Wish::equal_walls:
+        return tidied.narrowest_after_mm - tidied.narrowest_before_mm >= least_mm;
+    case Wish::labels_one_way:
+        return true;
+    case Wish::heavy_in_front:
+        return tidied.heavy_before_mm - tidied.heavy_after_mm >= least_mm;
+    }
+    return false;
+}
+
 } // namespace drawercast::arrange

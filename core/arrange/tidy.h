@@ -27,4 +27,7 @@ struct Tidied {
 /// check of walls, edges or obstructions finds fault with it. A drawer without an insert stays as it is.
 Tidied tidied(const job::Job& job, const std::string& drawer, Wish wish);
 
+/// Whether it is worth a step: a label turned, or what the wish is after better by a tenth of a millimeter.
+bool gains(const Tidied& tidied);
+
 } // namespace drawercast::arrange

@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include <string>
+#include <tuple>
 #include <vector>
 
 namespace drawercast::theme {
@@ -133,6 +134,20 @@ TEST(ThemeChoice, TakesOverAHighContrastDesktop) {
     EXPECT_EQ(theme.blue_soft, theme.base) << "no washes";
     EXPECT_DOUBLE_EQ(theme.line(2), 3.0);
     EXPECT_FALSE(theme_for(ThemeChoice::dark, desktop).high_contrast) << "a choice is a choice";
+}
+
+TEST(ThemeChoice, HighContrastCanBeChosenOnAnyDesktop) {
+    const QPalette plain = desktop_of(QColor("#efefef"), Qt::black, Qt::blue);
+    for (const auto [choice, ground, ink] : {std::tuple(ThemeChoice::contrast_light, Qt::white, Qt::black),
+                                             std::tuple(ThemeChoice::contrast_dark, Qt::black, Qt::white)}) {
+        const Theme theme = theme_for(choice, plain);
+        EXPECT_TRUE(theme.high_contrast);
+        EXPECT_EQ(theme.paper, QColor(ground));
+        EXPECT_EQ(theme.ink, QColor(ink));
+        for (const QColor& live : {theme.blue, theme.red, theme.ochre, theme.disabled})
+            EXPECT_GE(contrast(live, theme.paper), least_text_contrast);
+        EXPECT_NE(theme.disabled, theme.ink) << "what can't be used now looks so";
+    }
 }
 
 TEST(ThemeChoice, PlainDesktopsAreNotTakenForHighContrast) {

@@ -109,5 +109,23 @@ TEST(Tidied, NothingIsSpoiledInRandomLayouts) {
     }
 }
 
+TEST(Tidy, less_than_a_tenth_of_a_millimeter_is_no_gain) {
+    Tidied tidied;
+    tidied.narrowest_before_mm = 12;
+    tidied.narrowest_after_mm = 13;
+    EXPECT_FALSE(gains(tidied)) << "nothing moved";
+    tidied.moved = 1;
+    EXPECT_TRUE(gains(tidied));
+    tidied.narrowest_after_mm = 12.09;
+    EXPECT_FALSE(gains(tidied)) << "12 mm to 12 mm";
+    tidied.wish = Wish::heavy_in_front;
+    tidied.heavy_before_mm = tidied.heavy_after_mm = 150;
+    EXPECT_FALSE(gains(tidied));
+    tidied.heavy_after_mm = 149.8;
+    EXPECT_TRUE(gains(tidied));
+    tidied.wish = Wish::labels_one_way;
+    EXPECT_TRUE(gains(tidied)) << "a label turned is one";
+}
+
 } // namespace
 } // namespace drawercast::arrange
