@@ -103,6 +103,8 @@ void ExplainSheet::follow_link(const QString& link) {
     const QString what = link.section(u':', 1);
     if (link.startsWith(u"figure:"))
         open(what, figures_);
+    else if (link.startsWith(u"guide:"))
+        emit guide_wanted(what);
     else
         emit action_wanted(what);
 }

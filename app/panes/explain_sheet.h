@@ -32,6 +32,7 @@ class ExplainSheet final : public QFrame {
   signals:
     void changed();                            ///< another figure, or closed
     void action_wanted(const QString& action); ///< "job.foam": where a term is changed
+    void guide_wanted(const QString& id);      ///< more about that figure
 
   protected:
     void keyPressEvent(QKeyEvent* event) override;

@@ -210,6 +210,7 @@ ExplainSheet& FoamPane::sheet() {
             for (const auto& [id, button] : buttons_) button->set_open(id == sheet_->shown());
         });
         connect(sheet_, &ExplainSheet::action_wanted, this, &FoamPane::action_wanted);
+        connect(sheet_, &ExplainSheet::guide_wanted, this, &FoamPane::guide_wanted);
     }
     return *sheet_;
 }

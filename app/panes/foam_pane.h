@@ -40,6 +40,7 @@ class FoamPane final : public QWidget {
 
   signals:
     void action_wanted(const QString& action); ///< from an explanation: where a term is changed
+    void guide_wanted(const QString& id);      ///< more about that figure
 
   private:
     void lay_out();

@@ -216,6 +216,7 @@ ExplainSheet& MoldPane::sheet() {
             for (const auto& [id, button] : buttons_) button->set_open(id == sheet_->shown());
         });
         connect(sheet_, &ExplainSheet::action_wanted, this, &MoldPane::action_wanted);
+        connect(sheet_, &ExplainSheet::guide_wanted, this, &MoldPane::guide_wanted);
     }
     return *sheet_;
 }

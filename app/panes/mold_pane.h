@@ -41,6 +41,7 @@ class MoldPane final : public QWidget {
 
   signals:
     void action_wanted(const QString& action); ///< from an explanation: where a term is changed
+    void guide_wanted(const QString& id);      ///< more about that figure
 
   protected:
     void resizeEvent(QResizeEvent* event) override;

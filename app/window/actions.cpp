@@ -150,6 +150,8 @@ std::vector<ActionSpec> listed() {
         {"check.mend", TEXT("&Ways to mend it"), "mend", "M", [](const Situation& s) { return s.check; }},
         {"check.leave", TEXT("Leave as &is"), "left-as-is", "Ctrl+L",
          [](const Situation& s) { return s.look; }},
+        {"check.guide", TEXT("More in the &guide"), "explain", "Shift+F1",
+         [](const Situation& s) { return s.any_check; }},
         {"check.take_back", TEXT("Take &back"), "clear", "", [](const Situation& s) { return s.left_as_is; }},
 
         {"pour.cup", TEXT("Test &cup…"), "foam", "Ctrl+Shift+C", always},
@@ -184,7 +186,8 @@ std::vector<ActionSpec> listed() {
         {"view.smaller", TEXT("S&maller text"), "", "Ctrl+Shift+,", always},
         {"view.usual", TEXT("&Usual text size"), "", "", always},
 
-        {"help.keys", TEXT("&Keys"), "", "F1", always},
+        {"help.guide", TEXT("&Guide"), "explain", "F1", always},
+        {"help.keys", TEXT("&Keys"), "", "Ctrl+F1", always},
         {"help.cautions", TEXT("&Cautions"), "", "", always},
         {"help.about", TEXT("&About Drawercast"), "", "", always},
     };

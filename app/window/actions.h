@@ -35,6 +35,7 @@ struct Situation {
     bool look = false;       ///< the chosen check can be left as is
     bool left_as_is = false; ///< the chosen check was
     bool checks = false;     ///< there are some
+    bool any_check = false;  ///< one is chosen, be it of the job as a whole or left as is
 };
 
 /// One line of the table of actions.
@@ -56,6 +57,7 @@ class Actions : public QObject {
     explicit Actions(QObject* parent = nullptr);
 
     QAction* operator[](std::string_view id) const; ///< demands a known id
+    bool has(std::string_view id) const { return actions_.count(id) != 0; }
     void on(std::string_view id, std::function<void()> act);
     /// Asked before what the action does otherwise; true: that was all.
     void first(std::string_view id, std::function<bool()> act);

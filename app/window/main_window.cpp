@@ -20,6 +20,7 @@
 #include "window/disk_watch.h"
 #include "window/drop_target.h"
 #include "window/form_acts.h"
+#include "window/guide_acts.h"
 #include "window/hand_acts.h"
 #include "window/job_acts.h"
 #include "window/mend_acts.h"
@@ -120,6 +121,7 @@ void MainWindow::assemble() {
     checks_->add_action(actions_["check.mend"]);
     checks_->add_action(actions_["check.leave"]);
     checks_->add_action(actions_["check.take_back"]);
+    checks_->add_action(actions_["check.guide"]);
     right_ = new theme::Splitter(Qt::Vertical, this);
     right_->addWidget(checks_);
     mold_ = new MoldPane(document_, selection_, this);
@@ -176,6 +178,9 @@ void MainWindow::connect_parts() {
     auto* tidy_acts = new TidyActs(desk_, actions_, this);
     connect(tidy_acts, &TidyActs::said, this, &MainWindow::say);
     new VentActs(desk_, actions_, canvas, this);
+    guide_acts_ = new GuideActs(desk_, actions_, this);
+    connect(foam_, &FoamPane::guide_wanted, guide_acts_, &GuideActs::open);
+    connect(mold_, &MoldPane::guide_wanted, guide_acts_, &GuideActs::open);
     auto* mend_acts = new MendActs(desk_, actions_, this);
     auto* on_disk = new DiskWatch(desk_, this);
     connect(on_disk, &DiskWatch::said, this, &MainWindow::say);
@@ -321,6 +326,7 @@ Situation MainWindow::situation() const {
     s.checks = checks_->model().rowCount() > 0;
     if (const auto& check = selection_.check()) {
         const int row = checks_->model().row_of(*check);
+        s.any_check = row >= 0;
         const auto index = checks_->model().index(row, 0);
         const auto* now = checks_->model().check(index);
         const bool of_drawer = now != nullptr && !checks_->model().is_job_check(index);
@@ -436,6 +442,7 @@ void MainWindow::keyPressEvent(QKeyEvent* event) {
 
 void MainWindow::closeEvent(QCloseEvent* event) {
     if (!job_acts_->may_leave()) return event->ignore();
+    guide_acts_->close();
     preferences_.set_window_state("place", saveGeometry());
     preferences_.set_window_state("panes", panes_->state());
     preferences_.set_window_state("answers", right_->saveState());

@@ -25,6 +25,7 @@ class Asking;
 class ChecksPane;
 class FoamPane;
 class FormActs;
+class GuideActs;
 class JobActs;
 class LeftPane;
 class MoldPane;
@@ -85,6 +86,7 @@ class MainWindow final : public QMainWindow {
     JobActs* job_acts_ = nullptr;
     PlaceActs* place_acts_ = nullptr;
     FormActs* form_acts_ = nullptr;
+    GuideActs* guide_acts_ = nullptr;
     QStackedWidget* middle_ = nullptr;
     SheetArea* sheets_ = nullptr;
     LeftPane* left_ = nullptr;

@@ -81,7 +81,8 @@ Menus fill_menu_bar(QMenuBar& bar, const Actions& actions) {
                            "place.no_notch",     "",
                            "place.measure",      "",
                            "check.next",         "check.mend",
-                           "check.leave",        "check.take_back"});
+                           "check.leave",        "check.take_back",
+                           "check.guide"});
 
     fill(
         *bar.addMenu(tr("A&rrange")), actions,
@@ -105,7 +106,7 @@ Menus fill_menu_bar(QMenuBar& bar, const Actions& actions) {
          {"view.system", "view.light", "view.dark", "", "view.contrast_light", "view.contrast_dark"});
     fill(*view->addMenu(tr("&Text size")), actions, {"view.larger", "view.smaller", "view.usual"});
 
-    fill(*bar.addMenu(tr("&Help")), actions, {"help.keys", "help.cautions", "help.about"});
+    fill(*bar.addMenu(tr("&Help")), actions, {"help.guide", "help.keys", "help.cautions", "", "help.about"});
 
     menus.pocket = menu_of(bar, actions,
                            {"place.turn",
@@ -141,8 +142,9 @@ Menus fill_menu_bar(QMenuBar& bar, const Actions& actions) {
                           {"edit.paste", "edit.select_all", "edit.select_listed", "", "objects.add",
                            "objects.place", "arrange.unplaced", "arrange.unlocked", "", "place.measure",
                            "view.fit", "view.grid", "view.snap"});
-    menus.check = menu_of(
-        bar, actions, {"check.mend", "check.leave", "check.take_back", "", "view.to_check", "check.next"});
+    menus.check = menu_of(bar, actions,
+                          {"check.mend", "check.leave", "check.take_back", "", "view.to_check", "check.next",
+                           "", "check.guide"});
     menus.drawer = menu_of(bar, actions, {"drawers.change", "drawers.add", "", "drawers.delete"});
     return menus;
 }

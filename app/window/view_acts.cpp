@@ -133,8 +133,6 @@ void MainWindow::connect_units_and_looks() {
 }
 
 void MainWindow::connect_help() {
-    actions_.on("help.keys", [this] { desk_.asking.tell(tr("Keys"), keys_html(actions_)); });
-    actions_.on("help.cautions", [this] { desk_.asking.tell(tr("Cautions"), cautions_html()); });
     actions_.on("help.about", [this] { desk_.asking.tell(tr("About Drawercast"), about_html()); });
 }
 

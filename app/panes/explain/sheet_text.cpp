@@ -19,7 +19,7 @@ class Sheet {
         if (!why.rule.isEmpty()) html += paragraph(why.rule.toHtmlEscaped());
         for (const auto& line : why.lines) html += formula(line);
         html += headed(tr("Where from"), why.source) + headed(tr("Limits and use"), why.limits);
-        return html;
+        return html + paragraph(link(QStringLiteral("guide:") + figure.id, tr("More in the guide")));
     }
 
   private:
