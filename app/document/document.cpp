@@ -86,7 +86,11 @@ std::optional<Problem> Document::save(const QString& path) {
 
 QString Document::display_name() const {
     if (!job_.title.empty()) return QString::fromStdString(job_.title);
-    if (!path_.isEmpty()) return QFileInfo(path_).fileName();
+    if (!path_.isEmpty()) {
+        const QString name = QFileInfo(path_).fileName();
+        const QString ending = QStringLiteral(".drawercast.json");
+        return name.size() > ending.size() && name.endsWith(ending) ? name.chopped(ending.size()) : name;
+    }
     return tr("Untitled job");
 }
 

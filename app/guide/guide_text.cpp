@@ -7,6 +7,7 @@
 #include <QEvent>
 #include <QResizeEvent>
 #include <QScrollBar>
+#include <QTextCursor>
 #include <QTextDocument>
 
 #include <algorithm>
@@ -27,6 +28,9 @@ QUrl place_url(const QString& chapter, const QString& id) {
 
 GuideText::GuideText(const Book& book, Answers answers, QWidget* parent)
     : QTextBrowser(parent), book_(book), answers_(std::move(answers)) {
+    later_.setSingleShot(true);
+    later_.setInterval(0);
+    connect(&later_, &QTimer::timeout, this, &GuideText::renew);
     setOpenLinks(false);
     setFrameShape(QFrame::NoFrame);
     setAccessibleName(tr("The guide’s text"));
@@ -48,7 +52,7 @@ void GuideText::set_units(job::DisplayUnits units) {
     if (units == answers_.units) return;
     answers_.units = units;
     if (demo_ != nullptr) demo_->set_units(units);
-    if (source().isValid()) renew();
+    later_.start();
 }
 
 void GuideText::open(const QString& id) {
@@ -63,7 +67,7 @@ const Chapter& GuideText::chapter() const {
 
 QString GuideText::plain_text(const Chapter& chapter) const {
     Answers without = answers_;
-    without.picture = {};
+    without.picture = [](const QString&) { return QSize(1, 1); }; // its caption is found too
     QTextDocument text;
     text.setHtml(html_of(chapter, book_, without));
     return text.toPlainText();
@@ -103,7 +107,7 @@ int GuideText::picture_width() const {
 Demo& GuideText::demo() {
     if (demo_ == nullptr) {
         demo_ = new Demo(demo_job(answers_.units), this);
-        connect(demo_, &Demo::changed, this, &GuideText::renew);
+        connect(demo_, &Demo::changed, &later_, qOverload<>(&QTimer::start));
     }
     return *demo_;
 }
@@ -113,7 +117,14 @@ void GuideText::renew() {
     drawn_for_px_ = picture_width();
     if (!source().isValid()) return;
     const int at = verticalScrollBar()->value();
+    const QTextCursor before = textCursor();
+    const int from = before.anchor(), to = before.position();
     reload();
+    QTextCursor cursor(document()); // what was found stays chosen
+    const int last = document()->characterCount() - 1;
+    cursor.setPosition(std::clamp(from, 0, last));
+    cursor.setPosition(std::clamp(to, 0, last), QTextCursor::KeepAnchor);
+    setTextCursor(cursor);
     verticalScrollBar()->setValue(at);
 }
 
@@ -122,12 +133,12 @@ void GuideText::resizeEvent(QResizeEvent* event) {
     if (viewportMargins().left() != side) setViewportMargins(side, 0, side, 0); // comes back here
     QTextBrowser::resizeEvent(event);
     document()->setDocumentMargin(margin_px);
-    if (picture_width() != drawn_for_px_) renew();
+    if (picture_width() != drawn_for_px_) later_.start();
 }
 
 void GuideText::changeEvent(QEvent* event) {
     QTextBrowser::changeEvent(event);
-    if (event->type() == QEvent::StyleChange || event->type() == QEvent::FontChange) renew();
+    if (event->type() == QEvent::StyleChange || event->type() == QEvent::FontChange) later_.start();
 }
 
 } // namespace drawercast::app::guide

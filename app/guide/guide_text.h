@@ -7,6 +7,7 @@
 
 #include <QImage>
 #include <QTextBrowser>
+#include <QTimer>
 
 #include <map>
 
@@ -46,6 +47,7 @@ class GuideText final : public QTextBrowser {
     Demo* demo_ = nullptr; ///< made when the first picture is asked for
     std::map<QString, QImage> images_;
     int drawn_for_px_ = 0;
+    QTimer later_; ///< for renew(): a text must not be replaced while it is being laid out
 };
 
 } // namespace drawercast::app::guide

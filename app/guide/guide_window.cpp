@@ -98,6 +98,7 @@ void GuideWindow::lay_out() {
     row->addWidget(forth_);
     row->addSpacing(12);
     row->addWidget(find_, 2);
+    row->addSpacing(12);
     row->addWidget(said_, 3);
     auto* halves = new theme::Splitter(Qt::Horizontal, this);
     halves->addWidget(contents_);

@@ -130,6 +130,7 @@ std::optional<QImage> page_named(const std::vector<print::Page>& pages, const QS
 std::optional<QImage> tile(const Demo& demo, const PictureLook& look) {
     print::TemplateChoice choice;
     choice.only = print::TemplateKind::pattern_board;
+    if (demo.job().display_units != job::DisplayUnits::mm) choice.paper = print::Paper::letter;
     const auto pages = print::template_pages(demo.job(), demo.plan(), choice, undated());
     return page_named(pages, QStringLiteral("A1"), look);
 }

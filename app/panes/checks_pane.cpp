@@ -41,6 +41,7 @@ ChecksPane::ChecksPane(const Document& document, Selection& selection, QWidget* 
     column->addWidget(list_, 1);
     column->addWidget(advice_);
     column->addWidget(buttons_);
+    column->addStretch(0); // takes the room only where there is no list
     connect(list_, &QListView::clicked, this, &ChecksPane::choose);
     connect(list_, &QListView::activated, this, &ChecksPane::choose);
     list_->setContextMenuPolicy(Qt::CustomContextMenu);

@@ -161,8 +161,9 @@ void FoamPane::refresh() {
     figures_ = drawer == nullptr ? std::vector<FoamFigure>()
                                  : foam_figures(document_.shown(), document_.plan(), *drawer, unit_);
     const int mends = drawer == nullptr ? 0 : to_mend(*drawer);
-    head_->set_remark(mends > 0 ? tr("not yet: %n to mend", nullptr, mends)
-                                : QString::fromStdString(document_.shown().foam->name));
+    head_->set_remark(drawer == nullptr ? QString()
+                      : mends > 0       ? tr("not yet: %n to mend", nullptr, mends)
+                                        : QString::fromStdString(document_.shown().foam->name));
     none_->setVisible(figures_.empty());
     none_->setText(drawer == nullptr
                        ? tr("How much of each part to mix, how hard it pushes and what to buy, once there "

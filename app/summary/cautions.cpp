@@ -7,7 +7,7 @@ std::vector<QString> cautions() {
     return {
         QStringLiteral("Part A contains isocyanate, which can sensitize: after that a trace is enough to "
                        "bring on asthma. Ventilation, gloves, eye and "
-                       "breathing protection as the safety data sheet and local rules say. This summary "
+                       "breathing protection as the safety data sheet and local rules say. Drawercast "
                        "gives no exposure advice of its own."),
         QStringLiteral("Solvents for cleaning and release can flash below room temperature: no flame, spark "
                        "or heater near them; keep rags in a closed metal bin."),
@@ -16,8 +16,9 @@ std::vector<QString> cautions() {
         QStringLiteral("Large masses of foam heat up inside, for hours. Let them cool in the open, away from "
                        "anything that burns."),
         QStringLiteral("Never close a container of half-reacted or wet parts: gas builds up in it."),
-        QStringLiteral("All figures are estimates from the values on this page. The material’s own data "
-                       "sheet, local codes and licensed practice come first."),
+        QStringLiteral(
+            "All figures are estimates from the values entered and stated. The material’s own data "
+            "sheet, local codes and licensed practice come first."),
     };
 }
 

@@ -142,6 +142,7 @@ QSize Style::sizeFromContents(ContentsType type, const QStyleOption* option, con
     const auto* item = qstyleoption_cast<const QStyleOptionMenuItem*>(option);
     if (type == CT_MenuItem && item && item->menuItemType == QStyleOptionMenuItem::Separator)
         return {size.width(), 9};
+    if (type == CT_MenuItem) size.rwidth() += scaled(8); // our icon column is wider than Fusion's
     if (type == CT_TabBarTab && option) {
         const auto* tab = qstyleoption_cast<const QStyleOptionTab*>(option);
         if (tab && widget) { // room for the shown tab's bold words, so that showing one moves none

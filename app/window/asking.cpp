@@ -28,6 +28,7 @@
 #include <QMessageBox>
 #include <QPushButton>
 #include <QTextBrowser>
+#include <QTextDocument>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -245,8 +246,11 @@ void Dialogs::tell(const QString& title, const QString& rich_text) {
     column->addWidget(buttons);
     constexpr int table_px = 760, words_px = 520, most_px = 640, around_px = 80;
     const int wide = rich_text.contains(QLatin1String("<table")) ? table_px : words_px;
-    text->document()->setTextWidth(wide - around_px);
-    const int high = static_cast<int>(text->document()->size().height()) + around_px;
+    QTextDocument paper; // the browser's own is as wide as its view, which has no size yet
+    paper.setDefaultFont(dialog.font());
+    paper.setHtml(rich_text);
+    paper.setTextWidth(wide - around_px);
+    const int high = static_cast<int>(paper.size().height()) + 2 * around_px;
     fit_screen(dialog, {wide, std::min(high, most_px)});
     dialog.exec();
 }

@@ -151,6 +151,7 @@ void MainWindow::assemble() {
     building_ = new QLabel(this);
     building_->setContentsMargins(0, 0, 16, 0);
     statusBar()->addPermanentWidget(building_);
+    coordinates_->setContentsMargins(0, 0, 8, 0);
     statusBar()->addPermanentWidget(coordinates_);
     statusBar()->setSizeGripEnabled(false);
     sentence_->setContentsMargins(8, 0, 0, 0); // off the frame of the window
