@@ -18,6 +18,8 @@
 #include <QAction>
 #include <QDateTime>
 
+#include <algorithm>
+
 namespace drawercast::app {
 
 namespace {
@@ -112,8 +114,10 @@ void PourActs::begin(bool rehearsal) {
         return emit said(tr("This drawer has no dose yet: the checks say why."));
     if (!has_a_file()) return emit said(tr("The log of a pour is kept in the job’s file: save it first."));
     if (rehearsal && !may_rehearse(drawer)) return;
+    const bool new_run = wants_a_new_run(drawer, rehearsal);
+    if (new_run && !rehearsal && !may_pour(*plan)) return;
     caution_once();
-    if (wants_a_new_run(drawer, rehearsal)) {
+    if (new_run) {
         const auto trouble =
             keep(rehearsal ? tr("Begin a rehearsal") : tr("Begin the pour"),
                  plan::with_mark(desk_.document.job(), drawer,
@@ -140,6 +144,17 @@ bool PourActs::may_rehearse(const std::string& drawer) const {
            desk_.asking.yes(tr("Rehearse now?"),
                             tr("A pour of this drawer is going on. A rehearsal hides its clock "
                                "and its next step. Rehearse all the same?"));
+}
+
+/// What is still to mend spoils the cast: nobody pours without having read that.
+bool PourActs::may_pour(const plan::DrawerPlan& drawer) const {
+    const auto mends = std::count_if(drawer.checks.begin(), drawer.checks.end(), [](const auto& check) {
+        return check.severity == layout::Severity::mend && !check.left_as_is;
+    });
+    return mends == 0 || desk_.asking.yes(tr("Pour all the same?"),
+                                          tr("Checks of this drawer that say that something must be mended: "
+                                             "%1. Pour all the same?")
+                                              .arg(mends));
 }
 
 bool PourActs::has_a_file() {

@@ -33,6 +33,7 @@ class PourActs final : public QObject {
     void begin(bool rehearsal);
     bool wants_a_new_run(const std::string& drawer, bool rehearsal) const;
     bool may_rehearse(const std::string& drawer) const;
+    bool may_pour(const plan::DrawerPlan& drawer) const;
     bool has_a_file();
     void caution_once();
     void open_view(const std::string& drawer, bool rehearsal);
