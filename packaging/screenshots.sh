@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # SPDX-License-Identifier: GPL-3.0-or-later
-# Takes the README's pictures anew, from the program itself: run it after what is seen has changed. Needs no display.
+# Takes pictures of the window and the guide, from the program itself and a demo job. Needs no display.
 #   packaging/screenshots.sh [FOLDER]     resources/screenshots when left out
 source "$(dirname "$0")/steps.sh"
 

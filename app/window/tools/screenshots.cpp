@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 
-// Writes the README's pictures of the window as PNG files, from the program itself and the demo job given.
+// Writes pictures of the window and the guide as PNG files, from the program itself and the job given.
 // Needs no display.
 #include "guide/guide_text.h"
 #include "guide/guide_window.h"
@@ -30,9 +30,7 @@ class Camera {
 
     bool take(const QString& name, QWidget& of) {
         QApplication::processEvents();
-        // few colors do: it is a drawing, and the files stay small
-        const QImage image = of.grab().toImage().convertToFormat(QImage::Format_Indexed8,
-                                                                 Qt::ThresholdDither | Qt::AvoidDither);
+        const QImage image = of.grab().toImage().convertToFormat(QImage::Format_RGB888);
         const QString file = QStringLiteral("%1/%2.png").arg(folder_, name);
         if (image.save(file, "PNG", 0)) return true;
         std::fprintf(stderr, "%s can't be written\n", qPrintable(file));
