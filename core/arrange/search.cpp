@@ -45,6 +45,9 @@ Search::Search(Room room, std::vector<std::vector<TurnedFigure>> figures, std::u
                 for (const auto& other : others[0].figure.parts)
                     widest_wall_ = std::max(widest_wall_, room.wall_mm(part.depth_mm, other.depth_mm));
     }
+    for (const auto& turns : figures_)
+        for (const auto& others : figures_)
+            sizes_.push_back(std::sqrt(std::sqrt(turns[0].figure.size * others[0].figure.size)));
     soft_ = std::max(0.01 * largest, 1e-9);
     forget_weights();
     set_room(std::move(room));
@@ -121,7 +124,7 @@ void Search::swap(std::size_t a, std::size_t b) {
 double Search::pair(std::size_t i, const TurnedFigure& one, Vec at, std::size_t j, double enough) const {
     const TurnedFigure& other = figure(j);
     const Vec by = stands_[j].at - at;
-    const double size = std::sqrt(std::sqrt(figures_[i][0].figure.size * figures_[j][0].figure.size));
+    const double size = sizes_[i * this->size() + j];
     const double root = std::max(0.0, enough / size - soft_);
     const double enough_sum = root * root;
     double sum = 0;

@@ -88,6 +88,7 @@ class Search {
     std::vector<bool> out_;
     std::vector<double> weights_; ///< of pairs; the last column: with the room
     std::vector<double> losses_;
+    std::vector<double> sizes_; ///< of pairs: what their overlap is worth, by the figures' sizes
     double soft_ = 1;
     double widest_wall_ = 0;
     Random random_;

@@ -9,6 +9,11 @@ namespace drawercast::arrange {
 namespace {
 
 constexpr double exploring = 0.8; ///< of the budget; the rest cuts finely
+// Measured on one set each, 8 s: shapes0 0.94 and 0.93 of the record (two seeds), where 2 strikes of 80
+// tries and 3 swaps came to 0.92; shapes1 0.929 both ways; shirts 0.923, the other way 0.936 in 10 s.
+constexpr int strikes = 3;
+constexpr int tries = 200;
+constexpr int swaps = 1;
 
 Room strip_room(double length, double height) {
     Room room;
@@ -67,11 +72,11 @@ struct Run {
             search.set_stands(cut_at(search, search.random().between(0, best.length), best.length - length));
             resize(length);
             search.forget_weights();
-            bool parted = search.part(2, 80, [&] { return over(exploring); });
-            for (int again = 0; !parted && again < 3 && !over(exploring); ++again) {
+            bool parted = search.part(strikes, tries, [&] { return over(exploring); });
+            for (int again = 0; !parted && again < swaps && !over(exploring); ++again) {
                 swap_two_large(search);
                 search.forget_weights();
-                parted = search.part(2, 80, [&] { return over(exploring); });
+                parted = search.part(strikes, tries, [&] { return over(exploring); });
             }
             if (parted) best = {length, search.stands(), 0};
             cut = parted ? cut * 1.1 : std::max(0.001, cut / 2);
