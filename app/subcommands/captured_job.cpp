@@ -5,6 +5,8 @@
 #include "job/catalog.h"
 #include "job/edit.h"
 
+#include "capture/right_ground.h"
+
 #include <cstdio>
 
 namespace drawercast::subcommands {
@@ -57,20 +59,16 @@ std::string camera_line(const capture::FlatPicture& flat, const capture::Traced&
     return line + "\n";
 }
 
-/// On a blank sheet the printed marks would pass for objects.
-bool shows_marks(std::string_view picture, capture::Shot shot) {
-    shot.ground = capture::Ground::measuring_sheet;
-    return capture::flattened(picture, shot).has_value();
-}
-
 } // namespace
 
 Expected<Captured> captured_job(std::string_view picture, const CaptureIn& in, const std::string& title) {
-    const auto flat = capture::flattened(picture, in.shot);
-    if (!flat) return flat.error();
-    if (in.shot.ground == capture::Ground::plain_sheet && shows_marks(picture, in.shot))
-        return Problem("capture-other-sheet", {}, "the picture is of the measuring sheet, not of a blank one",
-                       "Say --sheet measuring-a4 or measuring-letter");
+    const auto flat = capture::flattened_as_said(picture, in.shot);
+    if (!flat) {
+        Problem problem = flat.error();
+        if (problem.code == "capture-other-sheet" && in.shot.ground == capture::Ground::plain_sheet)
+            problem.fix = "Say --sheet measuring-a4 or measuring-letter";
+        return problem;
+    }
     capture::Tracing tracing;
     tracing.height_mm = in.height_mm.value_or(0);
     const auto traced = capture::traced_objects(*flat, tracing);

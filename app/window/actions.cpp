@@ -82,6 +82,7 @@ std::vector<ActionSpec> listed() {
          [](const Situation& s) { return s.object; }},
         {"objects.standard", TEXT("Objects of published &size…"), "standard-library", "Ctrl+Ins", always},
         {"objects.paste_list", TEXT("Paste a &list…"), "paste", "Ctrl+Shift+V", always},
+        {"objects.photo", TEXT("Measure from a p&hoto…"), "from-above", "Ctrl+Shift+Ins", always},
         {"objects.place", TEXT("&Place in the drawer"), "object", "Ctrl+Return",
          [](const Situation& s) { return s.object && s.drawer && s.plan_sheet; }},
         {"objects.select", TEXT("Choose i&ts pockets"), "", "Shift+A",

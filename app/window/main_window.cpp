@@ -25,6 +25,7 @@
 #include "window/job_acts.h"
 #include "window/mend_acts.h"
 #include "window/pane_frame.h"
+#include "window/photo_acts.h"
 #include "window/place_acts.h"
 #include "window/placement_pane.h"
 #include "window/pour_acts.h"
@@ -185,8 +186,15 @@ void MainWindow::connect_parts() {
     auto* mend_acts = new MendActs(desk_, actions_, this);
     auto* on_disk = new DiskWatch(desk_, this);
     connect(on_disk, &DiskWatch::said, this, &MainWindow::say);
+    auto* photo_acts = new PhotoActs(desk_, actions_, this);
+    connect(photo_acts, &PhotoActs::said, this, &MainWindow::say);
     auto* drops = new DropTarget(this);
-    connect(drops, &DropTarget::dropped, this, [this](const QString& path) { job_acts_->open(path); });
+    connect(drops, &DropTarget::dropped, this, [this, photo_acts](const QString& path) {
+        if (PhotoActs::is_photo(path))
+            photo_acts->open(path);
+        else
+            job_acts_->open(path);
+    });
     connect(mend_acts, &MendActs::said, this, &MainWindow::say);
     connect(form_acts_, &FormActs::said, this, &MainWindow::say);
     connect(job_acts_, &JobActs::said, this, &MainWindow::say);

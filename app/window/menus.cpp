@@ -62,9 +62,9 @@ Menus fill_menu_bar(QMenuBar& bar, const Actions& actions) {
          {"edit.undo", "edit.redo", "", "edit.cut", "edit.copy", "edit.paste", "edit.duplicate",
           "edit.delete", "", "edit.select_all", "edit.select_listed", "", "edit.lock", "edit.unlock"});
     fill(*bar.addMenu(tr("&Objects")), actions,
-         {"objects.add", "objects.standard", "objects.paste_list", "objects.change", "objects.duplicate",
-          "objects.delete", "", "objects.place", "objects.select", "objects.find", "", "drawers.add",
-          "drawers.change", "drawers.delete"});
+         {"objects.add", "objects.standard", "objects.paste_list", "objects.photo", "objects.change",
+          "objects.duplicate", "objects.delete", "", "objects.place", "objects.select", "objects.find", "",
+          "drawers.add", "drawers.change", "drawers.delete"});
 
     auto* place = bar.addMenu(tr("&Place"));
     fill(*place, actions, {"place.turn", "place.turn_back", "place.turn_15", ""});

@@ -1,0 +1,209 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "photo/photo_outline.h"
+
+#include "base/demand.h"
+#include "base/number.h"
+#include "layout/pocket.h"
+#include "shape/easy.h"
+#include "shape/symmetric.h"
+
+#include "capture/parallax.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+
+namespace drawercast::app::photo {
+
+namespace {
+
+constexpr double highest_share = 0.8; // of the camera's distance, as in core/capture
+
+Problem problem(const char* code, std::string what, std::string fix) {
+    return {code, {}, std::move(what), std::move(fix)};
+}
+
+shape::Box box_of(const shape::Polygon& polygon) {
+    shape::Box box;
+    for (const shape::Corner& corner : polygon.corners) box.add(corner.at);
+    return box;
+}
+
+std::optional<shape::EasyShape::Kind> easy_kind(Shape shape) {
+    using Kind = shape::EasyShape::Kind;
+    switch (shape) {
+    case Shape::rectangle:
+        return Kind::rectangle;
+    case Shape::turned_rectangle:
+        return Kind::turned_rectangle;
+    case Shape::two_rectangles:
+        return Kind::two_rectangles;
+    case Shape::disc:
+        return Kind::disc;
+    case Shape::as_found:
+    case Shape::symmetric:
+        break;
+    }
+    return std::nullopt;
+}
+
+Shape shape_of(shape::EasyShape::Kind kind) {
+    using Kind = shape::EasyShape::Kind;
+    switch (kind) {
+    case Kind::rectangle:
+        return Shape::rectangle;
+    case Kind::turned_rectangle:
+        return Shape::turned_rectangle;
+    case Kind::two_rectangles:
+        return Shape::two_rectangles;
+    case Kind::disc:
+        break;
+    }
+    return Shape::disc;
+}
+
+std::optional<shape::Polygon> reshaped(const shape::Contour& contour, Shape wanted) {
+    if (wanted == Shape::symmetric) {
+        const auto symmetric = shape::symmetric_shape(contour);
+        return symmetric ? std::optional(symmetric->polygon) : std::nullopt;
+    }
+    const auto kind = easy_kind(wanted);
+    for (const auto& easy : shape::easy_shapes(contour))
+        if (easy.kind == kind) return easy.polygon;
+    return std::nullopt;
+}
+
+std::string note_of(const Outline& outline, const Measured& measured) {
+    char text[160];
+    std::snprintf(text, sizeof text, "Measured from a photo: the outline lies within ± %.2f mm%s.",
+                  measured.band_mm, outline.band_in_fit ? ", which its fit allows for" : "");
+    std::string note = text;
+    if (outline.brushed) note += " Part of it was brushed by hand.";
+    if (outline.by_hand) note += " Points of it were put right by hand.";
+    if (outline.maybe_shadow) note += " Part of it may be a shadow: hold it against the object.";
+    return note;
+}
+
+/// How much of the lesser box the two share, 0 to 1.
+double cover(const shape::Box& a, const shape::Box& b) {
+    const double w = std::min(a.max.x, b.max.x) - std::max(a.min.x, b.min.x);
+    const double h = std::min(a.max.y, b.max.y) - std::max(a.min.y, b.min.y);
+    if (w <= 0 || h <= 0) return 0;
+    return w * h / std::max(1e-9, std::min(a.width() * a.height(), b.width() * b.height()));
+}
+
+Outline outline_of(const capture::FoundOutline& found) {
+    Outline out;
+    out.band_mm = found.band_mm;
+    out.maybe_shadow = found.maybe_shadow;
+    for (const shape::Corner& corner : found.polygon.corners)
+        out.seen.corners.push_back({corner.at + found.at, corner.sagitta_mm});
+    return out;
+}
+
+} // namespace
+
+double edge_height(const Outline& outline) { return outline.edge_mm.value_or(outline.height_mm.value_or(0)); }
+
+Expected<Measured> measured(const Outline& outline, const capture::FlatPicture& flat) {
+    const auto seen = shape::contour_of(outline.seen);
+    if (!seen) return seen.error();
+    const double height = flat.scanned ? 0 : edge_height(outline);
+    const bool camera = flat.camera.by != capture::CameraBy::nothing;
+    if (height > 0 && !camera)
+        return problem("capture-no-distance", "how far the camera was can't be told from this picture",
+                       "Type the distance from lens to sheet");
+    if (camera && height >= highest_share * flat.camera.distance_mm)
+        return problem("capture-too-high", "the object is nearly as high as the camera was",
+                       "Check height and distance");
+    const shape::Ring ring = shape::traced(*seen);
+    const auto base = capture::without_parallax(ring, flat.camera, height, outline.walls);
+    if (!base) return base.error();
+    Measured out;
+    if (height > 0) out.enlarged_by = flat.camera.distance_mm / (flat.camera.distance_mm - height);
+    // Two standard deviations of the distance beside what the line itself is uncertain by.
+    out.band_mm = std::hypot(outline.band_mm, 2 * capture::parallax_doubt(ring, flat.camera, height));
+    for (const shape::Vec p : *base) out.polygon.corners.push_back({p, 0});
+    if (outline.shape == Shape::as_found) return out;
+    const auto contour = shape::contour_of(out.polygon);
+    if (!contour) return contour.error();
+    const auto other = reshaped(*contour, outline.shape);
+    if (!other)
+        return problem("photo-shape", "this outline has no such shape any more", "Choose its shape anew");
+    out.polygon = *other;
+    return out;
+}
+
+std::vector<Offer> offers(const Outline& outline, const capture::FlatPicture& flat) {
+    std::vector<Offer> out{{}};
+    Outline plain = outline;
+    plain.shape = Shape::as_found;
+    const auto base = measured(plain, flat);
+    if (!base) return out;
+    const auto contour = shape::contour_of(base->polygon);
+    if (!contour) return out;
+    if (const auto symmetric = shape::symmetric_shape(*contour))
+        out.push_back({Shape::symmetric, symmetric->more_mm2, symmetric->reach_mm});
+    for (const auto& easy : shape::easy_shapes(*contour))
+        out.push_back({shape_of(easy.kind), easy.more_mm2, easy.reach_mm});
+    return out;
+}
+
+Expected<job::Object> object_of(const Outline& outline, const capture::FlatPicture& flat,
+                                job::Firmness firmness) {
+    DRAWERCAST_DEMAND(outline.height_mm.has_value(), "an object without a height is not taken");
+    const auto found = measured(outline, flat);
+    if (!found) return found.error();
+    job::Object object;
+    object.name = outline.name;
+    object.height_mm = grained(*outline.height_mm);
+    object.note = note_of(outline, *found);
+    if (outline.band_in_fit) {
+        const auto usual = layout::fit_of(object, firmness);
+        object.fit_mm = grained(usual.side_mm + found->band_mm);
+    }
+    shape::Polygon polygon = found->polygon;
+    const shape::Vec middle = box_of(polygon).center();
+    for (shape::Corner& corner : polygon.corners) {
+        const shape::Vec at = corner.at - middle;
+        corner = {{grained(at.x), grained(at.y)}, grained(corner.sagitta_mm)};
+    }
+    object.levels = {{job::Sunk{polygon, grained(outline.depth_mm.value_or(*outline.height_mm))}, {}, {}}};
+    return object;
+}
+
+std::vector<Outline> looked_again(const std::vector<Outline>& before, const capture::Traced& found,
+                                  const shape::Box& touched) {
+    constexpr double same = 0.5;
+    std::vector<bool> used(before.size());
+    const auto stays = [&](const Outline& old) {
+        return old.by_hand && (touched.empty() || !shape::near(box_of(old.seen), touched));
+    };
+    std::vector<Outline> out;
+    for (const capture::FoundOutline& one : found.outlines) {
+        Outline now = outline_of(one);
+        std::size_t best = before.size();
+        double most = same;
+        for (std::size_t i = 0; i < before.size(); ++i)
+            if (const double share = cover(box_of(now.seen), box_of(before[i].seen));
+                !used[i] && share > most)
+                most = share, best = i;
+        if (best < before.size()) {
+            used[best] = true;
+            Outline kept = before[best];
+            if (!stays(kept)) {
+                kept.seen = now.seen;
+                kept.band_mm = now.band_mm;
+                kept.maybe_shadow = now.maybe_shadow;
+                kept.by_hand = false;
+            }
+            now = std::move(kept);
+        }
+        out.push_back(std::move(now));
+    }
+    for (std::size_t i = 0; i < before.size(); ++i)
+        if (!used[i] && stays(before[i])) out.push_back(before[i]);
+    return out;
+}
+
+} // namespace drawercast::app::photo

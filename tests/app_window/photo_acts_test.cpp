@@ -1,0 +1,205 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Objects measured from a rendered picture by the dialog: keys and mouse, as a maker would.
+#include "app/sheet_picture.h"
+#include "app_window/hand.h"
+#include "photo/photo_dialog.h"
+#include "window/photo_acts.h"
+
+#include <QCheckBox>
+#include <QDialogButtonBox>
+#include <QFile>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QMenu>
+#include <QMimeData>
+#include <QPushButton>
+#include <QToolButton>
+#include <QtTest>
+#include <gtest/gtest.h>
+
+namespace drawercast::app {
+namespace {
+
+using photo::PhotoDialog;
+using test::Desktop;
+
+const QPolygonF ell({{60, 90}, {130, 90}, {130, 120}, {95, 120}, {95, 170}, {60, 170}});
+
+class PhotoActsTest : public testing::Test {
+  protected:
+    void SetUp() override {
+        if (!capture::available()) GTEST_SKIP() << "built without the measuring of pictures";
+        test::open_pockets(desk, {});
+        before = document.job();
+        desk.window.actions()["objects.photo"]->trigger();
+        dialog = desk.window.findChild<PhotoDialog*>();
+        ASSERT_NE(dialog, nullptr);
+    }
+    QString kept(const std::string& bytes, const QString& name) {
+        QFile file(desk.folder.filePath(name));
+        EXPECT_TRUE(file.open(QIODevice::WriteOnly));
+        file.write(bytes.data(), static_cast<qint64>(bytes.size()));
+        return file.fileName();
+    }
+    bool idle() {
+        return QTest::qWaitFor([this] { return !dialog->busy(); }, 120'000);
+    }
+    /// By a drop, as from a file manager. A scan: no perspective to work out, quickly made.
+    void drop(const QString& path) {
+        QMimeData data;
+        data.setUrls({QUrl::fromLocalFile(path)});
+        QDropEvent event({100, 100}, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+        QApplication::sendEvent(&dialog->board(), &event);
+        QTest::qWait(1);
+        ASSERT_TRUE(idle());
+    }
+    void open_scan() {
+        box("On")->setCurrentIndex(box("On")->count() - 1);
+        auto* dpi = edit("Resolution");
+        QTest::keyClicks(dpi, "100");
+        QTest::keyClick(dpi, Qt::Key_Tab);
+        drop(kept(test::scan_picture(100, ell), "ell.png"));
+        ASSERT_FALSE(dialog->state().refusal) << one_line(*dialog->state().refusal);
+        ASSERT_EQ(dialog->state().outlines.size(), 1U);
+    }
+    template <class T>
+    T* named(const QString& name) {
+        for (auto* one : dialog->findChildren<T*>())
+            if (one->accessibleName() == name) return one;
+        ADD_FAILURE() << "no " << name.toStdString();
+        return nullptr;
+    }
+    QLineEdit* edit(const QString& name) { return named<QLineEdit>(name); }
+    QComboBox* box(const QString& name) { return named<QComboBox>(name); }
+    QPushButton* take() { return dialog->findChild<QDialogButtonBox*>()->button(QDialogButtonBox::Ok); }
+    void drag(shape::Vec from, shape::Vec to) {
+        auto& board = dialog->board();
+        const QPoint a = board.to_px(from).toPoint(), b = board.to_px(to).toPoint();
+        QTest::mousePress(&board, Qt::LeftButton, {}, a);
+        for (int i = 1; i <= 8; ++i) QTest::mouseMove(&board, a + (b - a) * i / 8);
+        QTest::mouseRelease(&board, Qt::LeftButton, {}, b);
+        ASSERT_TRUE(idle());
+    }
+    void hand(const char* key) {
+        QTest::keySequence(&dialog->board(), QKeySequence(key));
+        EXPECT_TRUE(idle());
+    }
+    double area_seen() { return shape::area(*shape::contour_of(dialog->state().outlines.at(0).seen)); }
+    const photo::Outline& first() { return dialog->state().outlines.at(0); }
+
+    Desktop desk;
+    Document& document = desk.window.document();
+    job::Job before;
+    PhotoDialog* dialog = nullptr;
+};
+
+constexpr double ell_mm2 = 70 * 30 + 35 * 50;
+
+TEST_F(PhotoActsTest, WhatIsFoundGoesIntoTheListAsOneStepOfUndo) {
+    open_scan();
+    EXPECT_NEAR(area_seen(), ell_mm2, 25);
+    EXPECT_FALSE(take()->isEnabled()) << "it has no height yet";
+    QTest::keyClicks(edit("Height"), "18");
+    edit("Name")->selectAll();
+    QTest::keyClicks(edit("Name"), "Bracket");
+    QTest::keyClicks(edit("Depth in foam"), "15");
+    named<QCheckBox>("")->setFocus();
+    QTest::keyClick(dialog->findChild<QCheckBox*>(), Qt::Key_Space);
+    ASSERT_TRUE(take()->isEnabled());
+    QTest::mouseClick(take(), Qt::LeftButton);
+    ASSERT_EQ(document.job().objects.size(), before.objects.size() + 1);
+    const job::Object& object = *document.job().objects.back();
+    EXPECT_EQ(object.name, "Bracket");
+    EXPECT_EQ(object.height_mm, 18);
+    EXPECT_EQ(std::get<job::Sunk>(object.levels.at(0).form).depth_mm, 15);
+    EXPECT_GT(object.fit_mm.value_or(-9), -0.5) << "firm foam holds half a millimeter less, and the band";
+    EXPECT_EQ(document.undo_stack().count(), 1);
+    document.undo_stack().undo();
+    EXPECT_EQ(document.job(), before);
+}
+
+TEST_F(PhotoActsTest, PointsAreDraggedAndUndone) {
+    open_scan();
+    const photo::Outline found = first();
+    auto& board = dialog->board();
+    ASSERT_EQ(board.chosen(), 0);
+    std::size_t corner = 0; // the one nearest to the ell's lower left
+    for (std::size_t i = 0; i < found.seen.corners.size(); ++i) {
+        const auto at = [&](std::size_t k) {
+            return found.seen.corners[k].at.x + found.seen.corners[k].at.y;
+        };
+        if (at(i) < at(corner)) corner = i;
+    }
+    const shape::Vec from = found.seen.corners[corner].at;
+    drag(from, from + shape::Vec{-6, -6});
+    EXPECT_TRUE(first().by_hand);
+    EXPECT_NEAR(first().seen.corners[corner].at.x, from.x - 6, 0.4);
+    hand("Ctrl+Z");
+    EXPECT_EQ(first(), found);
+    hand("Ctrl+Shift+Z");
+    EXPECT_TRUE(first().by_hand);
+}
+
+TEST_F(PhotoActsTest, TheBrushAddsAndTakesAwayAndAnEasyShapeHoldsTheWhole) {
+    open_scan();
+    auto& board = dialog->board();
+    const shape::Box box = shape::bounds(*shape::contour_of(first().seen));
+    hand("Ctrl+2");
+    drag({box.max.x - 2, box.max.y - 15}, {box.max.x + 12, box.max.y - 15});
+    EXPECT_NEAR(area_seen(), ell_mm2 + 14 * 4, 40);
+    hand("Ctrl+3");
+    drag({box.max.x + 14, box.max.y - 15}, {box.max.x + 1, box.max.y - 15});
+    EXPECT_LT(area_seen(), ell_mm2 + 30);
+    hand("Ctrl+Z");
+    hand("Ctrl+Z");
+    EXPECT_NEAR(area_seen(), ell_mm2, 25);
+    hand("Ctrl+1");
+    EXPECT_EQ(board.tool(), photo::Board::Tool::points);
+    QTest::mouseClick(named<QToolButton>("Shape"), Qt::LeftButton);
+    auto* menu = dialog->findChild<QMenu*>();
+    ASSERT_NE(menu, nullptr);
+    ASSERT_GE(menu->actions().size(), 3) << "as found, a rectangle, two of them";
+    QTest::keyClick(menu, Qt::Key_End);
+    QTest::keyClick(menu, Qt::Key_Return);
+    EXPECT_EQ(first().shape, photo::Shape::rectangle);
+    QTest::keyClicks(edit("Height"), "9");
+    const auto objects = dialog->objects();
+    ASSERT_EQ(objects.size(), 1U);
+    const auto outline = shape::contour_of(std::get<job::Sunk>(objects[0].levels[0].form).outline);
+    EXPECT_NEAR(shape::area(*outline), 70 * 80, 60);
+}
+
+TEST_F(PhotoActsTest, WhatCanNotBeMeasuredIsSaidAndNothingIsTaken) {
+    drop(desk.folder.path());
+    EXPECT_TRUE(dialog->state().refusal) << "a folder";
+    drop(kept("no picture at all", "text.jpg"));
+    ASSERT_TRUE(dialog->state().refusal);
+    EXPECT_FALSE(take()->isEnabled());
+    drop(kept(test::scan_picture(100, ell), "scan.png")); // said to be of the measuring sheet
+    ASSERT_TRUE(dialog->state().refusal);
+    EXPECT_EQ(dialog->state().refusal->code, "capture-no-sheet");
+    EXPECT_TRUE(dialog->objects().empty());
+    QTest::keyClick(dialog, Qt::Key_Escape);
+    EXPECT_EQ(document.job(), before);
+}
+
+TEST_F(PhotoActsTest, TheHeightTakesTheParallaxOutAndIsAskedTheDistance) {
+    open_scan();
+    box("On")->setCurrentIndex(0); // the scan shows no marks: refused, and the outlines are gone
+    ASSERT_TRUE(idle());
+    EXPECT_TRUE(dialog->state().refusal);
+    EXPECT_FALSE(take()->isEnabled());
+    hand("Ctrl+Z"); // and come back
+    EXPECT_EQ(dialog->state().outlines.size(), 1U);
+}
+
+TEST_F(PhotoActsTest, ClosedWhileItMeasures) {
+    auto path = kept(test::scan_picture(100, ell), "scan.png");
+    dialog->load(path);
+    QTest::keyClick(dialog, Qt::Key_Escape);
+    EXPECT_EQ(document.job(), before);
+}
+
+} // namespace
+} // namespace drawercast::app
