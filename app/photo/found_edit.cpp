@@ -144,6 +144,9 @@ QString FoundEdit::band_words(const Measured& measured) const {
         words +=
             QLatin1Char(' ') + tr("Part of it may be a shadow: hold it against the object, and brush the "
                                   "shadow away.");
+    if (outline_.maybe_part)
+        words += QLatin1Char(' ') + tr("Its neighbor is so near that both may be one thing, cut by a blank "
+                                       "streak: then brush over the gap.");
     return words;
 }
 

@@ -53,7 +53,11 @@ void PhotoDialog::load(const QString& path) {
     file_.reset();
     file_name_->setText(QFileInfo(path).fileName());
     State next;
-    auto bytes = job::read_file(path.toStdString(), capture::picture_bytes_most);
+    // A pipe or a device would be read for ever.
+    auto bytes = QFileInfo(path).isFile()
+                     ? job::read_file(path.toStdString(), capture::picture_bytes_most)
+                     : Expected<std::string>(Problem("photo-file", {}, tr("This is no file").toStdString(),
+                                                     tr("Choose a photo or a scan").toStdString()));
     if (!bytes)
         next.refusal = bytes.error();
     else if (const auto header = capture::picture_header(*bytes); !header)

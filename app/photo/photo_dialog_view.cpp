@@ -220,6 +220,7 @@ void PhotoDialog::show_list() {
             words = tr("%1, %2 × %3 %4", "name, length, width, unit")
                         .arg(words, size(box.width()), size(box.height()), notation.unit);
         if (one.maybe_shadow) words = tr("%1: shadow?", "an outline").arg(words);
+        if (one.maybe_part) words = tr("%1: one with its neighbor?", "an outline").arg(words);
         QListWidgetItem* item = list_->item(row);
         item->setText(words);
         item->setFlags(item->flags() | Qt::ItemIsUserCheckable);

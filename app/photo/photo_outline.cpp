@@ -81,6 +81,7 @@ std::string note_of(const Outline& outline, const Measured& measured) {
     if (outline.brushed) note += " Part of it was brushed by hand.";
     if (outline.by_hand) note += " Points of it were put right by hand.";
     if (outline.maybe_shadow) note += " Part of it may be a shadow: hold it against the object.";
+    if (outline.maybe_part) note += " It and its neighbor may be one thing, cut by a blank streak.";
     return note;
 }
 
@@ -96,6 +97,7 @@ Outline outline_of(const capture::FoundOutline& found) {
     Outline out;
     out.band_mm = found.band_mm;
     out.maybe_shadow = found.maybe_shadow;
+    out.maybe_part = found.maybe_part;
     for (const shape::Corner& corner : found.polygon.corners)
         out.seen.corners.push_back({corner.at + found.at, corner.sagitta_mm});
     return out;
@@ -195,6 +197,7 @@ std::vector<Outline> looked_again(const std::vector<Outline>& before, const capt
                 kept.seen = now.seen;
                 kept.band_mm = now.band_mm;
                 kept.maybe_shadow = now.maybe_shadow;
+                kept.maybe_part = now.maybe_part;
                 kept.by_hand = false;
             }
             now = std::move(kept);

@@ -20,6 +20,7 @@ struct Outline {
         seen; ///< as the photo shows it: mm, x right, y up from the flat picture's lower left corner
     double band_mm = 0; ///< of the line as seen
     bool maybe_shadow = false;
+    bool maybe_part = false; ///< so near to another that both may be one shiny thing
     bool by_hand = false; ///< its points were dragged: a new look at the photo leaves them alone
     bool brushed = false; ///< a brush stroke meets it: there it is as good as the hand
     bool taken = true;    ///< into the object list

@@ -28,6 +28,7 @@ std::string note_of(const capture::FoundOutline& found, const CaptureIn& in) {
         note +=
             " Its height and depth were not measured: " + fixed(depth_unsaid_mm, 0) + " mm stands for both.";
     if (found.maybe_shadow) note += " Part of it may be a shadow: hold it against the object.";
+    if (found.maybe_part) note += " It and its neighbor may be one thing, cut by a blank streak.";
     return note;
 }
 
@@ -46,7 +47,7 @@ std::string line_of(const std::string& name, const capture::FoundOutline& found)
     for (const shape::Corner& corner : found.polygon.corners) box.add(corner.at);
     return name + ": " + fixed(box.width(), 1) + " x " + fixed(box.height(), 1) + " mm, within ± " +
            fixed(found.band_mm, 2) + " mm" + (found.maybe_shadow ? ", part of it may be a shadow" : "") +
-           "\n";
+           (found.maybe_part ? ", it and its neighbor may be one shiny thing" : "") + "\n";
 }
 
 std::string camera_line(const capture::FlatPicture& flat, const capture::Traced& traced) {

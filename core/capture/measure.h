@@ -76,7 +76,8 @@ struct FoundOutline {
     double band_mm = 0; ///< the outline lies within ± this (two standard deviations and the smoothing);
                         ///< sharp corners are rounded by up to 0.2 mm more
     bool maybe_shadow =
-        false; ///< a gray part with a sharp edge counts as object: look whether it is a shadow
+        false;               ///< a gray part with a sharp edge counts as object: look whether it is a shadow
+    bool maybe_part = false; ///< so near to another that both may be one thing, cut by a blank streak
 };
 
 struct Traced {

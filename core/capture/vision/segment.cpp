@@ -13,8 +13,9 @@ namespace {
 // Shares of the paper's light. Chosen on rendered pictures, held by the tests there.
 constexpr float darker = 0.88f, lighter = 1.2f, colored = 0.11f;
 constexpr float shadow_colored = 0.075f, shadow_darkest = 0.40f;
-constexpr float sharp_per_mm = 0.28f; // change of light over a mm that no lamp's half-shadow has
-constexpr double soft_share = 0.25;   // of a gray part's edge, to count as shadow
+constexpr float doubted_darkest = 0.10f; // a bare lamp's shadow is nearly as dark as a black thing
+constexpr float sharp_per_mm = 0.28f;    // change of light over a mm that no lamp's half-shadow has
+constexpr double soft_share = 0.25;      // of a gray part's edge, to count as shadow
 
 cv::Mat disk(double radius_px) {
     const int side = 2 * std::max(1, cvRound(radius_px)) + 1;
@@ -22,12 +23,12 @@ cv::Mat disk(double radius_px) {
 }
 
 struct Parts {
-    cv::Mat light, differs, far_from_paper, gray;
+    cv::Mat light, differs, far_from_paper, gray, neutral;
 };
 
 Parts parts_of(const cv::Mat& ratio) {
     Parts out{cv::Mat(ratio.size(), CV_32F), cv::Mat(ratio.size(), CV_32F), cv::Mat(ratio.size(), CV_8U),
-              cv::Mat(ratio.size(), CV_8U)};
+              cv::Mat(ratio.size(), CV_8U), cv::Mat(ratio.size(), CV_8U)};
     for (int y = 0; y < ratio.rows; ++y) {
         const auto* from = ratio.ptr<cv::Vec3f>(y);
         for (int x = 0; x < ratio.cols; ++x) {
@@ -39,8 +40,9 @@ Parts parts_of(const cv::Mat& ratio) {
             out.differs.at<float>(y, x) = std::sqrt(d.dot(d) / 3);
             const bool far = light < darker || light > lighter || color > colored;
             out.far_from_paper.at<uchar>(y, x) = far ? 255 : 0;
-            const bool gray = far && light < lighter && light > shadow_darkest && color < shadow_colored;
-            out.gray.at<uchar>(y, x) = gray ? 255 : 0;
+            const bool neutral = far && light < lighter && light > doubted_darkest && color < shadow_colored;
+            out.neutral.at<uchar>(y, x) = neutral ? 255 : 0;
+            out.gray.at<uchar>(y, x) = neutral && light > shadow_darkest ? 255 : 0;
         }
     }
     return out;
@@ -105,7 +107,7 @@ Segmented segmented(const cv::Mat& against_paper, double px_per_mm, const Brush&
         mask.setTo(255, laid == 1);
         mask.setTo(0, laid == 2);
     }
-    return {filled(mask), parts.differs, mask & parts.gray & ~sharp};
+    return {filled(mask), parts.differs, mask & parts.neutral & ~sharp};
 }
 
 } // namespace drawercast::capture

@@ -14,7 +14,8 @@ namespace drawercast::capture {
 namespace {
 
 constexpr double object_least_mm2 = 25, stray_most_mm2 = 100, blur_most_mm = 1.0;
-constexpr double doubt_share = 0.04;
+constexpr double doubt_share = 0.04, whole_share = 0.7;
+constexpr double streak_most_mm = 5;
 constexpr std::size_t outlines_most = 60;
 
 Problem problem(const char* code, std::string what, std::string fix) {
@@ -57,6 +58,49 @@ bool over_the_edge(const cv::Rect& box, cv::Size size) {
     return box.x <= 1 || box.y <= 1 || box.br().x >= size.width - 1 || box.br().y >= size.height - 1;
 }
 
+/// Whether an even gray part of it, set off by a sharp edge, is neither a speck nor the whole.
+bool maybe_shadow(const std::vector<cv::Point>& rim, const cv::Rect& box, const cv::Mat& doubt,
+                  double area_px2) {
+    cv::Mat inside = cv::Mat::zeros(box.size(), CV_8U), labels, sizes, middles;
+    cv::drawContours(inside, std::vector<std::vector<cv::Point>>{rim}, 0, 255, cv::FILLED, cv::LINE_8, {}, 0,
+                     -box.tl());
+    const int parts = cv::connectedComponentsWithStats(inside & doubt(box), labels, sizes, middles, 4);
+    for (int part = 1; part < parts; ++part) {
+        const double share = sizes.at<int>(part, cv::CC_STAT_AREA) / std::max(1.0, area_px2);
+        if (share > doubt_share && share < whole_share) return true;
+    }
+    return false;
+}
+
+shape::Ring standing(const FoundOutline& found) {
+    shape::Ring ring;
+    for (const shape::Corner& corner : found.polygon.corners) ring.push_back(corner.at + found.at);
+    return ring;
+}
+
+bool come_near(const shape::Ring& a, const shape::Ring& b, double within_mm) {
+    if (!shape::near(shape::bounds(a), shape::bounds(b), within_mm)) return false;
+    const auto corners_near_sides = [within_mm](const shape::Ring& points, const shape::Ring& sides) {
+        for (const shape::Vec p : points)
+            for (std::size_t i = 0; i < sides.size(); ++i) {
+                const shape::Vec from = sides[i], along = sides[(i + 1) % sides.size()] - from;
+                const double t =
+                    std::clamp(dot(p - from, along) / std::max(1e-12, dot(along, along)), 0.0, 1.0);
+                if (length(from + along * t - p) < within_mm) return true;
+            }
+        return false;
+    };
+    return corners_near_sides(a, b) || corners_near_sides(b, a);
+}
+
+/// A blank streak is as white as paper: where it crosses a thing, two are seen.
+void doubt_neighbors(std::vector<FoundOutline>& outlines) {
+    for (std::size_t i = 0; i < outlines.size(); ++i)
+        for (std::size_t k = i + 1; k < outlines.size(); ++k)
+            if (come_near(standing(outlines[i]), standing(outlines[k]), streak_most_mm))
+                outlines[i].maybe_part = outlines[k].maybe_part = true;
+}
+
 Expected<Traced> traced(const cv::Mat& bgr, const FlatPicture& flat, const Tracing& tracing,
                         const Brush& brush) {
     const auto ratio = against_paper(bgr, flat.px_per_mm);
@@ -86,11 +130,7 @@ Expected<Traced> traced(const cv::Mat& bgr, const FlatPicture& flat, const Traci
         auto outline = outline_of(edge, flat, tracing);
         if (!outline) return outline.error();
         FoundOutline found = std::move(*outline);
-        cv::Mat inside = cv::Mat::zeros(box.size(), CV_8U);
-        cv::drawContours(inside, std::vector<std::vector<cv::Point>>{rim}, 0, 255, cv::FILLED, cv::LINE_8, {},
-                         0, -box.tl());
-        const double gray = cv::countNonZero(inside & parts.doubt(box)) / std::max(1.0, area_mm2 * px2);
-        found.maybe_shadow = gray > doubt_share && gray < 0.7;
+        found.maybe_shadow = maybe_shadow(rim, box, parts.doubt, area_mm2 * px2);
         out.outlines.push_back(std::move(found));
         if (out.outlines.size() > outlines_most)
             return problem("capture-many", "more than 60 objects are seen", "Photograph fewer at a time");
@@ -98,6 +138,7 @@ Expected<Traced> traced(const cv::Mat& bgr, const FlatPicture& flat, const Traci
     if (out.outlines.empty())
         return problem("capture-nothing", "no object stands out from the paper",
                        "Take more light, or brush over the object by hand");
+    doubt_neighbors(out.outlines);
     if (tracing.height_mm > 0 && flat.camera.by != CameraBy::nothing)
         out.enlarged_by = flat.camera.distance_mm / (flat.camera.distance_mm - tracing.height_mm);
     return out;

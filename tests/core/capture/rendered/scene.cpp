@@ -38,7 +38,7 @@ struct Mask { ///< an outline as a fine bitmap, for quick lookup
     }
 };
 
-Mask mask_of(const Thing& thing, double shade) {
+Mask mask_of(const Thing& thing, double shade, double soft_mm) {
     std::vector<cv::Point2f> points(thing.outline.begin(), thing.outline.end());
     const cv::Rect2f box = cv::minAreaRect(points).boundingRect2f();
     constexpr double margin = 25;
@@ -57,7 +57,7 @@ Mask mask_of(const Thing& thing, double shade) {
         cv::Mat small;
         cv::warpAffine(out.inside, out.shade, move, size);
         cv::resize(out.shade, small, {}, 0.125, 0.125, cv::INTER_AREA);
-        cv::GaussianBlur(small, small, {}, 2.0 * out.px_per_mm / 8);
+        cv::GaussianBlur(small, small, {}, soft_mm * out.px_per_mm / 8);
         cv::resize(small, out.shade, size, 0, 0, cv::INTER_LINEAR);
     }
     return out;
@@ -109,7 +109,7 @@ cv::Vec3d color_along(const Scene& scene, const std::vector<Mask>& masks, const 
 
 std::string rendered(const Scene& scene) {
     std::vector<Mask> masks;
-    for (const Thing& thing : scene.things) masks.push_back(mask_of(thing, scene.shade));
+    for (const Thing& thing : scene.things) masks.push_back(mask_of(thing, scene.shade, scene.shade_soft_mm));
     const Eye eye = eye_of(scene);
     const cv::Point2d middle((scene.picture.width - 1) / 2.0, (scene.picture.height - 1) / 2.0);
     const double far = cv::norm(middle);

@@ -30,12 +30,13 @@ struct Scene {
     double spin_deg = 90;     ///< about the line of sight
     cv::Point2d look_at{105, 148.5};
     double focal_px = 3000;
-    double radial = 0;      ///< of the angle's tangent: r' = r·(1 + radial·r²)
-    double blur_px = 0.9;   ///< Gaussian
-    double noise = 2.5;     ///< levels, one standard deviation
-    double vignette = 0.25; ///< darker at the corners
-    double shade = 0;       ///< depth of a soft shadow beside each thing, 0 to 1
-    int jpeg_quality = 88;  ///< 0: PNG
+    double radial = 0;        ///< of the angle's tangent: r' = r·(1 + radial·r²)
+    double blur_px = 0.9;     ///< Gaussian
+    double noise = 2.5;       ///< levels, one standard deviation
+    double vignette = 0.25;   ///< darker at the corners
+    double shade = 0;         ///< depth of a shadow beside each thing, 0 to 1
+    double shade_soft_mm = 2; ///< how far its edge fades; a bare lamp's: a few tenths
+    int jpeg_quality = 88;    ///< 0: PNG
 };
 
 std::string rendered(const Scene& scene); ///< a picture file
