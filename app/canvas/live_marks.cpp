@@ -8,6 +8,8 @@
 #include "canvas/live_lines.h"
 #include "canvas/still_marks.h"
 
+#include <QCoreApplication>
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
@@ -106,6 +108,20 @@ void while_moving(BluePencil& pencil, WordRoom& room, const LiveScene& scene) {
     }
 }
 
+/// Two rings, and what they say.
+void last_air(BluePencil& pencil, WordRoom& room, const LiveScene& scene) {
+    constexpr double outer_px = 9, inner_px = 4;
+    const Vec at = vec(scene.view.to_px(*scene.last_air));
+    pencil.line(sheets::circle(at, outer_px), 1.25, {4, 3});
+    pencil.line(sheets::circle(at, inner_px), 1.25);
+    const QString words = QCoreApplication::translate("LiveMarks", "fills last");
+    const Vec size = pencil.plate_size(words);
+    std::vector<Vec> middles;
+    for (const Vec way : {Vec{1, 0}, Vec{-1, 0}, Vec{0, 1}, Vec{0, -1}})
+        middles.push_back(at + Vec{way.x * (outer_px + 4 + size.x / 2), way.y * (outer_px + 4 + size.y / 2)});
+    pencil.words(words, room.place(middles, size));
+}
+
 /// A small ring at a corner, a stroke through an edge: what holds the end of a measurement.
 void measure_mark(BluePencil& pencil, const ViewMap& view, const MeasurePoint& point) {
     constexpr double ring_px = 4;
@@ -171,6 +187,7 @@ sheets::Inks live_ink(const LiveScene& scene) {
         turn_ring(pencil, at, {at.x, at.y < around.min.y ? around.min.y : around.max.y});
     }
     if (!scene.moving.empty()) while_moving(pencil, room, scene);
+    if (scene.last_air) last_air(pencil, room, scene);
     if (scene.measured) measured(pencil, room, scene);
     if (scene.under) measure_mark(pencil, scene.view, *scene.under);
     if (scene.note) note(pencil, room, scene);

@@ -43,7 +43,8 @@ struct LiveScene {
     const ViewMap& view;
     QSizeF size; ///< of the view
     const theme::Theme& theme;
-    const sheets::Taken& taken; ///< what words keep off
+    const sheets::Taken& taken;           ///< what words keep off
+    std::optional<shape::Vec> last_air{}; ///< while something is moved: where the mold would fill last, mm
 };
 
 sheets::Inks live_ink(const LiveScene& scene);

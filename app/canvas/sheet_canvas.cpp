@@ -49,6 +49,7 @@ SheetCanvas::SheetCanvas(Document& document, Selection& selection, const Prefere
     connect(&document_, &Document::replaced, this, &SheetCanvas::on_replaced);
     connect(&document_.building(), &Building::progressed, this, &SheetCanvas::set_progress);
     connect(&document_.building(), &Building::busy_changed, this, [this] { set_progress(0); });
+    connect(&glimpse_, &AirGlimpse::changed, this, &SheetCanvas::redraw_live);
     connect(&selection_, &Selection::changed, this, &SheetCanvas::on_selection_changed);
     connect(&preferences_, &Preferences::changed, this, &SheetCanvas::redraw);
 }
@@ -94,8 +95,7 @@ const job::Drawer* SheetCanvas::drawer() const {
 void SheetCanvas::preview(std::optional<job::Job> job, const std::vector<std::string>& moving) {
     if (!job) {
         if (moving_.empty() && !document_.previewing()) return redraw_live();
-        moving_.clear();
-        ghosts_.clear();
+        end_moving();
         if (!document_.previewing()) return redraw();
         return document_.preview(std::nullopt);
     }
@@ -109,9 +109,14 @@ void SheetCanvas::preview(std::optional<job::Job> job, const std::vector<std::st
     document_.preview(std::move(job));
 }
 
-void SheetCanvas::commit(const QString& what, job::Job job) {
+void SheetCanvas::end_moving() {
     moving_.clear();
     ghosts_.clear();
+    glimpse_.forget();
+}
+
+void SheetCanvas::commit(const QString& what, job::Job job) {
+    end_moving();
     document_.commit(what, std::move(job));
 }
 
@@ -200,10 +205,13 @@ void SheetCanvas::on_shown_changed() {
     forget_drawn();
     hovered_vent_.reset();
     vent_tool_.renew();
-    if (document_.previewing() && !moving_.empty()) return redraw_over();
+    if (document_.previewing() && !moving_.empty()) {
+        if (const auto* plan = drawer_plan(); arranging() && plan != nullptr)
+            glimpse_.ask(document_.shown(), plan->id, *plan);
+        return redraw_over();
+    }
     if (!tool_.busy() && !drop_) {
-        moving_.clear();
-        ghosts_.clear();
+        end_moving();
     }
     arranging() ? redraw() : refit(); // what was missing may be there now
 }
@@ -220,6 +228,7 @@ void SheetCanvas::on_replaced() {
     vent_tool_.cancel();
     forget_drawn();
     drop_.reset();
+    glimpse_.forget();
     hovered_.clear();
     fitted_ = true;
     refit();

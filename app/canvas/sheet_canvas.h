@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "canvas/air_glimpse.h"
 #include "canvas/canvas_port.h"
 #include "canvas/live_marks.h"
 #include "canvas/measure_tool.h"
@@ -36,6 +37,8 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     void set_theme(const theme::Theme& theme);
     void show_sheet(SheetId shown);
     SheetId shown() const { return shown_; }
+    /// Where the mold fills last, followed while a pocket is moved.
+    AirGlimpse& air_glimpse() { return glimpse_; }
     /// What is drawn is of an older job; the answer for this one is being worked out.
     bool shows_old() const;
     bool empty() const { return !still_drawn_; } ///< there was nothing to draw: words say why
@@ -144,6 +147,7 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     };
 
     void on_shown_changed();
+    void end_moving();
     void on_selection_changed();
     void on_replaced();
     void set_view(const ViewMap& view);
@@ -207,6 +211,7 @@ class SheetCanvas final : public QWidget, public CanvasPort {
 
     std::vector<std::string> moving_;  ///< left out of the picture, drawn over it
     std::vector<sheets::Path> ghosts_; ///< where they were, mm
+    AirGlimpse glimpse_;               ///< while something moves
     StillPicture picture_;
     sheets::Taken still_taken_; ///< by the picture
     sheets::Inks washes_;       ///< of what moves

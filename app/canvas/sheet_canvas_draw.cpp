@@ -224,6 +224,7 @@ std::optional<LiveScene> SheetCanvas::scene() const {
                     taken_};
     if (const auto& measured = ruler_.measured(); measuring_ && measured)
         scene.measured = std::pair(measured->from, measured->to);
+    if (!moving_.empty()) scene.last_air = glimpse_.at();
     if (const auto& check = selection_.check())
         for (const auto& plate : plates_)
             if (plate.key == sheets::key_of(*check)) scene.plate = plate.box;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "print/strip_pages.h"
 
+#include "mold/plate_judge.h"
 #include "plan/say.h"
 #include "plan/stock_stage.h"
 #include "stock/screws.h"
@@ -9,6 +10,7 @@
 #include "print/title_block.h"
 #include "sheets/box_and_cuts.h"
 #include "sheets/inking.h"
+#include "sheets/wall_strip.h"
 
 #include <algorithm>
 #include <cmath>
@@ -29,17 +31,19 @@ class Strips {
     Strips(const job::Job& job, Paper paper)
         : job_(job), size_(size_mm(paper, Orientation::landscape)), theme_(theme::printed_theme()) {}
 
-    void add(const stock::Wall& wall, double thickness_mm) {
-        const auto sheet = sheets::wall_strip(job_, wall, thickness_mm);
+    /// One edge of a wall. `edge`: which, and what its holes are for.
+    void add(const stock::Wall& wall, double thickness_mm, const QString& edge,
+             const std::vector<double>& holes_mm) {
+        const auto sheet = sheets::wall_strip(job_, wall, thickness_mm, holes_mm);
         const double length = 10 * std::floor((size_.x - 2 * safe_margin_mm) / 10);
         for (double from = 0; from < wall.length_mm; from += length)
-            add_length(sheet, from, std::min(length, wall.length_mm - from), wall, thickness_mm);
+            add_length(sheet, from, std::min(length, wall.length_mm - from), wall, edge, thickness_mm);
     }
     std::vector<Page> take() { return std::move(pages_); }
 
   private:
     void add_length(const sheets::Sheet<sheets::OnBench>& sheet, double from, double length,
-                    const stock::Wall& wall, double thickness_mm) {
+                    const stock::Wall& wall, const QString& edge, double thickness_mm) {
         const double height = words_mm + thickness_mm + figures_mm;
         if (pages_.empty() || y_ + height > size_.y - safe_margin_mm - foot_mm) {
             pages_.push_back({size_, {}});
@@ -56,8 +60,10 @@ class Strips {
         const auto say = [&](double mm) {
             return QString::fromStdString(plan::say_length_bare(mm, job_.display_units));
         };
-        QString words = QString::fromStdString(wall.label) + QStringLiteral(", foot edge: ") +
-                        say(wall.length_mm) + QStringLiteral(" long; figures from its left end");
+        const bool side = wall.side == stock::Side::left || wall.side == stock::Side::right;
+        QString words = QStringLiteral("%1, %2: %3 long; figures from its %4 end")
+                            .arg(QString::fromStdString(wall.label), edge, say(wall.length_mm),
+                                 side ? QStringLiteral("front") : QStringLiteral("left"));
         if (from > 0 || from + length < wall.length_mm)
             words += QStringLiteral("; this piece %1 to %2, join at the dash-dot line")
                          .arg(say(from), say(from + length));
@@ -84,12 +90,39 @@ double thickness_of(const stock::DrawerStock& drawer) {
 
 } // namespace
 
+namespace {
+
+/// The top edges, where closures go into them.
+void add_tops(Strips& strips, const job::Job& job, const plan::DrawerPlan& answer,
+              const stock::DrawerStock& made) {
+    if (!answer.plate || !answer.insert) return;
+    const auto& design = answer.plate->answer.design;
+    const shape::MoldMap map(answer.insert->box, job.foam->shrinkage);
+    const Box inside{
+        {0, 0},
+        {map.length_to_mold(answer.insert->box.width()), map.length_to_mold(answer.insert->box.height())}};
+    const double pilot = mold::holes_of(design.closure, job.shop->drills_mm).pilot_mm;
+    const QString edge = QStringLiteral("top edge, pilot holes of %1 for the plate’s closures")
+                             .arg(QString::fromStdString(plan::say_length_bare(pilot, job.display_units)));
+    for (const auto& wall : made.box.walls) {
+        const auto holes = sheets::top_holes_mm(wall, design, inside, job.mold.corner);
+        if (!holes.empty()) strips.add(wall, design.box_board.thickness_mm, edge, holes);
+    }
+}
+
+} // namespace
+
 std::vector<Page> strip_pages(const job::Job& job, const plan::Plan& plan, Paper paper,
                               const Printing& printing) {
     if (!plan.stock) return {};
     Strips strips(job, paper);
-    for (const auto& drawer : plan.stock->drawers)
-        for (const auto& wall : drawer.box.walls) strips.add(wall, thickness_of(drawer));
+    for (const auto& drawer : plan.stock->drawers) {
+        for (const auto& wall : drawer.box.walls)
+            strips.add(wall, thickness_of(drawer), QStringLiteral("foot edge"), sheets::foot_holes_mm(wall));
+        const auto answer = std::find_if(plan.drawers.begin(), plan.drawers.end(),
+                                         [&](const auto& one) { return one.id == drawer.drawer; });
+        if (answer != plan.drawers.end()) add_tops(strips, job, *answer, drawer);
+    }
     auto pages = strips.take();
     const theme::Theme theme = theme::printed_theme();
     for (std::size_t i = 0; i < pages.size(); ++i) {

@@ -5,8 +5,7 @@
 
 #include "air/level_lines.h"
 #include "sheets/aligned_length.h"
-
-#include <algorithm>
+#include "sheets/words_around.h"
 
 namespace drawercast::sheets {
 
@@ -19,8 +18,8 @@ constexpr int bands = 6;              ///< between the first touch and the full 
 constexpr double figure_room_mm = 60; ///< a line shorter than this has no figure
 constexpr double pocket_ring_mm = 9;
 constexpr double pour_ring_mm = 5;
-constexpr double words_mm = 60;       ///< what the words beside a vent take on a sheet reduced to a quarter
 constexpr double outer_ring_mm = 1.5; ///< around the hole: nobody takes it for a screw
+constexpr double corner_share = 0.8;  ///< of a ring’s radius: what words around it must not touch
 
 double length_of(const air::LevelLine& line) {
     double sum = 0;
@@ -57,101 +56,75 @@ void add_arrival(MoldPen& pen, const air::AirMap& map) {
     }
 }
 
-void add_air_pockets(MoldPen& pen, const air::Answer& air, const job::Job& job, bool all_named) {
+void add_air_pockets(MoldPen& pen, const air::Answer& air) {
+    pen.turn_to(Layer::still);
+    for (const auto& pocket : air.model->map().pockets) {
+        pen.put(PathMark{circle(pocket.at, pocket_ring_mm), LineRole::neighbor, std::nullopt});
+        pen.put(KeepFreeMark{Box{pocket.at, pocket.at}.grown(pocket_ring_mm * corner_share)});
+    }
+}
+
+void add_air_words(MoldPen& pen, const air::Answer& air, const job::Job& job, bool all_named,
+                   const Box& within) {
     pen.turn_to(Layer::still);
     const auto& pockets = air.model->map().pockets;
     for (std::size_t i = 0; i < pockets.size(); ++i) {
-        pen.put(PathMark{circle(pockets[i].at, pocket_ring_mm), LineRole::neighbor, std::nullopt});
         const double stays = air.vented.shares_ml[i];
         if (!all_named && stays <= air::vented_ml) continue;
         std::string words = "E " + plan::fixed(pockets[i].expansion, 2);
         if (stays > air::vented_ml) words += ", keeps " + plan::say_volume_ml(stays, job.display_units);
-        pen.put(TextMark{{pockets[i].at - Vec{0, pocket_ring_mm}, {0, -12}},
-                         words,
-                         TextRole::caption,
-                         Side::center,
-                         0,
-                         true});
+        TextMark mark =
+            words_around(pockets[i].at, pocket_ring_mm, std::move(words), {Way::below, within, {}});
+        mark.elsewhere.or_none = stays <= air::vented_ml; // its vent is named, and the bands tell the rest
+        pen.put(std::move(mark));
     }
 }
 
-namespace {
-
-/// The side on which the words of a vent cover least.
-VentWords best_words(const air::Vent& vent, const Box& within, const std::vector<Box>& keep) {
-    const double off = vent.diameter_mm / 2 + outer_ring_mm + 1;
-    VentWords best;
-    int least = -1;
-    for (const bool left : {false, true})
-        for (const bool above : {false, true}) {
-            const Vec corner = vent.at + Vec{left ? -off - words_mm : off, above ? -7.0 : -22.0};
-            const Box room{corner, corner + Vec{words_mm, 29}};
-            int covered = static_cast<int>(
-                std::count_if(keep.begin(), keep.end(), [&](const Box& b) { return shape::near(room, b); }));
-            if (room.min.x < within.min.x || room.max.x > within.max.x) covered += 2;
-            if (room.min.y < within.min.y || room.max.y > within.max.y) covered += 1;
-            if (least < 0 || covered < least) best = {left, above, room}, least = covered;
-        }
-    return best;
+void add_vents(MoldPen& pen, const std::vector<air::Vent>& vents) {
+    pen.turn_to(Layer::still);
+    for (const air::Vent& vent : vents) {
+        const double radius = vent.diameter_mm / 2;
+        pen.put(
+            PathMark{circle(vent.at, radius), LineRole::pocket_edge, theme::Wash{theme::WashRole::paper}});
+        pen.put(PathMark{circle(vent.at, radius + outer_ring_mm), LineRole::thin, std::nullopt});
+        pen.put(KeepFreeMark{Box{vent.at, vent.at}.grown(radius + outer_ring_mm)});
+    }
 }
 
-} // namespace
-
-std::vector<VentWords> vent_words(const std::vector<air::Vent>& vents, const Box& within,
-                                  const std::vector<Box>& keep) {
-    constexpr int rounds = 3; // the first to choose may have to make room for later ones
-    std::vector<VentWords> all(vents.size());
-    for (int round = 0; round < rounds; ++round)
-        for (std::size_t i = 0; i < vents.size(); ++i) {
-            std::vector<Box> others = keep;
-            for (std::size_t k = 0; k < vents.size(); ++k) {
-                if (k == i) continue;
-                others.push_back(
-                    Box{vents[k].at, vents[k].at}.grown(vents[k].diameter_mm / 2 + outer_ring_mm));
-                if (round > 0 || k < i) others.push_back(all[k].room);
-            }
-            all[i] = best_words(vents[i], within, others);
-        }
-    return all;
+void add_vent_numbers(MoldPen& pen, const std::vector<air::Vent>& vents) {
+    pen.turn_to(Layer::still);
+    for (std::size_t i = 0; i < vents.size(); ++i)
+        pen.put(TextMark{{vents[i].at + Vec{vents[i].diameter_mm / 2 + outer_ring_mm, 0}, {4, 0}},
+                         "V" + std::to_string(i + 1),
+                         TextRole::caption,
+                         Side::left,
+                         0,
+                         true});
 }
 
-void add_vents(MoldPen& pen, const std::vector<air::Vent>& vents, const job::Job& job,
-               const std::vector<VentWords>& words) {
+void add_vent_words(MoldPen& pen, const std::vector<air::Vent>& vents, const job::Job& job, VentWords what,
+                    const Box& within) {
     pen.turn_to(Layer::still);
     const auto say = [&](double mm) { return plan::say_length_bare(mm, job.display_units); };
     for (std::size_t i = 0; i < vents.size(); ++i) {
-        const double radius = vents[i].diameter_mm / 2;
-        pen.put(PathMark{circle(vents[i].at, radius), LineRole::pocket_edge,
-                         theme::Wash{theme::WashRole::paper}});
-        pen.put(PathMark{circle(vents[i].at, radius + outer_ring_mm), LineRole::thin, std::nullopt});
-        const bool placed = i < words.size(), left = placed && words[i].left;
-        const Vec beside = vents[i].at + Vec{(radius + outer_ring_mm) * (left ? -1 : 1), 0};
-        const auto put = [&](double up_px, const std::string& text) {
-            pen.put(TextMark{{beside, {left ? -4.0 : 4.0, up_px}},
-                             text,
-                             TextRole::caption,
-                             left ? Side::right : Side::left,
-                             0,
-                             true});
-        };
-        put(0, "V" + std::to_string(i + 1));
-        if (placed) put(words[i].above ? 13 : -13, say(vents[i].at.x) + ", " + say(vents[i].at.y));
+        const std::string number = "V" + std::to_string(i + 1);
+        const std::string place = "  " + say(vents[i].at.x) + ", " + say(vents[i].at.y);
+        pen.put(words_around(vents[i].at, vents[i].diameter_mm / 2 + outer_ring_mm,
+                             what == VentWords::places ? number + place : number,
+                             {Way::right, within, number}));
     }
 }
 
-void add_pour_map(MoldPen& pen, const air::PourMap& map, const job::Job& job, double width_mm) {
+void add_pour_map(MoldPen& pen, const air::PourMap& map, const job::Job& job, const Box& within) {
     pen.turn_to(Layer::still);
     for (const air::PourStep& step : map.steps) {
         pen.put(PathMark{circle(step.at, pour_ring_mm), LineRole::thin, theme::Wash{theme::WashRole::paper}});
         pen.put(TextMark{{step.at}, std::to_string(step.order), TextRole::caption});
-        const bool left = step.at.x > width_mm - words_mm;
-        pen.put(TextMark{{step.at + Vec{left ? -pour_ring_mm : pour_ring_mm, 0}, {left ? -4.0 : 4.0, 0}},
-                         plan::say_volume_ml(step.ml, job.display_units),
-                         TextRole::caption,
-                         left ? Side::right : Side::left,
-                         0,
-                         true});
+        pen.put(KeepFreeMark{Box{step.at, step.at}.grown(pour_ring_mm)});
     }
+    for (const air::PourStep& step : map.steps)
+        pen.put(words_around(step.at, pour_ring_mm, plan::say_volume_ml(step.ml, job.display_units),
+                             {Way::right, within}));
 }
 
 Table vent_table(const job::Job& job, const std::vector<air::Vent>& vents) {

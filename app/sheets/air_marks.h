@@ -17,27 +17,25 @@ using MoldPen = Drafter<shape::InMold>;
 /// Lines of the expansion at which the foam arrives, with their figures.
 void add_arrival(MoldPen& pen, const air::AirMap& map);
 
-/// Rings around the places where air stays, with the expansion at which it goes; those that keep too much are
-/// named; the others only where `all_named`.
-void add_air_pockets(MoldPen& pen, const air::Answer& air, const job::Job& job, bool all_named);
+/// Rings around the places where air stays, which words keep off.
+void add_air_pockets(MoldPen& pen, const air::Answer& air);
+/// The expansion at which each goes, and what it keeps where that is too much; only these where not
+/// `all_named`.
+void add_air_words(MoldPen& pen, const air::Answer& air, const job::Job& job, bool all_named,
+                   const Box& within);
 
-/// On which side of each vent its number and its place from the datum stand, so that they cover neither each
-/// other nor vents, nor what is in `keep`, and stay within `within`, where that can be. For a sheet reduced
-/// to about a quarter.
-struct VentWords {
-    bool left = false;
-    bool above = false; ///< the place over the number, not under it
-    Box room;           ///< what both take
-};
-std::vector<VentWords> vent_words(const std::vector<air::Vent>& vents, const Box& within,
-                                  const std::vector<Box>& keep);
+/// Each vent as a double ring, which words keep off.
+void add_vents(MoldPen& pen, const std::vector<air::Vent>& vents);
+/// Its number beside it: V1, V2 …; always on the same side, so that the tiles of a template rejoin.
+void add_vent_numbers(MoldPen& pen, const std::vector<air::Vent>& vents);
+/// Its number wherever there is room beside it `within`, and its place from the datum where that has room
+/// too.
+enum class VentWords { numbers, places };
+void add_vent_words(MoldPen& pen, const std::vector<air::Vent>& vents, const job::Job& job, VentWords what,
+                    const Box& within);
 
-/// Each vent as a double ring with its number: V1, V2 …; where there are `words` for it, with its place too.
-void add_vents(MoldPen& pen, const std::vector<air::Vent>& vents, const job::Job& job,
-               const std::vector<VentWords>& words);
-
-/// Numbered pours with their milliliters beside them, on the side that is within `width_mm`.
-void add_pour_map(MoldPen& pen, const air::PourMap& map, const job::Job& job, double width_mm);
+/// Numbered pours with their milliliters beside them, `within` the board.
+void add_pour_map(MoldPen& pen, const air::PourMap& map, const job::Job& job, const Box& within);
 
 /// Vents by number with their places from the datum, drills and what each is for.
 Table vent_table(const job::Job& job, const std::vector<air::Vent>& vents);

@@ -20,25 +20,18 @@ double length_of(const std::vector<Vec>& loop) {
     return sum;
 }
 
-Box around(Vec at, Vec half) { return {at - half, at + half}; }
-
-/// The point of a loop furthest to the right and front that is clear of all that is kept.
-std::optional<Vec> figure_place(const std::vector<Vec>& loop, const Box& within, const std::vector<Box>& keep,
-                                Vec half) {
+/// Points of a loop, those furthest to the right and front first.
+std::vector<Spot> figure_spots(const std::vector<Vec>& loop) {
+    constexpr std::size_t most = 48; // enough for a figure to find room on a long line
     std::vector<std::size_t> order(loop.size());
     std::iota(order.begin(), order.end(), std::size_t{0});
     const auto reach = [&](std::size_t i) { return figures_toward * loop[i].x - loop[i].y; };
     std::stable_sort(order.begin(), order.end(),
                      [&](std::size_t a, std::size_t b) { return reach(a) > reach(b); });
-    for (const std::size_t i : order) {
-        const Box room = around(loop[i], half);
-        const bool inside = room.min.x >= within.min.x && room.min.y >= within.min.y &&
-                            room.max.x <= within.max.x && room.max.y <= within.max.y;
-        if (inside && std::none_of(keep.begin(), keep.end(),
-                                   [&](const Box& other) { return shape::near(room, other); }))
-            return loop[i];
-    }
-    return std::nullopt;
+    const std::size_t step = std::max<std::size_t>(1, loop.size() / most);
+    std::vector<Spot> spots;
+    for (std::size_t i = 0; i < order.size(); i += step) spots.push_back({{loop[order[i]]}, Side::center});
+    return spots;
 }
 
 } // namespace
@@ -52,27 +45,27 @@ void add_bands(MoldPen& pen, const Field& field, const Bands& bands) {
     }
 }
 
-void add_contours(MoldPen& pen, const Field& field, const Bands& bands, const Box& within,
-                  std::vector<Box> keep, const FigureRoom& room) {
-    std::vector<TextMark> figures;
-    for (int i = 1; i < bands.count; ++i) {
-        const auto loops = level_loops(field, bands.level(i));
-        Path lines = loops_path(loops);
-        if (!lines.empty()) pen.put(PathMark{std::move(lines), LineRole::contour, std::nullopt});
-        for (const auto& loop : loops) {
-            if (length_of(loop) < room.least_line_mm) continue;
-            const auto place = figure_place(loop, within, keep, room.half_mm);
-            if (!place) continue;
-            keep.push_back(around(*place, room.half_mm));
-            figures.push_back({{*place},
-                               bands.figures[static_cast<std::size_t>(i)],
-                               TextRole::caption,
-                               Side::center,
-                               0,
-                               true});
+void add_contours(MoldPen& pen, const Field& field, const Bands& bands) {
+    for (int i = 1; i < bands.count; ++i)
+        if (Path lines = loops_path(level_loops(field, bands.level(i))); !lines.empty())
+            pen.put(PathMark{std::move(lines), LineRole::contour, std::nullopt});
+}
+
+void add_contour_figures(MoldPen& pen, const Field& field, const Bands& bands, const Box& within,
+                         double least_line_mm) {
+    for (int i = 1; i < bands.count; ++i)
+        for (const auto& loop : level_loops(field, bands.level(i))) {
+            if (length_of(loop) < least_line_mm) continue;
+            auto spots = figure_spots(loop);
+            const Place at = spots.front().at;
+            pen.put(TextMark{at,
+                             bands.figures[static_cast<std::size_t>(i)],
+                             TextRole::caption,
+                             Side::center,
+                             0,
+                             true,
+                             {std::move(spots), within, true}});
         }
-    }
-    for (auto& figure : figures) pen.put(std::move(figure));
 }
 
 } // namespace drawercast::sheets

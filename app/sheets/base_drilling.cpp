@@ -6,6 +6,7 @@
 #include "sheets/bench_pen.h"
 #include "sheets/drilling.h"
 #include "sheets/edge_words.h"
+#include "sheets/filler_marks.h"
 
 namespace drawercast::sheets {
 
@@ -83,12 +84,9 @@ Sheet<InMold> base_drilling(const job::Job& job, const casting::PatternBoard& bo
     add_blocks(pen, board);
     pen.turn_to(Layer::still);
     for (const auto& screw : wall_screws(job, board, stock)) pen.put(SignMark{Sign::screw, {screw.at}});
-    for (const auto& patch : board.fillers.region.patches) {
-        LabelMark label;
-        label.tries = {{TextLine{"filler", TextRole::template_small}}};
-        label.within = path_of(shape::Region{{patch}});
-        label.outside = true;
-        pen.put(std::move(label));
+    for (const auto& filler : casting::fillers_of(board)) {
+        for (const Vec at : filler.screws) pen.put(SignMark{Sign::screw, {at}});
+        pen.put(filler_label(filler, job, TextRole::template_small, {}));
     }
     pen.put(SignMark{Sign::datum, {board.box.min}});
     pen.put(TextMark{{board.box.min, {10, 12}}, "0, 0", TextRole::caption, Side::left, 0, true});
@@ -113,6 +111,8 @@ Table base_table(const job::Job& job, const casting::PatternBoard& board, const 
         for (const auto& point : block.fixing)
             row(QString::number(block.number), point.vec(),
                 QStringLiteral("block ") + QString::fromStdString(block.name));
+    for (const auto& filler : casting::fillers_of(board))
+        for (const Vec at : filler.screws) row(filler_name(filler), at, QStringLiteral("filler from below"));
     for (const auto& screw : wall_screws(job, board, stock))
         row(screw.wall, screw.at, QStringLiteral("foot of the wall"));
     return table;

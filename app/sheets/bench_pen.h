@@ -17,7 +17,8 @@ using BenchPen = Drafter<OnBench>;
 std::string size_words(const job::Job& job, double a_mm, double b_mm);
 
 /// A sheet with its pieces, offcuts and numbered cuts, lower left corner at `at`. Pieces of `drawer` are
-/// washed; empty: all are. Cuts shorter than `numbered_mm` are drawn, but their numbers would hide them.
+/// washed; empty: all are. Each cut of `numbered_mm` or more has its
+/// number where there is room; at 0 all have, on a leader if need be.
 void add_cut_sheet(BenchPen& pen, Vec at, const job::Job& job, const plan::StockPlan& stock,
                    std::size_t board, std::size_t index, const std::string& drawer, double numbered_mm);
 

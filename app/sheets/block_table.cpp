@@ -3,6 +3,7 @@
 
 #include "sheets/aligned_length.h"
 #include "sheets/block_axis.h"
+#include "sheets/filler_marks.h"
 #include "sheets/pattern_board.h"
 
 #include <algorithm>
@@ -20,6 +21,29 @@ QString heights(const casting::Block& block, job::DisplayUnits units) {
     for (const double mm : all)
         if (const QString word = aligned_length(mm, units); !words.contains(word)) words.append(word);
     return words.join(QStringLiteral(", "));
+}
+
+/// Two screws to a line; a filler has as many lines as it needs.
+void add_filler(Table& table, const casting::Filler& filler, double height_mm, const job::Job& job) {
+    const auto say = [&](double mm) { return aligned_length(mm, job.display_units); };
+    std::vector<Table::Cell> row{
+        {filler_name(filler), true, {}},
+        {filler.screws.empty() ? QStringLiteral("filler, glued") : QStringLiteral("filler, traced"),
+         false,
+         {}},
+        {say(height_mm), true, {}},
+        {},
+        {},
+        {}};
+    for (std::size_t i = 0; i < filler.screws.size(); ++i) {
+        if (i > 0 && i % 2 == 0) {
+            table.rows.push_back(std::move(row));
+            row.assign(6, {});
+        }
+        row.push_back({say(filler.screws[i].x), false, {}});
+        row.push_back({say(filler.screws[i].y), false, {}});
+    }
+    table.rows.push_back(std::move(row));
 }
 
 } // namespace
@@ -47,6 +71,7 @@ Table block_table(const job::Job& job, const casting::PatternBoard& board) {
         if (block.pin && block.fixing.size() == 1) row.push_back({"and a pin", false, {}});
         table.rows.push_back(std::move(row));
     }
+    for (const auto& filler : casting::fillers_of(board)) add_filler(table, filler, board.height_mm, job);
     return table;
 }
 

@@ -112,27 +112,4 @@ Sheet<OnBench> cut_sheet(const job::Job& job, const plan::StockPlan& stock, std:
     return sheet;
 }
 
-Sheet<OnBench> wall_strip(const job::Job& job, const stock::Wall& wall, double thickness_mm) {
-    Sheet<OnBench> sheet;
-    sheet.name = "Wall strip";
-    BenchPen pen(sheet);
-    const Box strip{{0, 0}, {wall.length_mm, thickness_mm}};
-    const double middle = thickness_mm / 2;
-    pen.turn_to(Layer::ground);
-    pen.put(PathMark{path_of(strip), LineRole::trace, std::nullopt});
-    pen.turn_to(Layer::still);
-    pen.put(PathMark{line({0, middle}, {wall.length_mm, middle}), LineRole::center, std::nullopt});
-    for (const double along : stock::spread_mm(wall.length_mm, stock::first_joint_mm, wall.foot_screws)) {
-        pen.put(SignMark{Sign::screw, {{along, middle}}});
-        pen.put(TextMark{{{along, 0}, {0, -11}},
-                         plan::say_length_bare(along, job.display_units),
-                         TextRole::figure,
-                         Side::center,
-                         0,
-                         false});
-    }
-    sheet.area = strip;
-    return sheet;
-}
-
 } // namespace drawercast::sheets

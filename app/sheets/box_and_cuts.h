@@ -15,12 +15,8 @@ namespace drawercast::sheets {
 /// with the cuts in their order. Parts of other drawers are drawn without a wash. True millimeters.
 Sheet<OnBench> box_and_cuts(const job::Job& job, const plan::StockPlan& stock, const std::string& drawer);
 
-/// One sheet alone: sheet `index` of board `board`; numbers at cuts of `numbered_mm` and more.
+/// One sheet alone: sheet `index` of board `board`; numbers at cuts of `numbered_mm` and more; 0: at all.
 Sheet<OnBench> cut_sheet(const job::Job& job, const plan::StockPlan& stock, std::size_t board,
                          std::size_t index, double numbered_mm);
-
-/// A wall's screws at true size, to lay on its foot edge: as long as the wall, as wide as its board is thick,
-/// its left end at the origin.
-Sheet<OnBench> wall_strip(const job::Job& job, const stock::Wall& wall, double thickness_mm);
 
 } // namespace drawercast::sheets

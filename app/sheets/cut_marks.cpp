@@ -51,6 +51,17 @@ void add_piece(BenchPen& pen, const Box& box, const job::Job& job, const stock::
     pen.put(std::move(label));
 }
 
+/// On its line where that is free; `or_none`: else not at all, as on a whole bench.
+TextMark cut_number(int order, Vec from, Vec to, int depth, bool or_none) {
+    std::vector<Spot> spots;
+    const double first = depth % 2 ? 0.08 : 0.5; // a long cut at its end, where the saw comes in
+    for (const double along : {first, 0.5, 0.3, 0.7, 0.15, 0.85, 0.04, 0.96})
+        spots.push_back({{from + (to - from) * along}, Side::center});
+    const Place at = spots.front().at;
+    return {at,   std::to_string(order),          TextRole::caption, Side::center, 0,
+            true, {std::move(spots), {}, or_none}};
+}
+
 } // namespace
 
 std::string size_words(const job::Job& job, double a_mm, double b_mm) {
@@ -78,21 +89,14 @@ void add_cut_sheet(BenchPen& pen, Vec at, const job::Job& job, const plan::Stock
             box_at(inside + Vec{mm_of(piece.x), mm_of(piece.y)}, mm_of(piece.width), mm_of(piece.height)),
             job, cut.pieces[static_cast<std::size_t>(piece.piece)], stock, drawer);
     int order = 0;
-    std::vector<Box> numbers;
     for (const auto& saw : sheet.cuts) {
         const Vec from = inside + Vec{mm_of(saw.x0), mm_of(saw.y0)},
                   to = inside + Vec{mm_of(saw.x1), mm_of(saw.y1)};
         pen.put(
             PathMark{line(from, to), saw.depth == 1 ? LineRole::pocket_edge : LineRole::thin, std::nullopt});
         ++order;
-        if (std::max(to.x - from.x, to.y - from.y) < numbered_mm) continue;
-        const Vec middle = from + (to - from) * (saw.depth % 2 ? 0.08 : 0.5);
-        const Vec half = Vec{0.3, 0.2} * numbered_mm; // nearer ones would hide each other
-        const Box room{middle - half, middle + half};
-        if (std::any_of(numbers.begin(), numbers.end(), [&](const Box& b) { return shape::near(b, room); }))
-            continue;
-        numbers.push_back(room);
-        pen.put(TextMark{{middle, {}}, std::to_string(order), TextRole::caption, Side::center, 0, true});
+        if (std::max(to.x - from.x, to.y - from.y) >= numbered_mm)
+            pen.put(cut_number(order, from, to, saw.depth, numbered_mm > 0));
     }
 }
 

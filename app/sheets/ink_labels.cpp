@@ -112,6 +112,8 @@ bool Inking::label_inside(const LabelMark& mark, bool uncover) {
     const Box around = bounds(view_(mark.within));
     for (const Box& box : taken_.words)
         if (shape::near(box, around)) avoid.push_back(chords(path_of(box), sagitta));
+    for (const Box& box : taken_.kept)
+        if (shape::near(box, around)) avoid.push_back(chords(path_of(box), sagitta));
     for (const auto& lines : mark.tries) {
         const Block block = measured(lines);
         const double room = block.margin + px(0.8);

@@ -55,25 +55,6 @@ void Inking::add(const PathMark& mark) {
 
 void Inking::plate(const Box& box, const QColor& color) { inks_.push_back(Fill{path_of(box), color}); }
 
-void Inking::add(const TextMark& mark) {
-    const theme::Lettering face = lettering(mark.role);
-    const QString text = QString::fromStdString(mark.text);
-    const double width = written_width(text, face);
-    const double rise = face.px * theme::capital_share;
-    const shape::Turn turn = shape::Turn::of_degrees(mark.turn_deg);
-    const Vec along{turn.cosine, -turn.sine}, up{-turn.sine, -turn.cosine};
-    const double share = mark.anchor == Side::left ? 0 : mark.anchor == Side::center ? 0.5 : 1;
-    const Vec base = view_.at(mark.at.mm, mark.at.px) - along * (width * share) - up * (rise / 2);
-    Box box;
-    for (const Vec corner :
-         {base - up * (0.2 * rise), base + along * width, base + up * rise, base + along * width + up * rise})
-        box.add(corner);
-    if (mark.plate) plate(box.grown(px(1.5)), theme_.paper);
-    taken_.words.push_back(box);
-    const bool quiet = mark.role == theme::TextRole::zone || mark.role == theme::TextRole::caption;
-    write(inks_, text, base, face, quiet ? theme_.ink2 : theme_.ink, Align::left, mark.turn_deg);
-}
-
 namespace {
 
 struct HatchKind {

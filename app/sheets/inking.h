@@ -46,6 +46,7 @@ class Inking {
     void add(const CenterMark& mark);
     void add(const SignMark& mark);
     void add(const LegendMark& mark);
+    void add(const KeepFreeMark& mark);
 
     struct Block; // lines of words measured together
     Block measured(const std::vector<TextLine>& lines) const;
@@ -53,6 +54,14 @@ class Inking {
     bool label_inside(const LabelMark& mark, bool uncover);
     void label_outside(const LabelMark& mark);
     void plate(const Box& box, const QColor& color);
+
+    struct Written; // one line of words with what it takes
+    Written line_of(const TextMark& mark) const;
+    Box taken_by(const Written& words, const Spot& spot) const;
+    bool is_clear(const Box& box, const Elsewhere& elsewhere) const;
+    std::optional<Spot> spot_for(const TextMark& mark, const Written& words) const;
+    void write_line(const TextMark& mark, const Written& words, Vec base);
+    bool on_leader(const TextMark& mark, const Written& words);
 
     /// The place a check's plate had before, moved along with what it speaks of.
     std::optional<Box> kept_place(Vec from, Vec size, const std::string& key) const;

@@ -53,6 +53,18 @@ struct LabelMark {
 };
 
 enum class Side { left, center, right };
+/// A place for words on one line, and which end of them stands there.
+struct Spot {
+    Place at;
+    Side anchor = Side::center;
+};
+/// Where words look for room when their own place is taken.
+struct Elsewhere {
+    std::vector<Spot> spots; ///< the first one that is clear
+    Box within{};            ///< mm; empty: anywhere
+    bool or_none = false;    ///< left out where nothing is clear, else on a leader
+    std::string shorter{};   ///< stands where the words have no room, not even on a leader; empty: they do
+};
 /// Words at a place, on one line.
 struct TextMark {
     Place at;
@@ -61,6 +73,12 @@ struct TextMark {
     Side anchor = Side::center;
     double turn_deg = 0;
     bool plate = false; ///< knocks out what lies under it
+    Elsewhere elsewhere{};
+};
+/// Draws nothing: words that look for room keep off it.
+struct KeepFreeMark {
+    Box mm;
+    double grown_px = 0;
 };
 
 /// A dimension (ISO 129): line moved by `out` away from the two points, filled arrows, figure in the line.
@@ -121,7 +139,7 @@ struct LegendMark {
 };
 
 using MarkKind = std::variant<PathMark, HatchMark, LabelMark, TextMark, DimensionMark, GapMark, FlagMark,
-                              CenterMark, SignMark, LegendMark>;
+                              CenterMark, SignMark, LegendMark, KeepFreeMark>;
 
 /// ground: the drawer or box itself. still: what stands in it. live: what changes while the pointer moves.
 enum class Layer { ground, still, live };

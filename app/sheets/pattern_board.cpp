@@ -7,6 +7,7 @@
 #include "sheets/block_axis.h"
 #include "sheets/check_words.h"
 #include "sheets/edge_words.h"
+#include "sheets/filler_marks.h"
 #include "sheets/pocket_labels.h"
 
 namespace drawercast::sheets {
@@ -114,17 +115,10 @@ Sheet<InMold> pattern_board(const job::Job& job, const casting::PatternBoard& bo
     pen.edge(board.clay, LineRole::clay);
     for (const auto& block : board.blocks) add_block(pen, block, finish);
     for (const auto& block : board.blocks) add_fixing(pen, block, job);
-    for (const auto& patch : board.fillers.region.patches) {
-        pen.turn_to(Layer::still);
-        LabelMark label;
-        label.tries = {
-            {TextLine{"filler", TextRole::name},
-             TextLine{"h " + plan::say_length_bare(board.height_mm, job.display_units), TextRole::depth}},
-            {TextLine{"filler h " + plan::say_length_bare(board.height_mm, job.display_units),
-                      TextRole::name_small}}};
-        label.within = path_of(shape::Region{{patch}});
-        label.outside = true;
-        pen.put(std::move(label));
+    pen.turn_to(Layer::still);
+    for (const auto& filler : casting::fillers_of(board)) {
+        for (const Vec at : filler.screws) pen.put(SignMark{Sign::screw, {at}});
+        pen.put(filler_label(filler, job, TextRole::name, board.height_mm));
     }
     for (const auto& block : board.blocks) add_label(pen, block, job, finish);
     pen.turn_to(Layer::still);
@@ -136,7 +130,7 @@ Sheet<InMold> pattern_board(const job::Job& job, const casting::PatternBoard& bo
 Sheet<InMold> pour_board(const job::Job& job, const casting::PatternBoard& board, const air::PourMap& pours) {
     auto sheet = pattern_board(job, board, Finish::washed);
     Pen pen(sheet);
-    add_pour_map(pen, pours, job, board.box.width());
+    add_pour_map(pen, pours, job, board.box);
     return sheet;
 }
 

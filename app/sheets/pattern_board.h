@@ -28,7 +28,7 @@ bool lies_on_board(const layout::Check& check);
 void add_board_checks(Sheet<shape::InMold>& sheet, const job::Job& job,
                       const std::vector<layout::Check>& checks);
 
-/// Blocks by number with heights and the places of their centers and screws, from the datum.
+/// Blocks and fillers by number with heights and the places of their centers and screws, from the datum.
 Table block_table(const job::Job& job, const casting::PatternBoard& board);
 
 } // namespace drawercast::sheets

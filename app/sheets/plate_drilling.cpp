@@ -93,7 +93,10 @@ Sheet<InMold> plate_drilling(const job::Job& job, const plan::DrawerPlan& plan) 
         add_hole(pen, closure.at.vec(), holes.clearance_mm, std::to_string(numbers[i]),
                  outward(closure, inside) * -1);
     }
-    if (plan.air) add_vents(pen, plan.air->vented.vents, job, {});
+    if (plan.air) {
+        add_vents(pen, plan.air->vented.vents);
+        add_vent_numbers(pen, plan.air->vented.vents);
+    }
     pen.turn_to(Layer::still);
     pen.put(SignMark{Sign::datum, {inside.min}});
     pen.put(TextMark{{inside.min, {10, 12}}, "0, 0", TextRole::caption, Side::left, 0, true});

@@ -26,16 +26,12 @@ std::vector<int> closure_numbers(const mold::PlateDesign& design);
 
 Box stiffener_box(const mold::PlateDesign& design, const mold::StiffenerAt& at);
 
-/// Bands between the levels, and the lines between them. Figures stand in the longer lines, clear of `keep`
-/// and of each other.
+/// Bands between the levels, and the lines between them.
 void add_bands(MoldPen& pen, const Field& field, const Bands& bands);
-/// `room`: which lines have a figure, and what it takes on a sheet reduced to a third or a quarter.
-struct FigureRoom {
-    double least_line_mm = 70;
-    Vec half_mm{12, 7};
-};
-void add_contours(MoldPen& pen, const Field& field, const Bands& bands, const Box& within,
-                  std::vector<Box> keep, const FigureRoom& room = {});
+void add_contours(MoldPen& pen, const Field& field, const Bands& bands);
+/// Figures in the lines that are long enough, where there is room for them `within`.
+void add_contour_figures(MoldPen& pen, const Field& field, const Bands& bands, const Box& within,
+                         double least_line_mm);
 
 /// Plain pieces on the plate with their center lines and names.
 void add_stiffeners(MoldPen& pen, const job::Job& job, const mold::PlateDesign& design);

@@ -50,7 +50,9 @@ Vec leader_end(Vec at, const Box& place) {
 bool may_stand(Vec at, const Box& place, const Taken& taken, double px, bool over_pockets) {
     if (taken.ground && !within(place, *taken.ground)) return false;
     const Box apart = place.grown(margin_px * px);
-    if (meets_any(taken.words, apart) || (!over_pockets && meets_any(taken.pockets, apart))) return false;
+    if (meets_any(taken.words, apart) || meets_any(taken.kept, apart) ||
+        (!over_pockets && meets_any(taken.pockets, apart)))
+        return false;
     for (const auto& [a, b] : taken.leaders)
         if (segment_meets(a, b, apart)) return false;
     return !leader_crosses(at, leader_end(at, place), taken);

@@ -20,9 +20,9 @@ using theme::WashRole;
 
 namespace {
 
-constexpr double fine_mm = 5;        ///< contours are worked out on lines so far apart
-constexpr double vent_half_mm = 9;   ///< kept free of figures around a vent
-constexpr double vent_words_mm = 22; ///< and beside it for its number
+constexpr double fine_mm = 5;             ///< contours are worked out on lines so far apart
+constexpr double least_lift_line_mm = 70; ///< shorter lines have no figure
+constexpr double least_arrival_line_mm = 260;
 constexpr double edge_step_mm = 5;
 constexpr double edge_words_at = 0.16; ///< clear of the worst closure’s pull, at a stiffener’s end
 
@@ -83,79 +83,58 @@ Vec gap_place(const Scene& scene) {
     return best;
 }
 
-/// Which side of a place words stand on, in px up: clear of what is in `keep` where that can be.
-double words_up(Vec at, Side side, const std::vector<Box>& keep) {
-    constexpr double wide = 100, half_high = 9; // on a sheet reduced to a quarter a px is a millimeter
-    const double from = side == Side::left ? 0 : side == Side::right ? -wide : -wide / 2;
-    const auto clear = [&](double up) {
-        const Box words{at + Vec{from, up - half_high}, at + Vec{from + wide, up + half_high}};
-        return std::none_of(keep.begin(), keep.end(), [&](const Box& b) { return shape::near(words, b); });
-    };
-    for (const double up : {18.0, -18.0, 34.0, -34.0, 50.0, -50.0})
-        if (clear(up)) return up;
-    return 18;
-}
-
 Side words_side(const Scene& scene, Vec at) {
     const double share = (at.x - scene.inside.min.x) / scene.inside.width();
     return share < 0.15 ? Side::left : share > 0.85 ? Side::right : Side::center;
 }
 
-void add_figures(MoldPen& pen, const Scene& scene, const std::vector<VentWords>& placed) {
+void add_figures(MoldPen& pen, const Scene& scene) {
     const auto units = scene.job.display_units;
     const auto of = [&](const char* what, double value, double limit) {
         return what + say_small(value, units) + " of " + say_small(limit, units);
     };
-    const auto put = [&](Vec at, double up, const std::string& words) {
-        pen.put(CenterMark{at, {2, 2}, 0});
-        pen.put(TextMark{{at, {0, up}}, words, TextRole::depth, words_side(scene, at), 0, true});
+    const auto put = [&](Vec at, const std::string& words) {
+        constexpr Vec cross{2, 2};
+        pen.put(CenterMark{at, cross, 0});
+        pen.put(KeepFreeMark{{at - cross, at + cross}});
+        const Side side = words_side(scene, at);
+        std::vector<Spot> spots;
+        for (const double up : {18.0, -18.0, 34.0, -34.0, 50.0, -50.0})
+            spots.push_back({{at, {0, up}}, side});
+        const Place own = spots.front().at;
+        pen.put(
+            TextMark{own, words, TextRole::depth, side, 0, true, {std::move(spots), scene.inside, false}});
     };
-    const Vec bow = scene.answer.bow_at.vec(), gap = gap_place(scene);
-    std::vector<Box> keep;
-    for (const auto& words : placed) keep.push_back(words.room);
-    if (scene.plan.air)
-        for (const auto& vent : scene.plan.air->vented.vents)
-            keep.push_back(Box{vent.at, vent.at}.grown(vent_half_mm));
-    const double bow_up = words_up(bow, words_side(scene, bow), keep);
-    constexpr Vec half{50, 9};
-    keep.push_back({bow + Vec{0, bow_up} - half, bow + Vec{0, bow_up} + half});
-    const double gap_up = words_up(gap, words_side(scene, gap), keep);
-    put(bow, bow_up, of("bow ", scene.answer.bow_mm, mold::bow_limit_mm));
-    put(gap, gap_up, of("gap ", scene.answer.gap_mm, scene.answer.gap_limit_mm));
+    put(scene.answer.bow_at.vec(), of("bow ", scene.answer.bow_mm, mold::bow_limit_mm));
+    put(gap_place(scene), of("gap ", scene.answer.gap_mm, scene.answer.gap_limit_mm));
 }
 
-std::vector<Box> stiffener_boxes(const Scene& scene) {
-    std::vector<Box> boxes;
+void keep_stiffeners_free(MoldPen& pen, const Scene& scene) {
     const auto& design = scene.answer.design;
-    for (const auto& at : design.stiffeners) boxes.push_back(stiffener_box(design, at));
-    return boxes;
+    for (const auto& at : design.stiffeners) pen.put(KeepFreeMark{stiffener_box(design, at)});
 }
 
-std::vector<Box> kept_free(const Scene& scene, PlateGround ground, const std::vector<VentWords>& placed) {
-    std::vector<Box> keep = stiffener_boxes(scene);
-    for (const auto& words : placed) keep.push_back(words.room);
-    if (scene.plan.air)
-        for (const auto& vent : scene.plan.air->vented.vents) {
-            const Vec half{vent_half_mm, vent_half_mm};
-            keep.push_back({vent.at - half, vent.at + half + Vec{vent_words_mm, 0}});
-        }
-    constexpr Vec words{52, 28};
-    if (ground == PlateGround::lift)
-        keep.push_back({scene.answer.bow_at.vec() - words, scene.answer.bow_at.vec() + words});
-    else
-        for (const auto& pocket : scene.plan.air->model->map().pockets)
-            keep.push_back({pocket.at - Vec{20, 32}, pocket.at + Vec{20, 10}}); // its ring and its figure
-    return keep;
-}
-
-void add_ground(MoldPen& pen, const Scene& scene, PlateGround ground, const Bands& bands,
-                const std::vector<VentWords>& placed) {
-    const Field field = ground_field(scene, ground);
+void add_ground(MoldPen& pen, const Scene& scene, PlateGround ground, const Field& field,
+                const Bands& bands) {
     if (scene.washed()) add_bands(pen, field, bands);
     add_below(pen, scene, ground);
-    if (scene.washed())
-        add_contours(pen, field, bands, scene.inside, kept_free(scene, ground, placed),
-                     ground == PlateGround::lift ? FigureRoom{} : FigureRoom{260, {16, 9}});
+    if (scene.washed()) add_contours(pen, field, bands);
+}
+
+/// What looks for room comes last, the most wanted first.
+void add_words(MoldPen& pen, const Scene& scene, PlateGround ground) {
+    pen.turn_to(Layer::still);
+    keep_stiffeners_free(pen, scene);
+    const bool washed = scene.washed(), lift = ground == PlateGround::lift;
+    if (washed && lift) add_figures(pen, scene);
+    if (!scene.plan.air) return;
+    const auto& vents = scene.plan.air->vented.vents;
+    if (!washed)
+        add_vent_numbers(pen, vents);
+    else if (!lift)
+        add_vent_words(pen, vents, scene.job, VentWords::numbers, scene.inside);
+    add_air_words(pen, *scene.plan.air, scene.job, !lift, scene.inside);
+    if (washed && lift) add_vent_words(pen, vents, scene.job, VentWords::places, scene.inside);
 }
 
 /// Those that lie on the plate, with the numbers they have in the list.
@@ -228,25 +207,24 @@ Sheet<InMold> pressure_plate(const job::Job& job, const plan::DrawerPlan& plan, 
         plate_box(scene.answer.design, scene.inside).grown(scene.washed() ? pull_room_mm : edge_room_mm);
     if (scene.washed()) sheet.lower_room_px = {56, 56}, sheet.upper_room_px = {56, 84};
     add_outline(pen, scene);
-    const std::vector<VentWords> placed =
-        plan.air && scene.washed() && ground == PlateGround::lift
-            ? vent_words(plan.air->vented.vents, scene.inside, stiffener_boxes(scene))
-            : std::vector<VentWords>();
-    add_ground(pen, scene, ground, bands, placed);
+    const Field field = ground_field(scene, ground);
+    add_ground(pen, scene, ground, field, bands);
     pen.turn_to(Layer::still);
     add_stiffeners(pen, job, scene.answer.design);
     add_closure_signs(pen, scene.answer.design);
     if (plan.air) {
-        add_air_pockets(pen, *plan.air, job, ground == PlateGround::arrival);
-        add_vents(pen, plan.air->vented.vents, job, placed);
+        add_air_pockets(pen, *plan.air);
+        add_vents(pen, plan.air->vented.vents);
     }
     pen.turn_to(Layer::still);
     add_datum(pen, scene);
     add_edge_words(pen, sheet.area, scene.washed() ? EdgeWords::mold_once : EdgeWords::mold, edge_words_at);
     add_dimensions(pen, scene);
+    if (scene.washed()) add_pulls(pen, job, scene.answer, scene.inside);
+    add_words(pen, scene, ground);
     if (!scene.washed()) return sheet;
-    add_pulls(pen, job, scene.answer, scene.inside);
-    if (ground == PlateGround::lift) add_figures(pen, scene, placed);
+    add_contour_figures(pen, field, bands, scene.inside,
+                        ground == PlateGround::lift ? least_lift_line_mm : least_arrival_line_mm);
     add_key(pen, scene);
     if (bands.count > 0)
         pen.put(LegendMark{{sheet.area.max, {-31.0 * bands.count - 12, 78}},

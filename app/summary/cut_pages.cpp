@@ -52,19 +52,18 @@ void add_bar_lines(Column& column, const Summary& summary, const plan::StockPlan
     column.down(8);
 }
 
-constexpr double numbered_mm = 240; ///< at the scale of a page a number hides shorter cuts
-
 void add_sheets(Column& column, const Summary& summary, const plan::StockPlan& stock) {
     column.head(QStringLiteral("Cut sheets"), 240);
-    column.lines(QStringLiteral("Numbers are the order of cuts, each from edge to edge of the panel at hand; "
-                                "short ones are not numbered. Kerf %1 and %2 off "
-                                "every edge are taken care of.")
-                     .arg(summary.said(summary.job.shop->kerf_mm), summary.said(5)),
-                 {theme::Face::regular, 11.5}, 15, 0);
+    column.lines(
+        QStringLiteral("Numbers are the order of cuts, each from edge to edge of the panel at hand; "
+                       "where a number has no room on its cut, a line leads to it. Kerf %1 and %2 off "
+                       "every edge are taken care of.")
+            .arg(summary.said(summary.job.shop->kerf_mm), summary.said(5)),
+        {theme::Face::regular, 11.5}, 15, 0);
     column.down(8);
     for (std::size_t board = 0; board < stock.cuts.boards.size(); ++board)
         for (std::size_t index = 0; index < stock.cuts.boards[board].sheets.size(); ++index)
-            add_sheet(column, summary, sheets::cut_sheet(summary.job, stock, board, index, numbered_mm));
+            add_sheet(column, summary, sheets::cut_sheet(summary.job, stock, board, index, 0));
 }
 
 /// Parts that no sheet or bar at hand gives.

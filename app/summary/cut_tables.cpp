@@ -65,6 +65,12 @@ QString screw_words(const Summary& summary, const stock::BlockByStock& block) {
         .arg(summary.said(*block.screw_mm), block.pin ? QStringLiteral(" and a pin") : QString());
 }
 
+QString filler_screws(const Summary& summary, const stock::Filler& filler) {
+    if (filler.screws == 0) return QStringLiteral("glue: too slim to screw");
+    if (!filler.screw_mm) return QStringLiteral("glue: too low to screw");
+    return QStringLiteral("%1 × 4 × %2").arg(filler.screws).arg(summary.said(*filler.screw_mm));
+}
+
 QString money(const Summary& summary, double price) {
     if (price == 0) return {};
     const QString figure = text(plan::fixed(price, 2));
@@ -162,7 +168,7 @@ Table block_stock_table(const Summary& summary, const stock::DrawerStock& drawer
                               {},
                               {sizes(summary, {filler.panel.length_mm, filler.panel.width_mm}), true, {}},
                               {summary.said(filler.stack.height_mm), true, {}},
-                              {QStringLiteral("%1 from below").arg(filler.screws), false, {}}});
+                              {filler_screws(summary, filler), false, {}}});
     return table;
 }
 

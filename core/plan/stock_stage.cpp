@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/stock_stage.h"
 
+#include "casting/fillers.h"
 #include "job/catalog.h"
 #include "stock/saw.h"
 
@@ -55,7 +56,8 @@ stock::DrawerStockIn stock_in(const job::Job& job, const DrawerPlan& drawer,
         in.blocks.push_back(block_in(block, **pocket, board.enlargement));
         in.blocks.back().drawer = drawer.id;
     }
-    for (const auto& patch : board.fillers.region.patches) in.fillers.push_back({patch.outer});
+    for (const auto& filler : casting::fillers_of(board))
+        in.fillers.push_back({filler.outline, static_cast<int>(filler.screws.size())});
     return in;
 }
 

@@ -11,12 +11,6 @@ namespace drawercast::stock {
 
 namespace {
 
-/// Slivers beside a rounded corner that only drawing knows.
-bool worth_filling(const shape::Ring& ring) {
-    constexpr double least_mm2 = 20;
-    return shape::area(ring) > least_mm2;
-}
-
 void add_filler(const DrawerStockIn& in, const FillerIn& asked, DrawerStock& out) {
     Filler filler;
     filler.label = "F" + std::to_string(out.fillers.size() + 1);
@@ -30,7 +24,7 @@ void add_filler(const DrawerStockIn& in, const FillerIn& asked, DrawerStock& out
         filler.stack.height_mm = out.box.height_mm;
     }
     filler.feet_mm = shape::perimeter(asked.outline);
-    filler.screws = 2;
+    filler.screws = asked.screws;
     const std::string& drawer = in.box.drawer;
     for (const std::size_t index : filler.stack.stack.boards) {
         const job::Board& board = in.shop.boards[index];
@@ -39,8 +33,9 @@ void add_filler(const DrawerStockIn& in, const FillerIn& asked, DrawerStock& out
                              0, Role::filler, board.name, filler.panel.length_mm, filler.panel.width_mm,
                              board.thickness_mm, Finish::traced});
     }
-    if (const auto length = screw_length_mm(in.shop.base.thickness_mm, out.box.height_mm, block_grip_mm))
-        add_screws(out.screws, {joint_screw_mm, *length, filler.screws});
+    filler.screw_mm = screw_length_mm(in.shop.base.thickness_mm, out.box.height_mm, block_grip_mm);
+    if (filler.screw_mm && filler.screws > 0)
+        add_screws(out.screws, {joint_screw_mm, *filler.screw_mm, filler.screws});
     out.bead_mm += filler.feet_mm;
     out.glue_mm2 +=
         (static_cast<double>(filler.layers.size()) - 1) * filler.panel.length_mm * filler.panel.width_mm;
@@ -82,8 +77,7 @@ DrawerStock drawer_stock_of(const DrawerStockIn& in) {
         out.missed.screw_holes += wall.foot_screws;
     }
     for (const BlockIn& block : in.blocks) add_block(in, block, out);
-    for (const FillerIn& filler : in.fillers)
-        if (worth_filling(filler.outline)) add_filler(in, filler, out);
+    for (const FillerIn& filler : in.fillers) add_filler(in, filler, out);
     return out;
 }
 

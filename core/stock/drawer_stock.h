@@ -13,6 +13,7 @@ namespace drawercast::stock {
 
 struct FillerIn {
     shape::Ring outline; ///< mold frame
+    int screws = 2;      ///< from below; 0: glued
     bool operator==(const FillerIn&) const = default;
 };
 
@@ -29,7 +30,8 @@ struct Filler {
     std::vector<std::string> layers;
     Panel panel;
     double feet_mm = 0;
-    int screws = 0;
+    int screws = 0;                 ///< 0: glued
+    std::optional<double> screw_mm; ///< length; absent: no screw grips
     bool operator==(const Filler&) const = default;
 };
 

@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "canvas/air_glimpse.h"
+
+#include "job/edit.h"
+#include "plan/air_stage.h"
+
+#include <QCoreApplication>
+#include <QMetaObject>
+
+#include <utility>
+
+namespace drawercast::app {
+
+AirGlimpse::AirGlimpse(QObject* parent) : QObject(parent) { worker_.setMaxThreadCount(1); }
+
+AirGlimpse::~AirGlimpse() { worker_.waitForDone(); }
+
+void AirGlimpse::ask(const job::Job& job, const std::string& drawer, const plan::DrawerPlan& plan) {
+    Question question{job, drawer, plan};
+    if (busy_)
+        next_ = std::move(question);
+    else
+        begin(std::move(question));
+}
+
+void AirGlimpse::forget() {
+    ++trial_;
+    next_.reset();
+    at_.reset();
+}
+
+void AirGlimpse::begin(Question question) {
+    busy_ = true;
+    worker_.start([this, question = std::move(question), trial = trial_] {
+        std::optional<shape::Vec> at;
+        if (const auto* drawer = job::find_drawer(question.job, question.drawer))
+            if (const auto last = plan::last_air(question.job, *drawer, question.plan)) at = last->vec();
+        QMetaObject::invokeMethod(
+            this, [this, trial, at] { end(trial, at); }, Qt::QueuedConnection);
+    });
+}
+
+void AirGlimpse::end(int trial, std::optional<shape::Vec> at) {
+    busy_ = false;
+    if (auto next = std::exchange(next_, std::nullopt)) begin(*std::move(next));
+    if (trial != trial_ || at == at_) return;
+    at_ = at;
+    emit changed();
+}
+
+void AirGlimpse::wait() {
+    do {
+        worker_.waitForDone();
+        QCoreApplication::sendPostedEvents(this);
+    } while (busy_);
+}
+
+} // namespace drawercast::app

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "sheets/filler_marks.h"
+
+#include "plan/say.h"
+
+#include <string>
+
+namespace drawercast::sheets {
+
+namespace {
+
+constexpr double screw_ring_mm = 3.5; ///< kept free of words around a screw
+
+} // namespace
+
+QString filler_name(const casting::Filler& filler) { return QStringLiteral("F%1").arg(filler.number); }
+
+LabelMark filler_label(const casting::Filler& filler, const job::Job& job, theme::TextRole role,
+                       std::optional<double> with_height_mm) {
+    const std::string name = filler_name(filler).toStdString();
+    LabelMark label;
+    if (with_height_mm) {
+        const std::string height = "h " + plan::say_length_bare(*with_height_mm, job.display_units);
+        label.tries = {{TextLine{name + " filler", role}, TextLine{height, theme::TextRole::depth}},
+                       {TextLine{name + " filler  " + height, theme::TextRole::name_small}},
+                       {TextLine{name + "  " + height, theme::TextRole::name_small}}};
+    } else
+        label.tries = {{TextLine{name + " filler", role}}, {TextLine{name, role}}};
+    label.within = path_of(shape::Region{{shape::Patch{filler.outline, {}}}});
+    for (const Vec at : filler.screws) label.uncovered.push_back(circle(at, screw_ring_mm));
+    label.outside = !filler.screws.empty(); // a sliver in a corner is seen without a name
+    return label;
+}
+
+} // namespace drawercast::sheets
