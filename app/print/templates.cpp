@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "print/templates.h"
 
+#include "job/fingerprint.h"
 #include "plan/say.h"
 #include "plan/stock_stage.h"
 
@@ -24,7 +25,8 @@ TemplateWords words_of(const job::Job& job, const job::Drawer& drawer, const cha
     TemplateWords words;
     words.sheet = QString::fromLatin1(sheet);
     words.job = job.title.empty() ? QStringLiteral("Untitled job") : QString::fromStdString(job.title);
-    words.revision = QStringLiteral("rev. %1").arg(job.revision);
+    words.revision =
+        QStringLiteral("rev. %1 · %2").arg(job.revision).arg(QString::fromStdString(job::fingerprint(job)));
     words.drawer = QString::fromStdString(drawer.name.empty() ? drawer.id : drawer.name);
     words.units = job.display_units;
     return words;

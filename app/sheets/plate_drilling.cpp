@@ -54,18 +54,23 @@ std::vector<std::size_t> in_driving_order(const mold::PlateDesign& design) {
     return order;
 }
 
+/// Its name, with its kind before it unless the name says so.
 QString closure_words(const job::Closure& closure) {
-    switch (closure.kind) {
-    case job::ClosureKind::screw:
-        return QStringLiteral("screw ") + QString::fromStdString(closure.name);
-    case job::ClosureKind::rod:
-        return QStringLiteral("rod ") + QString::fromStdString(closure.name);
-    case job::ClosureKind::clamp:
-        return QStringLiteral("clamp ") + QString::fromStdString(closure.name);
-    case job::ClosureKind::strap:
-        return QStringLiteral("strap ") + QString::fromStdString(closure.name);
-    }
-    return {};
+    const QString name = QString::fromStdString(closure.name);
+    const auto kind = [&] {
+        switch (closure.kind) {
+        case job::ClosureKind::screw:
+            return QStringLiteral("screw");
+        case job::ClosureKind::rod:
+            return QStringLiteral("rod");
+        case job::ClosureKind::clamp:
+            return QStringLiteral("clamp");
+        case job::ClosureKind::strap:
+            return QStringLiteral("strap");
+        }
+        return QString();
+    }();
+    return name.startsWith(kind, Qt::CaseInsensitive) ? name : kind + QLatin1Char(' ') + name;
 }
 
 } // namespace

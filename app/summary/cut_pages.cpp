@@ -109,6 +109,8 @@ std::vector<Composed> cut_pages(const Summary& summary, const plan::Plan& plan) 
         column.head(QStringLiteral("Blocks of ") + drawer_words(summary, drawer.drawer), 60);
         column.table(block_stock_table(summary, drawer));
     }
+    column.head(QStringLiteral("Places always missed with sealer and release"), 40);
+    column.table(missed_table(summary, stock));
     column.head(QStringLiteral("Saw, fence by fence"), 60);
     column.table(ticket_table(summary, stock));
     add_sheets(column, summary, stock);
@@ -124,8 +126,6 @@ std::vector<Composed> cut_pages(const Summary& summary, const plan::Plan& plan) 
         column.head(QStringLiteral("Casts and their molds, masses in g"), 60);
         column.table(cast_table(summary, plan));
     }
-    column.head(QStringLiteral("Places always missed with sealer and release"), 40);
-    column.table(missed_table(summary, stock));
     return column.take();
 }
 

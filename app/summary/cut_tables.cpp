@@ -208,8 +208,10 @@ Table buy_table(const Summary& summary, const plan::StockPlan& stock) {
                      {"buy", Align::right, 0, 64},
                      {"price", Align::right, 0, 90}};
     for (const auto& line : stock.buy) {
-        const QString name =
-            line.goods == stock::Goods::screw ? QStringLiteral("screws ") + text(line.name) : text(line.name);
+        const QString name = line.goods == stock::Goods::screw &&
+                                     !text(line.name).startsWith(QStringLiteral("screw"), Qt::CaseInsensitive)
+                                 ? QStringLiteral("screws ") + text(line.name)
+                                 : text(line.name);
         table.rows.push_back({{name, false, {}},
                               {QString::number(line.needed), false, {}},
                               {QString::number(line.at_hand), false, {}},

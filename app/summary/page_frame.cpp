@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "summary/page_frame.h"
 
+#include "job/fingerprint.h"
 #include "plan/say.h"
 
 #include "print/title_block.h"
@@ -84,7 +85,13 @@ void write_page_frame(Page& page, const Summary& summary, const Foot& foot, int 
                                                     : QString::fromStdString(summary.job.title);
     print::write_cells(inks, {{split, block.min.y}, {block.max.x, middle}},
                        {{"job", {title}, 2.1, false, {}},
-                        {"revision", {QString::number(summary.job.revision)}, 0.6, false, {}},
+                        {"revision",
+                         {QStringLiteral("%1 · %2")
+                              .arg(summary.job.revision)
+                              .arg(QString::fromStdString(job::fingerprint(summary.job)))},
+                         0.9,
+                         false,
+                         {}},
                         {"printed", {summary.printing.at}, 1.2, false, {}}},
                        theme);
     std::vector<print::TitleCell> second;

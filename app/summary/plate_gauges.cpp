@@ -77,10 +77,12 @@ std::vector<QString> plate_lines(const Summary& summary, const plan::DrawerPlan&
     QString built =
         QStringLiteral("Plate %1, box and base %2").arg(text(design.board.name), text(design.box_board.name));
     if (design.stiffener)
-        built += QStringLiteral(", %1 stiffeners %2%3")
-                     .arg(design.stiffeners.size())
-                     .arg(text(design.stiffener->name),
-                          design.glued ? QStringLiteral(", glued on") : QStringLiteral(", loose"));
+        built +=
+            (design.stiffeners.size() == 1
+                 ? QStringLiteral(", one stiffener %1%2")
+                 : QStringLiteral(", %1 stiffeners ").arg(design.stiffeners.size()) + QStringLiteral("%1%2"))
+                .arg(text(design.stiffener->name),
+                     design.glued ? QStringLiteral(", glued on") : QStringLiteral(", loose"));
     built += QStringLiteral("; %1 closures %2").arg(design.closures.size()).arg(text(design.closure.name));
     if (design.stiffener && !(design.end_closure == design.closure))
         built += QStringLiteral(", %1 at stiffeners’ ends").arg(text(design.end_closure.name));
@@ -90,10 +92,13 @@ std::vector<QString> plate_lines(const Summary& summary, const plan::DrawerPlan&
             .arg(text(plan::say_pressure_kpa(plan.pressure->closed_kpa, units)),
                  text(plan::say_pressure_kpa(plan.pressure->build_for_kpa, units)))};
     if (const auto& next = answer.runner_up)
-        lines.push_back(QStringLiteral("Next best: %1, %2 stiffeners, %3 closures.")
-                            .arg(text(next->board))
-                            .arg(next->stiffeners)
-                            .arg(next->closures));
+        lines.push_back((next->stiffeners == 0 ? QStringLiteral("Next best: %1, bare, %3 closures.")
+                         : next->stiffeners == 1
+                             ? QStringLiteral("Next best: %1, one stiffener, %3 closures.")
+                             : QStringLiteral("Next best: %1, %2 stiffeners, %3 closures.")
+                                   .replace(QStringLiteral("%2"), QString::number(next->stiffeners)))
+                            .replace(QStringLiteral("%1"), text(next->board))
+                            .replace(QStringLiteral("%3"), QString::number(next->closures)));
     return lines;
 }
 

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "summary/pour_card.h"
 
-#include "plan/run_sheet.h"
+#include "plan/pour_log.h"
+#include "plan/pour_steps.h"
 #include "plan/say.h"
 
 #include "sheets/text.h"
@@ -29,76 +30,91 @@ Table large(Table table) {
     return table;
 }
 
+/// One bucket's batch: what the scale shows, adding up, in its own steps.
 Table weighing_table(const Summary& summary, const casting::Dose& dose) {
     Table table;
     table.columns = {{"", Align::left, 0, 26},
-                     {"into the bucket of each batch, scale at zero", Align::left, 1, 0},
-                     {"by weight", Align::right, 0, 150},
+                     {"into the bucket of each batch", Align::left, 1, 0},
+                     {"the scale shows", Align::right, 0, 150},
                      {"or by volume", Align::right, 0, 150}};
     const auto units = summary.job.display_units;
-    for (const auto& one : plan::batch_weighings(dose))
-        table.rows.push_back({tick_cell(summary.theme),
-                              {text(one.part), true, {}},
-                              {one.g > 0 ? text(plan::say_mass_g(one.g, units)) : QString(), true, {}},
-                              {text(plan::say_volume_ml(one.ml, units)), false, {}}});
+    for (const auto& one : plan::scale_readings(dose, summary.job.shop->scale_step_g))
+        table.rows.push_back(
+            {tick_cell(summary.theme),
+             {one.zero_first ? QStringLiteral("scale to zero, %1").arg(text(one.part)) : text(one.part),
+              true,
+              {}},
+             {one.shown_g > 0 ? text(plan::say_mass_g(one.shown_g, units)) : QString(), true, {}},
+             {text(plan::say_volume_ml(one.ml, units)), false, {}}});
     return large(table);
 }
 
-QString seconds(double s) { return QStringLiteral("%1 s").arg(std::lround(s)); }
+QString seconds(double s) {
+    constexpr double as_minutes_from = 600, s_per_min = 60;
+    return s < as_minutes_from ? QStringLiteral("%1 s").arg(std::lround(s))
+                               : QStringLiteral("%1 min").arg(std::lround(s / s_per_min));
+}
 
-Table clock_table(const Summary& summary, const casting::Dose& dose, const casting::Times& times) {
+/// The steps of the pour day's view from the moment the clock starts, with their details below them.
+Table clock_table(const Summary& summary, const std::vector<plan::PourStep>& steps) {
     Table table;
     table.columns = {{"", Align::left, 0, 26},
-                     {"stopwatch, from A meeting B", Align::left, 0, 190},
+                     {"done by, from A meeting B", Align::left, 0, 180},
                      {"", Align::left, 1, 0}};
-    const auto row = [&](const QString& when, const char* what, bool bold = false) {
-        table.rows.push_back(
-            {tick_cell(summary.theme), {when, true, {}}, {QString::fromUtf8(what), bold, {}}});
-    };
-    const double mix_s = summary.job.foam->mix_s;
-    row(seconds(0), "mix, scraping sides and bottom while mixing");
-    row(seconds(mix_s), "coat slots and blocks, pour; do not scrape out");
-    row(seconds(mix_s + dose.pour_s), "poured; plate on, drive the closures");
-    row(seconds(times.touch_s), "foam reaches the plate: past this do not close", true);
-    row(seconds(times.contact_s), "the mold is full and pushes: stay off it");
-    row(seconds(times.rise_s), "risen; wash tools now, in open air");
-    row(QStringLiteral("%1 min").arg(std::lround(times.demold_min)), "open at the earliest");
+    bool clock = false;
+    for (const auto& step : steps) {
+        clock = clock || step.id == plan::clock_step;
+        if (!clock) continue;
+        const QString due = step.id == plan::clock_step ? seconds(0)
+                            : step.due_s                ? seconds(*step.due_s)
+                                                        : QString();
+        table.rows.push_back({tick_cell(summary.theme), {due, true, {}}, {text(step.what), false, {}}});
+        if (step.limit_s)
+            table.rows.push_back(
+                {{},
+                 {seconds(std::floor(*step.limit_s)), true, {}},
+                 {QStringLiteral("past this time do not close: let it rise open"), true, {}}});
+    }
     return large(table);
 }
 
-/// Common practice, no source.
-const char* const rescues[] = {
-    "Late: leave the plate off, let it rise open, and cut it flat once cured.",
-    "Short of the plate: leave it. A second pour on cured foam does not bind well; cast again by a test cup.",
-    "Leaking joint: press clay on it with a gloved hand, from the side; stay off the mold.",
-    "A corner lifts: drive the closures beside it from the side; nobody leans over the mold.",
-    "Stuck: give it another hour, take the blocks' screws out from below, peel from the edges; never pry.",
-};
+QString who_does_what(const job::Shop& shop) {
+    if (shop.people == 1)
+        return QStringLiteral(
+            "One person: pre-start the closures before the clock, and have the plate within reach.");
+    return QStringLiteral("First person: mix and pour. Second: set the plate on and peg the vents. "
+                          "Drivers of closures: %1, from opposite sides.")
+        .arg(shop.drivers);
+}
 
 } // namespace
 
 std::vector<Composed> pour_card(const Summary& summary, const plan::DrawerPlan& drawer, const QString& name) {
-    if (!drawer.dose || !drawer.times) return {};
-    const casting::Dose& dose = *drawer.dose;
+    const auto dose = plan::dose_to_pour(summary.job, drawer);
+    const auto steps = plan::pour_steps(summary.job, drawer, false);
+    if (!dose || steps.empty()) return {};
     Column column(summary, {name, {}, false});
     column.head(QStringLiteral("Pour card: ") + name, 200);
-    column.lines(dose.batches == 1
-                     ? QStringLiteral("One batch.")
-                     : QStringLiteral("%1 batches, each like this, poured one right after the other.")
-                           .arg(dose.batches),
-                 words, pitch, 0);
+    column.lines(
+        dose->batches == 1
+            ? QStringLiteral("One batch.")
+            : QStringLiteral("%1 batches, each like this, mixed side by side: a person and a mixer each.")
+                  .arg(dose->batches),
+        words, pitch, 0);
     column.down(8);
-    column.table(weighing_table(summary, dose));
-    column.table(clock_table(summary, dose, *drawer.times));
-    column.head(QStringLiteral("When it goes wrong"), 140);
-    for (const char* line : rescues) {
-        column.lines(QString::fromUtf8(line), words, pitch, 0);
-        column.down(4);
-    }
+    column.table(weighing_table(summary, *dose));
+    column.table(clock_table(summary, steps));
+    for (const auto& step : steps)
+        if (step.id == "closed")
+            for (const auto& line : step.details)
+                column.lines(QStringLiteral("Closures, numbered as on the plate, %1.").arg(text(line)), words,
+                             pitch, 0);
+    column.down(4);
+    column.lines(who_does_what(*summary.job.shop), words, pitch, 0);
     column.down(6);
     column.lines(
         QStringLiteral("Seconds are estimates for today's temperature (%1). Gloves, goggles, moving air; "
-                       "the material's safety sheet comes first.")
+                       "the material's safety sheet comes first. When it goes wrong: the rescue card.")
             .arg(text(plan::say_temperature_c(summary.job.shop->temperature_c, summary.job.display_units))),
         {theme::Face::regular, 11.5}, 15, 0);
     return column.take();

@@ -4,9 +4,12 @@
 #include "plan/run_sheet.h"
 #include "runsheet/steps.h"
 
+#include "sheets/inking.h"
+#include "sheets/run_bars.h"
 #include "sheets/text.h"
 #include "summary/column.h"
 #include "summary/pour_card.h"
+#include "summary/rescue_card.h"
 #include "summary/tick.h"
 
 namespace drawercast::summary {
@@ -68,6 +71,20 @@ void add_gates(Column& column, const Summary& summary) {
     column.table(table);
 }
 
+void add_bars(Column& column, const Summary& summary, const plan::RunSheet& run) {
+    const auto sheet = sheets::run_bars(run, *summary.job.shop, column.width() / theme::px_per_mm);
+    const double height = print::px(sheet.area.height());
+    if (column.free() < height) column.turn_page();
+    const sheets::View view{theme::Medium::paper, theme::px_per_mm, 1, column.here() + Vec{0, height}};
+    for (auto& ink : sheets::ink_of(sheet.marks, view, summary.theme))
+        column.inks().push_back(std::move(ink));
+    column.down(height);
+    column.lines(QStringLiteral("Dark: hands on; open: left alone; bold and black: can't wait; a flag: gates "
+                                "come first. Bands are the hours the shop is closed."),
+                 {theme::Face::regular, 10}, 15, 0);
+    column.down(10);
+}
+
 } // namespace
 
 std::vector<Composed> run_pages(const Summary& summary, const plan::Plan& plan) {
@@ -86,6 +103,7 @@ std::vector<Composed> run_pages(const Summary& summary, const plan::Plan& plan) 
                                                : QStringLiteral("%1 people").arg(summary.job.shop->people)),
         {theme::Face::regular, 11.5}, 15, 0);
     column.down(8);
+    add_bars(column, summary, sheet);
     for (int day = 1; day <= sheet.schedule.days; ++day) {
         const Table table = day_table(summary, sheet, day);
         if (table.rows.empty()) continue;
@@ -94,9 +112,17 @@ std::vector<Composed> run_pages(const Summary& summary, const plan::Plan& plan) 
     }
     add_gates(column, summary);
     std::vector<Composed> pages = column.take();
+    for (Composed& page : card_pages(summary, plan)) pages.push_back(std::move(page));
+    return pages;
+}
+
+std::vector<Composed> card_pages(const Summary& summary, const plan::Plan& plan) {
+    std::vector<Composed> pages;
     for (std::size_t i = 0; i < std::min(plan.drawers.size(), summary.job.drawers.size()); ++i)
         for (Composed& page : pour_card(summary, plan.drawers[i], text(summary.job.drawers[i]->name)))
             pages.push_back(std::move(page));
+    if (pages.empty()) return pages;
+    for (Composed& page : rescue_card(summary, plan)) pages.push_back(std::move(page));
     return pages;
 }
 

@@ -12,4 +12,7 @@ namespace drawercast::summary {
 /// The run sheet, day by day with boxes to tick, and a pour card for each drawer that has a dose.
 std::vector<Composed> run_pages(const Summary& summary, const plan::Plan& plan);
 
+/// Of these the pour card of each drawer and the rescue card, to hang beside the mold.
+std::vector<Composed> card_pages(const Summary& summary, const plan::Plan& plan);
+
 } // namespace drawercast::summary

@@ -11,6 +11,21 @@
 
 namespace drawercast::summary {
 
+namespace {
+
+std::vector<print::Page> framed(const Summary& summary, std::vector<Composed> composed) {
+    std::vector<print::Page> pages;
+    for (Composed& one : composed) {
+        write_page_frame(one.page, summary, one.foot, static_cast<int>(pages.size()) + 1,
+                         static_cast<int>(composed.size()));
+        one.page.name = one.foot.drawer;
+        pages.push_back(std::move(one.page));
+    }
+    return pages;
+}
+
+} // namespace
+
 std::vector<print::Page> summary_pages(const job::Job& job, const plan::Plan& plan, print::Paper paper,
                                        const print::Printing& printing) {
     const theme::Theme theme = theme::printed_theme();
@@ -28,14 +43,14 @@ std::vector<print::Page> summary_pages(const job::Job& job, const plan::Plan& pl
     add(cut_pages(summary, plan));
     add(job_pages(summary, plan));
 
-    std::vector<print::Page> pages;
-    for (Composed& one : composed) {
-        write_page_frame(one.page, summary, one.foot, static_cast<int>(pages.size()) + 1,
-                         static_cast<int>(composed.size()));
-        one.page.name = one.foot.drawer;
-        pages.push_back(std::move(one.page));
-    }
-    return pages;
+    return framed(summary, std::move(composed));
+}
+
+std::vector<print::Page> pour_cards(const job::Job& job, const plan::Plan& plan, print::Paper paper,
+                                    const print::Printing& printing) {
+    const theme::Theme theme = theme::printed_theme();
+    const Summary summary{job, paper, printing, theme};
+    return framed(summary, card_pages(summary, plan));
 }
 
 } // namespace drawercast::summary

@@ -16,4 +16,8 @@ namespace drawercast::summary {
 std::vector<print::Page> summary_pages(const job::Job& job, const plan::Plan& plan, print::Paper paper,
                                        const print::Printing& printing);
 
+/// Of it the pour cards and the rescue card alone.
+std::vector<print::Page> pour_cards(const job::Job& job, const plan::Plan& plan, print::Paper paper,
+                                    const print::Printing& printing);
+
 } // namespace drawercast::summary

@@ -51,6 +51,7 @@ std::vector<ActionSpec> listed() {
         {"job.templates", TEXT("&Templates…"), "templates", "Ctrl+T", drawer},
         {"job.summary", TEXT("S&ummary…"), "summary", "Ctrl+Shift+U", drawer},
         {"job.drawings", TEXT("&Drawings…"), "drawings", "Ctrl+Shift+D", drawer},
+        {"job.cards", TEXT("Pour cards and &rescue card…"), "pour-day", "Ctrl+Shift+G", drawer},
         {"job.object_sheets", TEXT("Ob&ject sheets, true size…"), "templates", "Ctrl+Alt+O",
          [](const Situation& s) { return s.objects; }},
         {"job.measuring_sheet", TEXT("Blank measuring sheet…"), "file", "", always},

@@ -30,6 +30,7 @@ PrintActs::PrintActs(const Desk& desk, Actions& actions, QObject* parent) : QObj
     actions.on("job.print", [this] { print(); });
     actions.on("job.templates", [this] { write_all(What::templates); });
     actions.on("job.summary", [this] { write_all(What::summary); });
+    actions.on("job.cards", [this] { write_all(What::cards); });
     actions.on("job.drawings", [this] { write_all(What::drawings); });
     actions.on("job.lists", [this] { write_lists(); });
     actions.on("job.object_sheets", [this] {
@@ -99,11 +100,18 @@ bool PrintActs::written(const QString& path, const QByteArray& bytes) {
 }
 
 void PrintActs::write_pdf(const PrintOrder& order, const std::vector<print::Page>& pages) {
-    const bool templates = order.what == PrintOrder::What::templates;
-    const QString name = file_words(desk_.document.display_name()) +
-                         (templates ? QStringLiteral("-templates.pdf") : QStringLiteral("-summary.pdf"));
-    const auto path = desk_.asking.file_to_save(templates ? tr("Templates, true size") : tr("Summary"), name,
-                                                tr("PDF (*.pdf)"), QStringLiteral("pdf"));
+    const auto [title, ending] = [&]() -> std::pair<QString, QString> {
+        switch (order.what) {
+        case PrintOrder::What::templates:
+            return {tr("Templates, true size"), QStringLiteral("-templates.pdf")};
+        case PrintOrder::What::cards:
+            return {tr("Pour cards and rescue card"), QStringLiteral("-cards.pdf")};
+        default:
+            return {tr("Summary"), QStringLiteral("-summary.pdf")};
+        }
+    }();
+    const QString name = file_words(desk_.document.display_name()) + ending;
+    const auto path = desk_.asking.file_to_save(title, name, tr("PDF (*.pdf)"), QStringLiteral("pdf"));
     if (!path || !written(*path, print::pdf_of(pages, desk_.document.display_name(), printing().program)))
         return;
     emit said(tr("Written to “%1”; pages: %2.").arg(QFileInfo(*path).fileName()).arg(pages.size()));

@@ -134,6 +134,7 @@ QWidget* PrintDialog::settings() {
     add(what_, tr("Templates, true size"), What::templates);
     add(what_, tr("Summary"), What::summary);
     add(what_, tr("Drawings, true size"), What::drawings);
+    add(what_, tr("Pour cards and rescue card"), What::cards);
     sheet_ = combo(pane, tr("Sheets"));
     sheet_->addItem(tr("All of them"), any);
     add(sheet_, tr("Pattern board"), print::TemplateKind::pattern_board);

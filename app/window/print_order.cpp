@@ -20,7 +20,8 @@ namespace {
 /// Names of an enumeration's values in the settings, in its order.
 template <std::size_t n>
 using Names = std::array<std::string_view, n>;
-constexpr Names<3> what_names{"templates", "summary", "drawings"}, to_names{"pdf", "printer", "svg"};
+constexpr Names<4> what_names{"templates", "summary", "drawings", "cards"};
+constexpr Names<3> to_names{"pdf", "printer", "svg"};
 constexpr Names<4> paper_names{"a4", "letter", "a3", "tabloid"};
 constexpr Names<6> sheet_names{"pattern-board", "drawer-check",   "wall-strips",
                                "labels",        "pressure-plate", "base-drilling"};
@@ -87,6 +88,9 @@ std::vector<print::Page> order_pages(const PrintOrder& order, const job::Job& jo
         break;
     case PrintOrder::What::summary:
         pages = summary::summary_pages(job, plan, order.choice.paper, now);
+        break;
+    case PrintOrder::What::cards:
+        pages = summary::pour_cards(job, plan, order.choice.paper, now);
         break;
     case PrintOrder::What::drawings:
         return drawing_pages(job, plan);

@@ -19,7 +19,7 @@ class Preferences;
 
 /// What is to be printed, and how.
 struct PrintOrder {
-    enum class What { templates, summary, drawings };
+    enum class What { templates, summary, drawings, cards };
     enum class To { pdf, printer, svg };
 
     What what = What::templates;

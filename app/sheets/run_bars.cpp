@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "sheets/run_bars.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace drawercast::sheets {
+
+using theme::LineRole;
+using theme::TextRole;
+using theme::WashRole;
+
+namespace {
+
+constexpr double row_mm = 4.6, bar_mm = 2.8;
+constexpr double words_mm = 66; ///< left of the bars
+constexpr double night_mm = 4;
+constexpr double head_mm = 6;
+constexpr double least_mm = 0.5; ///< of a bar, however short
+constexpr double min_per_h = 60, min_per_day = 24 * 60;
+
+QString tr(const char* words) { return QCoreApplication::translate("RunBars", words); }
+
+/// From minutes to the chart: a shop day has its width, a night a band.
+class Days {
+  public:
+    Days(const job::Shop& shop, int days, double width_mm)
+        : opens_(min_per_h * shop.opens_h), closes_(min_per_h * shop.closes_h), days_(days),
+          day_mm_((width_mm - words_mm - night_mm * days) / days) {}
+
+    double begin(int day) const { return words_mm + (day_mm_ + night_mm) * (day - 1); }
+    double day_mm() const { return day_mm_; }
+    double operator()(double min) const {
+        const int day = std::min(runsheet::day_of(min), days_);
+        const double of_day = min - min_per_day * (day - 1);
+        const double open = std::clamp((of_day - opens_) / (closes_ - opens_), 0.0, 1.0);
+        const double night = std::clamp((of_day - closes_) / (min_per_day - closes_ + opens_), 0.0, 1.0);
+        const double early =
+            of_day < opens_ && day > 1 ? (opens_ - of_day) / (min_per_day - closes_ + opens_) : 0;
+        return begin(day) + day_mm_ * open + night_mm * (night - early);
+    }
+
+  private:
+    double opens_, closes_;
+    int days_;
+    double day_mm_;
+};
+
+/// What is done in few words: up to the first comma or semicolon.
+std::string short_words(const runsheet::Task& task) {
+    std::string words = task.what.substr(0, task.what.find_first_of(",;"));
+    return task.drawer.empty() ? words : words + ": " + task.drawer;
+}
+
+void put_bar(ChartPen& pen, const Box& box, LineRole line, theme::Wash wash) {
+    pen.put(PathMark{path_of(box), line, wash});
+}
+
+void put_row(ChartPen& pen, const runsheet::Slot& slot, const runsheet::Task& task, const Days& x,
+             double top) {
+    const double middle = top - row_mm / 2, low = middle - bar_mm / 2, high = middle + bar_mm / 2;
+    const LineRole line = slot.critical ? LineRole::pocket_edge : LineRole::thin;
+    const double from = x(slot.begins_min), left = std::max(x(slot.left_min), from + least_mm);
+    if (slot.ready_min > slot.left_min)
+        put_bar(pen, {{left, low}, {std::max(x(slot.ready_min), left), high}}, line, {WashRole::paper});
+    put_bar(pen, {{from, low}, {left, high}}, line,
+            slot.critical ? theme::Wash{WashRole::ink} : theme::Wash{WashRole::depth, 0.7});
+    if (!task.gates.empty()) {
+        constexpr double gate_mm = 1.1;
+        pen.put(PathMark{polygon({{from - 2.4 * gate_mm, middle + gate_mm},
+                                  {from - 0.4 * gate_mm, middle},
+                                  {from - 2.4 * gate_mm, middle - gate_mm}}),
+                         LineRole::thin, theme::Wash{WashRole::ink}});
+    }
+    pen.put(TextMark{{{0, middle}, {0, -4}},
+                     short_words(task),
+                     slot.critical ? TextRole::depth : TextRole::caption,
+                     Side::left,
+                     0,
+                     false});
+}
+
+} // namespace
+
+Sheet<OnChart> run_bars(const plan::RunSheet& run, const job::Shop& shop, double width_mm) {
+    Sheet<OnChart> sheet;
+    sheet.name = "Run sheet";
+    if (run.schedule.entries.empty()) return sheet;
+    const int days = std::max(1, run.schedule.days);
+    const double height = row_mm * static_cast<double>(run.schedule.entries.size());
+    const Days x(shop, days, width_mm);
+    ChartPen pen(sheet);
+    for (int day = 1; day <= days; ++day) {
+        const double begin = x.begin(day), end = begin + x.day_mm();
+        pen.put(PathMark{path_of(Box{{end, 0}, {end + night_mm, height}}), std::nullopt,
+                         theme::Wash{WashRole::wall}});
+        pen.put(PathMark{line({begin, 0}, {begin, height}), LineRole::rule, std::nullopt});
+        pen.put(TextMark{{{begin + x.day_mm() / 2, height}, {0, 5}},
+                         tr("Day %1").arg(day).toStdString(),
+                         TextRole::caption,
+                         Side::center,
+                         0,
+                         false});
+    }
+    double top = height;
+    for (const auto& slot : run.schedule.entries) {
+        put_row(pen, slot, run.tasks[slot.task], x, top);
+        top -= row_mm;
+        pen.put(PathMark{line({0, top}, {width_mm, top}), LineRole::rule, std::nullopt});
+    }
+    sheet.area = {{0, 0}, {width_mm, height + head_mm}};
+    return sheet;
+}
+
+} // namespace drawercast::sheets

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "summary/rescue_card.h"
+
+#include "plan/pour_steps.h"
+
+#include "sheets/text.h"
+#include "summary/column.h"
+
+#include <cmath>
+
+namespace drawercast::summary {
+
+namespace {
+
+struct Rescue {
+    const char* seen;
+    const char* act;
+    const char* never;
+};
+
+const Rescue rescues[] = {
+    {"You are late: foam is at the plate's height before the plate is on",
+     "Leave the plate off and let it rise open. Once cured, cut it flat with a long blade along the walls' "
+     "tops.",
+     "Never force the plate down on foam that rises: closures tear out one after another."},
+    {"It stays short: foam does not reach the plate everywhere",
+     "Leave it closed and let it cure. Make a test cup, take its figures, and cast again.",
+     "Do not pour a second batch on cured foam: it does not bind well."},
+    {"A joint leaks",
+     "Press clay on it with a gloved hand, from the side, and hold it until the foam has set there.",
+     "Do not loosen closures to get at it."},
+    {"A corner of the plate lifts",
+     "Drive the closures beside it from the side, or add clamps there. What has set under the gap is cut "
+     "off.",
+     "Nobody leans over the mold: it is under pressure."},
+    {"The insert is stuck",
+     "Give it another hour. Take the blocks' screws out from below, blow air under an edge, peel from the "
+     "edges.",
+     "Do not pry with metal: it tears the foam and the sealer."},
+    {"Foam on skin or in eyes",
+     "Stop, and do what the material's safety sheet says. Have it at hand before the pour.",
+     "Do not use solvent on skin."},
+};
+
+} // namespace
+
+std::vector<Composed> rescue_card(const Summary& summary, const plan::Plan& plan) {
+    Column column(summary, {QStringLiteral("all drawers"), {}, false});
+    column.head(QStringLiteral("Rescue card"), 400);
+    constexpr theme::Lettering seen{theme::Face::bold, 17}, act{theme::Face::regular, 15};
+    for (std::size_t i = 0; i < std::min(plan.drawers.size(), summary.job.drawers.size()); ++i)
+        if (const auto latest = plan::latest_plate_on_s(plan.drawers[i]))
+            column.lines(QStringLiteral("%1: past %2 s from A meeting B the plate stays off.")
+                             .arg(sheets::text(summary.job.drawers[i]->name))
+                             .arg(std::floor(*latest)),
+                         {theme::Face::bold, 15}, 22, 0);
+    column.down(6);
+    for (const Rescue& one : rescues) {
+        column.down(8);
+        column.lines(QString::fromUtf8(one.seen) + QStringLiteral("."), seen, 24, 0);
+        column.lines(QString::fromUtf8(one.act), act, 21, 18);
+        column.lines(QString::fromUtf8(one.never), act, 21, 18);
+    }
+    column.down(10);
+    column.lines(
+        QStringLiteral("This is common practice, not the maker of your foam speaking: the material's "
+                       "own data and safety sheets come first."),
+        {theme::Face::regular, 11.5}, 15, 0);
+    return column.take();
+}
+
+} // namespace drawercast::summary

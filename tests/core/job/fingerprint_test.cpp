@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "job/fingerprint.h"
+
+#include <gtest/gtest.h>
+
+namespace drawercast::job {
+namespace {
+
+TEST(Fingerprint, TheHashIsThePublishedOne) {
+    // test vectors of the IETF draft, draft-eastlake-fnv, FNV-1a 64
+    EXPECT_EQ(fnv1a_64(""), 0xcbf29ce484222325ULL);
+    EXPECT_EQ(fnv1a_64("a"), 0xaf63dc4c8601ec8cULL);
+    EXPECT_EQ(fnv1a_64("foobar"), 0x85944171f73967e8ULL);
+}
+
+TEST(Fingerprint, ChangesWithWhatTheJobSaysNotWithItsLog) {
+    Job job;
+    job.title = "Drawers";
+    const auto before = fingerprint(job);
+    EXPECT_EQ(before.size(), 6u);
+    EXPECT_EQ(before.find_first_not_of("0123456789abcdef"), std::string::npos);
+    job.log.push_back({"d1", "start", 1000});
+    EXPECT_EQ(fingerprint(job), before);
+    job.title += "x";
+    EXPECT_NE(fingerprint(job), before);
+}
+
+} // namespace
+} // namespace drawercast::job
