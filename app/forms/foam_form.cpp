@@ -106,6 +106,7 @@ QWidget* FoamForm::make_pages() {
                      tr("Says which fits, walls and floors are practice"));
     add_cured_rows(*cured_rows_, cured_, context());
     cured_rows_->add_widget(crush_);
+    pages_->setAccessibleName(tr("Parts of the foam’s figures"));
     pages_->addTab(page_of(rise_rows_), tr("Rise and mix"));
     pages_->addTab(page_of(cured_rows_), tr("Once cured"));
     pages_->addTab(

@@ -92,6 +92,7 @@ FoamsDialog::FoamsDialog(std::vector<plan::FoamBeside> foams, const job::Job& jo
     auto* notes = new QLabel(foot, this);
     notes->setWordWrap(true);
     auto* view = new QScrollArea(this);
+    view->setAccessibleName(tr("Foams side by side"));
     view->setWidget(table);
     view->setWidgetResizable(true);
     view->setFrameShape(QFrame::NoFrame);

@@ -34,10 +34,12 @@ FormDialog::FormDialog(const QString& title, const QString& take_words, const Fo
     view_->setWidgetResizable(true);
     view_->setFrameShape(QFrame::NoFrame);
     view_->setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
+    view_->setAccessibleName(title);
 
     to_mend_->setIcon(theme::icon(QStringLiteral("to-check")));
     to_mend_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
     to_mend_->setAutoRaise(true);
+    to_mend_->setAccessibleName(tr("What is still to do")); // its words go when nothing is
     to_mend_->setFocusPolicy(Qt::StrongFocus);
     to_mend_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
     connect(to_mend_, &QToolButton::clicked, this, &FormDialog::go_to_problem);

@@ -4,12 +4,16 @@
 
 #include <QAccessible>
 #include <QComboBox>
+#include <QFileDialog>
 #include <QHeaderView>
 #include <QLineEdit>
 #include <QMenu>
 #include <QPlainTextEdit>
+#include <QPushButton>
 #include <QScrollBar>
 #include <QTabBar>
+#include <QTemporaryDir>
+#include <QTimer>
 #include <QToolButton>
 #include <gtest/gtest.h>
 
@@ -20,6 +24,9 @@ using test::Desktop;
 
 bool takes_input(const QWidget* widget) {
     if (qobject_cast<const QScrollBar*>(widget) != nullptr) return false; // its view is named
+    if (widget->isHidden() || widget->inherits("QComboBoxListView") ||
+        widget->inherits("QLineEditIconButton"))
+        return false; // not there now; parts of Qt's own fields
     if (widget->objectName().startsWith("qt_") || qobject_cast<const QHeaderView*>(widget)) return false;
     if (qobject_cast<const QTabBar*>(widget->parentWidget()) != nullptr) return false; // scroll buttons
     if (widget->parentWidget() != nullptr && widget->parentWidget()->inherits("QTableView"))
@@ -43,6 +50,82 @@ TEST(Reader, EveryControlOfTheWindowHasAName) {
                                                 << widget->parentWidget()->metaObject()->className();
     }
     EXPECT_GT(controls, 40);
+}
+
+/// Looks at each dialog as it opens, then closes it without taking anything.
+class DialogWatch final : public QObject {
+  public:
+    DialogWatch() {
+        connect(&timer_, &QTimer::timeout, this, [this] { look(); });
+        timer_.start(0);
+    }
+    QStringList seen;
+    int controls = 0;
+
+  private:
+    void look() {
+        if (auto* popup = QApplication::activePopupWidget()) popup->close();
+        auto* dialog = qobject_cast<QDialog*>(QApplication::activeModalWidget());
+        if (dialog == nullptr || !dialog->isVisible()) return;
+        if (qobject_cast<QFileDialog*>(dialog) == nullptr) { // the desktop's own
+            seen << dialog->windowTitle();
+            for (auto* widget : dialog->findChildren<QWidget*>()) {
+                if (!takes_input(widget) || qobject_cast<QMenu*>(widget) != nullptr) continue;
+                ++controls;
+                EXPECT_FALSE(name_of(widget).isEmpty())
+                    << widget->metaObject()->className() << " in " << dialog->windowTitle().toStdString();
+            }
+        }
+        dialog->reject();
+    }
+    QTimer timer_;
+};
+
+TEST(Reader, EveryControlOfEveryDialogHasAName) {
+    ASSERT_TRUE(Desktop::ready());
+    QTemporaryDir folder;
+    Preferences preferences(folder.filePath("settings.ini"));
+    MainWindow window(preferences, folder.filePath("unsaved")); // asks by its own dialogs
+    window.show();
+    window.document().replace(job::new_job({400, 300, 90, 60}), {}, true);
+    job::Object object;
+    object.id = "i1";
+    object.name = "Sensor";
+    object.height_mm = 30;
+    object.levels = {{job::Sunk{shape::Rectangle{60, 40, 4}, 25}, {}, {}}};
+    auto job = job::with_object(window.document().job(), object);
+    const std::string drawer = job.drawers.front()->id;
+    window.document().replace(job::placed(std::move(job), drawer, "i1", {{150, 100}, 0}), {}, true);
+    window.selection().choose_pockets(
+        {job::subject_of(window.document().job().drawers.front()->pockets.front())});
+    DialogWatch watch;
+    for (auto* action : window.actions().all()) {
+        const QString id = action->objectName();
+        if (id == "job.quit" || id == "edit.delete" || id == "edit.cut" || id == "objects.delete" ||
+            id.startsWith("job.demo") || id == "drawers.delete")
+            continue;
+        action->trigger();
+        QApplication::processEvents();
+    }
+    watch.seen.removeDuplicates();
+    EXPECT_GT(watch.seen.size(), 12) << watch.seen.join(", ").toStdString();
+    EXPECT_GT(watch.controls, 120);
+}
+
+TEST(Reader, EnterPressesTheButtonItIsOn) {
+    Desktop desk;
+    desk.open_demo();
+    auto* button = new QPushButton("try", desk.window.centralWidget());
+    int pressed = 0;
+    QObject::connect(button, &QPushButton::clicked, [&] { ++pressed; });
+    button->show();
+    button->setFocus();
+    QTest::keyClick(button, Qt::Key_Return);
+    EXPECT_EQ(pressed, 1);
+    QTest::keyClick(button, Qt::Key_Enter);
+    EXPECT_EQ(pressed, 2);
+    QTest::keyClick(button, Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(pressed, 2) << "the place command's keys stay its own";
 }
 
 TEST(Reader, EveryPocketIsAnItemWithNamePlaceAndState) {
