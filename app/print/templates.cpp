@@ -73,7 +73,14 @@ Template plate_template(const job::Job& job, const job::Drawer& drawer, const pl
                        "through the plate; with the plate on the box, drill the pilots into the walls."),
         QStringLiteral("Drill the vents (double rings, V and a number) right through. No vent where a "
                        "stiffener stands."),
-        QStringLiteral("Lay the stiffeners on their outlines; at their ends the closure goes through both.")};
+        QStringLiteral("Lay the stiffeners on their outlines; at their ends the closure goes through both: "
+                       "drill them together, each on the piece’s center line.")};
+    const auto& design = plan.plate->answer.design;
+    const auto is_rod = [](const job::Closure& one) { return one.kind == job::ClosureKind::rod; };
+    if (is_rod(design.closure) || is_rod(design.end_closure))
+        words.steps.push_back(QStringLiteral(
+            "Rods go right through: with the plate on the box, drill on through wall and base. "
+            "Under the base each ends in a nut on a wide washer, or on a bar like the one above."));
     words.table = sheets::drilling_table(job, plan);
     words.table_name = QStringLiteral("holes");
     words.table_head =

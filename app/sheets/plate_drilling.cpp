@@ -7,6 +7,8 @@
 #include "sheets/edge_words.h"
 #include "sheets/plate_marks.h"
 
+#include <algorithm>
+#include <limits>
 #include <numeric>
 
 namespace drawercast::sheets {
@@ -39,12 +41,18 @@ void add_sizes(MoldPen& pen, const Box& box, const job::Job& job) {
 }
 
 void add_footprints(MoldPen& pen, const mold::PlateDesign& design) {
-    for (const auto& at : design.stiffeners) {
+    for (std::size_t i = 0; i < design.stiffeners.size(); ++i) {
+        const auto& at = design.stiffeners[i];
         pen.put(PathMark{path_of(stiffener_box(design, at)), LineRole::trace, std::nullopt});
         pen.put(PathMark{line(at.from.vec(), at.to.vec()), LineRole::center, std::nullopt});
         const double turn = at.from.y_mm == at.to.y_mm ? 0 : 90;
         const Vec place = at.from.vec() + (at.to.vec() - at.from.vec()) * 0.3;
-        pen.put(TextMark{{place}, "stiffener", TextRole::template_small, Side::center, turn, true});
+        pen.put(TextMark{{place},
+                         "stiffener " + std::to_string(i + 1),
+                         TextRole::template_small,
+                         Side::center,
+                         turn,
+                         true});
     }
 }
 
@@ -52,6 +60,21 @@ std::vector<std::size_t> in_driving_order(const mold::PlateDesign& design) {
     std::vector<std::size_t> order;
     for (const int index : design.order) order.push_back(static_cast<std::size_t>(index));
     return order;
+}
+
+/// Which stiffener a closure at an end goes through, and how far from the piece's end.
+QString end_words(const job::Job& job, const mold::PlateDesign& design, Vec closure) {
+    std::size_t which = 0;
+    double least = std::numeric_limits<double>::infinity();
+    for (std::size_t i = 0; i < design.stiffeners.size(); ++i) {
+        const auto& at = design.stiffeners[i];
+        const double apart =
+            std::min(shape::length(at.from.vec() - closure), shape::length(at.to.vec() - closure));
+        if (apart < least) least = apart, which = i;
+    }
+    return QStringLiteral(", through stiffener %1, %2 from its end")
+        .arg(which + 1)
+        .arg(QString::fromStdString(plan::say_length(least, job.display_units)));
 }
 
 /// Its name, with its kind before it unless the name says so.
@@ -70,7 +93,9 @@ QString closure_words(const job::Closure& closure) {
         }
         return QString();
     }();
-    return name.startsWith(kind, Qt::CaseInsensitive) ? name : kind + QLatin1Char(' ') + name;
+    const QString words = name.startsWith(kind, Qt::CaseInsensitive) ? name : kind + QLatin1Char(' ') + name;
+    return closure.kind == job::ClosureKind::rod ? QStringLiteral("%1, on through wall and base").arg(words)
+                                                 : words;
 }
 
 } // namespace
@@ -129,7 +154,7 @@ Table drilling_table(const job::Job& job, const plan::DrawerPlan& plan) {
         const double through =
             design.board.thickness_mm + (at.stiffener_end ? design.stiffener->height_mm : 0);
         const QString what =
-            closure_words(kind) + (at.stiffener_end ? QStringLiteral(", stiffener’s end") : QString());
+            closure_words(kind) + (at.stiffener_end ? end_words(job, design, at.at.vec()) : QString());
         table.rows.push_back({{QString::number(numbers[i]), true, {}},
                               {place(at.at.x_mm), false, {}},
                               {place(at.at.y_mm), false, {}},

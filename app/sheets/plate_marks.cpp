@@ -67,9 +67,10 @@ Box stiffener_box(const mold::PlateDesign& design, const mold::StiffenerAt& at) 
 void add_stiffeners(MoldPen& pen, const job::Job& job, const mold::PlateDesign& design) {
     if (!design.stiffener) return;
     const auto say = [&](double mm) { return plan::say_length_bare(mm, job.display_units); };
-    const std::string name =
-        "stiffener " + say(design.stiffener->width_mm) + " × " + say(design.stiffener->height_mm);
-    for (const auto& at : design.stiffeners) {
+    for (std::size_t i = 0; i < design.stiffeners.size(); ++i) {
+        const auto& at = design.stiffeners[i];
+        const std::string name = "stiffener " + std::to_string(i + 1) + ", " +
+                                 say(design.stiffener->width_mm) + " × " + say(design.stiffener->height_mm);
         const Box box = stiffener_box(design, at);
         pen.put(PathMark{path_of(box), LineRole::cavity_edge, theme::Wash{WashRole::paper}});
         pen.put(PathMark{line(at.from.vec(), at.to.vec()), LineRole::center, std::nullopt});

@@ -14,7 +14,7 @@ using theme::WashRole;
 namespace {
 
 constexpr double row_mm = 4.6, bar_mm = 2.8;
-constexpr double words_mm = 66; ///< left of the bars
+constexpr double words_mm = 80; ///< left of the bars
 constexpr double night_mm = 4;
 constexpr double head_mm = 6;
 constexpr double least_mm = 0.5; ///< of a bar, however short

@@ -65,6 +65,7 @@ def ratios(time):
         "fast-1000-move-us": time.get("planner_fast_move/1000"),
         "growth-exponent": growth_exponent(time),
         "plate-candidate-direct": over("plate_candidate/0", "plate_direct"),
+        "capture-decode": over("capture_ours/process_time", "capture_floor/process_time"),
     }
 
 

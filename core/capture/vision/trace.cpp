@@ -58,18 +58,19 @@ bool over_the_edge(const cv::Rect& box, cv::Size size) {
     return box.x <= 1 || box.y <= 1 || box.br().x >= size.width - 1 || box.br().y >= size.height - 1;
 }
 
-/// Whether an even gray part of it, set off by a sharp edge, is neither a speck nor the whole.
+/// Whether even gray parts of it, set off by sharp edges, are more than specks and not the whole.
 bool maybe_shadow(const std::vector<cv::Point>& rim, const cv::Rect& box, const cv::Mat& doubt,
                   double area_px2) {
     cv::Mat inside = cv::Mat::zeros(box.size(), CV_8U), labels, sizes, middles;
     cv::drawContours(inside, std::vector<std::vector<cv::Point>>{rim}, 0, 255, cv::FILLED, cv::LINE_8, {}, 0,
                      -box.tl());
     const int parts = cv::connectedComponentsWithStats(inside & doubt(box), labels, sizes, middles, 4);
+    double sum = 0; // a narrow shadow falls into pieces
     for (int part = 1; part < parts; ++part) {
         const double share = sizes.at<int>(part, cv::CC_STAT_AREA) / std::max(1.0, area_px2);
-        if (share > doubt_share && share < whole_share) return true;
+        if (share < whole_share) sum += share;
     }
-    return false;
+    return sum > doubt_share;
 }
 
 shape::Ring standing(const FoundOutline& found) {
