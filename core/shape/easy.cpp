@@ -109,9 +109,17 @@ Polygon joined(const Parts& parts, bool along_x) {
     const Box l = parts.low.grown(rounded_up_mm), h = parts.high.grown(rounded_up_mm);
     const double cut = parts.low.max.x;
     Ring ring{l.min};
-    if (l.min.y != h.min.y) ring.insert(ring.end(), {{cut, l.min.y}, {cut, h.min.y}});
-    ring.insert(ring.end(), {{h.max.x, h.min.y}, h.max});
-    if (l.max.y != h.max.y) ring.insert(ring.end(), {{cut, h.max.y}, {cut, l.max.y}});
+    ring.reserve(8);
+    if (l.min.y != h.min.y) {
+        ring.push_back({cut, l.min.y});
+        ring.push_back({cut, h.min.y});
+    }
+    ring.push_back({h.max.x, h.min.y});
+    ring.push_back(h.max);
+    if (l.max.y != h.max.y) {
+        ring.push_back({cut, h.max.y});
+        ring.push_back({cut, l.max.y});
+    }
     ring.push_back({l.min.x, l.max.y});
     if (!along_x) {
         for (Vec& p : ring) p = {p.y, p.x};
