@@ -57,6 +57,9 @@ ExplainSheet::ExplainSheet(QWidget* beside)
     beside_->window()->installEventFilter(this);
 }
 
+/// Its children lose the focus as they go; there is no sheet left then to close.
+ExplainSheet::~ExplainSheet() { disconnect(qApp, nullptr, this, nullptr); }
+
 void ExplainSheet::open(const QString& id, const std::vector<FoamFigure>& figures) {
     figures_ = figures;
     const auto* figure = find_figure(figures_, id);

@@ -22,6 +22,7 @@ class ExplainSheet final : public QFrame {
   public:
     /// Over the window of `beside`, at its left (or right, where there is no room).
     explicit ExplainSheet(QWidget* beside);
+    ~ExplainSheet() override;
 
     void open(const QString& id, const std::vector<FoamFigure>& figures);
     void refresh(const std::vector<FoamFigure>& figures); ///< closes where the figure is gone

@@ -174,6 +174,7 @@ QWidget* PhotoDialog::make_side() {
     head->setBuddy(list_);
     list_->setAccessibleName(tr("Outlines found"));
     list_->setFixedHeight(list_px);
+    file_name_->setAccessibleName(tr("Name of the picture"));
     file_name_->setTextInteractionFlags(Qt::TextSelectableByMouse);
     file_name_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
     right->addWidget(file_name_);

@@ -109,7 +109,7 @@ void Inking::add(const TextMark& mark) {
         shorter.text = std::exchange(shorter.elsewhere.shorter, {});
         return add(shorter);
     }
-    write_line(mark, words, words.base(view_.at(mark.at.mm, mark.at.px), mark.anchor));
+    // Left out: two words in one place are neither. Nearer, or on a larger sheet, there is room.
 }
 
 void Inking::add(const KeepFreeMark& mark) {

@@ -12,6 +12,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <iostream>
 
 namespace drawercast::sheets {
 namespace {
@@ -26,7 +27,13 @@ View fitted(const Box& area, Vec window_px) {
 int overlaps(const std::vector<Box>& words) {
     int count = 0;
     for (std::size_t i = 0; i < words.size(); ++i)
-        for (std::size_t k = 0; k < i; ++k) count += shape::near(words[i].grown(-margin_px), words[k]);
+        for (std::size_t k = 0; k < i; ++k)
+            if (shape::near(words[i].grown(-margin_px), words[k])) {
+                ++count;
+                const auto a = words[i].center(), b = words[k].center();
+                std::cout << "words about " << a.x << ", " << a.y << " on those about " << b.x << ", " << b.y
+                          << '\n';
+            }
     return count;
 }
 

@@ -102,6 +102,13 @@ void doubt_neighbors(std::vector<FoundOutline>& outlines) {
                 outlines[i].maybe_part = outlines[k].maybe_part = true;
 }
 
+/// One lamp lights all: where one throws a shadow, so do the others, whether it could be told apart or not.
+void doubt_under_one_lamp(std::vector<FoundOutline>& outlines) {
+    const auto shadowed = [](const FoundOutline& found) { return found.maybe_shadow; };
+    if (std::any_of(outlines.begin(), outlines.end(), shadowed))
+        for (FoundOutline& found : outlines) found.maybe_shadow = true;
+}
+
 Expected<Traced> traced(const cv::Mat& bgr, const FlatPicture& flat, const Tracing& tracing,
                         const Brush& brush) {
     const auto ratio = against_paper(bgr, flat.px_per_mm);
@@ -140,6 +147,7 @@ Expected<Traced> traced(const cv::Mat& bgr, const FlatPicture& flat, const Traci
         return problem("capture-nothing", "no object stands out from the paper",
                        "Take more light, or brush over the object by hand");
     doubt_neighbors(out.outlines);
+    doubt_under_one_lamp(out.outlines);
     if (tracing.height_mm > 0 && flat.camera.by != CameraBy::nothing)
         out.enlarged_by = flat.camera.distance_mm / (flat.camera.distance_mm - tracing.height_mm);
     return out;
