@@ -14,7 +14,7 @@ using theme::WashRole;
 namespace {
 
 constexpr double row_mm = 4.6, bar_mm = 2.8;
-constexpr double words_mm = 80; ///< left of the bars
+constexpr double words_mm = 74; ///< left of the bars
 constexpr double night_mm = 4;
 constexpr double head_mm = 6;
 constexpr double least_mm = 0.5; ///< of a bar, however short
@@ -47,10 +47,15 @@ class Days {
     double day_mm_;
 };
 
-/// What is done in few words: up to the first comma or semicolon.
+/// What is done in few words: up to the first comma, semicolon or "and", which the table has whole; the
+/// drawer's name as far as there is room.
 std::string short_words(const runsheet::Task& task) {
-    std::string words = task.what.substr(0, task.what.find_first_of(",;"));
-    return task.drawer.empty() ? words : words + ": " + task.drawer;
+    constexpr int most_letters = 52; // at the caption's size they end before the bars
+    const std::size_t end = std::min(task.what.find_first_of(",;"), task.what.find(" and "));
+    QString words = QString::fromStdString(task.what.substr(0, end));
+    if (!task.drawer.empty()) words = tr("%1: %2").arg(words, QString::fromStdString(task.drawer));
+    if (words.size() > most_letters) words = words.left(most_letters - 1) + QChar(0x2026);
+    return words.toStdString();
 }
 
 void put_bar(ChartPen& pen, const Box& box, LineRole line, theme::Wash wash) {
@@ -73,12 +78,7 @@ void put_row(ChartPen& pen, const runsheet::Slot& slot, const runsheet::Task& ta
                                   {from - 2.4 * gate_mm, middle - gate_mm}}),
                          LineRole::thin, theme::Wash{WashRole::ink}});
     }
-    pen.put(TextMark{{{0, middle}, {0, -4}},
-                     short_words(task),
-                     slot.critical ? TextRole::depth : TextRole::caption,
-                     Side::left,
-                     0,
-                     false});
+    pen.put(TextMark{{{0, middle}, {0, -4}}, short_words(task), TextRole::caption, Side::left, 0, false});
 }
 
 } // namespace

@@ -79,9 +79,10 @@ void add_bars(Column& column, const Summary& summary, const plan::RunSheet& run)
     for (auto& ink : sheets::ink_of(sheet.marks, view, summary.theme))
         column.inks().push_back(std::move(ink));
     column.down(height);
-    column.lines(QStringLiteral("Dark: hands on; open: left alone; bold and black: can't wait; a flag: gates "
-                                "come first. Bands are the hours the shop is closed."),
-                 {theme::Face::regular, 10}, 15, 0);
+    column.lines(
+        QStringLiteral("Dark: hands on; open: left alone; black with wide edges: can't wait; a flag: gates "
+                       "come first. Bands are the hours the shop is closed."),
+        {theme::Face::regular, 10}, 15, 0);
     column.down(10);
 }
 
