@@ -115,12 +115,18 @@ void add_vent_words(MoldPen& pen, const std::vector<air::Vent>& vents, const job
     }
 }
 
+std::vector<Mark> kept_for_pours(const air::PourMap& map) {
+    std::vector<Mark> out;
+    for (const air::PourStep& step : map.steps)
+        out.push_back({Layer::still, {}, KeepFreeMark{Box{step.at, step.at}.grown(pour_ring_mm)}});
+    return out;
+}
+
 void add_pour_map(MoldPen& pen, const air::PourMap& map, const job::Job& job, const Box& within) {
     pen.turn_to(Layer::still);
     for (const air::PourStep& step : map.steps) {
         pen.put(PathMark{circle(step.at, pour_ring_mm), LineRole::thin, theme::Wash{theme::WashRole::paper}});
         pen.put(TextMark{{step.at}, std::to_string(step.order), TextRole::caption});
-        pen.put(KeepFreeMark{Box{step.at, step.at}.grown(pour_ring_mm)});
     }
     for (const air::PourStep& step : map.steps)
         pen.put(words_around(step.at, pour_ring_mm, plan::say_volume_ml(step.ml, job.display_units),

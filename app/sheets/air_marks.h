@@ -34,6 +34,8 @@ enum class VentWords { numbers, places };
 void add_vent_words(MoldPen& pen, const std::vector<air::Vent>& vents, const job::Job& job, VentWords what,
                     const Box& within);
 
+/// Where the numbers of the pours will stand: labels written before them keep off.
+std::vector<Mark> kept_for_pours(const air::PourMap& map);
 /// Numbered pours with their milliliters beside them, `within` the board.
 void add_pour_map(MoldPen& pen, const air::PourMap& map, const job::Job& job, const Box& within);
 

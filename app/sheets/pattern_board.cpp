@@ -129,6 +129,8 @@ Sheet<InMold> pattern_board(const job::Job& job, const casting::PatternBoard& bo
 
 Sheet<InMold> pour_board(const job::Job& job, const casting::PatternBoard& board, const air::PourMap& pours) {
     auto sheet = pattern_board(job, board, Finish::washed);
+    const auto kept = kept_for_pours(pours);
+    sheet.marks.insert(sheet.marks.begin(), kept.begin(), kept.end());
     Pen pen(sheet);
     add_pour_map(pen, pours, job, board.box);
     return sheet;

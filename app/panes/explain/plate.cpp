@@ -29,6 +29,7 @@ class Plate {
     }
 
     QString remark() const {
+        if (plate_.governs == mold::Limit::screw_length) return tr("screws do not fit");
         return plate_.passes ? tr("%1 % of what decides").arg(qRound(100 * plate_.use))
                              : tr("over its limit: %1 %").arg(qRound(100 * plate_.use));
     }
@@ -151,10 +152,10 @@ class Plate {
     }
 
     void add_stresses() {
-        one_stress("stress", tr("stress of the board"), mold::Limit::stress, plate_.stress_mpa,
+        one_stress("stress", tr("board’s stress"), mold::Limit::stress, plate_.stress_mpa,
                    design_.board.rupture_mpa);
         if (design_.stiffener && !design_.stiffeners.empty())
-            one_stress("stiffener_stress", tr("stress of stiffeners"), mold::Limit::stiffener_stress,
+            one_stress("stiffener_stress", tr("stiffeners’ stress"), mold::Limit::stiffener_stress,
                        plate_.stiffener_stress_mpa, design_.stiffener->rupture_mpa);
     }
 
@@ -177,7 +178,8 @@ class Plate {
              {line},
              tr("Withdrawal from a wall’s edge by the Wood Handbook’s form, 31.8·√D·(L − D/3)^1.25·G² in N "
                 "and mm; other closures as the shop’s list says."),
-             tr("Holes in an edge strip after a few drives: shift them half a pitch then (our guess).")},
+             tr("Holes in an edge strip after a few drives: shift them half a pitch then (our guess). "
+                "Whether a head pulls through the board is not checked: there is no published figure for it.")},
             limit(mold::Limit::closure, pull, allowed));
     }
 
