@@ -179,7 +179,8 @@ class Plate {
              tr("Withdrawal from a wall’s edge by the Wood Handbook’s form, 31.8·√D·(L − D/3)^1.25·G² in N "
                 "and mm; other closures as the shop’s list says."),
              tr("Holes in an edge strip after a few drives: shift them half a pitch then (our guess). "
-                "Whether a head pulls through the board is not checked: there is no published figure for it.")},
+                "Whether a head pulls through the board is not checked: there is no published figure for "
+                "it.")},
             limit(mold::Limit::closure, pull, allowed));
     }
 
