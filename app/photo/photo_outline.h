@@ -21,9 +21,9 @@ struct Outline {
     double band_mm = 0; ///< of the line as seen
     bool maybe_shadow = false;
     bool maybe_part = false; ///< so near to another that both may be one shiny thing
-    bool by_hand = false; ///< its points were dragged: a new look at the photo leaves them alone
-    bool brushed = false; ///< a brush stroke meets it: there it is as good as the hand
-    bool taken = true;    ///< into the object list
+    bool by_hand = false;    ///< its points were dragged: a new look at the photo leaves them alone
+    bool brushed = false;    ///< a brush stroke meets it: there it is as good as the hand
+    bool taken = true;       ///< into the object list
     std::string name;
     std::optional<double> height_mm; ///< of the object
     std::optional<double> edge_mm;   ///< height of its widest edge; nothing: as the object

@@ -41,7 +41,8 @@ Welcome::Welcome(const Actions& actions, const Preferences& preferences, QWidget
     column->addWidget(name_);
     column->addWidget(words);
     column->addSpacing(16);
-    for (const char* id : {"job.new", "job.open", "job.quick_quote", "job.demo", "job.demo_standard", "help.guide"}) {
+    for (const char* id :
+         {"job.new", "job.open", "job.quick_quote", "job.demo", "job.demo_standard", "help.guide"}) {
         auto* button = wide_button(this);
         button->setDefaultAction(actions[id]);
         button->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);

@@ -139,7 +139,7 @@ TEST(ThemeChoice, TakesOverAHighContrastDesktop) {
 TEST(ThemeChoice, HighContrastCanBeChosenOnAnyDesktop) {
     const QPalette plain = desktop_of(QColor("#efefef"), Qt::black, Qt::blue);
     for (const auto& [choice, ground, ink] : {std::tuple(ThemeChoice::contrast_light, Qt::white, Qt::black),
-                                             std::tuple(ThemeChoice::contrast_dark, Qt::black, Qt::white)}) {
+                                              std::tuple(ThemeChoice::contrast_dark, Qt::black, Qt::white)}) {
         const Theme theme = theme_for(choice, plain);
         EXPECT_TRUE(theme.high_contrast);
         EXPECT_EQ(theme.paper, QColor(ground));
