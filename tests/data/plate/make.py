@@ -11,8 +11,10 @@ run, until none does either. Shells S4 (bricks with extra bending shapes inside)
 The stiffeners are 45 by 45 mm (E 10000, Poisson 0.3), loose: bricks of their own, their lower middle line lifting with
 the plate, nothing else shared.
 
-An answer: greatest lift over the opening and on its edge, mm; pull of each closure, N, counter-clockwise.
+Kept: the deck of the last run, the one at rest (NAME.inp.gz), and the answer (NAME.txt): greatest lift over the opening
+and on its edge, mm; pull of each closure, N, counter-clockwise.
 """
+import gzip
 import os
 import subprocess
 import sys
@@ -176,6 +178,9 @@ def main():
         text = answer(at_rest(sys.argv[1], name))
         with open(os.path.join(here, name + ".txt"), "w", encoding="ascii") as file:
             file.write(text)
+        with open(os.path.join(sys.argv[1], name + ".inp"), "rb") as deck_file:
+            with open(os.path.join(here, name + ".inp.gz"), "wb") as packed:
+                packed.write(gzip.compress(deck_file.read(), mtime=0))
 
 
 main()
