@@ -20,6 +20,7 @@ GOALS = {  # at most
     "fast-1000-move-us": 200,
     "growth-exponent": 1.35,
     "plate-candidate-direct": 1,
+    "capture-decode": 9,
 }
 TO_MICROSECONDS = {"ns": 1e-3, "us": 1.0, "ms": 1e3, "s": 1e6}
 
