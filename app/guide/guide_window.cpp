@@ -9,7 +9,6 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
-#include <QLocale>
 #include <QScreen>
 #include <QShortcut>
 #include <QTextCursor>
@@ -28,9 +27,9 @@ constexpr int id_role = Qt::UserRole;
 
 } // namespace
 
-GuideWindow::GuideWindow(const Answers& answers)
-    : book_(Book::in(QLocale().name().left(2))), text_(new GuideText(book_, answers, this)),
-      contents_(new QTreeWidget(this)), find_(new QLineEdit(this)), said_(new QLabel(this)) {
+GuideWindow::GuideWindow(const Answers& answers, const QString& language)
+    : book_(Book::in(language)), text_(new GuideText(book_, answers, this)), contents_(new QTreeWidget(this)),
+      find_(new QLineEdit(this)), said_(new QLabel(this)) {
     setWindowTitle(tr("Guide – Drawercast"));
     setAttribute(Qt::WA_QuitOnClose, false); // the job's window alone ends the program
     setObjectName("guide");

@@ -20,8 +20,8 @@ class GuideText;
 class GuideWindow final : public QWidget {
     Q_OBJECT
   public:
-    /// `answers`: actions and lists; pictures are the guide's own.
-    explicit GuideWindow(const Answers& answers);
+    /// `answers`: actions and lists; pictures are the guide's own. `language`: the program's, as in Book.
+    explicit GuideWindow(const Answers& answers, const QString& language = QStringLiteral("en"));
 
     /// At a check code, figure or chapter; empty: where it was left.
     void open(const QString& id);
