@@ -38,6 +38,10 @@ void Preferences::set_appearance(Appearance appearance) {
     set("appearance", QMetaEnum::fromType<Appearance>().valueToKey(static_cast<int>(appearance)));
 }
 
+language::Language Preferences::language() const {
+    return language::named(settings_.value("language").toString()).value_or(language::Language::english);
+}
+
 double Preferences::text_scale() const {
     return std::clamp(settings_.value("text_scale", 1.0).toDouble(), least_text_scale, most_text_scale);
 }

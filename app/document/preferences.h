@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "language/spoken.h"
+
 #include <QByteArray>
 #include <QObject>
 #include <QSettings>
@@ -21,6 +23,10 @@ class Preferences : public QObject {
 
     Appearance appearance() const;
     void set_appearance(Appearance appearance);
+
+    /// Of the window, from its next start; English unless the settings file says "language=de". No menu
+    /// offers it as long as not everything speaks it.
+    language::Language language() const;
 
     double text_scale() const; ///< 0.75 … 3
     void set_text_scale(double scale);

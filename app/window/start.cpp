@@ -38,6 +38,7 @@ int run_window(int& count, char** values, const std::vector<std::string>& argume
     QApplication::setWindowIcon(theme::program_icon());
     const QPalette desktop = QApplication::palette();
     Preferences preferences;
+    const language::Spoken spoken(preferences.language());
     theme::Theme worn = chosen_theme(preferences, desktop);
     wear(worn, preferences.text_scale());
     MainWindow window(preferences, Autosave::usual_folder());

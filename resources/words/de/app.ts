@@ -1,0 +1,6421 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de" sourcelanguage="en">
+<context>
+    <name></name>
+    <message>
+        <source> mm</source>
+        <translation> mm</translation>
+    </message>
+    <message>
+        <source> of </source>
+        <translation> von </translation>
+    </message>
+    <message>
+        <source>%1  %2</source>
+        <translation>%1  %2</translation>
+    </message>
+    <message>
+        <source>%1  ·  %2  ·  page %3 of %4</source>
+        <translation>%1  ·  %2  ·  Seite %3 von %4</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1 % of what decides</source>
+        <translation>%1 % dessen, was entscheidet</translation>
+    </message>
+    <message>
+        <source>%1 % of where air stays, the plate, and what to cut</source>
+        <translation>%1 % davon, wo Luft bleibt, der Druckplatte und des Zuschnitts</translation>
+    </message>
+    <message>
+        <source>%1 %, full ×%2 at the low end and ×%3 at the high end</source>
+        <translation>%1 %, füllt ×%2 am unteren und ×%3 am oberen Ende</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>length, unit</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>two sentences</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 %2 % of its limit</source>
+        <translation>%1 %2 % der Grenze</translation>
+    </message>
+    <message>
+        <source>%1 %2 % of the rise, our guess</source>
+        <translation>%1 %2 % des Aufschäumens, unsere Schätzung</translation>
+    </message>
+    <message>
+        <source>%1 %2 wide</source>
+        <comment>length, unit</comment>
+        <translation>%1 %2 breit</translation>
+    </message>
+    <message>
+        <source>%1 %2: %3</source>
+        <translation>%1 %2: %3</translation>
+    </message>
+    <message>
+        <source>%1 (!)</source>
+        <translation>%1 (!)</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>what a sheet shows, its key</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 (g)</source>
+        <translation>%1 (g)</translation>
+    </message>
+    <message>
+        <source>%1 (in)</source>
+        <translation>%1 (in)</translation>
+    </message>
+    <message>
+        <source>%1 (lb)</source>
+        <translation>%1 (lb)</translation>
+    </message>
+    <message>
+        <source>%1 (mm)</source>
+        <translation>%1 (mm)</translation>
+    </message>
+    <message>
+        <source>%1 (this job’s)</source>
+        <translation>%1 (dieses Auftrags)</translation>
+    </message>
+    <message>
+        <source>%1 At that height its edge looked %2 % larger: %3 × %4 in the photo. This is taken out.</source>
+        <translation>%1 In dieser Höhe sah die Kante %2 % größer aus: %3 × %4 im Foto. Das ist herausgerechnet.</translation>
+    </message>
+    <message>
+        <source>%1 The nearest edge of the insert is %2 away.</source>
+        <translation>%1 Der nächste Rand des Einsatzes ist %2 entfernt.</translation>
+    </message>
+    <message>
+        <source>%1 They reach %2 past the insert’s edge.</source>
+        <translation>%1 Sie reichen %2 über den Rand des Einsatzes.</translation>
+    </message>
+    <message>
+        <source>%1 Until something is typed the fields hold what the label would make of it.</source>
+        <translation>%1 Bis etwas eingegeben ist, zeigen die Felder, was nach Etikett herauskäme.</translation>
+    </message>
+    <message>
+        <source>%1 air pockets keep their air, %2 in all</source>
+        <translation>%1 Lufteinschlüsse behalten ihre Luft, zusammen %2</translation>
+    </message>
+    <message>
+        <source>%1 back</source>
+        <translation>%1 nach hinten</translation>
+    </message>
+    <message>
+        <source>%1 casts on the same holes: in an edge they strip after 3 to 5 drives (our guess). Shift the closures by half their spacing.</source>
+        <translation>%1 Güsse auf denselben Löchern: In einer Kante reißen sie nach 3 bis 5 Mal aus (unsere Schätzung). Die Verschlüsse um den halben Abstand versetzen.</translation>
+    </message>
+    <message>
+        <source>%1 chosen</source>
+        <translation>%1 gewählt</translation>
+    </message>
+    <message>
+        <source>%1 closures</source>
+        <translation>%1 Verschlüsse</translation>
+    </message>
+    <message>
+        <source>%1 closures, %2 drivers.</source>
+        <translation>%1 Verschlüsse, %2 Schrauber.</translation>
+    </message>
+    <message>
+        <source>%1 closures, one driver.</source>
+        <translation>%1 Verschlüsse, ein Schrauber.</translation>
+    </message>
+    <message>
+        <source>%1 corners</source>
+        <translation>%1 Ecken</translation>
+    </message>
+    <message>
+        <source>%1 cups: rise ×%2 in the mean, standard deviation %3, ± %4 % from the least to the greatest; ± %5 % is reckoned with, never less than 4 % (our guess).</source>
+        <translation>%1 Becher: Steigfaktor im Mittel ×%2, Standardabweichung %3, ± %4 % vom kleinsten zum größten; gerechnet wird mit ± %5 %, nie unter 4 % (unsere Schätzung).</translation>
+    </message>
+    <message>
+        <source>%1 forward</source>
+        <translation>%1 nach vorn</translation>
+    </message>
+    <message>
+        <source>%1 h</source>
+        <translation>%1 h</translation>
+    </message>
+    <message>
+        <source>%1 holds</source>
+        <translation>%1 enthält</translation>
+    </message>
+    <message>
+        <source>%1 in</source>
+        <translation>%1 in</translation>
+    </message>
+    <message>
+        <source>%1 is out of range: %2 to %3</source>
+        <translation>%1 liegt außerhalb: %2 bis %3</translation>
+    </message>
+    <message>
+        <source>%1 left</source>
+        <translation>%1 nach links</translation>
+    </message>
+    <message>
+        <source>%1 look</source>
+        <translation>Bedenken: %1</translation>
+    </message>
+    <message>
+        <source>%1 lost to uneven readings, %2 to corners out of square</source>
+        <translation>%1 verloren durch ungleiche Maße, %2 durch schiefe Ecken</translation>
+    </message>
+    <message>
+        <source>%1 mend</source>
+        <translation>Mängel: %1</translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation>%1 mm</translation>
+    </message>
+    <message>
+        <source>%1 note</source>
+        <translation>Hinweise: %1</translation>
+    </message>
+    <message>
+        <source>%1 objects added. </source>
+        <translation>%1 Gegenstände hinzugefügt. </translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 placed</source>
+        <translation>%1 von %2 platziert</translation>
+    </message>
+    <message>
+        <source>%1 of %2 rows are read; the others stay here, with why beside them.</source>
+        <translation>%1 von %2 Zeilen sind gelesen; die anderen bleiben hier, der Grund steht daneben.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 vented</source>
+        <translation>%1 von %2 entlüftet</translation>
+    </message>
+    <message>
+        <source>%1 pattern blocks</source>
+        <translation>%1 Musterklötze</translation>
+    </message>
+    <message>
+        <source>%1 pockets, %2 × %3 over all.</source>
+        <translation>%1 Aussparungen, %2 × %3 gesamt.</translation>
+    </message>
+    <message>
+        <source>%1 right</source>
+        <translation>%1 nach rechts</translation>
+    </message>
+    <message>
+        <source>%1 stiffeners</source>
+        <translation>%1 Versteifungen</translation>
+    </message>
+    <message>
+        <source>%1 still to do. </source>
+        <translation>%1 noch zu tun. </translation>
+    </message>
+    <message>
+        <source>%1 takes %2 of %3</source>
+        <translation>%1 nimmt %2 von %3</translation>
+    </message>
+    <message>
+        <source>%1 takes all %2</source>
+        <translation>%1 nimmt alle %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 to look at</source>
+        <translation>%1 zu bedenken</translation>
+    </message>
+    <message>
+        <source>%1 to mend</source>
+        <translation>%1 zu beheben</translation>
+    </message>
+    <message>
+        <source>%1 to mend, %2 to look at</source>
+        <translation>%1 zu beheben, %2 zu bedenken</translation>
+    </message>
+    <message>
+        <source>%1 to spare</source>
+        <translation>%1 übrig</translation>
+    </message>
+    <message>
+        <source>%1 too late</source>
+        <translation>%1 zu spät</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>%1 × %2 at hand</source>
+        <translation>%1 × %2 vorhanden</translation>
+    </message>
+    <message>
+        <source>%1 × %2 × %3, %4 deep</source>
+        <translation>%1 × %2 × %3, %4 tief</translation>
+    </message>
+    <message>
+        <source>%1 × %2, %3 high</source>
+        <translation>%1 × %2, %3 hoch</translation>
+    </message>
+    <message>
+        <source>%1 × %2, glued on</source>
+        <translation>%1 × %2, aufgeleimt</translation>
+    </message>
+    <message>
+        <source>%1 × %2, insert %3</source>
+        <translation>%1 × %2, Einsatz %3</translation>
+    </message>
+    <message>
+        <source>%1 × %2, loose</source>
+        <translation>%1 × %2, lose</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, %2 deep, zone %3</source>
+        <translation>%1, %2 tief, Feld %3</translation>
+    </message>
+    <message>
+        <source>%1, %2 × %3 %4</source>
+        <comment>name, length, width, unit</comment>
+        <translation>%1, %2 × %3 %4</translation>
+    </message>
+    <message>
+        <source>%1, %2 × %3 (%4)</source>
+        <translation>%1, %2 × %3 (%4)</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3 of %4 placed</source>
+        <translation>%1, %2, %3 von %4 platziert</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, %2, %n to mend</source>
+        <translation>
+            <numerusform>%1, %2, %n zu beheben</numerusform>
+            <numerusform>%1, %2, %n zu beheben</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, %2, zone %3</source>
+        <translation>%1, %2, Feld %3</translation>
+    </message>
+    <message>
+        <source>%1, by the cup</source>
+        <translation>%1, nach Becher</translation>
+    </message>
+    <message>
+        <source>%1, by the label</source>
+        <translation>%1, nach Etikett</translation>
+    </message>
+    <message>
+        <source>%1, locked</source>
+        <translation>%1, festgehalten</translation>
+    </message>
+    <message>
+        <source>%1, own</source>
+        <translation>%1, eigener</translation>
+    </message>
+    <message>
+        <source>%1, revision %2</source>
+        <translation>%1, Revision %2</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 % more pocket, up to %3 further out</source>
+        <translation>%1: %2 % mehr Aussparung, bis %3 weiter außen</translation>
+    </message>
+    <message>
+        <source>%1: %2 of %3 placed</source>
+        <comment>tooltip</comment>
+        <translation>%1: %2 von %3 platziert</translation>
+    </message>
+    <message>
+        <source>%1: one with its neighbor?</source>
+        <comment>an outline</comment>
+        <translation>%1: eins mit dem Nachbarn?</translation>
+    </message>
+    <message>
+        <source>%1: shadow?</source>
+        <comment>an outline</comment>
+        <translation>%1: Schatten?</translation>
+    </message>
+    <message>
+        <source>%1; %2 across, %3 front to back</source>
+        <translation>%1; %2 quer, %3 von vorn nach hinten</translation>
+    </message>
+    <message>
+        <source>&amp;About Drawercast</source>
+        <translation>Ü&amp;ber Drawercast</translation>
+    </message>
+    <message>
+        <source>&amp;Add a vent</source>
+        <translation>Entlüftungsloch &amp;hinzufügen</translation>
+    </message>
+    <message>
+        <source>&amp;Add an object…</source>
+        <translation>Gegenstand &amp;hinzufügen…</translation>
+    </message>
+    <message>
+        <source>&amp;Align</source>
+        <translation>&amp;Ausrichten</translation>
+    </message>
+    <message>
+        <source>&amp;All found</source>
+        <translation>&amp;Alle gefundenen</translation>
+    </message>
+    <message>
+        <source>&amp;Along</source>
+        <translation>&amp;Entlang</translation>
+    </message>
+    <message>
+        <source>&amp;Altitude</source>
+        <translation>&amp;Höhenlage</translation>
+    </message>
+    <message>
+        <source>&amp;Appearance</source>
+        <translation>&amp;Aussehen</translation>
+    </message>
+    <message>
+        <source>&amp;Arc height</source>
+        <translation>&amp;Bogenhöhe</translation>
+    </message>
+    <message>
+        <source>&amp;As built…</source>
+        <translation>Auf&amp;maß der Form…</translation>
+    </message>
+    <message>
+        <source>&amp;Back to what was</source>
+        <translation>&amp;Zurück zum Vorigen</translation>
+    </message>
+    <message>
+        <source>&amp;Board of the plate</source>
+        <translation>&amp;Platte der Druckplatte</translation>
+    </message>
+    <message>
+        <source>&amp;Box and cuts</source>
+        <translation>&amp;Kasten und Zuschnitte</translation>
+    </message>
+    <message>
+        <source>&amp;Bucket</source>
+        <translation>&amp;Eimer</translation>
+    </message>
+    <message>
+        <source>&amp;Buckets</source>
+        <translation>&amp;Eimer</translation>
+    </message>
+    <message>
+        <source>&amp;Cautions</source>
+        <translation>&amp;Sicherheit</translation>
+    </message>
+    <message>
+        <source>&amp;Change the object…</source>
+        <translation>Gegenstand &amp;ändern…</translation>
+    </message>
+    <message>
+        <source>&amp;Choose a photo…</source>
+        <translation>&amp;Foto wählen…</translation>
+    </message>
+    <message>
+        <source>&amp;Closures</source>
+        <translation>&amp;Verschlüsse</translation>
+    </message>
+    <message>
+        <source>&amp;Columns</source>
+        <translation>&amp;Spalten</translation>
+    </message>
+    <message>
+        <source>&amp;Copy</source>
+        <translation>&amp;Kopieren</translation>
+    </message>
+    <message>
+        <source>&amp;Corner radius</source>
+        <translation>&amp;Eckenradius</translation>
+    </message>
+    <message>
+        <source>&amp;Cost and quote…</source>
+        <translation>&amp;Kosten und Angebot…</translation>
+    </message>
+    <message>
+        <source>&amp;Crush by hand after demolding</source>
+        <translation>Nach dem Entformen von Hand &amp;walken</translation>
+    </message>
+    <message>
+        <source>&amp;Day</source>
+        <translation>&amp;Tag</translation>
+    </message>
+    <message>
+        <source>&amp;Decimals like</source>
+        <translation>&amp;Dezimalen wie</translation>
+    </message>
+    <message>
+        <source>&amp;Delete</source>
+        <translation>&amp;Löschen</translation>
+    </message>
+    <message>
+        <source>&amp;Demold after</source>
+        <translation>&amp;Entformen nach</translation>
+    </message>
+    <message>
+        <source>&amp;Depth</source>
+        <translation>&amp;Tiefe</translation>
+    </message>
+    <message>
+        <source>&amp;Depth of the box</source>
+        <translation>&amp;Tiefe des Kastens</translation>
+    </message>
+    <message>
+        <source>&amp;Depths from boards at hand</source>
+        <translation>&amp;Tiefen aus vorhandenen Platten</translation>
+    </message>
+    <message>
+        <source>&amp;Distance</source>
+        <translation>A&amp;bstand</translation>
+    </message>
+    <message>
+        <source>&amp;Don’t save</source>
+        <translation>&amp;Nicht speichern</translation>
+    </message>
+    <message>
+        <source>&amp;Drawer plan</source>
+        <translation>&amp;Schubladenplan</translation>
+    </message>
+    <message>
+        <source>&amp;Drawers</source>
+        <translation>&amp;Schubladen</translation>
+    </message>
+    <message>
+        <source>&amp;Drawings…</source>
+        <translation>&amp;Zeichnungen…</translation>
+    </message>
+    <message>
+        <source>&amp;Drill of the vent</source>
+        <translation>&amp;Bohrer des Entlüftungslochs</translation>
+    </message>
+    <message>
+        <source>&amp;Drivers</source>
+        <translation>&amp;Schrauber</translation>
+    </message>
+    <message>
+        <source>&amp;Duplicate object</source>
+        <translation>Gegenstand &amp;verdoppeln</translation>
+    </message>
+    <message>
+        <source>&amp;Edge at least</source>
+        <translation>&amp;Rand mindestens</translation>
+    </message>
+    <message>
+        <source>&amp;Edit</source>
+        <translation>&amp;Bearbeiten</translation>
+    </message>
+    <message>
+        <source>&amp;Equal walls, left to right</source>
+        <translation>&amp;Gleiche Stege, von links nach rechts</translation>
+    </message>
+    <message>
+        <source>&amp;Find an object</source>
+        <translation>Gegenstand s&amp;uchen</translation>
+    </message>
+    <message>
+        <source>&amp;Firmness</source>
+        <translation>&amp;Festigkeit</translation>
+    </message>
+    <message>
+        <source>&amp;Fit a side</source>
+        <translation>S&amp;piel je Seite</translation>
+    </message>
+    <message>
+        <source>&amp;Fit the sheet</source>
+        <translation>Blatt ein&amp;passen</translation>
+    </message>
+    <message>
+        <source>&amp;Floor at least</source>
+        <translation>&amp;Boden mindestens</translation>
+    </message>
+    <message>
+        <source>&amp;Foam…</source>
+        <translation>S&amp;chaum…</translation>
+    </message>
+    <message>
+        <source>&amp;Fully risen</source>
+        <translation>&amp;Ganz aufgeschäumt</translation>
+    </message>
+    <message>
+        <source>&amp;Gap all around</source>
+        <translation>&amp;Spalt ringsum</translation>
+    </message>
+    <message>
+        <source>&amp;Glued onto the plate</source>
+        <translation>&amp;Auf die Druckplatte geleimt</translation>
+    </message>
+    <message>
+        <source>&amp;Grid</source>
+        <translation>&amp;Raster</translation>
+    </message>
+    <message>
+        <source>&amp;Guide</source>
+        <translation>&amp;Handbuch</translation>
+    </message>
+    <message>
+        <source>&amp;Half risen</source>
+        <translation>&amp;Halb aufgeschäumt</translation>
+    </message>
+    <message>
+        <source>&amp;Height</source>
+        <translation>&amp;Höhe</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>&amp;Hilfe</translation>
+    </message>
+    <message>
+        <source>&amp;Hotter than the parts</source>
+        <translation>&amp;Heißer als die Komponenten</translation>
+    </message>
+    <message>
+        <source>&amp;How many</source>
+        <translation>&amp;Wie viele</translation>
+    </message>
+    <message>
+        <source>&amp;Inches, decimal</source>
+        <translation>&amp;Zoll, dezimal</translation>
+    </message>
+    <message>
+        <source>&amp;Insert</source>
+        <translation>E&amp;insatz</translation>
+    </message>
+    <message>
+        <source>&amp;Insert&apos;s thickness</source>
+        <translation>&amp;Dicke des Einsatzes</translation>
+    </message>
+    <message>
+        <source>&amp;Inside diameter</source>
+        <translation>&amp;Innendurchmesser</translation>
+    </message>
+    <message>
+        <source>&amp;Job</source>
+        <translation>&amp;Auftrag</translation>
+    </message>
+    <message>
+        <source>&amp;Keep the best so far</source>
+        <translation>&amp;Bisher Bestes behalten</translation>
+    </message>
+    <message>
+        <source>&amp;Kerf</source>
+        <translation>Sch&amp;nittbreite</translation>
+    </message>
+    <message>
+        <source>&amp;Keys</source>
+        <translation>&amp;Tasten</translation>
+    </message>
+    <message>
+        <source>&amp;Larger text</source>
+        <translation>&amp;Größere Schrift</translation>
+    </message>
+    <message>
+        <source>&amp;Length in the mold</source>
+        <translation>&amp;Länge in der Form</translation>
+    </message>
+    <message>
+        <source>&amp;Length, along x</source>
+        <translation>&amp;Länge, entlang x</translation>
+    </message>
+    <message>
+        <source>&amp;Light</source>
+        <translation>&amp;Hell</translation>
+    </message>
+    <message>
+        <source>&amp;Liquid poured</source>
+        <translation>&amp;Flüssig eingefüllt</translation>
+    </message>
+    <message>
+        <source>&amp;Lock</source>
+        <translation>&amp;Festhalten</translation>
+    </message>
+    <message>
+        <source>&amp;Long side</source>
+        <translation>&amp;Lange Seite</translation>
+    </message>
+    <message>
+        <source>&amp;Margin</source>
+        <translation>&amp;Aufschlag</translation>
+    </message>
+    <message>
+        <source>&amp;Margin on the pressure</source>
+        <translation>Zuschla&amp;g auf den Druck</translation>
+    </message>
+    <message>
+        <source>&amp;Mass of one</source>
+        <translation>&amp;Masse eines</translation>
+    </message>
+    <message>
+        <source>&amp;Measure a distance</source>
+        <translation>&amp;Abstand messen</translation>
+    </message>
+    <message>
+        <source>&amp;Millimeters</source>
+        <translation>&amp;Millimeter</translation>
+    </message>
+    <message>
+        <source>&amp;Mixed</source>
+        <translation>&amp;Gemischt</translation>
+    </message>
+    <message>
+        <source>&amp;Mixer takes</source>
+        <translation>&amp;Mischer nimmt</translation>
+    </message>
+    <message>
+        <source>&amp;Mixing</source>
+        <translation>&amp;Mischen</translation>
+    </message>
+    <message>
+        <source>&amp;Mold</source>
+        <translation>&amp;Form</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Name</translation>
+    </message>
+    <message>
+        <source>&amp;New job…</source>
+        <translation>&amp;Neuer Auftrag…</translation>
+    </message>
+    <message>
+        <source>&amp;Next drawer</source>
+        <translation>&amp;Nächste Schublade</translation>
+    </message>
+    <message>
+        <source>&amp;Note</source>
+        <translation>&amp;Notiz</translation>
+    </message>
+    <message>
+        <source>&amp;Number of them</source>
+        <translation>A&amp;nzahl davon</translation>
+    </message>
+    <message>
+        <source>&amp;Objects</source>
+        <translation>&amp;Gegenstände</translation>
+    </message>
+    <message>
+        <source>&amp;Odd blocks</source>
+        <translation>&amp;Abweichende Klötze</translation>
+    </message>
+    <message>
+        <source>&amp;On</source>
+        <translation>&amp;Auf</translation>
+    </message>
+    <message>
+        <source>&amp;Open…</source>
+        <translation>Ö&amp;ffnen…</translation>
+    </message>
+    <message>
+        <source>&amp;Orientation of the tiles</source>
+        <translation>Aus&amp;richtung der Teilblätter</translation>
+    </message>
+    <message>
+        <source>&amp;Outlines found; those with a check are added</source>
+        <translation>&amp;Gefundene Umrisse; angekreuzte kommen dazu</translation>
+    </message>
+    <message>
+        <source>&amp;Overpack</source>
+        <translation>&amp;Überfüllung</translation>
+    </message>
+    <message>
+        <source>&amp;Parts&apos; temperature</source>
+        <translation>Temperatur der &amp;Komponenten</translation>
+    </message>
+    <message>
+        <source>&amp;Paste</source>
+        <translation>Ein&amp;fügen</translation>
+    </message>
+    <message>
+        <source>&amp;Paste from clipboard</source>
+        <translation>Aus der &amp;Zwischenablage</translation>
+    </message>
+    <message>
+        <source>&amp;Pattern board</source>
+        <translation>&amp;Musterplatte</translation>
+    </message>
+    <message>
+        <source>&amp;People who mix</source>
+        <translation>&amp;Leute, die mischen</translation>
+    </message>
+    <message>
+        <source>&amp;Pigment</source>
+        <translation>&amp;Pigment</translation>
+    </message>
+    <message>
+        <source>&amp;Place</source>
+        <translation>&amp;Platzieren</translation>
+    </message>
+    <message>
+        <source>&amp;Place in the drawer</source>
+        <translation>In die Schublade &amp;platzieren</translation>
+    </message>
+    <message>
+        <source>&amp;Place the other vents</source>
+        <translation>Andere Entlüftungslöcher &amp;platzieren</translation>
+    </message>
+    <message>
+        <source>&amp;Plugs of vents</source>
+        <translation>&amp;Zapfen der Entlüftungslöcher</translation>
+    </message>
+    <message>
+        <source>&amp;Pot life</source>
+        <translation>&amp;Topfzeit</translation>
+    </message>
+    <message>
+        <source>&amp;Pour day</source>
+        <translation>&amp;Gießtag</translation>
+    </message>
+    <message>
+        <source>&amp;Pouring takes</source>
+        <translation>Gießen daue&amp;rt</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>&amp;Drucken…</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>Been&amp;den</translation>
+    </message>
+    <message>
+        <source>&amp;Radius of the clay fillets</source>
+        <translation>&amp;Radius der Hohlkehlen</translation>
+    </message>
+    <message>
+        <source>&amp;Redo</source>
+        <translation>&amp;Wiederholen</translation>
+    </message>
+    <message>
+        <source>&amp;Redo: %1</source>
+        <translation>&amp;Wiederholen: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Rehearse with a stopwatch</source>
+        <translation>P&amp;robelauf mit Stoppuhr</translation>
+    </message>
+    <message>
+        <source>&amp;Release used</source>
+        <translation>&amp;Trennmittel verbraucht</translation>
+    </message>
+    <message>
+        <source>&amp;Resolution</source>
+        <translation>A&amp;uflösung</translation>
+    </message>
+    <message>
+        <source>&amp;Risen after</source>
+        <translation>Aufge&amp;schäumt nach</translation>
+    </message>
+    <message>
+        <source>&amp;Risen to</source>
+        <translation>Gestiegen &amp;bis</translation>
+    </message>
+    <message>
+        <source>&amp;Rows</source>
+        <translation>&amp;Reihen</translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation>&amp;Speichern</translation>
+    </message>
+    <message>
+        <source>&amp;Sets in the run</source>
+        <translation>&amp;Sätze in der Serie</translation>
+    </message>
+    <message>
+        <source>&amp;Setting the plate</source>
+        <translation>&amp;Druckplatte aufsetzen</translation>
+    </message>
+    <message>
+        <source>&amp;Sheets</source>
+        <translation>&amp;Blätter</translation>
+    </message>
+    <message>
+        <source>&amp;Short side</source>
+        <translation>&amp;Kurze Seite</translation>
+    </message>
+    <message>
+        <source>&amp;Shrinks by</source>
+        <translation>Sch&amp;windet um</translation>
+    </message>
+    <message>
+        <source>&amp;Shrinks by %1 ± %2 (%3), now %4</source>
+        <translation>Sch&amp;windet um %1 ± %2 (%3), jetzt %4</translation>
+    </message>
+    <message>
+        <source>&amp;Side to the next</source>
+        <translation>&amp;Seite zur nächsten</translation>
+    </message>
+    <message>
+        <source>&amp;Sizes of the finger notch…</source>
+        <translation>Ma&amp;ße der Griffmulde…</translation>
+    </message>
+    <message>
+        <source>&amp;Snap</source>
+        <translation>&amp;Einrasten</translation>
+    </message>
+    <message>
+        <source>&amp;Starts to rise</source>
+        <translation>&amp;Beginnt zu steigen</translation>
+    </message>
+    <message>
+        <source>&amp;Stiffeners</source>
+        <translation>&amp;Versteifungen</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>An&amp;halten</translation>
+    </message>
+    <message>
+        <source>&amp;Temperature</source>
+        <translation>&amp;Temperatur</translation>
+    </message>
+    <message>
+        <source>&amp;Templates…</source>
+        <translation>Schab&amp;lonen…</translation>
+    </message>
+    <message>
+        <source>&amp;Text size</source>
+        <translation>&amp;Schriftgröße</translation>
+    </message>
+    <message>
+        <source>&amp;Through: the object stands on the drawer&apos;s bottom</source>
+        <translation>&amp;Durchgehend: Der Gegenstand steht auf dem Schubladenboden</translation>
+    </message>
+    <message>
+        <source>&amp;Tidy, and what it costs</source>
+        <translation>Auf&amp;räumen, und was es kostet</translation>
+    </message>
+    <message>
+        <source>&amp;Trimmings</source>
+        <translation>&amp;Abschnitt</translation>
+    </message>
+    <message>
+        <source>&amp;Turn 90°</source>
+        <translation>Um 90° &amp;drehen</translation>
+    </message>
+    <message>
+        <source>&amp;Turned when arranged</source>
+        <translation>Beim Anordnen &amp;drehen</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Rückgängig</translation>
+    </message>
+    <message>
+        <source>&amp;Undo: %1</source>
+        <translation>&amp;Rückgängig: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Units</source>
+        <translation>&amp;Einheiten</translation>
+    </message>
+    <message>
+        <source>&amp;Use this cup in place of the label</source>
+        <translation>&amp;Diesen Becher statt des Etiketts nehmen</translation>
+    </message>
+    <message>
+        <source>&amp;Usual text size</source>
+        <translation>&amp;Übliche Schriftgröße</translation>
+    </message>
+    <message>
+        <source>&amp;Vents along walls every</source>
+        <translation>Entlüftungslöcher &amp;je Wandlänge</translation>
+    </message>
+    <message>
+        <source>&amp;View</source>
+        <translation>A&amp;nsicht</translation>
+    </message>
+    <message>
+        <source>&amp;Viscosity while rising</source>
+        <translation>&amp;Viskosität beim Steigen</translation>
+    </message>
+    <message>
+        <source>&amp;Viscosity: %1 ± %2 Pa·s (%3), now %4</source>
+        <translation>&amp;Viskosität: %1 ± %2 Pa·s (%3), jetzt %4</translation>
+    </message>
+    <message>
+        <source>&amp;Volume, dunked</source>
+        <translation>&amp;Volumen, getaucht</translation>
+    </message>
+    <message>
+        <source>&amp;Wall at least</source>
+        <translation>&amp;Steg mindestens</translation>
+    </message>
+    <message>
+        <source>&amp;Walls between columns</source>
+        <translation>S&amp;tege zwischen Spalten</translation>
+    </message>
+    <message>
+        <source>&amp;Ways to mend it</source>
+        <translation>&amp;Wege zum Beheben</translation>
+    </message>
+    <message>
+        <source>&amp;What</source>
+        <translation>&amp;Was</translation>
+    </message>
+    <message>
+        <source>&amp;Where air stays</source>
+        <translation>Wo &amp;Luft bleibt</translation>
+    </message>
+    <message>
+        <source>&amp;Which drawer would do…</source>
+        <translation>&amp;Welche Schublade ginge…</translation>
+    </message>
+    <message>
+        <source>&amp;Widest edge at</source>
+        <translation>&amp;Breiteste Kante bei</translation>
+    </message>
+    <message>
+        <source>&amp;Width</source>
+        <translation>&amp;Breite</translation>
+    </message>
+    <message>
+        <source>&amp;Width of the box</source>
+        <translation>&amp;Breite des Kastens</translation>
+    </message>
+    <message>
+        <source>&amp;Width, along y</source>
+        <translation>&amp;Breite, entlang y</translation>
+    </message>
+    <message>
+        <source>&amp;x</source>
+        <translation>&amp;x</translation>
+    </message>
+    <message>
+        <source>&amp;y</source>
+        <translation>&amp;y</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>, zone %1</source>
+        <translation>, Feld %1</translation>
+    </message>
+    <message>
+        <source>.</source>
+        <comment>decimal mark</comment>
+        <translation>,</translation>
+    </message>
+    <message>
+        <source>0.1 L/s is common practice</source>
+        <translation>0,1 L/s ist üblich</translation>
+    </message>
+    <message>
+        <source>0.5 mm deeper, our guess</source>
+        <translation>0,5 mm tiefer, unsere Schätzung</translation>
+    </message>
+    <message>
+        <source>0.5 mm less deep, our guess</source>
+        <translation>0,5 mm weniger tief, unsere Schätzung</translation>
+    </message>
+    <message>
+        <source>1 object added. </source>
+        <translation>1 Gegenstand hinzugefügt. </translation>
+    </message>
+    <message>
+        <source>100 mm</source>
+        <translation>100 mm</translation>
+    </message>
+    <message>
+        <source>100 mm along the paper’s long side measure</source>
+        <translation>100 mm entlang der langen Papierseite messen</translation>
+    </message>
+    <message>
+        <source>100 mm along the paper’s short side measure</source>
+        <translation>100 mm entlang der kurzen Papierseite messen</translation>
+    </message>
+    <message>
+        <source>100 mm must measure 100 mm, along and across;</source>
+        <translation>100 mm müssen 100 mm messen, längs und quer;</translation>
+    </message>
+    <message>
+        <source>100 mm scales &amp;measure, on its short and long side</source>
+        <translation>Maßstäbe von 100 mm &amp;messen, kurze und lange Seite</translation>
+    </message>
+    <message>
+        <source>3 pre-started, 5 not (common practice)</source>
+        <translation>3 vorgeschraubt, 5 nicht (üblich)</translation>
+    </message>
+    <message>
+        <source>4 in</source>
+        <translation>4 in</translation>
+    </message>
+    <message>
+        <source>40 mL, or 4 % of the batch where that is more</source>
+        <translation>40 mL oder 4 % des Ansatzes, wo das mehr ist</translation>
+    </message>
+    <message>
+        <source>6 × moment / thickness² in a board, moment / section modulus in a stiffener.</source>
+        <translation>6 × Moment / Dicke² in einer Platte, Moment / Widerstandsmoment in einer Versteifung.</translation>
+    </message>
+    <message>
+        <source>8 is common practice</source>
+        <translation>8 ist üblich</translation>
+    </message>
+    <message>
+        <source>82,5</source>
+        <translation>82,5</translation>
+    </message>
+    <message>
+        <source>82.5</source>
+        <translation>82.5</translation>
+    </message>
+    <message>
+        <source>; %1 cm²</source>
+        <translation>; %1 cm²</translation>
+    </message>
+    <message>
+        <source>; the arc’s radius is %1</source>
+        <translation>; der Radius des Bogens ist %1</translation>
+    </message>
+    <message>
+        <source>&lt;b&gt;This can’t be measured.&lt;/b&gt; %1.</source>
+        <translation>&lt;b&gt;Das lässt sich nicht messen.&lt;/b&gt; %1.</translation>
+    </message>
+    <message>
+        <source>A PDF file</source>
+        <translation>Eine PDF-Datei</translation>
+    </message>
+    <message>
+        <source>A and B, %1</source>
+        <translation>A und B, %1</translation>
+    </message>
+    <message>
+        <source>A closure of its own at each end of a stiffener takes the most: the worst pull falls by a good third.</source>
+        <translation>Ein eigener Verschluss an jedem Ende einer Versteifung nimmt das meiste: Der schlimmste Zug sinkt um gut ein Drittel.</translation>
+    </message>
+    <message>
+        <source>A copy of “%1”, without a name yet.</source>
+        <translation>Eine Kopie von „%1“, noch ohne Namen.</translation>
+    </message>
+    <message>
+        <source>A cup poured today tells how far this foam rises here and now. With it the pour is dosed closer, and less has to be held down.</source>
+        <translation>Ein heute gegossener Becher sagt, wie weit dieser Schaum hier und jetzt aufschäumt. Damit wird genauer dosiert, und es ist weniger niederzuhalten.</translation>
+    </message>
+    <message>
+        <source>A cup rises a little less than a large mold, as its wall cools it.</source>
+        <translation>Ein Becher schäumt etwas weniger auf als eine große Form, weil seine Wand ihn kühlt.</translation>
+    </message>
+    <message>
+        <source>A day after</source>
+        <translation>Einen Tag später</translation>
+    </message>
+    <message>
+        <source>A drawer has no dose yet: the checks say why.</source>
+        <translation>Eine Schublade hat noch keine Dosis: Die Prüfungen sagen, warum.</translation>
+    </message>
+    <message>
+        <source>A gas&amp;ket strip on the walls</source>
+        <translation>Dich&amp;tband auf den Wänden</translation>
+    </message>
+    <message>
+        <source>A monotone cubic (Fritsch and Butland, 1984) through the times of your test cup.</source>
+        <translation>Ein monotones Kubikpolynom (Fritsch und Butland, 1984) durch die Zeiten des Probebechers.</translation>
+    </message>
+    <message>
+        <source>A notch slides along its pocket’s edge.</source>
+        <translation>Eine Mulde gleitet am Rand ihrer Aussparung.</translation>
+    </message>
+    <message>
+        <source>A plate that bends and shears (Mindlin), in finite elements; closures are springs, walls and fillers only push. Checked against printed tables and series.</source>
+        <translation>Eine Platte, die sich biegt und schert (Mindlin), in finiten Elementen; Verschlüsse sind Federn, Wände und Füllstücke drücken nur. Gegen gedruckte Tafeln und Reihen geprüft.</translation>
+    </message>
+    <message>
+        <source>A pour of this drawer is going on. A rehearsal hides its clock and its next step. Rehearse all the same?</source>
+        <translation>Ein Guss dieser Schublade läuft. Ein Probelauf verdeckt seine Uhr und den nächsten Schritt. Trotzdem proben?</translation>
+    </message>
+    <message>
+        <source>A pour of this drawer is going on: its clock never stopped.</source>
+        <translation>Ein Guss dieser Schublade läuft: Seine Uhr lief immer weiter.</translation>
+    </message>
+    <message>
+        <source>A real mold differs by what the saw and the sealer take: the band allows for 0.5 mm of depth, our guess.</source>
+        <translation>Eine wirkliche Form weicht ab um das, was Säge und Versiegelung nehmen: Die Spanne rechnet mit 0,5 mm Tiefe, unsere Schätzung.</translation>
+    </message>
+    <message>
+        <source>A set is one insert of each drawer; the first is ready after %1 shop days. Whole sheets, bars and kits are charged, those on the shelf too. Hours are the run sheet’s, our guess.</source>
+        <translation>Ein Satz ist ein Einsatz je Schublade; der erste ist nach %1 Werktagen fertig. Ganze Platten, Leisten und Gebinde werden berechnet, auch vorhandene. Stunden vom Ablaufblatt, unsere Schätzung.</translation>
+    </message>
+    <message>
+        <source>A smooth start (3 v² − 2 v³) and a rise of first order that is 99 % done in the label’s time: both our guess.</source>
+        <translation>Ein sanfter Anfang (3 v² − 2 v³) und ein Aufschäumen erster Ordnung, das in der Zeit des Etiketts zu 99 % fertig ist: beides unsere Schätzung.</translation>
+    </message>
+    <message>
+        <source>A straight cup</source>
+        <translation>Gerader Becher</translation>
+    </message>
+    <message>
+        <source>A straight cup of today’s foam, mixed as for the pour. With it the mold is dosed closer, and less has to be held down.</source>
+        <translation>Ein gerader Becher vom heutigen Schaum, gemischt wie für den Guss. Damit wird die Form genauer dosiert, und es ist weniger niederzuhalten.</translation>
+    </message>
+    <message>
+        <source>A tall slim wall folds</source>
+        <translation>Ein hoher schmaler Steg knickt</translation>
+    </message>
+    <message>
+        <source>A&amp;ll vents automatic</source>
+        <translation>&amp;Alle Entlüftungslöcher automatisch</translation>
+    </message>
+    <message>
+        <source>A&amp;rrange</source>
+        <translation>A&amp;nordnen</translation>
+    </message>
+    <message>
+        <source>A&amp;xis below face</source>
+        <translation>A&amp;chse unter Oberseite</translation>
+    </message>
+    <message>
+        <source>A3, 297 × 420 mm</source>
+        <translation>A3, 297 × 420 mm</translation>
+    </message>
+    <message>
+        <source>A4, 210 × 297 mm</source>
+        <translation>A4, 210 × 297 mm</translation>
+    </message>
+    <message>
+        <source>About Drawercast</source>
+        <translation>Über Drawercast</translation>
+    </message>
+    <message>
+        <source>About how many, in all drawers</source>
+        <translation>Etwa wie viele, in allen Schubladen</translation>
+    </message>
+    <message>
+        <source>About, of the inserts</source>
+        <translation>Etwa, von den Einsätzen</translation>
+    </message>
+    <message>
+        <source>Above the sheet</source>
+        <translation>Über dem Blatt</translation>
+    </message>
+    <message>
+        <source>Acti&amp;vation energy</source>
+        <translation>A&amp;ktivierungsenergie</translation>
+    </message>
+    <message>
+        <source>Add %1 objects</source>
+        <translation>%1 Gegenstände hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add 1 object</source>
+        <translation>1 Gegenstand hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add a block (Insert)</source>
+        <translation>Klotz hinzufügen (Einfg)</translation>
+    </message>
+    <message>
+        <source>Add a cast</source>
+        <translation>Guss hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add a corner after this one (Insert)</source>
+        <translation>Ecke nach dieser hinzufügen (Einfg)</translation>
+    </message>
+    <message>
+        <source>Add a cup</source>
+        <translation>Becher hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add a cylinder after this one (Insert)</source>
+        <translation>Zylinder nach diesem hinzufügen (Einfg)</translation>
+    </message>
+    <message>
+        <source>Add a d&amp;rawer…</source>
+        <translation>Schub&amp;lade hinzufügen…</translation>
+    </message>
+    <message>
+        <source>Add a height (Insert)</source>
+        <translation>Höhe hinzufügen (Einfg)</translation>
+    </message>
+    <message>
+        <source>Add a kit (Insert)</source>
+        <translation>Gebinde hinzufügen (Einfg)</translation>
+    </message>
+    <message>
+        <source>Add a level</source>
+        <translation>Stufe hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add a pocket (Insert)</source>
+        <translation>Aussparung hinzufügen (Einfg)</translation>
+    </message>
+    <message>
+        <source>Add an object: %1</source>
+        <translation>Gegenstand hinzufügen: %1</translation>
+    </message>
+    <message>
+        <source>Add an obstruction</source>
+        <translation>Hindernis hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add drawer</source>
+        <translation>Schublade hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add object</source>
+        <translation>Gegenstand hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add objects</source>
+        <translation>Gegenstände hinzufügen</translation>
+    </message>
+    <message>
+        <source>Add to the object list</source>
+        <translation>In die Gegenstandsliste</translation>
+    </message>
+    <message>
+        <source>Add vent</source>
+        <translation>Entlüftungsloch hinzufügen</translation>
+    </message>
+    <message>
+        <source>Added and locked. Drag it where you want it.</source>
+        <translation>Hinzugefügt und festgehalten. An die gewünschte Stelle ziehen.</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation>Luft</translation>
+    </message>
+    <message>
+        <source>Align &amp;back edges</source>
+        <translation>&amp;Hintere Kanten ausrichten</translation>
+    </message>
+    <message>
+        <source>Align &amp;front edges</source>
+        <translation>&amp;Vordere Kanten ausrichten</translation>
+    </message>
+    <message>
+        <source>Align &amp;left edges</source>
+        <translation>&amp;Linke Kanten ausrichten</translation>
+    </message>
+    <message>
+        <source>Align &amp;right edges</source>
+        <translation>&amp;Rechte Kanten ausrichten</translation>
+    </message>
+    <message>
+        <source>Align back edges</source>
+        <translation>Hintere Kanten ausrichten</translation>
+    </message>
+    <message>
+        <source>Align front edges</source>
+        <translation>Vordere Kanten ausrichten</translation>
+    </message>
+    <message>
+        <source>Align left edges</source>
+        <translation>Linke Kanten ausrichten</translation>
+    </message>
+    <message>
+        <source>Align right edges</source>
+        <translation>Rechte Kanten ausrichten</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Alle</translation>
+    </message>
+    <message>
+        <source>All %1 rows are read. They go in %2 % of their height deep.</source>
+        <translation>Alle %1 Zeilen sind gelesen. Sie kommen %2 % ihrer Höhe tief hinein.</translation>
+    </message>
+    <message>
+        <source>All done.</source>
+        <translation>Alles erledigt.</translation>
+    </message>
+    <message>
+        <source>All of a size</source>
+        <translation>Alle gleich groß</translation>
+    </message>
+    <message>
+        <source>All of them</source>
+        <translation>Alle</translation>
+    </message>
+    <message>
+        <source>All that is not &amp;locked, for me</source>
+        <translation>Alles nicht &amp;Festgehaltene platzieren lassen</translation>
+    </message>
+    <message>
+        <source>All vents automatic</source>
+        <translation>Alle Entlüftungslöcher automatisch</translation>
+    </message>
+    <message>
+        <source>Along a wall; common practice is 50 to 75 mm without stiffeners</source>
+        <translation>Entlang einer Wand; üblich sind 50 bis 75 mm ohne Versteifungen</translation>
+    </message>
+    <message>
+        <source>An &amp;hour costs</source>
+        <translation>Eine Stu&amp;nde kostet</translation>
+    </message>
+    <message>
+        <source>An estimate: all gas shut in bubbles, nothing vented or dissolved, the liquid as it was.</source>
+        <translation>Eine Abschätzung: alles Gas in Blasen eingeschlossen, nichts entwichen oder gelöst, die Flüssigkeit unverändert.</translation>
+    </message>
+    <message>
+        <source>An h&amp;our costs</source>
+        <translation>Eine St&amp;unde kostet</translation>
+    </message>
+    <message>
+        <source>An object has up to %1 levels: the smallest outlines were left out.</source>
+        <translation>Ein Gegenstand hat höchstens %1 Stufen: Die kleinsten Umrisse wurden weggelassen.</translation>
+    </message>
+    <message>
+        <source>An outline has no name</source>
+        <translation>Ein Umriss hat keinen Namen</translation>
+    </message>
+    <message>
+        <source>An overpack of 10 to 25 % is common practice, no source; the limits of the band are our guess.</source>
+        <translation>Überfüllung von 10 bis 25 % ist üblich, ohne Quelle; die Grenzen der Spanne sind unsere Schätzung.</translation>
+    </message>
+    <message>
+        <source>Apart</source>
+        <translation>Zerlegt</translation>
+    </message>
+    <message>
+        <source>Around the foot of every block</source>
+        <translation>Um den Fuß jedes Klotzes</translation>
+    </message>
+    <message>
+        <source>Arrange all that is not locked</source>
+        <translation>Alles nicht Festgehaltene anordnen</translation>
+    </message>
+    <message>
+        <source>Arrange for me</source>
+        <translation>Anordnen lassen</translation>
+    </message>
+    <message>
+        <source>Arrange in</source>
+        <translation>Anordnen in</translation>
+    </message>
+    <message>
+        <source>Arrange over all drawers</source>
+        <translation>Über alle Schubladen anordnen</translation>
+    </message>
+    <message>
+        <source>Arrange what is not placed</source>
+        <translation>Nicht Platziertes anordnen</translation>
+    </message>
+    <message>
+        <source>Arrhenius’ law with the foam’s activation energy, as entered.</source>
+        <translation>Gesetz von Arrhenius mit der Aktivierungsenergie des Schaums, wie eingegeben.</translation>
+    </message>
+    <message>
+        <source>Arrows</source>
+        <translation>Pfeiltasten</translation>
+    </message>
+    <message>
+        <source>As built</source>
+        <translation>Aufmaß der Form</translation>
+    </message>
+    <message>
+        <source>As ca&amp;st…</source>
+        <translation>Guss&amp;ergebnis…</translation>
+    </message>
+    <message>
+        <source>As cast</source>
+        <translation>Gussergebnis</translation>
+    </message>
+    <message>
+        <source>As few as leave no air pocket more than a little air, each at a pocket; then, where none is near, one in each corner and along the walls.</source>
+        <translation>So wenige, dass in keinem Lufteinschluss mehr als ein wenig Luft bleibt, je eines pro Einschluss; dann, wo keines in der Nähe ist, eines in jeder Ecke und entlang der Wände.</translation>
+    </message>
+    <message>
+        <source>As found</source>
+        <translation>Wie gefunden</translation>
+    </message>
+    <message>
+        <source>As it was before the last change; working it out again, %1 %</source>
+        <translation>Wie vor der letzten Änderung; wird neu berechnet, %1 %</translation>
+    </message>
+    <message>
+        <source>As on its block&apos;s label: i1#1</source>
+        <translation>Wie auf dem Klotzetikett: i1#1</translation>
+    </message>
+    <message>
+        <source>As on its label: i1#1</source>
+        <translation>Wie auf dem Etikett: i1#1</translation>
+    </message>
+    <message>
+        <source>As rehearsed</source>
+        <translation>Wie geprobt</translation>
+    </message>
+    <message>
+        <source>As the &amp;desktop</source>
+        <translation>Wie der &amp;Desktop</translation>
+    </message>
+    <message>
+        <source>As uncertain as the foam’s viscosity: half or twice as much is quite possible. A cast tells it.</source>
+        <translation>So unsicher wie die Viskosität des Schaums: Halb oder doppelt so viel ist gut möglich. Ein Guss sagt es.</translation>
+    </message>
+    <message>
+        <source>At &amp;temperature</source>
+        <translation>Bei &amp;Temperatur</translation>
+    </message>
+    <message>
+        <source>At any angle</source>
+        <translation>In jedem Winkel</translation>
+    </message>
+    <message>
+        <source>At the &amp;bottom too</source>
+        <translation>Auch am &amp;Boden</translation>
+    </message>
+    <message>
+        <source>At the top</source>
+        <translation>Oben</translation>
+    </message>
+    <message>
+        <source>Auto: the more of 40 mL and 4 % (common practice)</source>
+        <translation>Auto: das Größere von 40 mL und 4 % (üblich)</translation>
+    </message>
+    <message>
+        <source>Auto: times halve with each 10 °C more (common practice)</source>
+        <translation>Auto: je 10 °C mehr halbieren sich die Zeiten (üblich)</translation>
+    </message>
+    <message>
+        <source>Automatic overpack</source>
+        <translation>Überfüllung automatisch</translation>
+    </message>
+    <message>
+        <source>Automatic: the usual overpack, raised by 1 % until the mold fills at the low end.</source>
+        <translation>Automatisch: die übliche Überfüllung, je 1 % erhöht, bis die Form am unteren Ende gefüllt ist.</translation>
+    </message>
+    <message>
+        <source>B&amp;ow of the back</source>
+        <translation>&amp;Durchbiegung der Unterseite</translation>
+    </message>
+    <message>
+        <source>B&amp;uild-up</source>
+        <translation>A&amp;ufbau</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Back left to front right</source>
+        <translation>Hinten links nach vorn rechts</translation>
+    </message>
+    <message>
+        <source>Base</source>
+        <translation>Grundplatte</translation>
+    </message>
+    <message>
+        <source>Base, to drill</source>
+        <translation>Grundplatte, zum Bohren</translation>
+    </message>
+    <message>
+        <source>Before anything is measured: about what would it cost?</source>
+        <translation>Bevor gemessen wird: Was würde es etwa kosten?</translation>
+    </message>
+    <message>
+        <source>Begin a rehearsal</source>
+        <translation>Probelauf beginnen</translation>
+    </message>
+    <message>
+        <source>Begin the pour</source>
+        <translation>Guss beginnen</translation>
+    </message>
+    <message>
+        <source>Below the insert’s face</source>
+        <translation>Unter der Oberseite des Einsatzes</translation>
+    </message>
+    <message>
+        <source>Between two pockets</source>
+        <translation>Zwischen zwei Aussparungen</translation>
+    </message>
+    <message>
+        <source>Blank measuring sheet</source>
+        <translation>Leeres Messblatt</translation>
+    </message>
+    <message>
+        <source>Blank measuring sheet…</source>
+        <translation>Leeres Messblatt…</translation>
+    </message>
+    <message>
+        <source>Blank sheet, A4</source>
+        <translation>Leeres Blatt, A4</translation>
+    </message>
+    <message>
+        <source>Blank sheet, Letter</source>
+        <translation>Leeres Blatt, Letter</translation>
+    </message>
+    <message>
+        <source>Blank sheet, other size</source>
+        <translation>Leeres Blatt, andere Größe</translation>
+    </message>
+    <message>
+        <source>Blocks are cut smaller by it</source>
+        <translation>Um sie werden Klötze kleiner gesägt</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>Platte</translation>
+    </message>
+    <message>
+        <source>Board of walls and &amp;base</source>
+        <translation>Platte für Wände und &amp;Grundplatte</translation>
+    </message>
+    <message>
+        <source>Board with the outline</source>
+        <translation>Brett mit dem Umriss</translation>
+    </message>
+    <message>
+        <source>Boards, as sawn</source>
+        <translation>Platten, wie gesägt</translation>
+    </message>
+    <message>
+        <source>Boards, bars and tubes</source>
+        <translation>Platten, Leisten und Rohre</translation>
+    </message>
+    <message>
+        <source>Box and cuts</source>
+        <translation>Kasten und Zuschnitte</translation>
+    </message>
+    <message>
+        <source>Boyle’s law for the gas; air pressure by ISO 2533, the standard atmosphere.</source>
+        <translation>Gesetz von Boyle für das Gas; Luftdruck nach ISO 2533, Normatmosphäre.</translation>
+    </message>
+    <message>
+        <source>Brush: add</source>
+        <translation>Pinsel: dazu</translation>
+    </message>
+    <message>
+        <source>Brush: take away</source>
+        <translation>Pinsel: weg</translation>
+    </message>
+    <message>
+        <source>Build-up</source>
+        <translation>Aufbau</translation>
+    </message>
+    <message>
+        <source>Built in: %1</source>
+        <translation>Eingebaut: %1</translation>
+    </message>
+    <message>
+        <source>By Arrange; by hand any turn can be given</source>
+        <translation>Beim Anordnen; von Hand geht jede Drehung</translation>
+    </message>
+    <message>
+        <source>By how much the plate may come on later and still as many closures are in, at every moment of the rise, as the pressure to build for needs; and once more with foam a fifth quicker.</source>
+        <translation>Um wie viel später die Druckplatte aufkommen darf, sodass in jedem Moment des Aufschäumens so viele Verschlüsse drin sind, wie der Bemessungsdruck verlangt; und noch einmal mit Schaum, der ein Fünftel schneller ist.</translation>
+    </message>
+    <message>
+        <source>By its inside &amp;size</source>
+        <translation>Nach &amp;Innenmaß</translation>
+    </message>
+    <message>
+        <source>By mouse</source>
+        <translation>Mit der Maus</translation>
+    </message>
+    <message>
+        <source>By quarters</source>
+        <translation>In Vierteln</translation>
+    </message>
+    <message>
+        <source>By the label: foam and day may differ by ± 10 %, our guess. A test cup narrows that to ± 4 %.</source>
+        <translation>Nach Etikett: Schaum und Tag können um ± 10 % abweichen, unsere Schätzung. Ein Probebecher verengt das auf ± 4 %.</translation>
+    </message>
+    <message>
+        <source>By volume; data sheet</source>
+        <translation>Nach Volumen; Datenblatt</translation>
+    </message>
+    <message>
+        <source>By what the file says of the lens: %1 ± %2</source>
+        <translation>Nach dem, was die Datei über die Linse sagt: %1 ± %2</translation>
+    </message>
+    <message>
+        <source>C&amp;hoose pockets from a list…</source>
+        <translation>&amp;Aussparungen aus einer Liste wählen…</translation>
+    </message>
+    <message>
+        <source>C&amp;loses at</source>
+        <translation>S&amp;chließt um</translation>
+    </message>
+    <message>
+        <source>C&amp;orners</source>
+        <translation>E&amp;cken</translation>
+    </message>
+    <message>
+        <source>C&amp;orners of the box</source>
+        <translation>E&amp;cken des Kastens</translation>
+    </message>
+    <message>
+        <source>C&amp;ylinders, along x</source>
+        <translation>Z&amp;ylinder, entlang x</translation>
+    </message>
+    <message>
+        <source>Camera straight above or nearly, half a meter away,</source>
+        <translation>Kamera gerade oder fast darüber, einen halben Meter weg,</translation>
+    </message>
+    <message>
+        <source>Can be read in two ways. Type it without a thousands mark</source>
+        <translation>Zweideutig. Ohne Tausenderzeichen eingeben</translation>
+    </message>
+    <message>
+        <source>Capsule</source>
+        <translation>Langloch</translation>
+    </message>
+    <message>
+        <source>Cast %1</source>
+        <translation>Guss %1</translation>
+    </message>
+    <message>
+        <source>Casts of this foam together</source>
+        <translation>Güsse dieses Schaums zusammen</translation>
+    </message>
+    <message>
+        <source>Casts: %1. Release: %2, clay renewed: %3.</source>
+        <translation>Güsse: %1. Trennmittel: %2, Hohlkehlen erneuert: %3.</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Sicherheit</translation>
+    </message>
+    <message>
+        <source>Cells &amp;between</source>
+        <translation>Zellen &amp;getrennt durch</translation>
+    </message>
+    <message>
+        <source>Cells between</source>
+        <translation>Zellen getrennt durch</translation>
+    </message>
+    <message>
+        <source>Center from the front</source>
+        <translation>Mitte von vorn</translation>
+    </message>
+    <message>
+        <source>Center from the left</source>
+        <translation>Mitte von links</translation>
+    </message>
+    <message>
+        <source>Centers in line</source>
+        <translation>Mitten auf eine Linie</translation>
+    </message>
+    <message>
+        <source>Centers in line, front to back</source>
+        <translation>Mitten auf eine Linie, von vorn nach hinten</translation>
+    </message>
+    <message>
+        <source>Centers in line, left to right</source>
+        <translation>Mitten auf eine Linie, von links nach rechts</translation>
+    </message>
+    <message>
+        <source>Chan&amp;ge the drawer…</source>
+        <translation>Schublade ä&amp;ndern…</translation>
+    </message>
+    <message>
+        <source>Change drawer</source>
+        <translation>Schublade ändern</translation>
+    </message>
+    <message>
+        <source>Change notch</source>
+        <translation>Mulde ändern</translation>
+    </message>
+    <message>
+        <source>Change object</source>
+        <translation>Gegenstand ändern</translation>
+    </message>
+    <message>
+        <source>Changed on disk</source>
+        <translation>Auf der Platte geändert</translation>
+    </message>
+    <message>
+        <source>Chec&amp;ks and foam</source>
+        <translation>Prüfungen und S&amp;chaum</translation>
+    </message>
+    <message>
+        <source>Check one outline with a caliper before you cut.</source>
+        <translation>Vor dem Sägen einen Umriss mit dem Messschieber prüfen.</translation>
+    </message>
+    <message>
+        <source>Checks</source>
+        <translation>Prüfungen</translation>
+    </message>
+    <message>
+        <source>Checks and foam: %1 to mend, %2 to look at, notes: %3</source>
+        <translation>Prüfungen und Schaum: %1 zu beheben, %2 zu bedenken, Hinweise: %3</translation>
+    </message>
+    <message>
+        <source>Checks of this drawer that say that something must be mended: %1. Pour all the same?</source>
+        <translation>Prüfungen dieser Schublade, nach denen etwas zu beheben ist: %1. Trotzdem gießen?</translation>
+    </message>
+    <message>
+        <source>Choose %1</source>
+        <translation>%1 wählen</translation>
+    </message>
+    <message>
+        <source>Choose a photo or a scan</source>
+        <translation>Foto oder Scan wählen</translation>
+    </message>
+    <message>
+        <source>Choose an outline in the photo or in the list.</source>
+        <translation>Einen Umriss im Foto oder in der Liste wählen.</translation>
+    </message>
+    <message>
+        <source>Choose i&amp;ts pockets</source>
+        <translation>Seine &amp;Aussparungen wählen</translation>
+    </message>
+    <message>
+        <source>Choose none</source>
+        <translation>Keine wählen</translation>
+    </message>
+    <message>
+        <source>Choose outlines and drag their points; a double click on a side makes one</source>
+        <translation>Umrisse wählen und ihre Punkte ziehen; ein Doppelklick auf eine Seite macht einen</translation>
+    </message>
+    <message>
+        <source>Choose pockets from a list</source>
+        <translation>Aussparungen aus einer Liste wählen</translation>
+    </message>
+    <message>
+        <source>Choose the photo again</source>
+        <translation>Das Foto noch einmal wählen</translation>
+    </message>
+    <message>
+        <source>Chosen corner</source>
+        <translation>Gewählte Ecke</translation>
+    </message>
+    <message>
+        <source>Circle</source>
+        <translation>Kreis</translation>
+    </message>
+    <message>
+        <source>Cla&amp;y renewed</source>
+        <translation>&amp;Hohlkehlen erneuert</translation>
+    </message>
+    <message>
+        <source>Clay fillet</source>
+        <translation>Hohlkehle</translation>
+    </message>
+    <message>
+        <source>Clear</source>
+        <translation>Leeren</translation>
+    </message>
+    <message>
+        <source>Clear &amp;height</source>
+        <translation>Lichte &amp;Höhe</translation>
+    </message>
+    <message>
+        <source>Click or F8 to open</source>
+        <translation>Klick oder F8 öffnet</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Close (Esc)</source>
+        <translation>Schließen (Esc)</translation>
+    </message>
+    <message>
+        <source>Close the explanation</source>
+        <translation>Erklärung schließen</translation>
+    </message>
+    <message>
+        <source>Closing</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Closing the mold</source>
+        <translation>Form schließen</translation>
+    </message>
+    <message>
+        <source>Closures of the plates</source>
+        <translation>Verschlüsse der Druckplatten</translation>
+    </message>
+    <message>
+        <source>Column %1</source>
+        <translation>Spalte %1</translation>
+    </message>
+    <message>
+        <source>Comes out easily: %1 hold it, it weighs %2.</source>
+        <translation>Geht leicht heraus: %1 halten es, es wiegt %2.</translation>
+    </message>
+    <message>
+        <source>Common practice; those over air pockets come first</source>
+        <translation>Üblich; die über Lufteinschlüssen gehen vor</translation>
+    </message>
+    <message>
+        <source>Contents of the guide</source>
+        <translation>Inhalt des Handbuchs</translation>
+    </message>
+    <message>
+        <source>Copies in ro&amp;ws…</source>
+        <translation>Kopien in R&amp;eihen…</translation>
+    </message>
+    <message>
+        <source>Copies in rows</source>
+        <translation>Kopien in Reihen</translation>
+    </message>
+    <message>
+        <source>Copy rows in a spreadsheet and paste them here: name, length, width, height, mass, count. Units may stand in the header or in the cells.</source>
+        <translation>Zeilen in einer Tabelle kopieren und hier einfügen: Name, Länge, Breite, Höhe, Masse, Anzahl. Einheiten dürfen in der Kopfzeile oder in den Zellen stehen.</translation>
+    </message>
+    <message>
+        <source>Corners</source>
+        <translation>Ecken</translation>
+    </message>
+    <message>
+        <source>Corners and blocks</source>
+        <translation>Ecken und Klötze</translation>
+    </message>
+    <message>
+        <source>Cost and quote</source>
+        <translation>Kosten und Angebot</translation>
+    </message>
+    <message>
+        <source>Count</source>
+        <translation>Anzahl</translation>
+    </message>
+    <message>
+        <source>Counter-clockwise</source>
+        <translation>Gegen den Uhrzeigersinn</translation>
+    </message>
+    <message>
+        <source>Cover no mark. Tape the sheet to a flat board.</source>
+        <translation>Keine Marke verdecken. Blatt auf ein ebenes Brett kleben.</translation>
+    </message>
+    <message>
+        <source>Ctrl or Shift with a click chooses several.</source>
+        <translation>Strg oder Umschalt mit Klick wählt mehrere.</translation>
+    </message>
+    <message>
+        <source>Ctrl, held</source>
+        <translation>Strg, gehalten</translation>
+    </message>
+    <message>
+        <source>Cu&amp;t</source>
+        <translation>&amp;Ausschneiden</translation>
+    </message>
+    <message>
+        <source>Cup %1</source>
+        <translation>Becher %1</translation>
+    </message>
+    <message>
+        <source>Cut</source>
+        <translation>Ausschneiden</translation>
+    </message>
+    <message>
+        <source>Cuts</source>
+        <translation>Schnitte</translation>
+    </message>
+    <message>
+        <source>Cuts are rounded to it</source>
+        <translation>Schnitte werden darauf gerundet</translation>
+    </message>
+    <message>
+        <source>Cylinders</source>
+        <translation>Zylinder</translation>
+    </message>
+    <message>
+        <source>D&amp;ark</source>
+        <translation>D&amp;unkel</translation>
+    </message>
+    <message>
+        <source>D&amp;elete object</source>
+        <translation>Gegenstand l&amp;öschen</translation>
+    </message>
+    <message>
+        <source>Data sheet</source>
+        <translation>Datenblatt</translation>
+    </message>
+    <message>
+        <source>Data sheet, from the start of mixing</source>
+        <translation>Datenblatt, ab Mischbeginn</translation>
+    </message>
+    <message>
+        <source>Data sheet; never taken shorter</source>
+        <translation>Datenblatt; nie kürzer genommen</translation>
+    </message>
+    <message>
+        <source>Day %1</source>
+        <translation>Tag %1</translation>
+    </message>
+    <message>
+        <source>De&amp;pth</source>
+        <translation>&amp;Tiefe</translation>
+    </message>
+    <message>
+        <source>Decimals like</source>
+        <translation>Dezimalen wie</translation>
+    </message>
+    <message>
+        <source>Degrees, counter-clockwise</source>
+        <translation>Grad, gegen den Uhrzeigersinn</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>Löschen</translation>
+    </message>
+    <message>
+        <source>Delete drawer</source>
+        <translation>Schublade löschen</translation>
+    </message>
+    <message>
+        <source>Delete object</source>
+        <translation>Gegenstand löschen</translation>
+    </message>
+    <message>
+        <source>Delete the dra&amp;wer</source>
+        <translation>Schublade lös&amp;chen</translation>
+    </message>
+    <message>
+        <source>Delete the drawer?</source>
+        <translation>Schublade löschen?</translation>
+    </message>
+    <message>
+        <source>Delete the object?</source>
+        <translation>Gegenstand löschen?</translation>
+    </message>
+    <message>
+        <source>Delete vent</source>
+        <translation>Entlüftungsloch löschen</translation>
+    </message>
+    <message>
+        <source>Deleted; the others stay where they are. “Place the other vents” in the menu brings the program’s back.</source>
+        <translation>Gelöscht; die anderen bleiben, wo sie sind. „Andere Entlüftungslöcher platzieren“ im Menü bringt die des Programms zurück.</translation>
+    </message>
+    <message>
+        <source>Deleted; the program places what is still needed.</source>
+        <translation>Gelöscht; das Programm platziert, was noch nötig ist.</translation>
+    </message>
+    <message>
+        <source>Density of A</source>
+        <translation>Dichte von A</translation>
+    </message>
+    <message>
+        <source>Density of B</source>
+        <translation>Dichte von B</translation>
+    </message>
+    <message>
+        <source>Depth at the &amp;left</source>
+        <translation>Tiefe &amp;links</translation>
+    </message>
+    <message>
+        <source>Depth at the right</source>
+        <translation>Tiefe rechts</translation>
+    </message>
+    <message>
+        <source>Depth in &amp;foam</source>
+        <translation>Tiefe im S&amp;chaum</translation>
+    </message>
+    <message>
+        <source>Depth in the middle</source>
+        <translation>Tiefe in der Mitte</translation>
+    </message>
+    <message>
+        <source>Depths from boards at hand</source>
+        <translation>Tiefen aus vorhandenen Platten</translation>
+    </message>
+    <message>
+        <source>Depths made sums of boards at hand: %1. Undo brings them back.</source>
+        <translation>Tiefen zu Summen vorhandener Platten gemacht: %1. Rückgängig bringt sie zurück.</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <translation>Durchmesser</translation>
+    </message>
+    <message>
+        <source>Disc</source>
+        <translation>Scheibe</translation>
+    </message>
+    <message>
+        <source>Disc: %1, up to %2 further out</source>
+        <translation>Scheibe: %1, bis %2 weiter außen</translation>
+    </message>
+    <message>
+        <source>Done: %1.</source>
+        <translation>Fertig: %1.</translation>
+    </message>
+    <message>
+        <source>Dose by mass or by volume</source>
+        <translation>Dosis nach Masse oder Volumen</translation>
+    </message>
+    <message>
+        <source>Drag a corner, pull a ring to an arc, double click a side for a new corner. Ctrl leaves the grid.</source>
+        <translation>Ecke ziehen, Ring zum Bogen ziehen, Doppelklick auf eine Seite für eine neue Ecke. Strg verlässt das Raster.</translation>
+    </message>
+    <message>
+        <source>Drag an object from the list, or press %1</source>
+        <translation>Gegenstand aus der Liste ziehen oder %1 drücken</translation>
+    </message>
+    <message>
+        <source>Drag from one corner or edge to another. Shift keeps it level, Ctrl lets go of edges, Esc ends.</source>
+        <translation>Von einer Ecke oder Kante zur anderen ziehen. Umschalt hält gerade, Strg löst von Kanten, Esc beendet.</translation>
+    </message>
+    <message>
+        <source>Drag objects from the list onto the drawer, or press Ctrl+Enter.</source>
+        <translation>Gegenstände aus der Liste auf die Schublade ziehen oder Strg+Eingabe.</translation>
+    </message>
+    <message>
+        <source>Drag the mark or use the arrow keys; double-click for automatic</source>
+        <translation>Marke ziehen oder Pfeiltasten; Doppelklick für automatisch</translation>
+    </message>
+    <message>
+        <source>Drag the notch along the edge, or use the arrow keys; Del takes it away.</source>
+        <translation>Mulde am Rand entlang ziehen oder Pfeiltasten; Entf entfernt sie.</translation>
+    </message>
+    <message>
+        <source>Drag the sheet about</source>
+        <translation>Blatt verschieben</translation>
+    </message>
+    <message>
+        <source>Drag to turn in steps of 15°; hold Ctrl to turn freely.</source>
+        <translation>Ziehen dreht in Schritten von 15°; Strg halten für freies Drehen.</translation>
+    </message>
+    <message>
+        <source>Draw it…</source>
+        <translation>Zeichnen…</translation>
+    </message>
+    <message>
+        <source>Draw the outline</source>
+        <translation>Umriss zeichnen</translation>
+    </message>
+    <message>
+        <source>Drawer</source>
+        <translation>Schublade</translation>
+    </message>
+    <message>
+        <source>Drawer %1</source>
+        <translation>Schublade %1</translation>
+    </message>
+    <message>
+        <source>Drawer check</source>
+        <translation>Probeblatt für die Schublade</translation>
+    </message>
+    <message>
+        <source>Drawer plan</source>
+        <translation>Schubladenplan</translation>
+    </message>
+    <message>
+        <source>Drawer, from above</source>
+        <translation>Schublade, von oben</translation>
+    </message>
+    <message>
+        <source>Drawer:</source>
+        <translation>Schublade:</translation>
+    </message>
+    <message>
+        <source>Drawercast jobs (*.drawercast.json)</source>
+        <translation>Drawercast-Aufträge (*.drawercast.json)</translation>
+    </message>
+    <message>
+        <source>Drawercast jobs (*.drawercast.json);;All files (*)</source>
+        <translation>Drawercast-Aufträge (*.drawercast.json);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Drawers</source>
+        <translation>Schubladen</translation>
+    </message>
+    <message>
+        <source>Drawers and &amp;objects</source>
+        <translation>Schubladen und &amp;Gegenstände</translation>
+    </message>
+    <message>
+        <source>Drawer…</source>
+        <translation>Schublade…</translation>
+    </message>
+    <message>
+        <source>Drawings (*.svg)</source>
+        <translation>Zeichnungen (*.svg)</translation>
+    </message>
+    <message>
+        <source>Drawings, true size</source>
+        <translation>Zeichnungen, wahre Größe</translation>
+    </message>
+    <message>
+        <source>Drill of a vent</source>
+        <translation>Bohrer eines Entlüftungslochs</translation>
+    </message>
+    <message>
+        <source>Drill of the vent</source>
+        <translation>Bohrer des Entlüftungslochs</translation>
+    </message>
+    <message>
+        <source>Drills at &amp;hand, %1</source>
+        <translation>&amp;Bohrer vorhanden, %1</translation>
+    </message>
+    <message>
+        <source>Drop a photo or a scan here, or choose one above.
+
+Lay the objects on the printed measuring sheet (menu Job), apart from each other and inside its field, and photograph it from above, all of its marks in the picture.</source>
+        <translation>Ein Foto oder einen Scan hier ablegen oder oben eines wählen.
+
+Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und innerhalb des Felds, und von oben fotografieren, alle Marken im Bild.</translation>
+    </message>
+    <message>
+        <source>Dupl&amp;icate</source>
+        <translation>Ver&amp;doppeln</translation>
+    </message>
+    <message>
+        <source>Duplicate</source>
+        <translation>Verdoppeln</translation>
+    </message>
+    <message>
+        <source>Duplicate object</source>
+        <translation>Gegenstand verdoppeln</translation>
+    </message>
+    <message>
+        <source>Each set</source>
+        <translation>Je Satz</translation>
+    </message>
+    <message>
+        <source>Each with a mixer</source>
+        <translation>Jeder mit einem Mischer</translation>
+    </message>
+    <message>
+        <source>Encloses no area. Give at least three corners that are not in line</source>
+        <translation>Umschließt keine Fläche. Mindestens drei Ecken angeben, die nicht auf einer Geraden liegen</translation>
+    </message>
+    <message>
+        <source>Ends of the long axis</source>
+        <translation>Enden der langen Achse</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Eingabe</translation>
+    </message>
+    <message>
+        <source>Equal &amp;walls serve all drawers, cast one after the other</source>
+        <translation>Gleiche &amp;Wände für alle Schubladen, nacheinander gegossen</translation>
+    </message>
+    <message>
+        <source>Equal walls</source>
+        <translation>Gleiche Stege</translation>
+    </message>
+    <message>
+        <source>Equal walls, front to back</source>
+        <translation>Gleiche Stege, von vorn nach hinten</translation>
+    </message>
+    <message>
+        <source>Equal walls: moves %1; the narrowest goes from %2 to %3</source>
+        <translation>Gleiche Stege: bewegt %1; der schmalste geht von %2 auf %3</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>Even pitch along each wall, the first 30 mm from a corner or more: common practice.</source>
+        <translation>Gleicher Abstand entlang jeder Wand, die ersten 30 mm oder mehr von der Ecke: üblich.</translation>
+    </message>
+    <message>
+        <source>Every %1 mm</source>
+        <translation>Alle %1 mm</translation>
+    </message>
+    <message>
+        <source>Every 1/2 in</source>
+        <translation>Alle 1/2 in</translation>
+    </message>
+    <message>
+        <source>Every 1/4 in</source>
+        <translation>Alle 1/4 in</translation>
+    </message>
+    <message>
+        <source>Every 1/8 in</source>
+        <translation>Alle 1/8 in</translation>
+    </message>
+    <message>
+        <source>Every depth is a sum of boards at hand already.</source>
+        <translation>Jede Tiefe ist schon eine Summe vorhandener Platten.</translation>
+    </message>
+    <message>
+        <source>Every inch</source>
+        <translation>Jeden Zoll</translation>
+    </message>
+    <message>
+        <source>Every set is tried, so none is cheaper. Volumes and prices as entered.</source>
+        <translation>Jeder Satz wird versucht, keiner ist also billiger. Volumen und Preise wie eingegeben.</translation>
+    </message>
+    <message>
+        <source>Everything is as it was.</source>
+        <translation>Alles ist wie zuvor.</translation>
+    </message>
+    <message>
+        <source>FRONT</source>
+        <translation>VORN</translation>
+    </message>
+    <message>
+        <source>Falls out when turned over: %1 hold it, it weighs %2.</source>
+        <translation>Fällt beim Umdrehen heraus: %1 halten es, es wiegt %2.</translation>
+    </message>
+    <message>
+        <source>Filled means at least ×%1 at the low end; too hard is over ×%2 at the high end.</source>
+        <translation>Gefüllt heißt mindestens ×%1 am unteren Ende; zu hart ist über ×%2 am oberen Ende.</translation>
+    </message>
+    <message>
+        <source>Filler</source>
+        <translation>Füllstück</translation>
+    </message>
+    <message>
+        <source>Filling decides: ×%1 if low, needs ×%2.</source>
+        <translation>Füllen entscheidet: ×%1 am unteren Ende, nötig ×%2.</translation>
+    </message>
+    <message>
+        <source>Find an object</source>
+        <translation>Gegenstand suchen</translation>
+    </message>
+    <message>
+        <source>Find by name or standard</source>
+        <translation>Nach Name oder Norm suchen</translation>
+    </message>
+    <message>
+        <source>Find by name, size or zone</source>
+        <translation>Nach Name, Größe oder Feld suchen</translation>
+    </message>
+    <message>
+        <source>Find in the guide</source>
+        <translation>Im Handbuch suchen</translation>
+    </message>
+    <message>
+        <source>Find in the guide (Ctrl+F), next: Enter</source>
+        <translation>Im Handbuch suchen (Strg+F), weiter: Eingabe</translation>
+    </message>
+    <message>
+        <source>Finger &amp;notch</source>
+        <translation>Griff&amp;mulde</translation>
+    </message>
+    <message>
+        <source>Finger notch</source>
+        <translation>Griffmulde</translation>
+    </message>
+    <message>
+        <source>Firmness</source>
+        <translation>Festigkeit</translation>
+    </message>
+    <message>
+        <source>First row is a &amp;header</source>
+        <translation>Erste Zeile ist &amp;Kopfzeile</translation>
+    </message>
+    <message>
+        <source>Fit at the en&amp;ds</source>
+        <translation>Spiel an den &amp;Enden</translation>
+    </message>
+    <message>
+        <source>Flash; the vents&apos; plugs apart</source>
+        <translation>Grat; Zapfen der Entlüftungslöcher getrennt</translation>
+    </message>
+    <message>
+        <source>Flatbed scan</source>
+        <translation>Flachbettscan</translation>
+    </message>
+    <message>
+        <source>Foam</source>
+        <translation>Schaum</translation>
+    </message>
+    <message>
+        <source>Foam at hand is taken first. Of all whole sets of kits that cover the rest: the cheapest, then the one that leaves least, then the fewest kits.</source>
+        <translation>Vorhandener Schaum wird zuerst genommen. Von allen ganzen Gebindesätzen, die den Rest decken: der billigste, dann der mit dem kleinsten Rest, dann die wenigsten Gebinde.</translation>
+    </message>
+    <message>
+        <source>Foam that leaves through the vents from full mold to half a minute after the rise, while none is pegged.</source>
+        <translation>Schaum, der durch die Entlüftungslöcher geht, von voller Form bis eine halbe Minute nach dem Aufschäumen, solange keines zugestöpselt ist.</translation>
+    </message>
+    <message>
+        <source>Foam thinner than this is listed under the checks: below 60 % of it as something to mend, else to look at. Empty fields go by the foam&apos;s firmness: common practice where round, our guess between.</source>
+        <translation>Dünnerer Schaum steht in den Prüfungen: unter 60 % davon als zu beheben, sonst als zu bedenken. Leere Felder folgen der Festigkeit des Schaums: üblich, wo rund, sonst unsere Schätzung.</translation>
+    </message>
+    <message>
+        <source>Foam, whole kits</source>
+        <translation>Schaum, ganze Gebinde</translation>
+    </message>
+    <message>
+        <source>Foams side &amp;by side…</source>
+        <translation>Sch&amp;äume im Vergleich…</translation>
+    </message>
+    <message>
+        <source>Foams side by side</source>
+        <translation>Schäume im Vergleich</translation>
+    </message>
+    <message>
+        <source>Foam…</source>
+        <translation>Schaum…</translation>
+    </message>
+    <message>
+        <source>Fold</source>
+        <translation>Einklappen</translation>
+    </message>
+    <message>
+        <source>Folder for the drawings</source>
+        <translation>Ordner für die Zeichnungen</translation>
+    </message>
+    <message>
+        <source>Folder for the lists</source>
+        <translation>Ordner für die Listen</translation>
+    </message>
+    <message>
+        <source>Foot pressure, the most</source>
+        <translation>Fußdruck, höchster</translation>
+    </message>
+    <message>
+        <source>For all drawers together. An opened kit may not keep.</source>
+        <translation>Für alle Schubladen zusammen. Ein geöffnetes Gebinde hält vielleicht nicht.</translation>
+    </message>
+    <message>
+        <source>Forth</source>
+        <translation>Vor</translation>
+    </message>
+    <message>
+        <source>Found by the perspective: %1 ± %2</source>
+        <translation>Aus der Perspektive gefunden: %1 ± %2</translation>
+    </message>
+    <message>
+        <source>Free outline</source>
+        <translation>Freier Umriss</translation>
+    </message>
+    <message>
+        <source>Free rise over mixed liquid; data sheet, or a cup</source>
+        <translation>Frei aufgeschäumt zu flüssig; Datenblatt oder Becher</translation>
+    </message>
+    <message>
+        <source>Free software under the GNU General Public License, version 3 or later. It comes with no warranty.</source>
+        <translation>Freie Software unter der GNU General Public License, Version 3 oder später. Ohne jede Gewährleistung.</translation>
+    </message>
+    <message>
+        <source>From above</source>
+        <translation>Von oben</translation>
+    </message>
+    <message>
+        <source>From above %1 × %2; from the side %3 deep, %4 proud</source>
+        <translation>Von oben %1 × %2; von der Seite %3 tief, %4 Überstand</translation>
+    </message>
+    <message>
+        <source>From an SVG file…</source>
+        <translation>Aus SVG-Datei…</translation>
+    </message>
+    <message>
+        <source>From here on the foam pushes. The slower of the two curves is not waited for.</source>
+        <translation>Von hier an drückt der Schaum. Auf die langsamere der beiden Kurven wird nicht gewartet.</translation>
+    </message>
+    <message>
+        <source>From memory, until a cast has given it</source>
+        <translation>Aus Erfahrung, bis ein Guss sie ergibt</translation>
+    </message>
+    <message>
+        <source>From the cup&apos;s floor, at the middle</source>
+        <translation>Vom Becherboden, in der Mitte</translation>
+    </message>
+    <message>
+        <source>From the drawer&apos;s bottom to what is over it</source>
+        <translation>Vom Schubladenboden bis zu dem, was darüber ist</translation>
+    </message>
+    <message>
+        <source>From the front, in an insert of %1</source>
+        <translation>Von vorn, in einem Einsatz von %1</translation>
+    </message>
+    <message>
+        <source>From the head of the chapter again</source>
+        <translation>Wieder vom Anfang des Kapitels</translation>
+    </message>
+    <message>
+        <source>From the insert&apos;s face</source>
+        <translation>Ab Oberseite des Einsatzes</translation>
+    </message>
+    <message>
+        <source>From the start of mixing</source>
+        <translation>Ab Mischbeginn</translation>
+    </message>
+    <message>
+        <source>From the start of mixing, by a stopwatch. Hands are not slower on a cold day here.</source>
+        <translation>Ab Mischbeginn, mit der Stoppuhr. Hände sind hier an einem kalten Tag nicht langsamer.</translation>
+    </message>
+    <message>
+        <source>From the start of mixing. The foam in the channels reaches the plate after %1: it must be on by then.</source>
+        <translation>Ab Mischbeginn. Der Schaum in den Kanälen erreicht die Druckplatte nach %1: Bis dahin muss sie auf sein.</translation>
+    </message>
+    <message>
+        <source>Front edge</source>
+        <translation>Vordere Kante</translation>
+    </message>
+    <message>
+        <source>Front left to back right</source>
+        <translation>Vorn links nach hinten rechts</translation>
+    </message>
+    <message>
+        <source>Front to back, this pocket counted</source>
+        <translation>Von vorn nach hinten, diese Aussparung mitgezählt</translation>
+    </message>
+    <message>
+        <source>Gas in the closed mold; our guess</source>
+        <translation>Gas in der geschlossenen Form; unsere Schätzung</translation>
+    </message>
+    <message>
+        <source>Gas that leaves and what squeezes out are left out.</source>
+        <translation>Entweichendes Gas und Austritt sind weggelassen.</translation>
+    </message>
+    <message>
+        <source>Give it a name to be found by</source>
+        <translation>Einen Namen geben, um sie wiederzufinden</translation>
+    </message>
+    <message>
+        <source>Give it a name to be known by</source>
+        <translation>Einen Namen geben, um ihn zu erkennen</translation>
+    </message>
+    <message>
+        <source>Go on with this pour?</source>
+        <translation>Diesen Guss fortsetzen?</translation>
+    </message>
+    <message>
+        <source>Greatest &amp;pitch of closures</source>
+        <translation>Größter A&amp;bstand der Verschlüsse</translation>
+    </message>
+    <message>
+        <source>Grid</source>
+        <translation>Raster</translation>
+    </message>
+    <message>
+        <source>Grid %1</source>
+        <translation>Raster %1</translation>
+    </message>
+    <message>
+        <source>Guide – Drawercast</source>
+        <translation>Handbuch – Drawercast</translation>
+    </message>
+    <message>
+        <source>H&amp;eight</source>
+        <translation>&amp;Höhe</translation>
+    </message>
+    <message>
+        <source>Half past eight is 8.5</source>
+        <translation>Halb neun ist 8,5</translation>
+    </message>
+    <message>
+        <source>Hardness decides: ×%1 if high, at most ×%2.</source>
+        <translation>Härte entscheidet: ×%1 am oberen Ende, höchstens ×%2.</translation>
+    </message>
+    <message>
+        <source>Have all placed for you: %1</source>
+        <translation>Alle platzieren lassen: %1</translation>
+    </message>
+    <message>
+        <source>Heavy to the front: moves %1; their center of mass goes from %2 to %3, the narrowest wall from %4 to %5</source>
+        <translation>Schweres nach vorn: bewegt %1; dessen Schwerpunkt geht von %2 auf %3, der schmalste Steg von %4 auf %5</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>Height of the arc from this corner to the next, outward; 0 is straight, less bulges inward</source>
+        <translation>Höhe des Bogens von dieser Ecke zur nächsten, nach außen; 0 ist gerade, weniger wölbt nach innen</translation>
+    </message>
+    <message>
+        <source>Heights of the walls</source>
+        <translation>Höhen der Wände</translation>
+    </message>
+    <message>
+        <source>Held firmly: %1 hold it, it weighs %2.</source>
+        <translation>Sitzt fest: %1 halten es, es wiegt %2.</translation>
+    </message>
+    <message>
+        <source>High contrast, &amp;black on white</source>
+        <translation>Hoher Kontrast, &amp;schwarz auf weiß</translation>
+    </message>
+    <message>
+        <source>High contrast, &amp;white on black</source>
+        <translation>Hoher Kontrast, &amp;weiß auf schwarz</translation>
+    </message>
+    <message>
+        <source>Hold Ctrl to move freely; Esc puts it back.</source>
+        <translation>Strg halten für freies Bewegen; Esc setzt zurück.</translation>
+    </message>
+    <message>
+        <source>Holes in an edge strip after a few drives: shift them half a pitch then (our guess). Whether a head pulls through the board is not checked: there is no published figure for it.</source>
+        <translation>Löcher in einer Kante reißen nach wenigen Malen aus: dann um den halben Abstand versetzen (unsere Schätzung). Ob ein Kopf durch die Platte zieht, wird nicht geprüft: Dafür gibt es keine veröffentlichte Zahl.</translation>
+    </message>
+    <message>
+        <source>Hours</source>
+        <translation>Stunden</translation>
+    </message>
+    <message>
+        <source>Hours and prices</source>
+        <translation>Stunden und Preise</translation>
+    </message>
+    <message>
+        <source>How a figure comes about</source>
+        <translation>Wie eine Zahl entsteht</translation>
+    </message>
+    <message>
+        <source>How far the foam rises is for the test cup to say: a closed mold forces it.</source>
+        <translation>Wie weit der Schaum aufschäumt, sagt der Probebecher: eine geschlossene Form erzwingt es.</translation>
+    </message>
+    <message>
+        <source>How far the mold is taken apart</source>
+        <translation>Wie weit die Form zerlegt ist</translation>
+    </message>
+    <message>
+        <source>How far the plate lifts, what holds it and in which order; mirrored as the mold is</source>
+        <translation>Wie weit die Druckplatte abhebt, was sie hält und in welcher Reihenfolge; gespiegelt wie die Form</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Wie viele</translation>
+    </message>
+    <message>
+        <source>How much of each part to mix, how hard it pushes and what to buy, once there is a drawer.</source>
+        <translation>Wie viel von jeder Komponente zu mischen ist, wie stark es drückt und was zu kaufen ist, sobald es eine Schublade gibt.</translation>
+    </message>
+    <message>
+        <source>How much of the measuring is done</source>
+        <translation>Wie weit das Messen ist</translation>
+    </message>
+    <message>
+        <source>How much of the search is done</source>
+        <translation>Wie weit die Suche ist</translation>
+    </message>
+    <message>
+        <source>How much quicker foam may be: our guess.</source>
+        <translation>Wie viel schneller Schaum sein kann: unsere Schätzung.</translation>
+    </message>
+    <message>
+        <source>How often its liquid volume the foam has reached when the first and the last air pocket go. The mold is full at ×%1.</source>
+        <translation>Auf das Wievielfache der Flüssigkeit der Schaum gestiegen ist, wenn der erste und der letzte Lufteinschluss gehen. Die Form ist voll bei ×%1.</translation>
+    </message>
+    <message>
+        <source>How the foam arrives, where air stays, and the vents that let it out; mirrored as the mold is</source>
+        <translation>Wie der Schaum ankommt, wo Luft bleibt, und die Entlüftungslöcher, die sie hinauslassen; gespiegelt wie die Form</translation>
+    </message>
+    <message>
+        <source>How the molds are &amp;built…</source>
+        <translation>Wie die Formen &amp;gebaut werden…</translation>
+    </message>
+    <message>
+        <source>How the molds are built</source>
+        <translation>Wie die Formen gebaut werden</translation>
+    </message>
+    <message>
+        <source>How the molds are built…</source>
+        <translation>Wie die Formen gebaut werden…</translation>
+    </message>
+    <message>
+        <source>How the rows are read</source>
+        <translation>Wie die Zeilen gelesen werden</translation>
+    </message>
+    <message>
+        <source>How this figure comes about</source>
+        <translation>Wie diese Zahl entsteht</translation>
+    </message>
+    <message>
+        <source>ISO 2533</source>
+        <translation>ISO 2533</translation>
+    </message>
+    <message>
+        <source>Ideal gas law; air pressure by ISO 2533. How much hotter the foam in a mold gets: our guess.</source>
+        <translation>Gesetz des idealen Gases; Luftdruck nach ISO 2533. Wie viel heißer der Schaum in einer Form wird: unsere Schätzung.</translation>
+    </message>
+    <message>
+        <source>Ideal gas law; both allowances, the factor and 10 K more, are our guess.</source>
+        <translation>Gesetz des idealen Gases; beide Zuschläge, der Faktor und 10 K mehr, sind unsere Schätzung.</translation>
+    </message>
+    <message>
+        <source>If pegged once it stood still</source>
+        <translation>Wenn zugestöpselt, als er stand</translation>
+    </message>
+    <message>
+        <source>If the plan’s dose went into it: %1 when closed.</source>
+        <translation>Mit der geplanten Dosis: %1, wenn geschlossen.</translation>
+    </message>
+    <message>
+        <source>In the chapter “%1”</source>
+        <translation>Im Kapitel „%1“</translation>
+    </message>
+    <message>
+        <source>Inches, &amp;fractions</source>
+        <translation>Zoll, &amp;Brüche</translation>
+    </message>
+    <message>
+        <source>Inside</source>
+        <translation>Innen</translation>
+    </message>
+    <message>
+        <source>Inside, front to back</source>
+        <translation>Innen, von vorn nach hinten</translation>
+    </message>
+    <message>
+        <source>Inside, left to right</source>
+        <translation>Innen, von links nach rechts</translation>
+    </message>
+    <message>
+        <source>Into all buckets</source>
+        <translation>In alle Eimer</translation>
+    </message>
+    <message>
+        <source>It belongs to “%1”.</source>
+        <translation>Sie gehört zu „%1“.</translation>
+    </message>
+    <message>
+        <source>It needs no viscosity and no speed, and knows none.</source>
+        <translation>Es braucht keine Viskosität und keine Geschwindigkeit und kennt keine.</translation>
+    </message>
+    <message>
+        <source>It stands on every template:</source>
+        <translation>Er steht auf jeder Schablone:</translation>
+    </message>
+    <message>
+        <source>It was never saved.</source>
+        <translation>Sie wurde nie gespeichert.</translation>
+    </message>
+    <message>
+        <source>It was not printed</source>
+        <translation>Es wurde nicht gedruckt</translation>
+    </message>
+    <message>
+        <source>It was not written</source>
+        <translation>Es wurde nicht geschrieben</translation>
+    </message>
+    <message>
+        <source>Its closures&apos; &amp;holes were new or shifted</source>
+        <translation>&amp;Löcher der Verschlüsse neu oder versetzt</translation>
+    </message>
+    <message>
+        <source>Its neighbor is so near that both may be one thing, cut by a blank streak: then brush over the gap.</source>
+        <translation>Der Nachbar ist so nah, dass beide ein Stück sein können, getrennt durch einen blanken Streifen: dann über die Lücke pinseln.</translation>
+    </message>
+    <message>
+        <source>Keep as built</source>
+        <translation>Aufmaß übernehmen</translation>
+    </message>
+    <message>
+        <source>Keep changes</source>
+        <translation>Änderungen übernehmen</translation>
+    </message>
+    <message>
+        <source>Keep the casts</source>
+        <translation>Güsse übernehmen</translation>
+    </message>
+    <message>
+        <source>Keep the cups</source>
+        <translation>Becher übernehmen</translation>
+    </message>
+    <message>
+        <source>Keep the vents as they are</source>
+        <translation>Entlüftungslöcher so lassen</translation>
+    </message>
+    <message>
+        <source>Kept as it is here; saving replaces the version on disk.</source>
+        <translation>Bleibt wie hier; Speichern ersetzt die Fassung auf der Platte.</translation>
+    </message>
+    <message>
+        <source>Kits</source>
+        <translation>Gebinde</translation>
+    </message>
+    <message>
+        <source>Kits to buy</source>
+        <translation>Gebinde zu kaufen</translation>
+    </message>
+    <message>
+        <source>L&amp;eft in a bucket: %1 ± %2 (%3)</source>
+        <translation>&amp;Rest im Eimer: %1 ± %2 (%3)</translation>
+    </message>
+    <message>
+        <source>L&amp;oad it may carry</source>
+        <translation>Zulässige &amp;Last</translation>
+    </message>
+    <message>
+        <source>L/s</source>
+        <translation>L/s</translation>
+    </message>
+    <message>
+        <source>Labels</source>
+        <translation>Etiketten</translation>
+    </message>
+    <message>
+        <source>Labels read one way: turns %1, can’t turn %2; the narrowest wall goes from %3 to %4</source>
+        <translation>Etiketten in einer Richtung: dreht %1, nicht drehbar %2; der schmalste Steg geht von %3 auf %4</translation>
+    </message>
+    <message>
+        <source>Landscape</source>
+        <translation>Querformat</translation>
+    </message>
+    <message>
+        <source>Larger than this paper</source>
+        <translation>Größer als dieses Papier</translation>
+    </message>
+    <message>
+        <source>Largest rectangle inside: %1 × %2 %3
+Width: %4. Depth: %5.</source>
+        <translation>Größtes Rechteck innen: %1 × %2 %3
+Breite: %4. Tiefe: %5.</translation>
+    </message>
+    <message>
+        <source>Last used</source>
+        <translation>Zuletzt benutzt</translation>
+    </message>
+    <message>
+        <source>Lay objects inside the frame, apart from each other.</source>
+        <translation>Gegenstände in den Rahmen legen, getrennt voneinander.</translation>
+    </message>
+    <message>
+        <source>Leave as &amp;is</source>
+        <translation>&amp;Hinnehmen</translation>
+    </message>
+    <message>
+        <source>Leave as is</source>
+        <translation>Hinnehmen</translation>
+    </message>
+    <message>
+        <source>Left as is: %1</source>
+        <translation>Hingenommen: %1</translation>
+    </message>
+    <message>
+        <source>Left edge</source>
+        <translation>Linke Kante</translation>
+    </message>
+    <message>
+        <source>Left in the b&amp;ucket</source>
+        <translation>Rest im E&amp;imer</translation>
+    </message>
+    <message>
+        <source>Left to right, this pocket counted</source>
+        <translation>Von links nach rechts, diese Aussparung mitgezählt</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>Lens to sheet</source>
+        <translation>Linse bis Blatt</translation>
+    </message>
+    <message>
+        <source>Lens to sheet, as typed: %1 ± %2</source>
+        <translation>Linse bis Blatt, wie eingegeben: %1 ± %2</translation>
+    </message>
+    <message>
+        <source>Lens to sheet. Can’t be told by this photo: type it</source>
+        <translation>Linse bis Blatt. Aus diesem Foto nicht zu erkennen: eingeben</translation>
+    </message>
+    <message>
+        <source>Less than 0 squeezes</source>
+        <translation>Unter 0 wird gedrückt</translation>
+    </message>
+    <message>
+        <source>Less than 0: above it</source>
+        <translation>Unter 0: darüber</translation>
+    </message>
+    <message>
+        <source>Let the overpack be worked out</source>
+        <translation>Überfüllung berechnen lassen</translation>
+    </message>
+    <message>
+        <source>Letter, 8.5 × 11 in</source>
+        <translation>Letter, 8,5 × 11 in</translation>
+    </message>
+    <message>
+        <source>Level %1</source>
+        <translation>Stufe %1</translation>
+    </message>
+    <message>
+        <source>Levels from an S&amp;VG file…</source>
+        <translation>Stufen aus S&amp;VG-Datei…</translation>
+    </message>
+    <message>
+        <source>Levels in order, then notches, from 1</source>
+        <translation>Stufen der Reihe nach, dann Mulden, ab 1</translation>
+    </message>
+    <message>
+        <source>Limits and use</source>
+        <translation>Grenzen und Gebrauch</translation>
+    </message>
+    <message>
+        <source>Line %1 is not read: %2</source>
+        <translation>Zeile %1 ist nicht gelesen: %2</translation>
+    </message>
+    <message>
+        <source>Line %1 is read: %2</source>
+        <translation>Zeile %1 ist gelesen: %2</translation>
+    </message>
+    <message>
+        <source>Linear; data sheet, better from a cast of your own</source>
+        <translation>Linear; Datenblatt, besser ein eigener Guss</translation>
+    </message>
+    <message>
+        <source>Lists as &amp;CSV…</source>
+        <translation>Listen als CS&amp;V…</translation>
+    </message>
+    <message>
+        <source>Lock</source>
+        <translation>Festhalten</translation>
+    </message>
+    <message>
+        <source>Lock vent</source>
+        <translation>Entlüftungsloch festhalten</translation>
+    </message>
+    <message>
+        <source>Locked by you: the others keep clear of it. Drag it, or let it go with Shift+L.</source>
+        <translation>Von Hand festgehalten: Die anderen halten Abstand. Ziehen oder mit Umschalt+L freigeben.</translation>
+    </message>
+    <message>
+        <source>Locked: they were copied, and stay.</source>
+        <translation>Festgehalten: Sie wurden kopiert und bleiben.</translation>
+    </message>
+    <message>
+        <source>Locked: unlock it to move it.</source>
+        <translation>Festgehalten: zum Bewegen loslassen.</translation>
+    </message>
+    <message>
+        <source>Longer than any workshop. Check the unit</source>
+        <translation>Länger als jede Werkstatt. Einheit prüfen</translation>
+    </message>
+    <message>
+        <source>Looking for outlines…</source>
+        <translation>Umrisse werden gesucht…</translation>
+    </message>
+    <message>
+        <source>Looking for places…</source>
+        <translation>Plätze werden gesucht…</translation>
+    </message>
+    <message>
+        <source>Looking for the sheet…</source>
+        <translation>Das Blatt wird gesucht…</translation>
+    </message>
+    <message>
+        <source>Lying round</source>
+        <translation>Rund, liegend</translation>
+    </message>
+    <message>
+        <source>Make the copies</source>
+        <translation>Kopien machen</translation>
+    </message>
+    <message>
+        <source>Make the insert %1 thicker</source>
+        <translation>Einsatz %1 dicker machen</translation>
+    </message>
+    <message>
+        <source>Make the job</source>
+        <translation>Auftrag anlegen</translation>
+    </message>
+    <message>
+        <source>Make the pockets of “%1” %2 deeper</source>
+        <translation>Aussparungen von „%1“ %2 tiefer machen</translation>
+    </message>
+    <message>
+        <source>Make the pockets of “%1” %2 shallower</source>
+        <translation>Aussparungen von „%1“ %2 flacher machen</translation>
+    </message>
+    <message>
+        <source>Mar&amp;gin</source>
+        <translation>Au&amp;fschlag</translation>
+    </message>
+    <message>
+        <source>Margin, %1 %</source>
+        <translation>Aufschlag, %1 %</translation>
+    </message>
+    <message>
+        <source>Mark</source>
+        <translation>Abhaken</translation>
+    </message>
+    <message>
+        <source>Marked, but not saved: %1</source>
+        <translation>Abgehakt, aber nicht gespeichert: %1</translation>
+    </message>
+    <message>
+        <source>Mass</source>
+        <translation>Masse</translation>
+    </message>
+    <message>
+        <source>Mass (g)</source>
+        <translation>Masse (g)</translation>
+    </message>
+    <message>
+        <source>Mass (lb)</source>
+        <translation>Masse (lb)</translation>
+    </message>
+    <message>
+        <source>Mass is kept; densities by the foam’s label, as entered.</source>
+        <translation>Masse bleibt erhalten; Dichten nach dem Etikett des Schaums, wie eingegeben.</translation>
+    </message>
+    <message>
+        <source>Mean ± standard deviation (casts). Tick what the job is to reckon with from now on; undo takes it back.</source>
+        <translation>Mittel ± Standardabweichung (Güsse). Ankreuzen, womit der Auftrag künftig rechnen soll; Rückgängig nimmt es zurück.</translation>
+    </message>
+    <message>
+        <source>Measure each object&apos;s height, and from lens to sheet.</source>
+        <translation>Höhe jedes Gegenstands messen, und von der Linse zum Blatt.</translation>
+    </message>
+    <message>
+        <source>Measure from a p&amp;hoto (not in this build)…</source>
+        <translation>Aus einem F&amp;oto messen (nicht in dieser Fassung)…</translation>
+    </message>
+    <message>
+        <source>Measure from a p&amp;hoto…</source>
+        <translation>Aus einem &amp;Foto messen…</translation>
+    </message>
+    <message>
+        <source>Measure from a photo</source>
+        <translation>Aus einem Foto messen</translation>
+    </message>
+    <message>
+        <source>Measure the drawer inside. Where it is not square, or things stand in it, change the drawer later: it can be measured with a tape.</source>
+        <translation>Die Schublade innen messen. Ist sie nicht rechtwinklig oder steht etwas darin, die Schublade später ändern: Sie lässt sich mit dem Maßband aufmessen.</translation>
+    </message>
+    <message>
+        <source>Measured with a &amp;tape</source>
+        <translation>Mit dem Maß&amp;band gemessen</translation>
+    </message>
+    <message>
+        <source>Measuring sheet</source>
+        <translation>Messblatt</translation>
+    </message>
+    <message>
+        <source>Measuring sheet for pictures</source>
+        <translation>Messblatt für Fotos</translation>
+    </message>
+    <message>
+        <source>Measuring sheet for pictures…</source>
+        <translation>Messblatt für Fotos…</translation>
+    </message>
+    <message>
+        <source>Measuring sheet, A4</source>
+        <translation>Messblatt, A4</translation>
+    </message>
+    <message>
+        <source>Measuring sheet, Letter</source>
+        <translation>Messblatt, Letter</translation>
+    </message>
+    <message>
+        <source>Measuring was stopped</source>
+        <translation>Das Messen wurde angehalten</translation>
+    </message>
+    <message>
+        <source>Mend</source>
+        <translation>Beheben</translation>
+    </message>
+    <message>
+        <source>Mirror front to back</source>
+        <translation>Vorn und hinten spiegeln</translation>
+    </message>
+    <message>
+        <source>Mirror left to right</source>
+        <translation>Links und rechts spiegeln</translation>
+    </message>
+    <message>
+        <source>Mixed</source>
+        <translation>Gemischt</translation>
+    </message>
+    <message>
+        <source>Mixing and pouring</source>
+        <translation>Mischen und gießen</translation>
+    </message>
+    <message>
+        <source>Mold, MIRRORED</source>
+        <translation>Form, GESPIEGELT</translation>
+    </message>
+    <message>
+        <source>Mold, put together</source>
+        <translation>Form, zusammengebaut</translation>
+    </message>
+    <message>
+        <source>More came out than was mixed: weigh again.</source>
+        <translation>Mehr kam heraus als gemischt: neu wiegen.</translation>
+    </message>
+    <message>
+        <source>More in the &amp;guide</source>
+        <translation>Mehr im Han&amp;dbuch</translation>
+    </message>
+    <message>
+        <source>More in the guide</source>
+        <translation>Mehr im Handbuch</translation>
+    </message>
+    <message>
+        <source>More overpack makes the insert firmer and heavier, and pushes harder.</source>
+        <translation>Mehr Überfüllung macht den Einsatz fester und schwerer und drückt stärker.</translation>
+    </message>
+    <message>
+        <source>Move</source>
+        <translation>Bewegen</translation>
+    </message>
+    <message>
+        <source>Move by 1 mm, with Shift by 0.1 mm</source>
+        <translation>Um 1 mm bewegen, mit Umschalt um 0,1 mm</translation>
+    </message>
+    <message>
+        <source>Move to a typed place</source>
+        <translation>An eingegebene Stelle</translation>
+    </message>
+    <message>
+        <source>Move vent</source>
+        <translation>Entlüftungsloch bewegen</translation>
+    </message>
+    <message>
+        <source>Move “%1” %2</source>
+        <translation>„%1“ bewegen: %2</translation>
+    </message>
+    <message>
+        <source>Name of the picture</source>
+        <translation>Name des Bilds</translation>
+    </message>
+    <message>
+        <source>Nearest easy shapes</source>
+        <translation>Nächste einfache Formen</translation>
+    </message>
+    <message>
+        <source>Never</source>
+        <translation>Nie</translation>
+    </message>
+    <message>
+        <source>New drawer</source>
+        <translation>Neue Schublade</translation>
+    </message>
+    <message>
+        <source>New job</source>
+        <translation>Neuer Auftrag</translation>
+    </message>
+    <message>
+        <source>New object</source>
+        <translation>Neuer Gegenstand</translation>
+    </message>
+    <message>
+        <source>New revision</source>
+        <translation>Neue Revision</translation>
+    </message>
+    <message>
+        <source>Next &amp;check</source>
+        <translation>Nächste &amp;Prüfung</translation>
+    </message>
+    <message>
+        <source>Next pocket</source>
+        <translation>Nächste Aussparung</translation>
+    </message>
+    <message>
+        <source>No %1</source>
+        <translation>Kein Wert: %1</translation>
+    </message>
+    <message>
+        <source>No cup is in use: every figure of the foam is by the label.</source>
+        <translation>Kein Becher in Gebrauch: Alle Zahlen des Schaums nach Etikett.</translation>
+    </message>
+    <message>
+        <source>No dose yet: a check says what is missing.</source>
+        <translation>Noch keine Dosis: Eine Prüfung sagt, was fehlt.</translation>
+    </message>
+    <message>
+        <source>No drawer yet. Measure its inside: width, depth and clear height.</source>
+        <translation>Noch keine Schublade. Innen messen: Breite, Tiefe und lichte Höhe.</translation>
+    </message>
+    <message>
+        <source>No grid</source>
+        <translation>Kein Raster</translation>
+    </message>
+    <message>
+        <source>No number of batches is poured in time, so they are split by volume alone.</source>
+        <translation>Keine Zahl von Ansätzen ist rechtzeitig gegossen; geteilt wird also nur nach Volumen.</translation>
+    </message>
+    <message>
+        <source>No objects yet. Each thing that gets a pocket is an object here: its outline, how deep it sits, its mass.</source>
+        <translation>Noch keine Gegenstände. Alles, was eine Aussparung bekommt, ist hier ein Gegenstand: sein Umriss, wie tief er sitzt, seine Masse.</translation>
+    </message>
+    <message>
+        <source>No object’s name holds “%1”.</source>
+        <translation>Kein Gegenstand heißt „%1“.</translation>
+    </message>
+    <message>
+        <source>No outline is chosen</source>
+        <translation>Kein Umriss ist gewählt</translation>
+    </message>
+    <message>
+        <source>No overpack is both full at the low end and not too hard at the high end. A test cup narrows the band.</source>
+        <translation>Keine Überfüllung füllt am unteren Ende und ist am oberen nicht zu hart. Ein Probebecher verengt die Spanne.</translation>
+    </message>
+    <message>
+        <source>No pages: no drawer of this job can be drawn yet. The checks say why.</source>
+        <translation>Keine Seiten: Noch lässt sich keine Schublade dieses Auftrags zeichnen. Die Prüfungen sagen, warum.</translation>
+    </message>
+    <message>
+        <source>No printer is off by more than %1 mm in 100: some window fitted these pages. Print them at actual size and measure again.</source>
+        <translation>Kein Drucker weicht um mehr als %1 mm auf 100 ab: Ein Fenster hat diese Seiten eingepasst. In tatsächlicher Größe drucken und neu messen.</translation>
+    </message>
+    <message>
+        <source>No printer is set up on this computer; a PDF can be printed elsewhere.</source>
+        <translation>Auf diesem Rechner ist kein Drucker eingerichtet; ein PDF lässt sich anderswo drucken.</translation>
+    </message>
+    <message>
+        <source>No small change puts this right: move more than one pocket, or change the drawer.</source>
+        <translation>Keine kleine Änderung behebt das: mehr als eine Aussparung bewegen oder die Schublade ändern.</translation>
+    </message>
+    <message>
+        <source>No snapping while moving</source>
+        <translation>Beim Bewegen nicht einrasten</translation>
+    </message>
+    <message>
+        <source>No&amp;te</source>
+        <translation>N&amp;otiz</translation>
+    </message>
+    <message>
+        <source>Nobody waits for another; a pause shortens the pour.</source>
+        <translation>Niemand wartet auf einen anderen; eine Pause verkürzt das Gießen.</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Keine</translation>
+    </message>
+    <message>
+        <source>Not a bound: real foam may be hotter yet. A test cup lowers it. Screws and boards are judged by it, bow and gap by the pressure when closed.</source>
+        <translation>Keine Schranke: Wirklicher Schaum kann noch heißer werden. Ein Probebecher senkt ihn. Schrauben und Platten werden an ihm gemessen, Durchbiegung und Spalt am Druck in der geschlossenen Form.</translation>
+    </message>
+    <message>
+        <source>Not a length. Type it like 82.5, 8.25 cm or 3 1/4 in</source>
+        <translation>Keine Länge. So eingeben: 82,5 oder 8,25 cm oder 3 1/4 in</translation>
+    </message>
+    <message>
+        <source>Not a number. Type it like 82.5 or 3 1/4</source>
+        <translation>Keine Zahl. So eingeben: 82,5 oder 3 1/4</translation>
+    </message>
+    <message>
+        <source>Notch</source>
+        <translation>Mulde</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Nothing in this drawer yet</source>
+        <translation>In dieser Schublade ist noch nichts</translation>
+    </message>
+    <message>
+        <source>Nothing is chosen that could be copied.</source>
+        <translation>Nichts gewählt, was sich kopieren ließe.</translation>
+    </message>
+    <message>
+        <source>Nothing measured yet that could be reckoned with.</source>
+        <translation>Noch nichts gemessen, womit sich rechnen ließe.</translation>
+    </message>
+    <message>
+        <source>Nothing pasted yet.</source>
+        <translation>Noch nichts eingefügt.</translation>
+    </message>
+    <message>
+        <source>Nothing stands in the drawer. Add a slide, a lock or a rail that the insert must keep clear of.</source>
+        <translation>In der Schublade steht nichts. Schiene, Schloss oder Leiste hinzufügen, von denen der Einsatz frei bleiben muss.</translation>
+    </message>
+    <message>
+        <source>Nothing to change: it is so already, or it does not fit.</source>
+        <translation>Nichts zu ändern: Es ist schon so, oder es passt nicht.</translation>
+    </message>
+    <message>
+        <source>Nothing to mend</source>
+        <translation>Nichts zu beheben</translation>
+    </message>
+    <message>
+        <source>Nothing to tidy: walls are even, labels read one way, and what is heavy stands as near the front as it can, or nothing has room to move.</source>
+        <translation>Nichts aufzuräumen: Stege sind gleich, Etiketten in einer Richtung lesbar, Schweres so weit vorn wie möglich, oder nichts hat Platz zum Bewegen.</translation>
+    </message>
+    <message>
+        <source>Nothing weighed or measured yet.</source>
+        <translation>Noch nichts gewogen oder gemessen.</translation>
+    </message>
+    <message>
+        <source>Nudge</source>
+        <translation>Schieben</translation>
+    </message>
+    <message>
+        <source>Ob&amp;ject sheets, true size…</source>
+        <translation>&amp;Blätter der Gegenstände, wahre Größe…</translation>
+    </message>
+    <message>
+        <source>Object</source>
+        <translation>Gegenstand</translation>
+    </message>
+    <message>
+        <source>Object sheet</source>
+        <translation>Blatt der Gegenstände</translation>
+    </message>
+    <message>
+        <source>Object sheets, true size</source>
+        <translation>Blätter der Gegenstände, wahre Größe</translation>
+    </message>
+    <message>
+        <source>Object:</source>
+        <translation>Gegenstand:</translation>
+    </message>
+    <message>
+        <source>Objects</source>
+        <translation>Gegenstände</translation>
+    </message>
+    <message>
+        <source>Objects added: %1.</source>
+        <translation>Gegenstände hinzugefügt: %1.</translation>
+    </message>
+    <message>
+        <source>Objects added: %1. Drag them onto the drawer, or press Ctrl+Enter. Ctrl+R places all.</source>
+        <translation>Gegenstände hinzugefügt: %1. Auf die Schublade ziehen oder Strg+Eingabe. Strg+R platziert alle.</translation>
+    </message>
+    <message>
+        <source>Objects at true size</source>
+        <translation>Gegenstände in wahrer Größe</translation>
+    </message>
+    <message>
+        <source>Objects from a photo</source>
+        <translation>Gegenstände aus einem Foto</translation>
+    </message>
+    <message>
+        <source>Objects measured: %1. Drag them onto the drawer, or press Ctrl+Enter.</source>
+        <translation>Gegenstände gemessen: %1. Auf die Schublade ziehen oder Strg+Eingabe.</translation>
+    </message>
+    <message>
+        <source>Objects of published &amp;size…</source>
+        <translation>Gegenstände in Norm&amp;größen…</translation>
+    </message>
+    <message>
+        <source>Objects of published size</source>
+        <translation>Gegenstände in Normgrößen</translation>
+    </message>
+    <message>
+        <source>Obstruction %1</source>
+        <translation>Hindernis %1</translation>
+    </message>
+    <message>
+        <source>Odd blocks</source>
+        <translation>Abweichende Klötze</translation>
+    </message>
+    <message>
+        <source>Of all that is chosen, notches too; from the drawer’s front</source>
+        <translation>Von allem Gewählten, mit Mulden; ab der Vorderseite der Schublade</translation>
+    </message>
+    <message>
+        <source>Of all that is chosen, notches too; from the drawer’s left</source>
+        <translation>Von allem Gewählten, mit Mulden; ab der linken Seite der Schublade</translation>
+    </message>
+    <message>
+        <source>Of part B; the pigment&apos;s label</source>
+        <translation>Von B; Etikett des Pigments</translation>
+    </message>
+    <message>
+        <source>Of room and parts</source>
+        <translation>Von Raum und Komponenten</translation>
+    </message>
+    <message>
+        <source>Of the largest one</source>
+        <translation>Des größten</translation>
+    </message>
+    <message>
+        <source>Of the object</source>
+        <translation>Des Gegenstands</translation>
+    </message>
+    <message>
+        <source>Of the whole object</source>
+        <translation>Des ganzen Gegenstands</translation>
+    </message>
+    <message numerus="yes">
+        <source>Of them %n set by you.</source>
+        <translation>
+            <numerusform>Davon %n von Hand gesetzt.</numerusform>
+            <numerusform>Davon %n von Hand gesetzt.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Of work</source>
+        <translation>Arbeit</translation>
+    </message>
+    <message>
+        <source>Of work, in the job&apos;s currency</source>
+        <translation>Arbeit, in der Währung des Auftrags</translation>
+    </message>
+    <message>
+        <source>Off center, x</source>
+        <translation>Außer Mitte, x</translation>
+    </message>
+    <message>
+        <source>Off center, y</source>
+        <translation>Außer Mitte, y</translation>
+    </message>
+    <message>
+        <source>On all of it</source>
+        <translation>Auf alles</translation>
+    </message>
+    <message>
+        <source>On the clipboard, for this job or another: %1 pockets.</source>
+        <translation>In der Zwischenablage, für diesen Auftrag oder einen anderen: %1 Aussparungen.</translation>
+    </message>
+    <message>
+        <source>On the scale</source>
+        <translation>Auf der Waage</translation>
+    </message>
+    <message>
+        <source>On top of the cost</source>
+        <translation>Auf die Kosten</translation>
+    </message>
+    <message>
+        <source>Once cured</source>
+        <translation>Ausgehärtet</translation>
+    </message>
+    <message>
+        <source>Once the insert is trimmed, weigh and measure it: Pour day, As cast.</source>
+        <translation>Ist der Einsatz beschnitten, wiegen und messen: Gießtag, Gussergebnis.</translation>
+    </message>
+    <message>
+        <source>One closure</source>
+        <translation>Ein Verschluss</translation>
+    </message>
+    <message>
+        <source>One pattern block</source>
+        <translation>Ein Musterklotz</translation>
+    </message>
+    <message>
+        <source>One stiffener</source>
+        <translation>Eine Versteifung</translation>
+    </message>
+    <message>
+        <source>One unit of a drawing is one millimeter: open it at 100 %.</source>
+        <translation>Eine Einheit der Zeichnung ist ein Millimeter: mit 100 % öffnen.</translation>
+    </message>
+    <message>
+        <source>Only the widest edge is seen</source>
+        <translation>Nur die breiteste Kante ist zu sehen</translation>
+    </message>
+    <message>
+        <source>Onto the &amp;grid</source>
+        <translation>Ins &amp;Raster</translation>
+    </message>
+    <message>
+        <source>Onto the grid</source>
+        <translation>Ins Raster</translation>
+    </message>
+    <message>
+        <source>Ope&amp;ns at</source>
+        <translation>Ö&amp;ffnet um</translation>
+    </message>
+    <message>
+        <source>Open &amp;recent</source>
+        <translation>&amp;Zuletzt benutzt</translation>
+    </message>
+    <message>
+        <source>Open a job</source>
+        <translation>Auftrag öffnen</translation>
+    </message>
+    <message>
+        <source>Open already</source>
+        <translation>Schon offen</translation>
+    </message>
+    <message>
+        <source>Open the d&amp;emo job: field service</source>
+        <translation>B&amp;eispielauftrag öffnen: Außendienst</translation>
+    </message>
+    <message>
+        <source>Open the demo &amp;job: standard objects</source>
+        <translation>Beispielauftrag öffnen: &amp;Normteile</translation>
+    </message>
+    <message>
+        <source>Orientation</source>
+        <translation>Ausrichtung</translation>
+    </message>
+    <message>
+        <source>Out of range: %1</source>
+        <translation>Außerhalb des Bereichs: %1</translation>
+    </message>
+    <message>
+        <source>Outline from an SVG file</source>
+        <translation>Umriss aus SVG-Datei</translation>
+    </message>
+    <message>
+        <source>Outlines found</source>
+        <translation>Gefundene Umrisse</translation>
+    </message>
+    <message>
+        <source>Outlines of the drawing</source>
+        <translation>Umrisse der Zeichnung</translation>
+    </message>
+    <message>
+        <source>Outlines: %1</source>
+        <translation>Umrisse: %1</translation>
+    </message>
+    <message>
+        <source>Outward; 0 is straight</source>
+        <translation>Nach außen; 0 ist gerade</translation>
+    </message>
+    <message>
+        <source>Over free rise; auto: 15 % with a cup, 20 % without, more if need be (common practice)</source>
+        <translation>Über frei aufgeschäumt; auto: 15 % mit Becher, 20 % ohne, mehr falls nötig (üblich)</translation>
+    </message>
+    <message>
+        <source>Over the board, sealed</source>
+        <translation>Über der Platte, versiegelt</translation>
+    </message>
+    <message>
+        <source>Overpack</source>
+        <translation>Überfüllung</translation>
+    </message>
+    <message>
+        <source>P&amp;aper</source>
+        <translation>&amp;Papier</translation>
+    </message>
+    <message>
+        <source>P&amp;iece</source>
+        <translation>&amp;Leiste</translation>
+    </message>
+    <message>
+        <source>P&amp;ressure plate</source>
+        <translation>&amp;Druckplatte</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Pages</source>
+        <translation>Seiten</translation>
+    </message>
+    <message>
+        <source>Pages are corrected for what its scales measured, and say so. To measure again, print a page with 100 and 100.</source>
+        <translation>Seiten werden nach den gemessenen Maßstäben korrigiert und sagen es. Zum neuen Messen eine Seite mit 100 und 100 drucken.</translation>
+    </message>
+    <message>
+        <source>Paint over what belongs to an object and was not seen as such</source>
+        <translation>Übermalen, was zum Gegenstand gehört und nicht erkannt wurde</translation>
+    </message>
+    <message>
+        <source>Paint over what is no object: shadows, marks, dirt</source>
+        <translation>Übermalen, was kein Gegenstand ist: Schatten, Flecken, Schmutz</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Papier</translation>
+    </message>
+    <message>
+        <source>Part of it may be a shadow: hold it against the object, and brush the shadow away.</source>
+        <translation>Ein Teil davon kann Schatten sein: an den Gegenstand halten und den Schatten wegpinseln.</translation>
+    </message>
+    <message>
+        <source>Parts &amp;A</source>
+        <translation>Teile &amp;A</translation>
+    </message>
+    <message>
+        <source>Parts &amp;B</source>
+        <translation>Teile &amp;B</translation>
+    </message>
+    <message>
+        <source>Parts of the foam’s figures</source>
+        <translation>Teile der Schaumdaten</translation>
+    </message>
+    <message>
+        <source>Past this time do not close: let it rise open.</source>
+        <translation>Nach dieser Zeit nicht mehr schließen: offen aufschäumen lassen.</translation>
+    </message>
+    <message>
+        <source>Paste</source>
+        <translation>Einfügen</translation>
+    </message>
+    <message>
+        <source>Paste a &amp;list…</source>
+        <translation>&amp;Liste einfügen…</translation>
+    </message>
+    <message>
+        <source>Paste a list</source>
+        <translation>Liste einfügen</translation>
+    </message>
+    <message>
+        <source>Paste a list from a spreadsheet: %1</source>
+        <translation>Liste aus einer Tabelle einfügen: %1</translation>
+    </message>
+    <message>
+        <source>Paste a list of objects</source>
+        <translation>Gegenstandsliste einfügen</translation>
+    </message>
+    <message>
+        <source>Pasted list</source>
+        <translation>Eingefügte Liste</translation>
+    </message>
+    <message>
+        <source>Pattern board</source>
+        <translation>Musterplatte</translation>
+    </message>
+    <message>
+        <source>Pa·s</source>
+        <translation>Pa·s</translation>
+    </message>
+    <message>
+        <source>People who drive closures</source>
+        <translation>Leute, die Verschlüsse schließen</translation>
+    </message>
+    <message>
+        <source>Photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>Photo or scan</source>
+        <translation>Foto oder Scan</translation>
+    </message>
+    <message>
+        <source>Photo with the outlines</source>
+        <translation>Foto mit den Umrissen</translation>
+    </message>
+    <message>
+        <source>Photos and scans (*.jpg *.jpeg *.png)</source>
+        <translation>Fotos und Scans (*.jpg *.jpeg *.png)</translation>
+    </message>
+    <message>
+        <source>Photos can’t be measured</source>
+        <translation>Fotos können nicht gemessen werden</translation>
+    </message>
+    <message>
+        <source>Picture of the drawer from above</source>
+        <translation>Bild der Schublade von oben</translation>
+    </message>
+    <message>
+        <source>Picture of the object</source>
+        <translation>Bild des Gegenstands</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Platzieren</translation>
+    </message>
+    <message>
+        <source>Place the other vents</source>
+        <translation>Andere Entlüftungslöcher platzieren</translation>
+    </message>
+    <message>
+        <source>Placed by the program. Drag it, or lock it with L, and the others follow.</source>
+        <translation>Vom Programm platziert. Ziehen oder mit L festhalten, die anderen folgen.</translation>
+    </message>
+    <message>
+        <source>Placed: %1. Moved: %2. Found no room: %3.</source>
+        <translation>Platziert: %1. Bewegt: %2. Kein Platz: %3.</translation>
+    </message>
+    <message>
+        <source>Places that the foam closes in from all sides before it fills them. One counts as vented when no more than a few milliliters stay in it.</source>
+        <translation>Stellen, die der Schaum von allen Seiten umschließt, bevor er sie füllt. Als entlüftet zählt eine, wenn höchstens ein paar Milliliter bleiben.</translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation>Plan</translation>
+    </message>
+    <message>
+        <source>Plan cast foam inserts for drawers: measure the drawer and the objects, arrange them, mend what the checks say, and print templates at true size.</source>
+        <translation>Gegossene Schaumeinsätze planen: Schublade und Gegenstände messen, anordnen, beheben, was die Prüfungen sagen, und Schablonen in wahrer Größe drucken.</translation>
+    </message>
+    <message>
+        <source>Plane geometry; all lengths are enlarged by the shrinkage (handbook rule of pattern making: length × 1 / (1 − shrinkage)).</source>
+        <translation>Ebene Geometrie; alle Längen sind um den Schwund vergrößert (Handregel des Modellbaus: Länge × 1 / (1 − Schwund)).</translation>
+    </message>
+    <message>
+        <source>Plans cast foam inserts for drawers: layout, checks, foam, templates.</source>
+        <translation>Plant gegossene Schaumeinsätze für Schubladen: Anordnung, Prüfungen, Schaum, Schablonen.</translation>
+    </message>
+    <message>
+        <source>Plate</source>
+        <translation>Druckplatte</translation>
+    </message>
+    <message>
+        <source>Plate and box</source>
+        <translation>Druckplatte und Kasten</translation>
+    </message>
+    <message>
+        <source>Plate tables for an even load.</source>
+        <translation>Plattentafeln für gleichmäßige Last.</translation>
+    </message>
+    <message>
+        <source>Pockets came out %1 ± %2 wider than planned.</source>
+        <translation>Aussparungen wurden %1 ± %2 breiter als geplant.</translation>
+    </message>
+    <message>
+        <source>Pockets chosen: %1.</source>
+        <translation>Gewählte Aussparungen: %1.</translation>
+    </message>
+    <message>
+        <source>Pockets measured</source>
+        <translation>Gemessene Aussparungen</translation>
+    </message>
+    <message>
+        <source>Pockets of this drawer</source>
+        <translation>Aussparungen dieser Schublade</translation>
+    </message>
+    <message>
+        <source>Pockets pasted: %1. Drag them to their place.</source>
+        <translation>Aussparungen eingefügt: %1. An ihren Platz ziehen.</translation>
+    </message>
+    <message>
+        <source>Points</source>
+        <translation>Punkte</translation>
+    </message>
+    <message>
+        <source>Poiseuille’s flow through each hole with both ends’ losses; it goes with the fourth power of the drill.</source>
+        <translation>Strömung nach Poiseuille durch jedes Loch mit den Verlusten beider Enden; sie geht mit der vierten Potenz des Bohrers.</translation>
+    </message>
+    <message>
+        <source>Portrait</source>
+        <translation>Hochformat</translation>
+    </message>
+    <message>
+        <source>Pot life: when the cup’s foam started to rise.</source>
+        <translation>Topfzeit: als der Schaum im Becher zu steigen begann.</translation>
+    </message>
+    <message>
+        <source>Pour &amp;rate</source>
+        <translation>&amp;Gießrate</translation>
+    </message>
+    <message>
+        <source>Pour all the same?</source>
+        <translation>Trotzdem gießen?</translation>
+    </message>
+    <message>
+        <source>Pour cards and &amp;rescue card…</source>
+        <translation>G&amp;ießkarten und Notfallkarte…</translation>
+    </message>
+    <message>
+        <source>Pour cards and rescue card</source>
+        <translation>Gießkarten und Notfallkarte</translation>
+    </message>
+    <message>
+        <source>Pour da&amp;y</source>
+        <translation>&amp;Gießtag</translation>
+    </message>
+    <message>
+        <source>Pour day</source>
+        <translation>Gießtag</translation>
+    </message>
+    <message>
+        <source>Pour day: %1</source>
+        <translation>Gießtag: %1</translation>
+    </message>
+    <message>
+        <source>Pouring a batch %1 s (reckoned with until now: %2), setting the plate on %3 s (%4), a closure %5 s (%6). Reckon with them from now on?</source>
+        <translation>Einen Ansatz gießen %1 s (bisher gerechnet: %2), Druckplatte aufsetzen %3 s (%4), ein Verschluss %5 s (%6). Künftig damit rechnen?</translation>
+    </message>
+    <message>
+        <source>Pressure plate</source>
+        <translation>Druckplatte</translation>
+    </message>
+    <message>
+        <source>Pressure plate, %1 vents</source>
+        <translation>Druckplatte, %1 Entlüftungslöcher</translation>
+    </message>
+    <message>
+        <source>Pressure plate, one vent</source>
+        <translation>Druckplatte, ein Entlüftungsloch</translation>
+    </message>
+    <message>
+        <source>Pressure plate, to drill</source>
+        <translation>Druckplatte, zum Bohren</translation>
+    </message>
+    <message>
+        <source>Pressure when closed</source>
+        <translation>Druck in geschlossener Form</translation>
+    </message>
+    <message>
+        <source>Preview: %1</source>
+        <translation>Vorschau: %1</translation>
+    </message>
+    <message>
+        <source>Price of each set over the sets of a run</source>
+        <translation>Preis je Satz über den Sätzen einer Serie</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Drucken</translation>
+    </message>
+    <message>
+        <source>Print &amp;to</source>
+        <translation>Drucken &amp;auf</translation>
+    </message>
+    <message>
+        <source>Print at 100 %, no fit to page; hold a ruler to both scales.</source>
+        <translation>Mit 100 % drucken, nicht einpassen; ein Lineal an beide Maßstäbe halten.</translation>
+    </message>
+    <message>
+        <source>Print at 100 %, no fit-to-page: in the printer’s own window choose “actual size”. Hold a ruler to both scales of every page before you cut.</source>
+        <translation>Mit 100 % drucken, nicht einpassen: im Druckerfenster „tatsächliche Größe“ wählen. Vor dem Sägen an beide Maßstäbe jeder Seite ein Lineal halten.</translation>
+    </message>
+    <message>
+        <source>Print at 100 %, no fit-to-page: then the scales in the title blocks hold.</source>
+        <translation>Mit 100 % drucken, nicht einpassen: Dann gelten die Maßstäbe in den Schriftfeldern.</translation>
+    </message>
+    <message>
+        <source>Print at actual size</source>
+        <translation>In tatsächlicher Größe drucken</translation>
+    </message>
+    <message>
+        <source>Print to</source>
+        <translation>Drucken auf</translation>
+    </message>
+    <message>
+        <source>Pushes back at &amp;25 %</source>
+        <translation>Gegendruck bei &amp;25 %</translation>
+    </message>
+    <message>
+        <source>Pushes back at &amp;40 %</source>
+        <translation>Gegendruck bei &amp;40 %</translation>
+    </message>
+    <message>
+        <source>Put back what is being moved</source>
+        <translation>Bewegtes zurücksetzen</translation>
+    </message>
+    <message>
+        <source>Put the build-up to&amp;gether</source>
+        <translation>Aufbau zusa&amp;mmensetzen</translation>
+    </message>
+    <message>
+        <source>Quic&amp;k quote…</source>
+        <translation>Schnellange&amp;bot…</translation>
+    </message>
+    <message>
+        <source>Quick quote</source>
+        <translation>Schnellangebot</translation>
+    </message>
+    <message>
+        <source>R&amp;oom to stir</source>
+        <translation>&amp;Raum zum Rühren</translation>
+    </message>
+    <message>
+        <source>R&amp;oom&apos;s temperature</source>
+        <translation>R&amp;aumtemperatur</translation>
+    </message>
+    <message>
+        <source>Ratio and densities by the foam’s label, as entered.</source>
+        <translation>Verhältnis und Dichten nach dem Etikett des Schaums, wie eingegeben.</translation>
+    </message>
+    <message>
+        <source>Read from the cup’s rise: a smooth curve through start, half and full.</source>
+        <translation>Aus dem Becher gelesen: eine glatte Kurve durch Beginn, halb und voll.</translation>
+    </message>
+    <message>
+        <source>Ready.</source>
+        <translation>Bereit.</translation>
+    </message>
+    <message>
+        <source>Rectangle</source>
+        <translation>Rechteck</translation>
+    </message>
+    <message>
+        <source>Rectangle: %1, up to %2 further out</source>
+        <translation>Rechteck: %1, bis %2 weiter außen</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Wiederholen</translation>
+    </message>
+    <message>
+        <source>Rehearsal: %1</source>
+        <translation>Probelauf: %1</translation>
+    </message>
+    <message>
+        <source>Rehearse now?</source>
+        <translation>Jetzt proben?</translation>
+    </message>
+    <message>
+        <source>Replace by another &amp;object…</source>
+        <translation>Durch &amp;anderen Gegenstand ersetzen…</translation>
+    </message>
+    <message>
+        <source>Replace by another object</source>
+        <translation>Durch anderen Gegenstand ersetzen</translation>
+    </message>
+    <message>
+        <source>Replace object</source>
+        <translation>Gegenstand ersetzen</translation>
+    </message>
+    <message>
+        <source>Reserve and what stays in the bucket: common practice, no source.</source>
+        <translation>Reserve und Rest im Eimer: üblich, ohne Quelle.</translation>
+    </message>
+    <message>
+        <source>Revision %1: templates printed before say an older one.</source>
+        <translation>Revision %1: Früher gedruckte Schablonen nennen eine ältere.</translation>
+    </message>
+    <message>
+        <source>Rise and mix</source>
+        <translation>Aufschäumen und mischen</translation>
+    </message>
+    <message>
+        <source>Rise over time, by the label and by the cups</source>
+        <translation>Aufschäumen über der Zeit, nach Etikett und nach Bechern</translation>
+    </message>
+    <message>
+        <source>Rises t&amp;imes</source>
+        <translation>Steig&amp;faktor</translation>
+    </message>
+    <message>
+        <source>Rises ×%1 here, after the label’s ×%2; ± %3 % is reckoned with, our guess.</source>
+        <translation>Steigfaktor hier ×%1, nach Etikett ×%2; gerechnet wird mit ± %3 %, unsere Schätzung.</translation>
+    </message>
+    <message>
+        <source>Room to stir and what stays in the bucket: common practice, no source.</source>
+        <translation>Raum zum Rühren und Rest im Eimer: üblich, ohne Quelle.</translation>
+    </message>
+    <message>
+        <source>Rounded rectangle</source>
+        <translation>Gerundetes Rechteck</translation>
+    </message>
+    <message>
+        <source>S&amp;hape</source>
+        <translation>&amp;Gestalt</translation>
+    </message>
+    <message>
+        <source>S&amp;hop and day of the pour…</source>
+        <translation>&amp;Werkstatt und Gießtag…</translation>
+    </message>
+    <message>
+        <source>S&amp;ides</source>
+        <translation>S&amp;eiten</translation>
+    </message>
+    <message>
+        <source>S&amp;maller text</source>
+        <translation>&amp;Kleinere Schrift</translation>
+    </message>
+    <message>
+        <source>S&amp;ummary…</source>
+        <translation>Zusammen&amp;fassung…</translation>
+    </message>
+    <message>
+        <source>SI 2019</source>
+        <translation>SI 2019</translation>
+    </message>
+    <message>
+        <source>SVG files in a folder</source>
+        <translation>SVG-Dateien in einem Ordner</translation>
+    </message>
+    <message>
+        <source>Sa&amp;w&apos;s step</source>
+        <translation>Schritt der Sä&amp;ge</translation>
+    </message>
+    <message>
+        <source>Save &amp;as…</source>
+        <translation>Speichern &amp;unter…</translation>
+    </message>
+    <message>
+        <source>Save the job</source>
+        <translation>Auftrag speichern</translation>
+    </message>
+    <message>
+        <source>Save the work?</source>
+        <translation>Arbeit speichern?</translation>
+    </message>
+    <message>
+        <source>Saved as “%1”.</source>
+        <translation>Gespeichert als „%1“.</translation>
+    </message>
+    <message>
+        <source>Saved; the version before could not be kept: %1</source>
+        <translation>Gespeichert; die vorige Fassung ließ sich nicht aufheben: %1</translation>
+    </message>
+    <message>
+        <source>Saw and drills</source>
+        <translation>Säge und Bohrer</translation>
+    </message>
+    <message>
+        <source>Says which fits, walls and floors are practice</source>
+        <translation>Sagt, welche Passungen, Stege und Böden üblich sind</translation>
+    </message>
+    <message>
+        <source>Scal&amp;e&apos;s step</source>
+        <translation>Schritt der &amp;Waage</translation>
+    </message>
+    <message>
+        <source>Scale</source>
+        <translation>Maßstab</translation>
+    </message>
+    <message>
+        <source>Sealer, release, clay and glue are not in it.</source>
+        <translation>Versiegelung, Trennmittel, Ton und Leim sind nicht enthalten.</translation>
+    </message>
+    <message>
+        <source>Seconds a &amp;closure</source>
+        <translation>Sekunden je &amp;Verschluss</translation>
+    </message>
+    <message>
+        <source>Seen in the mold: mirrored left to right, enlarged by the shrinkage</source>
+        <translation>In der Form gesehen: links und rechts gespiegelt, um den Schwund vergrößert</translation>
+    </message>
+    <message>
+        <source>Select &amp;all</source>
+        <translation>Alles au&amp;swählen</translation>
+    </message>
+    <message>
+        <source>Sent to “%1”; pages: %2. Hold a ruler to the scales before you cut.</source>
+        <translation>An „%1“ gesendet; Seiten: %2. Vor dem Sägen ein Lineal an die Maßstäbe halten.</translation>
+    </message>
+    <message>
+        <source>Set by hand to %1; automatic would be %2.</source>
+        <translation>Von Hand auf %1 gesetzt; automatisch wäre %2.</translation>
+    </message>
+    <message>
+        <source>Set by you; checked like any other.</source>
+        <translation>Von Hand gesetzt; geprüft wie alles andere.</translation>
+    </message>
+    <message>
+        <source>Sets in the run</source>
+        <translation>Sätze in der Serie</translation>
+    </message>
+    <message>
+        <source>Several outlines of one drawing, each a level, in their places to each other</source>
+        <translation>Mehrere Umrisse einer Zeichnung, je eine Stufe, in ihrer Lage zueinander</translation>
+    </message>
+    <message>
+        <source>Sha&amp;pe</source>
+        <translation>&amp;Gestalt</translation>
+    </message>
+    <message>
+        <source>Shape %1</source>
+        <translation>Umriss %1</translation>
+    </message>
+    <message>
+        <source>Sheets</source>
+        <translation>Blätter</translation>
+    </message>
+    <message>
+        <source>Shop</source>
+        <translation>Werkstatt</translation>
+    </message>
+    <message>
+        <source>Shop &amp;minimums…</source>
+        <translation>&amp;Mindestmaße der Werkstatt…</translation>
+    </message>
+    <message>
+        <source>Shop minimums</source>
+        <translation>Mindestmaße der Werkstatt</translation>
+    </message>
+    <message>
+        <source>Shop…</source>
+        <translation>Werkstatt…</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>Zeigen</translation>
+    </message>
+    <message>
+        <source>Show all of it</source>
+        <translation>Ganz zeigen</translation>
+    </message>
+    <message>
+        <source>Show the figures</source>
+        <translation>Zahlen zeigen</translation>
+    </message>
+    <message>
+        <source>Show the head alone</source>
+        <translation>Nur den Kopf zeigen</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Size: %1 × %2.</source>
+        <translation>Größe: %1 × %2.</translation>
+    </message>
+    <message>
+        <source>Sizes to come</source>
+        <translation>Maße folgen</translation>
+    </message>
+    <message>
+        <source>Slide notch</source>
+        <translation>Mulde schieben</translation>
+    </message>
+    <message>
+        <source>Snap</source>
+        <translation>Einrasten</translation>
+    </message>
+    <message>
+        <source>Snapping is off (S); Esc puts it back.</source>
+        <translation>Einrasten ist aus (S); Esc setzt zurück.</translation>
+    </message>
+    <message>
+        <source>So many must be in when the foam begins to push, after %1. From then on as many as the pressure at each moment needs, with the worst closure’s share.</source>
+        <translation>So viele müssen drin sein, wenn der Schaum zu drücken beginnt, nach %1. Von da an so viele, wie der Druck in jedem Moment verlangt, mit dem Anteil des schlimmsten Verschlusses.</translation>
+    </message>
+    <message>
+        <source>Some steps of a pour of this drawer are marked already. Go on there? “No” begins a new one; the log keeps both.</source>
+        <translation>Einige Schritte eines Gusses dieser Schublade sind schon abgehakt. Dort fortsetzen? „Nein“ beginnt einen neuen; das Protokoll behält beide.</translation>
+    </message>
+    <message>
+        <source>Something to mend here</source>
+        <translation>Hier ist etwas zu beheben</translation>
+    </message>
+    <message>
+        <source>Space, held</source>
+        <translation>Leertaste, gehalten</translation>
+    </message>
+    <message>
+        <source>Space: done    Backspace: take back    Esc: leave, the clock goes on</source>
+        <translation>Leertaste: erledigt    Rücktaste: zurücknehmen    Esc: verlassen, die Uhr läuft weiter</translation>
+    </message>
+    <message>
+        <source>Spread evenly</source>
+        <translation>Gleichmäßig verteilen</translation>
+    </message>
+    <message>
+        <source>Spread evenly, front to back</source>
+        <translation>Gleichmäßig verteilen, von vorn nach hinten</translation>
+    </message>
+    <message>
+        <source>Spread evenly, left to right</source>
+        <translation>Gleichmäßig verteilen, von links nach rechts</translation>
+    </message>
+    <message>
+        <source>Squeeze-out and pressure that is held, by number and drill of the vents</source>
+        <translation>Austritt und gehaltener Druck, nach Zahl und Bohrer der Entlüftungslöcher</translation>
+    </message>
+    <message>
+        <source>Squeezed by a quarter; data sheet</source>
+        <translation>Um ein Viertel gedrückt; Datenblatt</translation>
+    </message>
+    <message>
+        <source>Start &amp;from</source>
+        <translation>&amp;Ausgehen von</translation>
+    </message>
+    <message>
+        <source>Start a job with it</source>
+        <translation>Auftrag damit beginnen</translation>
+    </message>
+    <message>
+        <source>Start a new re&amp;vision</source>
+        <translation>Neue Re&amp;vision beginnen</translation>
+    </message>
+    <message>
+        <source>Stiffeners</source>
+        <translation>Versteifungen</translation>
+    </message>
+    <message>
+        <source>Strips for the walls’ screws</source>
+        <translation>Streifen für die Schrauben der Wände</translation>
+    </message>
+    <message>
+        <source>Summary</source>
+        <translation>Zusammenfassung</translation>
+    </message>
+    <message>
+        <source>Swa&amp;p the two</source>
+        <translation>Die &amp;beiden tauschen</translation>
+    </message>
+    <message>
+        <source>Swap</source>
+        <translation>Tauschen</translation>
+    </message>
+    <message>
+        <source>Symmetric</source>
+        <translation>Symmetrisch</translation>
+    </message>
+    <message>
+        <source>T&amp;yped place and turn</source>
+        <translation>Stelle und Drehung e&amp;ingeben</translation>
+    </message>
+    <message>
+        <source>Ta&amp;ke finger notch away</source>
+        <translation>Griffmulde ent&amp;fernen</translation>
+    </message>
+    <message>
+        <source>Tab</source>
+        <translation>Tab</translation>
+    </message>
+    <message>
+        <source>Tabloid, 11 × 17 in</source>
+        <translation>Tabloid, 11 × 17 in</translation>
+    </message>
+    <message>
+        <source>Take &amp;back</source>
+        <translation>&amp;Zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Take a mark back</source>
+        <translation>Haken zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>Zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Take finger notch away</source>
+        <translation>Griffmulde entfernen</translation>
+    </message>
+    <message>
+        <source>Take the build-up apa&amp;rt</source>
+        <translation>Aufbau &amp;zerlegen</translation>
+    </message>
+    <message>
+        <source>Take the chosen corner away</source>
+        <translation>Gewählte Ecke entfernen</translation>
+    </message>
+    <message>
+        <source>Take the foam “%1”</source>
+        <translation>Den Schaum „%1“ nehmen</translation>
+    </message>
+    <message>
+        <source>Take these times?</source>
+        <translation>Diese Zeiten nehmen?</translation>
+    </message>
+    <message>
+        <source>Take this block away (Delete)</source>
+        <translation>Diesen Klotz entfernen (Entf)</translation>
+    </message>
+    <message>
+        <source>Take this cast away</source>
+        <translation>Diesen Guss entfernen</translation>
+    </message>
+    <message>
+        <source>Take this corner away (Delete)</source>
+        <translation>Diese Ecke entfernen (Entf)</translation>
+    </message>
+    <message>
+        <source>Take this cup away</source>
+        <translation>Diesen Becher entfernen</translation>
+    </message>
+    <message>
+        <source>Take this cylinder away (Delete)</source>
+        <translation>Diesen Zylinder entfernen (Entf)</translation>
+    </message>
+    <message>
+        <source>Take this foam</source>
+        <translation>Diesen Schaum nehmen</translation>
+    </message>
+    <message>
+        <source>Take this height away (Delete)</source>
+        <translation>Diese Höhe entfernen (Entf)</translation>
+    </message>
+    <message>
+        <source>Take this kit away (Delete)</source>
+        <translation>Dieses Gebinde entfernen (Entf)</translation>
+    </message>
+    <message>
+        <source>Take this level away</source>
+        <translation>Diese Stufe entfernen</translation>
+    </message>
+    <message>
+        <source>Take this obstruction away</source>
+        <translation>Dieses Hindernis entfernen</translation>
+    </message>
+    <message>
+        <source>Take this outline</source>
+        <translation>Diesen Umriss nehmen</translation>
+    </message>
+    <message>
+        <source>Take this pocket away (Delete)</source>
+        <translation>Diese Aussparung entfernen (Entf)</translation>
+    </message>
+    <message>
+        <source>Takes the mold apart (Up and Down on the sheet)</source>
+        <translation>Zerlegt die Form (Auf und Ab auf dem Blatt)</translation>
+    </message>
+    <message>
+        <source>Takes two hands: %1 hold it, it weighs %2.</source>
+        <translation>Braucht zwei Hände: %1 halten es, es wiegt %2.</translation>
+    </message>
+    <message>
+        <source>Templates</source>
+        <translation>Schablonen</translation>
+    </message>
+    <message>
+        <source>Templates, true size</source>
+        <translation>Schablonen, wahre Größe</translation>
+    </message>
+    <message>
+        <source>Test &amp;cup…</source>
+        <translation>Probe&amp;becher…</translation>
+    </message>
+    <message>
+        <source>Test cup</source>
+        <translation>Probebecher</translation>
+    </message>
+    <message>
+        <source>Than planned, its whole width; below 0: narrower</source>
+        <translation>Als geplant, ganze Breite; unter 0: schmaler</translation>
+    </message>
+    <message>
+        <source>Than planned; below 0: narrower</source>
+        <translation>Als geplant; unter 0: schmaler</translation>
+    </message>
+    <message>
+        <source>That makes more than %1 pockets</source>
+        <translation>Das ergibt mehr als %1 Aussparungen</translation>
+    </message>
+    <message>
+        <source>That makes no copy</source>
+        <translation>Das ergibt keine Kopie</translation>
+    </message>
+    <message>
+        <source>The built-in foams are invented, generic ones: a data sheet’s figures go into the foam’s form. The layout stays as it is; a softer foam wants wider walls.</source>
+        <translation>Die eingebauten Schäume sind erfunden und allgemein: Die Zahlen eines Datenblatts gehören ins Formular des Schaums. Die Anordnung bleibt, wie sie ist; weicherer Schaum will breitere Stege.</translation>
+    </message>
+    <message>
+        <source>The cheapest board that is thick enough for a screw in its edge and bows little enough as a wall.</source>
+        <translation>Die billigste Platte, die dick genug für eine Schraube in der Kante ist und sich als Wand wenig genug biegt.</translation>
+    </message>
+    <message>
+        <source>The cheapest of the shop’s boards, stiffeners and closures that keeps every limit and can be closed in time.</source>
+        <translation>Die billigsten Platten, Versteifungen und Verschlüsse der Werkstatt, die jede Grenze einhalten und rechtzeitig zu schließen sind.</translation>
+    </message>
+    <message>
+        <source>The clipboard holds no pockets, no object and no list.</source>
+        <translation>In der Zwischenablage sind keine Aussparungen, kein Gegenstand und keine Liste.</translation>
+    </message>
+    <message>
+        <source>The closed mold, measured before the pour. Empty fields count as planned, in gray; heights of walls by their mean.</source>
+        <translation>Die geschlossene Form, vor dem Guss gemessen. Leere Felder zählen wie geplant, in Grau; Wandhöhen mit dem Mittel.</translation>
+    </message>
+    <message>
+        <source>The container decides: %1 in each, it takes %2.</source>
+        <translation>Der Eimer entscheidet: %1 in jedem, er nimmt %2.</translation>
+    </message>
+    <message>
+        <source>The day</source>
+        <translation>Der Tag</translation>
+    </message>
+    <message>
+        <source>The demo job can’t be read</source>
+        <translation>Der Beispielauftrag ist nicht lesbar</translation>
+    </message>
+    <message>
+        <source>The earlier of two curves of the rise, as it is not known which one the foam takes.</source>
+        <translation>Die frühere von zwei Kurven des Aufschäumens, da nicht bekannt ist, welcher der Schaum folgt.</translation>
+    </message>
+    <message>
+        <source>The fewest that fit their container and are poured before the foam starts. Batches are mixed side by side: each needs a person and a mixer.</source>
+        <translation>Die wenigsten, die in ihren Eimer passen und gegossen sind, bevor der Schaum beginnt. Ansätze werden nebeneinander gemischt: Jeder braucht einen Menschen und einen Mischer.</translation>
+    </message>
+    <message>
+        <source>The fit &amp;allows for the band</source>
+        <translation>Spiel rechnet die &amp;Spanne mit ein</translation>
+    </message>
+    <message>
+        <source>The greatest at the pressure to build for, off the heads of the closures.</source>
+        <translation>Die größte beim Bemessungsdruck, außerhalb der Köpfe der Verschlüsse.</translation>
+    </message>
+    <message>
+        <source>The greatest lift along the opening’s edge at the pressure when closed, with closures half as stiff: foam that gets in there is trimmed off as flash.</source>
+        <translation>Der größte Abhub entlang des Randes der Öffnung beim Druck in der geschlossenen Form, mit halb so steifen Verschlüssen: Schaum, der dort eindringt, wird als Grat abgeschnitten.</translation>
+    </message>
+    <message>
+        <source>The greatest lift over the opening at the pressure when closed: it is the back of the insert, which nobody sees.</source>
+        <translation>Der größte Abhub über der Öffnung beim Druck in der geschlossenen Form: Das ist die Unterseite des Einsatzes, die niemand sieht.</translation>
+    </message>
+    <message>
+        <source>The greatest pull at the pressure to build for, with closures twice as stiff. The plate pries at its rim, so the worst pulls about twice what an even share would be.</source>
+        <translation>Der größte Zug beim Bemessungsdruck, mit doppelt so steifen Verschlüssen. Die Druckplatte hebelt an ihrem Rand, der schlimmste zieht also etwa das Doppelte des gleichen Anteils.</translation>
+    </message>
+    <message>
+        <source>The guide’s text</source>
+        <translation>Text des Handbuchs</translation>
+    </message>
+    <message>
+        <source>The heaviest foot is that of “%1”.</source>
+        <translation>Der schwerste Fuß ist der von „%1“.</translation>
+    </message>
+    <message>
+        <source>The hour has no price: work is not in it.</source>
+        <translation>Die Stunde hat keinen Preis: Arbeit ist nicht enthalten.</translation>
+    </message>
+    <message>
+        <source>The insert as one looks into the drawer</source>
+        <translation>Der Einsatz, wie man in die Schublade schaut</translation>
+    </message>
+    <message>
+        <source>The insert&apos;s, or a bar&apos;s</source>
+        <translation>Des Einsatzes oder eines Stabs</translation>
+    </message>
+    <message>
+        <source>The inserts weigh</source>
+        <translation>Gewicht der Einsätze</translation>
+    </message>
+    <message>
+        <source>The job has no other object.</source>
+        <translation>Der Auftrag hat keinen anderen Gegenstand.</translation>
+    </message>
+    <message>
+        <source>The job was not saved</source>
+        <translation>Der Auftrag wurde nicht gespeichert</translation>
+    </message>
+    <message>
+        <source>The kits have no prices: foam is not in it.</source>
+        <translation>Die Gebinde haben keine Preise: Schaum ist nicht enthalten.</translation>
+    </message>
+    <message>
+        <source>The least overpack that fills the mold at the low end</source>
+        <translation>Die geringste Überfüllung, die die Form am unteren Ende füllt</translation>
+    </message>
+    <message>
+        <source>The length runs along the pocket’s edge. A thumb and a finger want about 60 × 28 mm (our guess).</source>
+        <translation>Die Länge läuft am Rand der Aussparung. Daumen und Finger brauchen etwa 60 × 28 mm (unsere Schätzung).</translation>
+    </message>
+    <message>
+        <source>The limit is our guess.</source>
+        <translation>Die Grenze ist unsere Schätzung.</translation>
+    </message>
+    <message>
+        <source>The limit is our guess; a gasket strip allows more.</source>
+        <translation>Die Grenze ist unsere Schätzung; ein Dichtband erlaubt mehr.</translation>
+    </message>
+    <message>
+        <source>The log of a pour is kept in the job’s file: save it first.</source>
+        <translation>Das Protokoll eines Gusses steht in der Auftragsdatei: erst speichern.</translation>
+    </message>
+    <message>
+        <source>The longest wall as a plate held at its four edges, at the pressure when closed.</source>
+        <translation>Die längste Wand als Platte, an vier Kanten gehalten, beim Druck in der geschlossenen Form.</translation>
+    </message>
+    <message>
+        <source>The mold put together, a quarter cut away: turn it, take it apart</source>
+        <translation>Die Form zusammengebaut, ein Viertel weggeschnitten: drehen, zerlegen</translation>
+    </message>
+    <message>
+        <source>The mold’s box, and every sheet and bar of the job with its cuts in order</source>
+        <translation>Der Kasten der Form, und jede Platte und Leiste des Auftrags mit ihren Schnitten der Reihe nach</translation>
+    </message>
+    <message>
+        <source>The numbers on the sheet are the order in which they are driven: the middles of the sides, corners, halves, always opposite pairs. Loosen them in reverse.</source>
+        <translation>Die Nummern auf dem Blatt sind die Reihenfolge: Seitenmitten, Ecken, Hälften, immer gegenüberliegende Paare. Umgekehrt lösen.</translation>
+    </message>
+    <message>
+        <source>The object is on the clipboard, for this job or another.</source>
+        <translation>Der Gegenstand ist in der Zwischenablage, für diesen Auftrag oder einen anderen.</translation>
+    </message>
+    <message>
+        <source>The photo is being measured</source>
+        <translation>Das Foto wird gemessen</translation>
+    </message>
+    <message>
+        <source>The plan’s dose would fill it with liquid alone: do not pour that much.</source>
+        <translation>Die geplante Dosis würde sie schon flüssig füllen: nicht so viel gießen.</translation>
+    </message>
+    <message>
+        <source>The plate must be on by then: past this time do not close.</source>
+        <translation>Bis dahin muss die Druckplatte auf sein: Danach nicht mehr schließen.</translation>
+    </message>
+    <message>
+        <source>The pour decides: it takes most of the pot life.</source>
+        <translation>Das Gießen entscheidet: Es braucht den größten Teil der Topfzeit.</translation>
+    </message>
+    <message>
+        <source>The pour second by second: rise, pressure, closures needed and in</source>
+        <translation>Der Guss Sekunde für Sekunde: Aufschäumen, Druck, Verschlüsse nötig und drin</translation>
+    </message>
+    <message>
+        <source>The pressure when closed with the squeeze-out gone: %1 were the foam half as viscous, %2 were it twice.</source>
+        <translation>Der Druck in der geschlossenen Form nach dem Austritt: %1, wäre der Schaum halb so viskos, %2, wäre er es doppelt.</translation>
+    </message>
+    <message>
+        <source>The profile has %1. %2</source>
+        <translation>Das Profil hat %1. %2</translation>
+    </message>
+    <message>
+        <source>The program places it again, where it is needed.</source>
+        <translation>Das Programm platziert es wieder dorthin, wo es nötig ist.</translation>
+    </message>
+    <message>
+        <source>The reserve is mixed but not poured. Pigment comes on top.</source>
+        <translation>Die Reserve wird gemischt, aber nicht gegossen. Pigment kommt obendrauf.</translation>
+    </message>
+    <message>
+        <source>The rise is free-rise volume over liquid volume, so this much liquid fills the mold with the overpack to spare. An overpack of 10 to 25 % is common practice, no source.</source>
+        <translation>Der Steigfaktor ist frei aufgeschäumtes durch flüssiges Volumen; so viel Flüssigkeit füllt also die Form mit der Überfüllung als Zugabe. Überfüllung von 10 bis 25 % ist üblich, ohne Quelle.</translation>
+    </message>
+    <message>
+        <source>The same dose if the foam rises less into a mold that came out deeper, as expected, and more into one that came out shallower. ×1.00 just fills.</source>
+        <translation>Dieselbe Dosis, wenn der Schaum in einer tieferen Form weniger aufschäumt, wie erwartet, und in einer flacheren mehr. ×1,00 füllt gerade.</translation>
+    </message>
+    <message>
+        <source>The same, &amp;cured</source>
+        <translation>Dieselbe, aus&amp;gehärtet</translation>
+    </message>
+    <message>
+        <source>The sheet shows it for every place, in bands.</source>
+        <translation>Das Blatt zeigt es für jede Stelle, in Bändern.</translation>
+    </message>
+    <message>
+        <source>The shop’s form has a price for the hour.</source>
+        <translation>Im Formular der Werkstatt steht ein Preis für die Stunde.</translation>
+    </message>
+    <message>
+        <source>The shop’s times are the rehearsal’s now.</source>
+        <translation>Die Zeiten der Werkstatt sind jetzt die des Probelaufs.</translation>
+    </message>
+    <message>
+        <source>The smallest it shows</source>
+        <translation>Der kleinste, den sie zeigt</translation>
+    </message>
+    <message>
+        <source>The true outline lies within a band of ± %1.</source>
+        <translation>Der wahre Umriss liegt in einem Band von ± %1.</translation>
+    </message>
+    <message>
+        <source>The version on disk is open.</source>
+        <translation>Die Fassung von der Platte ist offen.</translation>
+    </message>
+    <message>
+        <source>The whole</source>
+        <translation>Das Ganze</translation>
+    </message>
+    <message>
+        <source>Then the outlines serve walls and templates only</source>
+        <translation>Dann dienen die Umrisse nur Stegen und Schablonen</translation>
+    </message>
+    <message>
+        <source>There is no drawer to paste into.</source>
+        <translation>Es gibt keine Schublade zum Einfügen.</translation>
+    </message>
+    <message>
+        <source>There is no mold yet: it needs pockets that can be made.</source>
+        <translation>Noch keine Form: Sie braucht Aussparungen, die sich machen lassen.</translation>
+    </message>
+    <message>
+        <source>There is no plate yet: it needs a mold and a dose.</source>
+        <translation>Noch keine Druckplatte: Sie braucht eine Form und eine Dosis.</translation>
+    </message>
+    <message>
+        <source>There is nothing to cut yet: it needs a mold and a dose.</source>
+        <translation>Noch nichts zu sägen: Es braucht eine Form und eine Dosis.</translation>
+    </message>
+    <message>
+        <source>These differ by more than a tenth: take a smaller drill, or peg the vents as foam shows.</source>
+        <translation>Diese weichen um mehr als ein Zehntel ab: einen kleineren Bohrer nehmen oder die Entlüftungslöcher zustöpseln, sobald Schaum erscheint.</translation>
+    </message>
+    <message>
+        <source>They &amp;cover</source>
+        <translation>Sie be&amp;decken</translation>
+    </message>
+    <message>
+        <source>They stand off the places where air is left last, where that can be: vents belong there.</source>
+        <translation>Sie stehen, wo möglich, nicht über den Stellen, wo zuletzt Luft bleibt: Dort gehören Entlüftungslöcher hin.</translation>
+    </message>
+    <message>
+        <source>Thicker than the drawer is high</source>
+        <translation>Dicker als die Schublade hoch</translation>
+    </message>
+    <message>
+        <source>Thickness of the s&amp;ealer</source>
+        <translation>Dicke der Vers&amp;iegelung</translation>
+    </message>
+    <message>
+        <source>Thin air lets foam rise more</source>
+        <translation>In dünner Luft schäumt es weiter auf</translation>
+    </message>
+    <message>
+        <source>Thin-gap flow of evenly expanding foam over the whole rise (an obstacle problem; Richardson 1972, Elliott and Janovsky 1981).</source>
+        <translation>Fließen im dünnen Spalt von gleichmäßig wachsendem Schaum über das ganze Aufschäumen (ein Hindernisproblem; Richardson 1972, Elliott und Janovsky 1981).</translation>
+    </message>
+    <message>
+        <source>This cast</source>
+        <translation>Dieser Guss</translation>
+    </message>
+    <message>
+        <source>This drawer has no dose yet: the checks say why.</source>
+        <translation>Diese Schublade hat noch keine Dosis: Die Prüfungen sagen, warum.</translation>
+    </message>
+    <message>
+        <source>This drawer has no insert.</source>
+        <translation>Diese Schublade hat keinen Einsatz.</translation>
+    </message>
+    <message>
+        <source>This drawing cannot be read</source>
+        <translation>Diese Zeichnung ist nicht lesbar</translation>
+    </message>
+    <message>
+        <source>This height for all &amp;without one</source>
+        <translation>Diese Höhe für alle &amp;ohne</translation>
+    </message>
+    <message>
+        <source>This is no file</source>
+        <translation>Das ist keine Datei</translation>
+    </message>
+    <message>
+        <source>This job&apos;s: %1</source>
+        <translation>Dieses Auftrags: %1</translation>
+    </message>
+    <message>
+        <source>This mold</source>
+        <translation>Diese Form</translation>
+    </message>
+    <message>
+        <source>This mold has no dose yet: see the checks.</source>
+        <translation>Diese Form hat noch keine Dosis: siehe Prüfungen.</translation>
+    </message>
+    <message>
+        <source>This object has no pocket in this drawer.</source>
+        <translation>Dieser Gegenstand hat in dieser Schublade keine Aussparung.</translation>
+    </message>
+    <message>
+        <source>This picture is being worked out…</source>
+        <translation>Dieses Bild wird noch berechnet…</translation>
+    </message>
+    <message>
+        <source>Throw it away?</source>
+        <translation>Wegwerfen?</translation>
+    </message>
+    <message>
+        <source>Throw the unsaved work on “%1” away for good?</source>
+        <translation>Die ungespeicherte Arbeit an „%1“ endgültig wegwerfen?</translation>
+    </message>
+    <message>
+        <source>Tidy</source>
+        <translation>Aufräumen</translation>
+    </message>
+    <message>
+        <source>Times of the rehearsal</source>
+        <translation>Zeiten des Probelaufs</translation>
+    </message>
+    <message>
+        <source>Times the liquid left empty over it</source>
+        <translation>Mal flüssig, leer darüber gelassen</translation>
+    </message>
+    <message>
+        <source>Tit&amp;le…</source>
+        <translation>&amp;Titel…</translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <translation>Titel</translation>
+    </message>
+    <message>
+        <source>Title of the job</source>
+        <translation>Titel des Auftrags</translation>
+    </message>
+    <message>
+        <source>To another &amp;drawer…</source>
+        <translation>In andere &amp;Schublade…</translation>
+    </message>
+    <message>
+        <source>To another drawer</source>
+        <translation>In andere Schublade</translation>
+    </message>
+    <message>
+        <source>To build for, over the pressure when closed; our guess</source>
+        <translation>Zum Bauen, über dem Druck in der geschlossenen Form; unsere Schätzung</translation>
+    </message>
+    <message>
+        <source>To fill in</source>
+        <translation>Auszufüllen</translation>
+    </message>
+    <message>
+        <source>To the &amp;back instead of to the front</source>
+        <translation>Nach &amp;hinten statt nach vorn</translation>
+    </message>
+    <message>
+        <source>To the &amp;left instead of to the right</source>
+        <translation>Nach &amp;links statt nach rechts</translation>
+    </message>
+    <message>
+        <source>To the insert&apos;s edge; auto: the second beside deeper than %1</source>
+        <translation>Bis zum Rand des Einsatzes; auto: das zweite neben tieferen als %1</translation>
+    </message>
+    <message>
+        <source>Today, at %1 and %2: rises ×%3 (%4 free rise), by weight 100 A to %5 B, pot life %6 s, risen after %7 s.</source>
+        <translation>Heute, bei %1 und %2: Steigfaktor ×%3 (%4 frei aufgeschäumt), nach Gewicht 100 A zu %5 B, Topfzeit %6 s, aufgeschäumt nach %7 s.</translation>
+    </message>
+    <message>
+        <source>Together</source>
+        <translation>Zusammen</translation>
+    </message>
+    <message>
+        <source>Too late to close: leave it open</source>
+        <translation>Zu spät zum Schließen: offen lassen</translation>
+    </message>
+    <message>
+        <source>Too many levels</source>
+        <translation>Zu viele Stufen</translation>
+    </message>
+    <message>
+        <source>Tools</source>
+        <translation>Werkzeuge</translation>
+    </message>
+    <message>
+        <source>Trace an outline here: squares of 1/4 in</source>
+        <translation>Hier einen Umriss nachzeichnen: Quadrate von 1/4 in</translation>
+    </message>
+    <message>
+        <source>Trace an outline here: squares of 5 mm</source>
+        <translation>Hier einen Umriss nachzeichnen: Quadrate von 5 mm</translation>
+    </message>
+    <message>
+        <source>Trimmed</source>
+        <translation>Beschnitten</translation>
+    </message>
+    <message>
+        <source>Turn</source>
+        <translation>Drehen</translation>
+    </message>
+    <message>
+        <source>Turn &amp;15°</source>
+        <translation>Um &amp;15° drehen</translation>
+    </message>
+    <message>
+        <source>Turn 90° &amp;clockwise</source>
+        <translation>Um 90° im &amp;Uhrzeigersinn</translation>
+    </message>
+    <message>
+        <source>Turn the build-up to the le&amp;ft</source>
+        <translation>Aufbau nach &amp;links drehen</translation>
+    </message>
+    <message>
+        <source>Turn the build-up to the ri&amp;ght</source>
+        <translation>Aufbau nach &amp;rechts drehen</translation>
+    </message>
+    <message>
+        <source>Turn to a typed angle</source>
+        <translation>Auf eingegebenen Winkel drehen</translation>
+    </message>
+    <message>
+        <source>Turn to the left</source>
+        <translation>Nach links drehen</translation>
+    </message>
+    <message>
+        <source>Turn to the right</source>
+        <translation>Nach rechts drehen</translation>
+    </message>
+    <message>
+        <source>Turned</source>
+        <translation>Gedreht</translation>
+    </message>
+    <message>
+        <source>Turned rectangle</source>
+        <translation>Gedrehtes Rechteck</translation>
+    </message>
+    <message>
+        <source>Turned rectangle: %1, up to %2 further out</source>
+        <translation>Gedrehtes Rechteck: %1, bis %2 weiter außen</translation>
+    </message>
+    <message>
+        <source>Twice as fast for each 10 °C warmer: common practice, no source; published activation energies of 27 to 48 kJ/mol give somewhat less.</source>
+        <translation>Je 10 °C wärmer doppelt so schnell: üblich, ohne Quelle; veröffentlichte Aktivierungsenergien von 27 bis 48 kJ/mol ergeben etwas weniger.</translation>
+    </message>
+    <message>
+        <source>Two fingers do not reach it: a finger notch, or %1 over the face, would let them.</source>
+        <translation>Zwei Finger kommen nicht hin: Eine Griffmulde oder %1 über der Oberseite würde helfen.</translation>
+    </message>
+    <message>
+        <source>Two fingers reach it: it stands %1 over the face.</source>
+        <translation>Zwei Finger kommen hin: Es steht %1 über die Oberseite.</translation>
+    </message>
+    <message>
+        <source>Two fingers reach it: the notches have room for %1.</source>
+        <translation>Zwei Finger kommen hin: Die Griffmulden haben Platz für %1.</translation>
+    </message>
+    <message>
+        <source>Two rectangles</source>
+        <translation>Zwei Rechtecke</translation>
+    </message>
+    <message>
+        <source>Two rectangles: %1, up to %2 further out</source>
+        <translation>Zwei Rechtecke: %1, bis %2 weiter außen</translation>
+    </message>
+    <message>
+        <source>Type them like 2; 2.5; 3</source>
+        <translation>So eingeben: 2; 2,5; 3</translation>
+    </message>
+    <message>
+        <source>Under a pocket; auto: the second where wide or heavy</source>
+        <translation>Unter einer Aussparung; auto: das zweite, wo breit oder schwer</translation>
+    </message>
+    <message>
+        <source>Under a straightedge</source>
+        <translation>Unter einem Lineal</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Rückgängig</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>Unit of %1</source>
+        <translation>Einheit von %1</translation>
+    </message>
+    <message>
+        <source>Unit of the rulers</source>
+        <translation>Einheit der Lineale</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Einheiten</translation>
+    </message>
+    <message>
+        <source>Unl&amp;ock</source>
+        <translation>&amp;Loslassen</translation>
+    </message>
+    <message>
+        <source>Unlock</source>
+        <translation>Loslassen</translation>
+    </message>
+    <message>
+        <source>Unlock vent</source>
+        <translation>Entlüftungsloch loslassen</translation>
+    </message>
+    <message>
+        <source>Unsaved work can’t be kept: %1</source>
+        <translation>Ungespeicherte Arbeit lässt sich nicht aufheben: %1</translation>
+    </message>
+    <message>
+        <source>Untitled job</source>
+        <translation>Auftrag ohne Titel</translation>
+    </message>
+    <message>
+        <source>Upright, or nearly</source>
+        <translation>Aufrecht oder fast</translation>
+    </message>
+    <message>
+        <source>Use a whole number</source>
+        <translation>Eine ganze Zahl eingeben</translation>
+    </message>
+    <message>
+        <source>Use this foam</source>
+        <translation>Diesen Schaum nehmen</translation>
+    </message>
+    <message>
+        <source>V%1 at %2, %3</source>
+        <translation>V%1 bei %2, %3</translation>
+    </message>
+    <message>
+        <source>V%1 at %2, %3, locked</source>
+        <translation>V%1 bei %2, %3, festgehalten</translation>
+    </message>
+    <message>
+        <source>V%1: drag it to lock it elsewhere, right-click for more.</source>
+        <translation>V%1: ziehen, um es anderswo festzuhalten; Rechtsklick für mehr.</translation>
+    </message>
+    <message>
+        <source>Vents</source>
+        <translation>Entlüftungslöcher</translation>
+    </message>
+    <message>
+        <source>Vents and pressure</source>
+        <translation>Entlüftungslöcher und Druck</translation>
+    </message>
+    <message>
+        <source>Vents keep two diameters of wood to closures and stiffeners.</source>
+        <translation>Entlüftungslöcher halten zwei Durchmesser Holz zu Verschlüssen und Versteifungen.</translation>
+    </message>
+    <message>
+        <source>W&amp;alls</source>
+        <translation>&amp;Wände</translation>
+    </message>
+    <message>
+        <source>W&amp;alls between rows</source>
+        <translation>Ste&amp;ge zwischen Reihen</translation>
+    </message>
+    <message>
+        <source>Wall</source>
+        <translation>Wand</translation>
+    </message>
+    <message>
+        <source>Wall at least &amp;depth over</source>
+        <translation>Steg mindestens &amp;Tiefe durch</translation>
+    </message>
+    <message>
+        <source>Wall beside the deepest pocket</source>
+        <translation>Steg neben der tiefsten Aussparung</translation>
+    </message>
+    <message>
+        <source>Wax on the mold</source>
+        <translation>Wachs auf der Form</translation>
+    </message>
+    <message>
+        <source>Weigh each part in a cup of its own; pigment, if any, goes into part B.</source>
+        <translation>Jede Komponente in einem eigenen Becher wiegen; Pigment kommt in Komponente B.</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>What helps: screws started beforehand, a second driver, clamps or rods with wing nuts, cooler parts.</source>
+        <translation>Was hilft: vorgesetzte Schrauben, ein zweiter Schrauber, Zwingen oder Gewindestangen mit Flügelmuttern, kühlere Komponenten.</translation>
+    </message>
+    <message>
+        <source>What is automatic is found anew after every change: the cheapest of the shop’s that holds and can be closed in time. What you fix is checked alike.</source>
+        <translation>Automatisches wird nach jeder Änderung neu gesucht: das Billigste der Werkstatt, das hält und rechtzeitig zu schließen ist. Festgelegtes wird ebenso geprüft.</translation>
+    </message>
+    <message>
+        <source>What is not &amp;placed, for me</source>
+        <translation>Nicht &amp;Platziertes platzieren lassen</translation>
+    </message>
+    <message>
+        <source>What is not placed, over all &amp;drawers</source>
+        <translation>Nicht Platziertes, über alle S&amp;chubladen</translation>
+    </message>
+    <message>
+        <source>What is shut in when the foam has passed every vent, at the day’s air pressure. It is pressed together with the foam and raises the pressure when closed.</source>
+        <translation>Was eingeschlossen ist, wenn der Schaum jedes Entlüftungsloch passiert hat, beim Luftdruck des Tages. Sie wird mit dem Schaum zusammengedrückt und erhöht den Druck in der geschlossenen Form.</translation>
+    </message>
+    <message>
+        <source>What is still to do</source>
+        <translation>Was noch zu tun ist</translation>
+    </message>
+    <message>
+        <source>What squeezes out through the vents is not poured again.</source>
+        <translation>Was durch die Entlüftungslöcher austritt, wird nicht noch einmal gegossen.</translation>
+    </message>
+    <message>
+        <source>What the blade takes</source>
+        <translation>Was das Blatt nimmt</translation>
+    </message>
+    <message>
+        <source>What the foam is sold in. The cheapest whole set that covers the job is taken, what is at hand first.</source>
+        <translation>Worin der Schaum verkauft wird. Genommen wird der billigste ganze Satz, der reicht; Vorhandenes zuerst.</translation>
+    </message>
+    <message>
+        <source>What to cut and buy is still being worked out: ask again in a moment.</source>
+        <translation>Zuschnitt und Einkauf werden noch berechnet: gleich noch einmal versuchen.</translation>
+    </message>
+    <message>
+        <source>Wheel</source>
+        <translation>Mausrad</translation>
+    </message>
+    <message>
+        <source>Where air stays</source>
+        <translation>Wo Luft bleibt</translation>
+    </message>
+    <message>
+        <source>Where air stays can’t be told yet: it needs a mold and a dose.</source>
+        <translation>Wo Luft bleibt, ist noch nicht zu sagen: Es braucht eine Form und eine Dosis.</translation>
+    </message>
+    <message>
+        <source>Where from</source>
+        <translation>Woher</translation>
+    </message>
+    <message>
+        <source>Where the hand put it right it is as good as the hand.</source>
+        <translation>Wo die Hand ihn berichtigt hat, ist er so gut wie die Hand.</translation>
+    </message>
+    <message>
+        <source>Where the pockets are: this program’s own model. Corners and walls: common practice.</source>
+        <translation>Wo die Lufteinschlüsse sind: eigenes Modell dieses Programms. Ecken und Wände: üblich.</translation>
+    </message>
+    <message>
+        <source>Which drawer would do</source>
+        <translation>Welche Schublade ginge</translation>
+    </message>
+    <message>
+        <source>Which outline, largest first:</source>
+        <translation>Welcher Umriss, größter zuerst:</translation>
+    </message>
+    <message>
+        <source>Which outlines, each a level; largest first:</source>
+        <translation>Welche Umrisse, je eine Stufe; größter zuerst:</translation>
+    </message>
+    <message>
+        <source>Whichever takes fewer tiles</source>
+        <translation>Was weniger Teilblätter braucht</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>Width at the &amp;front</source>
+        <translation>Breite &amp;vorn</translation>
+    </message>
+    <message>
+        <source>Width at the back</source>
+        <translation>Breite hinten</translation>
+    </message>
+    <message>
+        <source>Width in the middle</source>
+        <translation>Breite in der Mitte</translation>
+    </message>
+    <message>
+        <source>Width of the brush</source>
+        <translation>Breite des Pinsels</translation>
+    </message>
+    <message>
+        <source>With %1 closures, at a higher price. Fix it in the mold’s form to have it.</source>
+        <translation>Mit %1 Verschlüssen, teurer. Im Formular der Form festlegen, um sie zu bekommen.</translation>
+    </message>
+    <message>
+        <source>With the foam “%1”. The spread is that of what is not known yet: pockets’ depths, area, number, the foam’s rise, hours, boards.</source>
+        <translation>Mit dem Schaum „%1“. Die Spanne kommt von dem, was noch nicht bekannt ist: Tiefen, Fläche und Zahl der Aussparungen, Aufschäumen, Stunden, Platten.</translation>
+    </message>
+    <message>
+        <source>Withdrawal from a wall’s edge by the Wood Handbook’s form, 31.8·√D·(L − D/3)^1.25·G² in N and mm; other closures as the shop’s list says.</source>
+        <translation>Ausziehen aus der Wandkante nach der Form des Wood Handbook, 31,8·√D·(L − D/3)^1,25·G² in N und mm; andere Verschlüsse nach der Liste der Werkstatt.</translation>
+    </message>
+    <message>
+        <source>Without the pressure plate, its closures and vents: they are not worked out yet</source>
+        <translation>Ohne Druckplatte, ihre Verschlüsse und Entlüftungslöcher: Sie sind noch nicht berechnet</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>Arbeit</translation>
+    </message>
+    <message>
+        <source>Work that was not saved</source>
+        <translation>Nicht gespeicherte Arbeit</translation>
+    </message>
+    <message>
+        <source>Working it out…</source>
+        <translation>Wird berechnet…</translation>
+    </message>
+    <message>
+        <source>Working out plate, vents and cuts for the last change: %1 %</source>
+        <translation>Druckplatte, Entlüftungslöcher und Zuschnitt zur letzten Änderung werden berechnet: %1 %</translation>
+    </message>
+    <message>
+        <source>Write…</source>
+        <translation>Schreiben…</translation>
+    </message>
+    <message>
+        <source>Written to “%1”; drawings: %2.</source>
+        <translation>Geschrieben nach „%1“; Zeichnungen: %2.</translation>
+    </message>
+    <message>
+        <source>Written to “%1”; lists: %2.</source>
+        <translation>Geschrieben nach „%1“; Listen: %2.</translation>
+    </message>
+    <message>
+        <source>Written to “%1”; lists: %2. What to cut and buy is still being worked out.</source>
+        <translation>Geschrieben nach „%1“; Listen: %2. Zuschnitt und Einkauf werden noch berechnet.</translation>
+    </message>
+    <message>
+        <source>Written to “%1”; pages: %2.</source>
+        <translation>Geschrieben nach „%1“; Seiten: %2.</translation>
+    </message>
+    <message>
+        <source>Zoom &amp;in</source>
+        <translation>Ver&amp;größern</translation>
+    </message>
+    <message>
+        <source>Zoom &amp;out</source>
+        <translation>Ver&amp;kleinern</translation>
+    </message>
+    <message>
+        <source>Zoom about the pointer</source>
+        <translation>Um den Zeiger zoomen</translation>
+    </message>
+    <message>
+        <source>Zoom to the chec&amp;k</source>
+        <translation>P&amp;rüfung heranholen</translation>
+    </message>
+    <message>
+        <source>Zoom to what is &amp;chosen</source>
+        <translation>&amp;Gewähltes heranholen</translation>
+    </message>
+    <message>
+        <source>a rule of this program</source>
+        <translation>eine Regel dieses Programms</translation>
+    </message>
+    <message>
+        <source>a screw’s by its diameter, depth and the wall’s density</source>
+        <translation>bei Schrauben nach Durchmesser, Tiefe und Dichte der Wand</translation>
+    </message>
+    <message>
+        <source>about</source>
+        <translation>etwa</translation>
+    </message>
+    <message>
+        <source>absolute</source>
+        <translation>absolut</translation>
+    </message>
+    <message>
+        <source>absolute; at which the rise was read</source>
+        <translation>absolut; bei der das Aufschäumen gemessen wurde</translation>
+    </message>
+    <message>
+        <source>across</source>
+        <translation>quer</translation>
+    </message>
+    <message>
+        <source>activation energy</source>
+        <translation>Aktivierungsenergie</translation>
+    </message>
+    <message>
+        <source>air left in the mold</source>
+        <translation>Luft, die in der Form bleibt</translation>
+    </message>
+    <message>
+        <source>air pockets</source>
+        <translation>Lufteinschlüsse</translation>
+    </message>
+    <message>
+        <source>air pressure</source>
+        <translation>Luftdruck</translation>
+    </message>
+    <message>
+        <source>air pressure at sea level</source>
+        <translation>Luftdruck auf Meereshöhe</translation>
+    </message>
+    <message>
+        <source>air stays in %1 places</source>
+        <translation>an %1 Stellen bleibt Luft</translation>
+    </message>
+    <message>
+        <source>air stays in one place</source>
+        <translation>an einer Stelle bleibt Luft</translation>
+    </message>
+    <message>
+        <source>all closures in</source>
+        <translation>alle Verschlüsse drin</translation>
+    </message>
+    <message>
+        <source>all in after</source>
+        <translation>alle drin nach</translation>
+    </message>
+    <message>
+        <source>allowed</source>
+        <translation>zulässig</translation>
+    </message>
+    <message>
+        <source>allowed pull</source>
+        <translation>zulässiger Zug</translation>
+    </message>
+    <message>
+        <source>and 10 K more, our guess</source>
+        <translation>und 10 K mehr, unsere Schätzung</translation>
+    </message>
+    <message>
+        <source>area of the insert in the mold</source>
+        <translation>Fläche des Einsatzes in der Form</translation>
+    </message>
+    <message>
+        <source>as before the last change</source>
+        <translation>wie vor der letzten Änderung</translation>
+    </message>
+    <message>
+        <source>as built</source>
+        <translation>laut Aufmaß</translation>
+    </message>
+    <message>
+        <source>as entered</source>
+        <translation>wie eingegeben</translation>
+    </message>
+    <message>
+        <source>as found</source>
+        <translation>wie erkannt</translation>
+    </message>
+    <message>
+        <source>as high</source>
+        <translation>so hoch</translation>
+    </message>
+    <message>
+        <source>as listed with the foam</source>
+        <translation>wie beim Schaum aufgeführt</translation>
+    </message>
+    <message>
+        <source>as set</source>
+        <translation>wie gesetzt</translation>
+    </message>
+    <message>
+        <source>as set for the shop</source>
+        <translation>wie für die Werkstatt gesetzt</translation>
+    </message>
+    <message>
+        <source>as the sides</source>
+        <translation>wie die Seiten</translation>
+    </message>
+    <message>
+        <source>as weighed</source>
+        <translation>wie gewogen</translation>
+    </message>
+    <message>
+        <source>at hand</source>
+        <translation>vorhanden</translation>
+    </message>
+    <message>
+        <source>at stiffeners’ ends</source>
+        <translation>an den Enden der Versteifungen</translation>
+    </message>
+    <message>
+        <source>at the feet of the blocks</source>
+        <translation>am Fuß der Klötze</translation>
+    </message>
+    <message>
+        <source>at the plate</source>
+        <translation>an der Druckplatte</translation>
+    </message>
+    <message>
+        <source>at the shop’s altitude, by ISO 2533</source>
+        <translation>in der Höhenlage der Werkstatt, nach ISO 2533</translation>
+    </message>
+    <message>
+        <source>auto</source>
+        <translation>auto</translation>
+    </message>
+    <message>
+        <source>auto: %1</source>
+        <translation>auto: %1</translation>
+    </message>
+    <message>
+        <source>auto: %1, %2</source>
+        <translation>auto: %1, %2</translation>
+    </message>
+    <message>
+        <source>automatic</source>
+        <translation>automatisch</translation>
+    </message>
+    <message>
+        <source>automatic overpack</source>
+        <translation>automatische Überfüllung</translation>
+    </message>
+    <message>
+        <source>batch</source>
+        <translation>Ansatz</translation>
+    </message>
+    <message>
+        <source>batches</source>
+        <translation>Ansätze</translation>
+    </message>
+    <message>
+        <source>block</source>
+        <translation>Klotz</translation>
+    </message>
+    <message>
+        <source>blocks</source>
+        <translation>Klötze</translation>
+    </message>
+    <message>
+        <source>board</source>
+        <translation>Platte</translation>
+    </message>
+    <message>
+        <source>boards, sheets</source>
+        <translation>Platten</translation>
+    </message>
+    <message>
+        <source>board’s stress</source>
+        <translation>Spannung der Platte</translation>
+    </message>
+    <message>
+        <source>bottom</source>
+        <translation>unten</translation>
+    </message>
+    <message>
+        <source>bow</source>
+        <translation>Durchbiegung</translation>
+    </message>
+    <message>
+        <source>bow of the back</source>
+        <translation>Durchbiegung der Unterseite</translation>
+    </message>
+    <message>
+        <source>bow of the walls</source>
+        <translation>Durchbiegung der Wände</translation>
+    </message>
+    <message>
+        <source>box</source>
+        <translation>Kasten</translation>
+    </message>
+    <message>
+        <source>build for</source>
+        <translation>bauen für</translation>
+    </message>
+    <message>
+        <source>bulge (%1)</source>
+        <translation>Bogen (%1)</translation>
+    </message>
+    <message>
+        <source>buy</source>
+        <translation>kaufen</translation>
+    </message>
+    <message>
+        <source>by mass</source>
+        <translation>nach Masse</translation>
+    </message>
+    <message>
+        <source>by the file</source>
+        <translation>nach der Datei</translation>
+    </message>
+    <message>
+        <source>by the label</source>
+        <translation>nach Etikett</translation>
+    </message>
+    <message>
+        <source>by the photo</source>
+        <translation>nach dem Foto</translation>
+    </message>
+    <message>
+        <source>by the rate</source>
+        <translation>nach der Rate</translation>
+    </message>
+    <message>
+        <source>by the test cup</source>
+        <translation>nach dem Probebecher</translation>
+    </message>
+    <message>
+        <source>by volume</source>
+        <translation>nach Volumen</translation>
+    </message>
+    <message>
+        <source>can it be closed</source>
+        <translation>lässt sie sich schließen</translation>
+    </message>
+    <message>
+        <source>cast</source>
+        <translation>Guss</translation>
+    </message>
+    <message>
+        <source>changed by %1</source>
+        <translation>geändert durch %1</translation>
+    </message>
+    <message>
+        <source>check</source>
+        <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>clay fillets</source>
+        <translation>Hohlkehlen</translation>
+    </message>
+    <message>
+        <source>closures</source>
+        <translation>Verschlüsse</translation>
+    </message>
+    <message>
+        <source>cm² × mm in %1</source>
+        <translation>cm² × mm in %1</translation>
+    </message>
+    <message>
+        <source>column %1</source>
+        <translation>Spalte %1</translation>
+    </message>
+    <message>
+        <source>commas</source>
+        <translation>Kommas</translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation>üblich</translation>
+    </message>
+    <message>
+        <source>common practice, no source</source>
+        <translation>üblich, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>count</source>
+        <translation>Anzahl</translation>
+    </message>
+    <message>
+        <source>cup</source>
+        <translation>Becher</translation>
+    </message>
+    <message>
+        <source>cup %1</source>
+        <translation>Becher %1</translation>
+    </message>
+    <message>
+        <source>decides</source>
+        <translation>entscheidet</translation>
+    </message>
+    <message>
+        <source>deep, front to back</source>
+        <translation>tief, von vorn nach hinten</translation>
+    </message>
+    <message>
+        <source>deeper mold</source>
+        <translation>tiefere Form</translation>
+    </message>
+    <message>
+        <source>density of the mixed parts</source>
+        <translation>Dichte der Mischung</translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <translation>Tiefe</translation>
+    </message>
+    <message>
+        <source>depth of the mold</source>
+        <translation>Tiefe der Form</translation>
+    </message>
+    <message>
+        <source>diameter (%1)</source>
+        <translation>Durchmesser (%1)</translation>
+    </message>
+    <message>
+        <source>done in</source>
+        <translation>fertig in</translation>
+    </message>
+    <message>
+        <source>dots per inch</source>
+        <translation>Punkte pro Zoll</translation>
+    </message>
+    <message>
+        <source>drawer</source>
+        <translation>Schublade</translation>
+    </message>
+    <message>
+        <source>driving them all</source>
+        <translation>alle schließen</translation>
+    </message>
+    <message>
+        <source>else the outlines are wrong by as much.</source>
+        <translation>sonst sind die Umrisse um ebenso viel falsch.</translation>
+    </message>
+    <message>
+        <source>enlarged by the shrinkage</source>
+        <translation>um den Schwund vergrößert</translation>
+    </message>
+    <message>
+        <source>exact, from their outlines</source>
+        <translation>genau, aus ihren Umrissen</translation>
+    </message>
+    <message>
+        <source>expected</source>
+        <translation>erwartet</translation>
+    </message>
+    <message>
+        <source>factor</source>
+        <translation>Faktor</translation>
+    </message>
+    <message>
+        <source>filled</source>
+        <translation>gefüllt</translation>
+    </message>
+    <message>
+        <source>filled at a rise of</source>
+        <translation>gefüllt bei Steigfaktor</translation>
+    </message>
+    <message>
+        <source>fills last</source>
+        <translation>füllt sich zuletzt</translation>
+    </message>
+    <message>
+        <source>firm</source>
+        <translation>fest</translation>
+    </message>
+    <message>
+        <source>fixed by you</source>
+        <translation>von Hand festgelegt</translation>
+    </message>
+    <message>
+        <source>foam does not flow for nothing; from moldings, no source</source>
+        <translation>Schaum fließt nicht umsonst; aus Formteilen, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>foam mixed</source>
+        <translation>Schaum gemischt</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <translation>von</translation>
+    </message>
+    <message>
+        <source>from its floor</source>
+        <translation>ab seinem Boden</translation>
+    </message>
+    <message>
+        <source>from the levels</source>
+        <translation>aus den Stufen</translation>
+    </message>
+    <message>
+        <source>front edge</source>
+        <translation>vordere Kante</translation>
+    </message>
+    <message>
+        <source>full</source>
+        <translation>voll</translation>
+    </message>
+    <message>
+        <source>full rise</source>
+        <translation>ganz aufgeschäumt</translation>
+    </message>
+    <message>
+        <source>g</source>
+        <translation>g</translation>
+    </message>
+    <message>
+        <source>g/mL</source>
+        <translation>g/mL</translation>
+    </message>
+    <message>
+        <source>gap under it</source>
+        <translation>Spalt darunter</translation>
+    </message>
+    <message>
+        <source>gas constant</source>
+        <translation>Gaskonstante</translation>
+    </message>
+    <message>
+        <source>grid</source>
+        <translation>Raster</translation>
+    </message>
+    <message>
+        <source>hard</source>
+        <translation>hart</translation>
+    </message>
+    <message>
+        <source>hard over %1</source>
+        <translation>zu hart über %1</translation>
+    </message>
+    <message>
+        <source>height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>height, %1</source>
+        <translation>Höhe, %1</translation>
+    </message>
+    <message>
+        <source>high</source>
+        <translation>oben</translation>
+    </message>
+    <message>
+        <source>high end, hotter still</source>
+        <translation>oberes Ende, noch heißer</translation>
+    </message>
+    <message>
+        <source>hotter in the mold</source>
+        <translation>heißer in der Form</translation>
+    </message>
+    <message>
+        <source>how full</source>
+        <translation>wie voll</translation>
+    </message>
+    <message>
+        <source>how it comes about</source>
+        <translation>wie es entsteht</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>in</translation>
+    </message>
+    <message>
+        <source>in the channels between the blocks</source>
+        <translation>in den Kanälen zwischen den Klötzen</translation>
+    </message>
+    <message>
+        <source>in the kits</source>
+        <translation>in den Gebinden</translation>
+    </message>
+    <message>
+        <source>in time</source>
+        <translation>rechtzeitig</translation>
+    </message>
+    <message>
+        <source>in when the mold is full</source>
+        <translation>drin, wenn die Form voll ist</translation>
+    </message>
+    <message>
+        <source>in/32</source>
+        <translation>in/32</translation>
+    </message>
+    <message>
+        <source>insert</source>
+        <translation>Einsatz</translation>
+    </message>
+    <message>
+        <source>insert weighs</source>
+        <translation>Einsatz wiegt</translation>
+    </message>
+    <message>
+        <source>into the mold</source>
+        <translation>in die Form</translation>
+    </message>
+    <message>
+        <source>in³ in %1</source>
+        <translation>in³ in %1</translation>
+    </message>
+    <message>
+        <source>its density</source>
+        <translation>dessen Dichte</translation>
+    </message>
+    <message>
+        <source>its liquid’s density over its foam’s</source>
+        <translation>Dichte der Flüssigkeit durch Dichte des Schaums</translation>
+    </message>
+    <message>
+        <source>its parts</source>
+        <translation>davon Teile</translation>
+    </message>
+    <message>
+        <source>job</source>
+        <translation>Auftrag</translation>
+    </message>
+    <message>
+        <source>job&apos;s</source>
+        <translation>des Auftrags</translation>
+    </message>
+    <message>
+        <source>keeps %1</source>
+        <translation>behält %1</translation>
+    </message>
+    <message>
+        <source>kit</source>
+        <translation>Gebinde</translation>
+    </message>
+    <message>
+        <source>kits</source>
+        <translation>Gebinde</translation>
+    </message>
+    <message>
+        <source>laid on, fits</source>
+        <translation>aufgelegt, passt</translation>
+    </message>
+    <message>
+        <source>lapped: two walls run through</source>
+        <translation>überlappt: Zwei Wände laufen durch</translation>
+    </message>
+    <message>
+        <source>late by</source>
+        <translation>zu spät um</translation>
+    </message>
+    <message>
+        <source>leave out</source>
+        <translation>weglassen</translation>
+    </message>
+    <message>
+        <source>left as is</source>
+        <translation>hingenommen</translation>
+    </message>
+    <message>
+        <source>left edge</source>
+        <translation>linke Kante</translation>
+    </message>
+    <message>
+        <source>left in a bucket</source>
+        <translation>Rest im Eimer</translation>
+    </message>
+    <message>
+        <source>left in each bucket</source>
+        <translation>Rest je Eimer</translation>
+    </message>
+    <message>
+        <source>left in the bucket</source>
+        <translation>Rest im Eimer</translation>
+    </message>
+    <message>
+        <source>left over</source>
+        <translation>bleibt übrig</translation>
+    </message>
+    <message>
+        <source>length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>length (%1)</source>
+        <translation>Länge (%1)</translation>
+    </message>
+    <message>
+        <source>length × width × height</source>
+        <translation>Länge × Breite × Höhe</translation>
+    </message>
+    <message>
+        <source>level</source>
+        <translation>Stufe</translation>
+    </message>
+    <message>
+        <source>level of the liquid</source>
+        <translation>Stand der Flüssigkeit</translation>
+    </message>
+    <message>
+        <source>lift on the plate</source>
+        <translation>Hub an der Druckplatte</translation>
+    </message>
+    <message>
+        <source>liquid in the cup</source>
+        <translation>flüssig im Becher</translation>
+    </message>
+    <message>
+        <source>locked</source>
+        <translation>festgehalten</translation>
+    </message>
+    <message>
+        <source>look</source>
+        <translation>Bedenken</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation>unten</translation>
+    </message>
+    <message>
+        <source>margin</source>
+        <translation>Zuschlag</translation>
+    </message>
+    <message>
+        <source>mass</source>
+        <translation>Masse</translation>
+    </message>
+    <message>
+        <source>medium</source>
+        <translation>mittel</translation>
+    </message>
+    <message>
+        <source>mend</source>
+        <translation>Mangel</translation>
+    </message>
+    <message>
+        <source>middle of the side</source>
+        <translation>Mitte der Seite</translation>
+    </message>
+    <message>
+        <source>min</source>
+        <translation>min</translation>
+    </message>
+    <message>
+        <source>mixed</source>
+        <translation>gemischt</translation>
+    </message>
+    <message>
+        <source>mixed and poured</source>
+        <translation>gemischt und gegossen</translation>
+    </message>
+    <message>
+        <source>mixed for all drawers</source>
+        <translation>gemischt für alle Schubladen</translation>
+    </message>
+    <message>
+        <source>mixing</source>
+        <translation>Mischen</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation>mm</translation>
+    </message>
+    <message>
+        <source>mold full</source>
+        <translation>Form voll</translation>
+    </message>
+    <message>
+        <source>mold holds</source>
+        <translation>Form fasst</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>needed</source>
+        <translation>nötig</translation>
+    </message>
+    <message>
+        <source>next best</source>
+        <translation>nächstbeste</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>no air pocket keeps its air</source>
+        <translation>kein Lufteinschluss behält seine Luft</translation>
+    </message>
+    <message>
+        <source>no air stays</source>
+        <translation>keine Luft bleibt</translation>
+    </message>
+    <message>
+        <source>no flash: a shadow with a sharp edge counts as object.</source>
+        <translation>kein Blitz: Ein scharfer Schatten zählt als Gegenstand.</translation>
+    </message>
+    <message>
+        <source>no limit</source>
+        <translation>ohne Grenze</translation>
+    </message>
+    <message>
+        <source>no price</source>
+        <translation>kein Preis</translation>
+    </message>
+    <message>
+        <source>no stiffener</source>
+        <translation>keine Versteifung</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>none rests on it</source>
+        <translation>keine ruht darauf</translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation>nicht gemessen</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>noch nicht</translation>
+    </message>
+    <message numerus="yes">
+        <source>not yet: %n to mend</source>
+        <translation>
+            <numerusform>noch nicht: %n zu beheben</numerusform>
+            <numerusform>noch nicht: %n zu beheben</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>notes: %1</source>
+        <translation>Hinweise: %1</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>nothing chosen</source>
+        <translation>nichts gewählt</translation>
+    </message>
+    <message>
+        <source>nothing to buy</source>
+        <translation>nichts zu kaufen</translation>
+    </message>
+    <message>
+        <source>number over drivers, times the seconds each takes</source>
+        <translation>Anzahl durch Schrauber, mal Sekunden je Verschluss</translation>
+    </message>
+    <message>
+        <source>object, size in inches</source>
+        <translation>Gegenstand, Größe in Zoll</translation>
+    </message>
+    <message>
+        <source>object, size in mm</source>
+        <translation>Gegenstand, Größe in mm</translation>
+    </message>
+    <message>
+        <source>of both parts by their ratio</source>
+        <translation>aus beiden Komponenten nach Verhältnis</translation>
+    </message>
+    <message>
+        <source>of part B</source>
+        <translation>von Komponente B</translation>
+    </message>
+    <message>
+        <source>of the board or piece in the shop’s list</source>
+        <translation>der Platte oder Leiste in der Liste der Werkstatt</translation>
+    </message>
+    <message>
+        <source>of the overpack: the most that may leave through the vents</source>
+        <translation>der Überfüllung: das meiste, was durch die Entlüftungslöcher gehen darf</translation>
+    </message>
+    <message>
+        <source>of the ratio by volume, by the label</source>
+        <translation>des Verhältnisses nach Volumen, nach Etikett</translation>
+    </message>
+    <message>
+        <source>of the units</source>
+        <translation>der Einheiten</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <translation>aus</translation>
+    </message>
+    <message>
+        <source>on</source>
+        <translation>an</translation>
+    </message>
+    <message>
+        <source>one air pocket keeps its air, %1</source>
+        <translation>ein Lufteinschluss behält seine Luft, %1</translation>
+    </message>
+    <message>
+        <source>one set</source>
+        <translation>ein Satz</translation>
+    </message>
+    <message>
+        <source>only %1 of wood beside it</source>
+        <translation>nur %1 Holz daneben</translation>
+    </message>
+    <message>
+        <source>our guess</source>
+        <translation>unsere Schätzung</translation>
+    </message>
+    <message>
+        <source>out of the vents</source>
+        <translation>aus den Entlüftungslöchern</translation>
+    </message>
+    <message>
+        <source>over %1, to %2</source>
+        <translation>über %1, bis %2</translation>
+    </message>
+    <message>
+        <source>over its limit</source>
+        <translation>über der Grenze</translation>
+    </message>
+    <message>
+        <source>over its limit: %1 %</source>
+        <translation>über der Grenze: %1 %</translation>
+    </message>
+    <message>
+        <source>overpack</source>
+        <translation>Überfüllung</translation>
+    </message>
+    <message>
+        <source>o’clock</source>
+        <translation>Uhr</translation>
+    </message>
+    <message>
+        <source>part</source>
+        <translation>Teil</translation>
+    </message>
+    <message>
+        <source>part A</source>
+        <translation>Komp. A</translation>
+    </message>
+    <message>
+        <source>part B</source>
+        <translation>Komp. B</translation>
+    </message>
+    <message>
+        <source>parts A</source>
+        <translation>Teile A</translation>
+    </message>
+    <message>
+        <source>parts B</source>
+        <translation>Teile B</translation>
+    </message>
+    <message>
+        <source>past %1 do not close</source>
+        <translation>nach %1 nicht mehr schließen</translation>
+    </message>
+    <message>
+        <source>pigment</source>
+        <translation>Pigment</translation>
+    </message>
+    <message>
+        <source>pigment share</source>
+        <translation>Anteil Pigment</translation>
+    </message>
+    <message>
+        <source>pinwheel: each wall runs past the next</source>
+        <translation>Windrad: Jede Wand läuft an der nächsten vorbei</translation>
+    </message>
+    <message>
+        <source>placed</source>
+        <translation>platziert</translation>
+    </message>
+    <message>
+        <source>planned</source>
+        <translation>geplant</translation>
+    </message>
+    <message>
+        <source>plate on</source>
+        <translation>Druckplatte auf</translation>
+    </message>
+    <message>
+        <source>pocket</source>
+        <translation>Aussparung</translation>
+    </message>
+    <message>
+        <source>pockets wider by</source>
+        <translation>Aussparungen breiter um</translation>
+    </message>
+    <message>
+        <source>pot life</source>
+        <translation>Topfzeit</translation>
+    </message>
+    <message>
+        <source>pot life by the label</source>
+        <translation>Topfzeit nach Etikett</translation>
+    </message>
+    <message>
+        <source>pot life today</source>
+        <translation>Topfzeit heute</translation>
+    </message>
+    <message>
+        <source>pour</source>
+        <translation>Guss</translation>
+    </message>
+    <message>
+        <source>poured</source>
+        <translation>gegossen</translation>
+    </message>
+    <message>
+        <source>poured in pot life</source>
+        <translation>in der Topfzeit gegossen</translation>
+    </message>
+    <message>
+        <source>poured with its reserve</source>
+        <translation>gegossen mit Reserve</translation>
+    </message>
+    <message>
+        <source>pouring</source>
+        <translation>Gießen</translation>
+    </message>
+    <message>
+        <source>pouring, each</source>
+        <translation>Gießen, je</translation>
+    </message>
+    <message>
+        <source>pressure that is held</source>
+        <translation>gehaltener Druck</translation>
+    </message>
+    <message>
+        <source>pressure to build for</source>
+        <translation>Bemessungsdruck</translation>
+    </message>
+    <message>
+        <source>pressure when closed</source>
+        <translation>Druck in geschlossener Form</translation>
+    </message>
+    <message>
+        <source>price</source>
+        <translation>Preis</translation>
+    </message>
+    <message>
+        <source>price of each set</source>
+        <translation>Preis je Satz</translation>
+    </message>
+    <message>
+        <source>price, %1</source>
+        <translation>Preis, %1</translation>
+    </message>
+    <message>
+        <source>qt/s</source>
+        <translation>qt/s</translation>
+    </message>
+    <message>
+        <source>read as</source>
+        <translation>gelesen als</translation>
+    </message>
+    <message>
+        <source>refused</source>
+        <translation>abgelehnt</translation>
+    </message>
+    <message>
+        <source>refused: see the checks</source>
+        <translation>abgelehnt: siehe Prüfungen</translation>
+    </message>
+    <message>
+        <source>reserve</source>
+        <translation>Reserve</translation>
+    </message>
+    <message>
+        <source>rise</source>
+        <translation>Steigfaktor</translation>
+    </message>
+    <message>
+        <source>rise at sea level</source>
+        <translation>Steigfaktor auf Meereshöhe</translation>
+    </message>
+    <message>
+        <source>rise at the high end</source>
+        <translation>Steigfaktor am oberen Ende</translation>
+    </message>
+    <message>
+        <source>rise at the low end</source>
+        <translation>Steigfaktor am unteren Ende</translation>
+    </message>
+    <message>
+        <source>rise here</source>
+        <translation>Steigfaktor hier</translation>
+    </message>
+    <message>
+        <source>rise in the cup, here</source>
+        <translation>Steigfaktor des Bechers, hier</translation>
+    </message>
+    <message>
+        <source>rise in the cups, here</source>
+        <translation>Steigfaktor der Becher, hier</translation>
+    </message>
+    <message>
+        <source>risen</source>
+        <translation>gestiegen</translation>
+    </message>
+    <message>
+        <source>run of %1</source>
+        <translation>Serie von %1</translation>
+    </message>
+    <message>
+        <source>runs into a stiffener</source>
+        <translation>stößt auf eine Versteifung</translation>
+    </message>
+    <message>
+        <source>rupture of it</source>
+        <translation>Bruchspannung davon</translation>
+    </message>
+    <message>
+        <source>s</source>
+        <translation>s</translation>
+    </message>
+    <message>
+        <source>scale</source>
+        <translation>Maßstab</translation>
+    </message>
+    <message>
+        <source>screws do not fit</source>
+        <translation>Schrauben passen nicht</translation>
+    </message>
+    <message>
+        <source>seconds from the start of mixing</source>
+        <translation>Sekunden ab Mischbeginn</translation>
+    </message>
+    <message>
+        <source>seen</source>
+        <translation>gesehen</translation>
+    </message>
+    <message>
+        <source>semicolons</source>
+        <translation>Semikolons</translation>
+    </message>
+    <message>
+        <source>sets in the run, one mold for all</source>
+        <translation>Sätze in der Serie, eine Form für alle</translation>
+    </message>
+    <message>
+        <source>setting the plate</source>
+        <translation>Druckplatte aufsetzen</translation>
+    </message>
+    <message>
+        <source>severity</source>
+        <translation>Schwere</translation>
+    </message>
+    <message>
+        <source>shallower mold</source>
+        <translation>flachere Form</translation>
+    </message>
+    <message>
+        <source>share of the overpack</source>
+        <translation>Anteil der Überfüllung</translation>
+    </message>
+    <message>
+        <source>share of the rise that is done</source>
+        <translation>Anteil des Aufschäumens, der geschehen ist</translation>
+    </message>
+    <message>
+        <source>shop days until ready</source>
+        <translation>Werktage bis fertig</translation>
+    </message>
+    <message>
+        <source>short under %1</source>
+        <translation>zu wenig unter %1</translation>
+    </message>
+    <message>
+        <source>snap</source>
+        <translation>einrasten</translation>
+    </message>
+    <message>
+        <source>soft</source>
+        <translation>weich</translation>
+    </message>
+    <message>
+        <source>squeeze-out</source>
+        <translation>Austritt</translation>
+    </message>
+    <message>
+        <source>stiffeners</source>
+        <translation>Versteifungen</translation>
+    </message>
+    <message>
+        <source>stiffeners’ stress</source>
+        <translation>Spannung der Versteifungen</translation>
+    </message>
+    <message>
+        <source>tabs</source>
+        <translation>Tabs</translation>
+    </message>
+    <message>
+        <source>temperature of shop and parts</source>
+        <translation>Temperatur von Werkstatt und Komponenten</translation>
+    </message>
+    <message>
+        <source>temperature of the label</source>
+        <translation>Temperatur des Etiketts</translation>
+    </message>
+    <message>
+        <source>temperature of the rise</source>
+        <translation>Temperatur des Aufschäumens</translation>
+    </message>
+    <message>
+        <source>that much more is mixed; our guess</source>
+        <translation>so viel mehr wird gemischt; unsere Schätzung</translation>
+    </message>
+    <message>
+        <source>the job</source>
+        <translation>der Auftrag</translation>
+    </message>
+    <message>
+        <source>the long side of the plate</source>
+        <translation>die lange Seite der Druckplatte</translation>
+    </message>
+    <message>
+        <source>the pocket grows by %1 %</source>
+        <translation>die Aussparung wächst um %1 %</translation>
+    </message>
+    <message>
+        <source>the pockets on the drawer plan</source>
+        <translation>die Aussparungen auf dem Schubladenplan</translation>
+    </message>
+    <message>
+        <source>the scale in the foam answer</source>
+        <translation>die Skala in der Schaumantwort</translation>
+    </message>
+    <message>
+        <source>the short side of the plate</source>
+        <translation>die kurze Seite der Druckplatte</translation>
+    </message>
+    <message>
+        <source>the whole sheet sharp in the picture. Even light,</source>
+        <translation>das ganze Blatt scharf im Bild. Gleichmäßiges Licht,</translation>
+    </message>
+    <message>
+        <source>then: %1</source>
+        <translation>dann: %1</translation>
+    </message>
+    <message>
+        <source>thickness</source>
+        <translation>Dicke</translation>
+    </message>
+    <message>
+        <source>thickness of the insert, enlarged by the shrinkage</source>
+        <translation>Dicke des Einsatzes, um den Schwund vergrößert</translation>
+    </message>
+    <message>
+        <source>times its level</source>
+        <translation>mal seinem Stand</translation>
+    </message>
+    <message>
+        <source>times its volume</source>
+        <translation>mal seinem Volumen</translation>
+    </message>
+    <message>
+        <source>times the liquid; dashed: by the label</source>
+        <translation>mal flüssig; gestrichelt: nach Etikett</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>to pour</source>
+        <translation>zu gießen</translation>
+    </message>
+    <message>
+        <source>to spare</source>
+        <translation>übrig</translation>
+    </message>
+    <message>
+        <source>today, by the label and the temperature</source>
+        <translation>heute, nach Etikett und Temperatur</translation>
+    </message>
+    <message>
+        <source>too late</source>
+        <translation>zu spät</translation>
+    </message>
+    <message>
+        <source>top</source>
+        <translation>oben</translation>
+    </message>
+    <message>
+        <source>turn (°)</source>
+        <translation>Drehung (°)</translation>
+    </message>
+    <message>
+        <source>turned %1°</source>
+        <translation>gedreht %1°</translation>
+    </message>
+    <message>
+        <source>twice as fast by</source>
+        <translation>doppelt so schnell je</translation>
+    </message>
+    <message>
+        <source>unit</source>
+        <translation>Einheit</translation>
+    </message>
+    <message>
+        <source>usual overpack</source>
+        <translation>übliche Überfüllung</translation>
+    </message>
+    <message>
+        <source>vents</source>
+        <translation>Entlüftungslöcher</translation>
+    </message>
+    <message>
+        <source>volume in lengths</source>
+        <translation>Volumen in Längen</translation>
+    </message>
+    <message>
+        <source>walls and base</source>
+        <translation>Wände und Grundplatte</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>was</translation>
+    </message>
+    <message>
+        <source>what is poured over how fast</source>
+        <translation>was gegossen wird, durch die Rate</translation>
+    </message>
+    <message>
+        <source>what one holds, on average</source>
+        <translation>was einer im Mittel hält</translation>
+    </message>
+    <message>
+        <source>what the container takes</source>
+        <translation>was der Eimer nimmt</translation>
+    </message>
+    <message>
+        <source>what the mixer takes</source>
+        <translation>was der Mischer nimmt</translation>
+    </message>
+    <message>
+        <source>what the mold holds</source>
+        <translation>was die Form fasst</translation>
+    </message>
+    <message>
+        <source>what to do</source>
+        <translation>was zu tun ist</translation>
+    </message>
+    <message>
+        <source>when closed</source>
+        <translation>geschlossen</translation>
+    </message>
+    <message>
+        <source>when closed, by its mass</source>
+        <translation>geschlossen, nach Masse</translation>
+    </message>
+    <message>
+        <source>whom</source>
+        <translation>wen</translation>
+    </message>
+    <message>
+        <source>wide</source>
+        <translation>breit</translation>
+    </message>
+    <message>
+        <source>wider a side, %1</source>
+        <translation>breiter je Seite, %1</translation>
+    </message>
+    <message>
+        <source>wider, %1</source>
+        <translation>breiter, %1</translation>
+    </message>
+    <message>
+        <source>width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>with room to stir</source>
+        <translation>mit Raum zum Rühren</translation>
+    </message>
+    <message>
+        <source>with what stays behind</source>
+        <translation>mit dem, was zurückbleibt</translation>
+    </message>
+    <message>
+        <source>without the fillers</source>
+        <translation>ohne die Füllstücke</translation>
+    </message>
+    <message>
+        <source>work</source>
+        <translation>Arbeit</translation>
+    </message>
+    <message>
+        <source>working it out…</source>
+        <translation>wird berechnet…</translation>
+    </message>
+    <message>
+        <source>worst closure</source>
+        <translation>schlimmster Verschluss</translation>
+    </message>
+    <message>
+        <source>x %1   y %2</source>
+        <translation>x %1   y %2</translation>
+    </message>
+    <message>
+        <source>x (%1)</source>
+        <translation>x (%1)</translation>
+    </message>
+    <message>
+        <source>y (%1)</source>
+        <translation>y (%1)</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>°</source>
+        <translation>°</translation>
+    </message>
+    <message>
+        <source>± 10 % by the label, ± 4 % after a test cup, and 0.5 mm: our guess.</source>
+        <translation>± 10 % nach Etikett, ± 4 % nach einem Probebecher, und 0,5 mm: unsere Schätzung.</translation>
+    </message>
+    <message>
+        <source>×%1 to ×%2</source>
+        <translation>×%1 bis ×%2</translation>
+    </message>
+    <message>
+        <source>“%1” and its pockets (%2) go. You can undo it.</source>
+        <translation>„%1“ und seine Aussparungen (%2) verschwinden. Lässt sich rückgängig machen.</translation>
+    </message>
+    <message>
+        <source>“%1” and its pockets (%2) go; the objects stay in the list. You can undo it.</source>
+        <translation>„%1“ und ihre Aussparungen (%2) verschwinden; die Gegenstände bleiben in der Liste. Lässt sich rückgängig machen.</translation>
+    </message>
+    <message>
+        <source>“%1” can’t be opened</source>
+        <translation>„%1“ lässt sich nicht öffnen</translation>
+    </message>
+    <message>
+        <source>“%1” has changes that are not saved.</source>
+        <translation>„%1“ hat ungespeicherte Änderungen.</translation>
+    </message>
+    <message>
+        <source>“%1” has no height yet</source>
+        <translation>„%1“ hat noch keine Höhe</translation>
+    </message>
+    <message>
+        <source>“%1” has nothing to act on just now.</source>
+        <translation>„%1“ hat gerade nichts zu bearbeiten.</translation>
+    </message>
+    <message>
+        <source>“%1” is in the list: drag it onto the drawer, or press Ctrl+Enter. Ctrl+R places all.</source>
+        <translation>„%1“ ist in der Liste: auf die Schublade ziehen oder Strg+Eingabe. Strg+R platziert alle.</translation>
+    </message>
+    <message>
+        <source>“%1” is no longer on disk; saving writes it again.</source>
+        <translation>„%1“ ist nicht mehr auf der Platte; Speichern schreibt es neu.</translation>
+    </message>
+    <message>
+        <source>“%1” is not in the guide</source>
+        <translation>„%1“ steht nicht im Handbuch</translation>
+    </message>
+    <message>
+        <source>“%1” is open in another window of this program. Open a copy of what is saved? Saving the copy asks for a name.</source>
+        <translation>„%1“ ist in einem anderen Fenster dieses Programms offen. Eine Kopie des Gespeicherten öffnen? Beim Speichern der Kopie wird nach einem Namen gefragt.</translation>
+    </message>
+    <message>
+        <source>“%1” is open in another window of this program. Write over it all the same?</source>
+        <translation>„%1“ ist in einem anderen Fenster dieses Programms offen. Trotzdem überschreiben?</translation>
+    </message>
+    <message>
+        <source>“%1” was changed by another program and can’t be read now; the job here is whole.</source>
+        <translation>„%1“ wurde von einem anderen Programm geändert und ist nicht lesbar; der Auftrag hier ist ganz.</translation>
+    </message>
+    <message>
+        <source>“%1” was changed by another program. Open that version?</source>
+        <translation>„%1“ wurde von einem anderen Programm geändert. Diese Fassung öffnen?</translation>
+    </message>
+    <message>
+        <source>“%1” was changed by another program. Open that version? The changes made here since the last save would be lost.</source>
+        <translation>„%1“ wurde von einem anderen Programm geändert. Diese Fassung öffnen? Hier seit dem letzten Speichern Geändertes ginge verloren.</translation>
+    </message>
+    <message>
+        <source>“%1” was open when the program ended. %2
+Take it up again?</source>
+        <translation>„%1“ war offen, als das Programm endete. %2
+Wieder aufnehmen?</translation>
+    </message>
+    <message>
+        <source>“%1”, level %2, is not in this drawer: write it as on the block’s label, such as i1#1</source>
+        <translation>„%1“, Stufe %2, ist nicht in dieser Schublade: wie auf dem Etikett schreiben, etwa i1#1</translation>
+    </message>
+    <message>
+        <source>… and %1 more</source>
+        <translation>… und %1 weitere</translation>
+    </message>
+</context>
+</TS>
