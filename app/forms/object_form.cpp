@@ -128,6 +128,7 @@ FieldRows* ObjectForm::make_more() {
     note_->setTabChangesFocus(true);
     note_->setFixedHeight(2 * note_->fontMetrics().lineSpacing() + 12);
     turns_->addItem(tr("By quarters"), static_cast<int>(job::Turns::quarter));
+    turns_->addItem(tr("End for end"), static_cast<int>(job::Turns::half));
     turns_->addItem(tr("At any angle"), static_cast<int>(job::Turns::free));
     turns_->addItem(tr("Never"), static_cast<int>(job::Turns::none));
     turns_->setToolTip(tr("By Arrange; by hand any turn can be given"));

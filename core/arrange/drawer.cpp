@@ -71,6 +71,8 @@ std::vector<double> turns_of(job::Turns turns) {
         return {0};
     case job::Turns::quarter:
         return {0, 90, 180, 270};
+    case job::Turns::half:
+        return {0, 180};
     case job::Turns::free:
         break;
     }
@@ -94,7 +96,7 @@ std::vector<double> turns_of_standing(const job::Pocket& pocket, job::Turns turn
     std::vector<double> all{own};
     for (const double turn : turns_of(turns))
         if (turn != 0 || turns == job::Turns::free)
-            all.push_back(std::fmod(turn + (turns == job::Turns::quarter ? own : 0), 360.0));
+            all.push_back(std::fmod(turn + (turns == job::Turns::free ? 0 : own), 360.0));
     return all;
 }
 

@@ -33,14 +33,17 @@ class Floor {
             const auto found = job::find_pocket(job, standing.pocket->subject);
             const job::Object* object = job::find_object(job, standing.pocket->object);
             locked_.push_back(found.pocket->locked);
-            turns_.push_back(!found.pocket->locked && object->turns != job::Turns::none);
+            turns_.push_back(found.pocket->locked ? job::Turns::none : object->turns);
         }
     }
 
     std::size_t size() const { return pockets_.size(); }
     const PlacedPocket& operator[](std::size_t i) const { return pockets_[i]; }
     bool loose(std::size_t i) const { return !locked_[i]; }
-    bool may_turn(std::size_t i) const { return turns_[i]; }
+    bool may_turn(std::size_t i, double turn_deg) const {
+        if (turns_[i] != job::Turns::half) return turns_[i] != job::Turns::none;
+        return std::fmod(std::abs(turn_deg - pockets_[i].pose.turn_deg), 180) == 0;
+    }
     double mass_g(std::size_t i) const { return masses_[i]; }
     const shape::Box& box() const { return insert_.box; }
 
@@ -113,7 +116,7 @@ class Floor {
     std::vector<shape::Pose> first_;
     std::vector<double> masses_;
     std::vector<bool> locked_;
-    std::vector<bool> turns_;
+    std::vector<job::Turns> turns_;
 };
 
 /// How far a pocket may slide up and down an axis before its box meets another or the insert's.
@@ -158,16 +161,19 @@ int turn_labels(Floor& floor) {
     int left = 0;
     for (std::size_t i = 0; i < floor.size(); ++i) {
         const double turn = floor[i].pose.turn_deg;
-        if (turn == 0 || !floor.may_turn(i)) continue;
+        if (turn == 0) continue;
+        bool may = false;
         bool done = false;
         for (const double wanted : {0.0, 90.0}) {
             if (done || wanted == turn) break; // it reads from the side already
+            if (!floor.may_turn(i, wanted)) continue;
+            may = true;
             PlacedPocket one = floor.turned(i, wanted);
             if (!floor.clear(i, one)) continue;
             floor.put(i, std::move(one));
             done = true;
         }
-        left += !done && floor[i].pose.turn_deg != 0;
+        left += may && !done;
     }
     return left;
 }

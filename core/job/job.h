@@ -233,8 +233,9 @@ struct Level {
     bool operator==(const Level&) const = default;
 };
 
-/// Which turns an arrangement may give an object: any quarter, any angle, none but the one it has.
-enum class Turns { quarter, free, none };
+/// Which turns an arrangement may give an object: any quarter, any angle, none but the one it has, end for
+/// end (what must lie along the drawer, either way round).
+enum class Turns { quarter, free, none, half };
 
 struct Object {
     std::string id;

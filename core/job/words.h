@@ -26,7 +26,7 @@ inline Words<Firmness> firmness_words() {
     return {{"firm", Firmness::firm}, {"medium", Firmness::medium}, {"soft", Firmness::soft}};
 }
 inline Words<Turns> turn_words() {
-    return {{"quarter", Turns::quarter}, {"free", Turns::free}, {"none", Turns::none}};
+    return {{"quarter", Turns::quarter}, {"free", Turns::free}, {"none", Turns::none}, {"half", Turns::half}};
 }
 inline Words<BoxCorner> corner_words() {
     return {{"lapped", BoxCorner::lapped}, {"pinwheel", BoxCorner::pinwheel}};

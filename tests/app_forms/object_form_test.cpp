@@ -49,6 +49,16 @@ TEST(ObjectForm, gives_back_what_it_was_given) {
     }
 }
 
+TEST(ObjectForm, each_way_to_turn_has_its_words) {
+    test::dressed_application();
+    job::Object object = data_logger();
+    for (const auto turns : {job::Turns::quarter, job::Turns::half, job::Turns::free, job::Turns::none}) {
+        object.turns = turns;
+        ObjectForm form(ObjectForm::Purpose::change, object, {});
+        EXPECT_EQ(form.value(), object);
+    }
+}
+
 TEST(ObjectForm, a_new_object_is_filled_in_by_keys_alone) {
     test::dressed_application();
     ObjectForm form(ObjectForm::Purpose::add, blank_object(), {});

@@ -129,7 +129,8 @@ job::Object random_object(Random& random, int number) {
     job::Object object;
     object.id = "i" + std::to_string(number);
     object.count = 2;
-    object.turns = std::array{job::Turns::quarter, job::Turns::free, job::Turns::none}[random.below(3)];
+    object.turns = std::array{job::Turns::quarter, job::Turns::free, job::Turns::none,
+                              job::Turns::half}[random.below(4)];
     const double size = random.between(20, 90);
     const double depth = random.between(8, 45);
     const shape::Given outline = std::array<shape::Given, 4>{
@@ -185,7 +186,8 @@ TEST(Drawer, NothingIsToMendInRandomJobs) {
                 if (std::fmod(pocket.pose.turn_deg, 15) != 0) ++between;
                 continue;
             }
-            EXPECT_EQ(std::fmod(pocket.pose.turn_deg, turns == job::Turns::none ? 360 : 90), 0) << k;
+            const double step = turns == job::Turns::none ? 360 : turns == job::Turns::half ? 180 : 90;
+            EXPECT_EQ(std::fmod(pocket.pose.turn_deg, step), 0) << k;
         }
     }
     EXPECT_GT(between, 0);

@@ -76,6 +76,21 @@ TEST(Tidied, LabelsReadFromTheFrontAndLockedOnesStay) {
     EXPECT_EQ(done.left, 0);
 }
 
+TEST(Tidied, WhatTurnsEndForEndAloneKeepsItsAxis) {
+    auto job = two_kinds();
+    job::Object object = *job::find_object(job, "i1");
+    object.turns = job::Turns::half;
+    job = job::with_object(job, object);
+    job = job::placed(job, "d1", "i1", {{100, 100}, 180});
+    job = job::placed(job, "d1", "i1", {{200, 100}, 90});
+    job = job::placed(job, "d1", "i1", {{300, 100}, 270});
+    const Tidied done = tidied(job, "d1", Wish::labels_one_way);
+    EXPECT_EQ(pose(done.job, "i1#1").turn_deg, 0);
+    EXPECT_EQ(pose(done.job, "i1#2").turn_deg, 90);
+    EXPECT_EQ(pose(done.job, "i1#3").turn_deg, 90);
+    EXPECT_EQ(done.left, 0);
+}
+
 TEST(Tidied, HeavyAndLightChangePlaces) {
     auto job = two_kinds();
     job = job::placed(job, "d1", "i1", {{100, 60}, 0});

@@ -108,7 +108,8 @@ class RandomJob {
         object.height_mm = length(0, 200);
         if (pick(0, 1)) object.fit_mm = length(-3, 3);
         if (pick(0, 1)) object.fit_end_mm = length(-3, 3);
-        object.turns = std::array{Turns::quarter, Turns::free, Turns::none}[std::size_t(pick(0, 2))];
+        object.turns =
+            std::array{Turns::quarter, Turns::free, Turns::none, Turns::half}[std::size_t(pick(0, 3))];
         if (pick(0, 3) == 0) object.volume_ml = real(1, 500);
         object.note = text();
         for (int i = 0, n = pick(1, 4); i < n; ++i) object.levels.push_back(level());
