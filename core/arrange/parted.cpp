@@ -2,6 +2,7 @@
 #include "arrange/parted.h"
 
 #include <algorithm>
+#include <compare>
 #include <limits>
 #include <optional>
 
@@ -27,21 +28,45 @@ std::size_t in_count(const std::vector<bool>& out) {
     return static_cast<std::size_t>(std::count(out.begin(), out.end(), false));
 }
 
-/// What can stay as it stands now. Where what stood already is parted from nothing, all that is new goes.
-Parted what_stays(Search& search, std::size_t old, const std::vector<bool>& left_out, const Stands& first) {
-    std::vector<bool> out = left_out;
-    while (search.total() > 0) {
-        const std::size_t worst = most_in_the_way(search, old);
+/// How many of those not out a figure overlaps, the room counted, and how much.
+struct InTheWay {
+    int count = 0;
+    double much = 0;
+    auto operator<=>(const InTheWay&) const = default;
+};
+
+InTheWay in_the_way(const Search& search, const std::vector<bool>& out, std::size_t i) {
+    InTheWay sum;
+    for (std::size_t j = 0; j <= search.size() && !out[i]; ++j) {
+        const double overlap = j < search.size() && out[j] ? 0 : search.overlap(i, j);
+        sum.count += overlap > 0 ? 1 : 0;
+        sum.much += overlap;
+    }
+    return sum;
+}
+
+/// What can stay as it stands now: what overlaps the most others goes first, so that few go (the greedy cover
+/// of a graph). Where what stood already is parted from nothing, all that is new goes.
+Parted what_stays(const Search& search, std::size_t old, const std::vector<bool>& left_out,
+                  const Stands& first) {
+    Parted parted{search.stands(), left_out};
+    for (;;) {
+        InTheWay most;
+        std::size_t worst = search.size();
+        for (std::size_t i = old; i < search.size(); ++i)
+            if (const InTheWay one = in_the_way(search, parted.out, i); one > most) {
+                most = one;
+                worst = i;
+            }
         if (worst == search.size()) break;
-        out[worst] = true;
-        search.set_left_out(out);
+        parted.out[worst] = true;
     }
-    Parted parted{search.stands(), out};
-    if (search.total() > 0) {
-        for (std::size_t i = old; i < out.size(); ++i) parted.out[i] = true;
-        std::copy(first.begin(), first.end(), parted.stands.begin());
-    }
-    search.set_left_out(left_out);
+    for (std::size_t i = 0; i < old; ++i)
+        if (in_the_way(search, parted.out, i).count > 0) {
+            std::fill(parted.out.begin() + static_cast<std::ptrdiff_t>(old), parted.out.end(), true);
+            std::copy(first.begin(), first.end(), parted.stands.begin());
+            break;
+        }
     return parted;
 }
 

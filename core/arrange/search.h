@@ -51,6 +51,8 @@ class Search {
 
     double total() const;                   ///< of all overlaps, not weighted; 0 where nothing is too near
     double overlap_of(std::size_t i) const; ///< of that figure with all others
+    /// Of two; `j` = size(): with the room.
+    double overlap(std::size_t i, std::size_t j) const { return loss(i, j); }
 
   private:
     /// A figure at a turn, and where its origin may be then.
