@@ -2204,6 +2204,10 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
         <translation>Umschließt keine Fläche. Mindestens drei Ecken angeben, die nicht auf einer Geraden liegen</translation>
     </message>
     <message>
+        <source>End for end</source>
+        <translation>Nur um eine halbe Drehung</translation>
+    </message>
+    <message>
         <source>Ends of the long axis</source>
         <translation>Enden der langen Achse</translation>
     </message>
