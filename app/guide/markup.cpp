@@ -3,6 +3,8 @@
 
 #include "plan/say.h"
 
+#include "language/spoken.h"
+
 #include <QRegularExpression>
 
 namespace drawercast::app::guide {
@@ -197,7 +199,7 @@ QString quantity(const QString& words, job::DisplayUnits units) {
     bool number = false;
     const double value = words.section(u' ', 1).toDouble(&number);
     if (!number) return {};
-    const auto said = [&](auto say, double amount) { return QString::fromStdString(say(amount, units)); };
+    const auto said = [&](auto say, double amount) { return language::figures(say(amount, units)); };
     if (unit == u"mm") return said(plan::say_length, value);
     if (unit == u"ml") return said(plan::say_volume_ml, value);
     if (unit == u"g") return said(plan::say_mass_g, value);

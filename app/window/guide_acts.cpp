@@ -2,6 +2,7 @@
 #include "window/guide_acts.h"
 
 #include "document/document.h"
+#include "document/preferences.h"
 #include "document/selection.h"
 #include "guide/guide_window.h"
 #include "window/actions.h"
@@ -41,7 +42,9 @@ guide::GuideWindow& GuideActs::made() {
                : name == QStringLiteral("cautions") ? cautions_html()
                                                     : QString();
     };
-    window_ = std::make_unique<guide::GuideWindow>(answers);
+    const bool german = desk_.preferences.language() == language::Language::german;
+    window_ =
+        std::make_unique<guide::GuideWindow>(answers, german ? QStringLiteral("de") : QStringLiteral("en"));
     connect(window_.get(), &guide::GuideWindow::action_wanted, this, [this](const QString& id) {
         if (!actions_.has(id.toStdString())) return;
         auto* action = actions_[id.toStdString()];

@@ -4,13 +4,18 @@
 #include "app_window/hand.h"
 #include "guide/guide_text.h"
 #include "guide/guide_window.h"
+#include "language/spoken.h"
+#include "window/guide_acts.h"
 
 #include <QRegularExpression>
+#include <QSettings>
 #include <QTreeWidget>
 #include <gtest/gtest.h>
 
 namespace drawercast::app::guide {
 namespace {
+
+using test::Desktop;
 
 /// "words", "item", …, one a line, in order: what kind of lines a section has.
 QStringList kinds(const Section& section) {
@@ -149,6 +154,18 @@ TEST(GuideInGerman, IsShownAndFound) {
     window.find_next("topfzeit");
     EXPECT_EQ(window.text().chapter().name, "foam");
     EXPECT_EQ(window.text().textCursor().selectedText(), "Topfzeit");
+}
+
+TEST(GuideInGerman, IsOpenedByAWindowInGermanWithItsDecimalMark) {
+    Desktop desk;
+    const language::Spoken german(language::Language::german);
+    QSettings(desk.folder.filePath("settings.ini"), QSettings::IniFormat).setValue("language", "de");
+    desk.window.actions()["help.guide"]->trigger();
+    auto* guide = desk.window.findChild<GuideActs*>()->window();
+    ASSERT_NE(guide, nullptr);
+    EXPECT_EQ(guide->text().chapter().title(), "Der Weg durch einen Auftrag");
+    guide->open("plate.gap");
+    EXPECT_TRUE(guide->text().toPlainText().contains("0,3 mm"));
 }
 
 TEST(GuideInGerman, IsEnglishForALanguageThereIsNone) {
