@@ -8,6 +8,7 @@
 #include "forms/field_rows.h"
 #include "forms/length_edit.h"
 #include "forms/table_edit.h"
+#include "language/spoken.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -213,15 +214,15 @@ QString AsBuiltForm::figures(const job::AsBuilt& built) const {
                     .arg(name, plan, here);
     };
     row({}, tr("planned"), tr("as built"));
-    const auto ml = [&](double value) { return text(plan::say_volume_ml(value, units)); };
-    const auto kpa = [&](double value) { return text(plan::say_pressure_kpa(value, units)); };
+    const auto ml = [&](double value) { return language::figures(plan::say_volume_ml(value, units)); };
+    const auto kpa = [&](double value) { return language::figures(plan::say_pressure_kpa(value, units)); };
     const QString none = tr("refused");
     row(tr("mold holds"), ml(drawer_.cavity->net_mm3 / 1000), ml(now->cavity.net_mm3 / 1000));
     row(tr("to pour"), ml(drawer_.dose->poured_ml), now->dose ? ml(now->dose->poured_ml) : none);
-    row(tr("part A"), text(plan::say_mass_g(drawer_.dose->a_g, units)),
-        now->dose ? text(plan::say_mass_g(now->dose->a_g, units)) : none);
-    row(tr("part B"), text(plan::say_mass_g(drawer_.dose->b_g, units)),
-        now->dose ? text(plan::say_mass_g(now->dose->b_g, units)) : none);
+    row(tr("part A"), language::figures(plan::say_mass_g(drawer_.dose->a_g, units)),
+        now->dose ? language::figures(plan::say_mass_g(now->dose->a_g, units)) : none);
+    row(tr("part B"), language::figures(plan::say_mass_g(drawer_.dose->b_g, units)),
+        now->dose ? language::figures(plan::say_mass_g(now->dose->b_g, units)) : none);
     row(tr("when closed"), kpa(drawer_.pressure->closed_kpa),
         now->pressure ? kpa(now->pressure->closed_kpa) : none);
     row(tr("build for"), kpa(drawer_.pressure->build_for_kpa),

@@ -11,6 +11,7 @@
 #include "forms/part_tabs.h"
 #include "forms/problem_words.h"
 #include "forms/rise_plot.h"
+#include "language/spoken.h"
 
 #include <QCheckBox>
 #include <QHBoxLayout>
@@ -28,7 +29,7 @@ namespace {
 constexpr int most_cups = 20;
 
 QString text(const std::string& words) { return QString::fromStdString(words); }
-QString percent(double share, int decimals) { return text(plan::fixed(100 * share, decimals)); }
+QString percent(double share, int decimals) { return language::figures(plan::fixed(100 * share, decimals)); }
 
 Expected<casting::Profile> today(const job::Job& job, const job::Foam& foam) {
     return casting::profile_of({foam, job.shop->temperature_c, job.shop->altitude_m});
@@ -192,14 +193,14 @@ QString CupForm::together(const job::Foam& foam) const {
     if (used.empty() || !now) return tr("No cup is in use: every figure of the foam is by the label.");
     const auto mean = casting::mean_of_cups(used, now->liquid_g_ml);
     if (!mean) return problem_words(mean.error());
-    const QString rise = text(plan::fixed(mean->expansion, 2));
+    const QString rise = language::figures(plan::fixed(mean->expansion, 2));
     if (mean->count == 1)
         return tr("Rises ×%1 here, after the label’s ×%2; ± %3 % is reckoned with, our guess.")
-            .arg(rise, text(plan::fixed(foam.expansion, 2)), percent(now->uncertainty, 1));
+            .arg(rise, language::figures(plan::fixed(foam.expansion, 2)), percent(now->uncertainty, 1));
     return tr("%1 cups: rise ×%2 in the mean, standard deviation %3, ± %4 % from the least to the greatest; "
               "± %5 % is reckoned with, never less than 4 % (our guess).")
         .arg(mean->count)
-        .arg(rise, text(plan::fixed(mean->deviation, 2)), percent(mean->spread, 1),
+        .arg(rise, language::figures(plan::fixed(mean->deviation, 2)), percent(mean->spread, 1),
              percent(now->uncertainty, 1));
 }
 
@@ -216,10 +217,10 @@ QString CupForm::table(const job::Foam& foam) const {
     const auto add = [&](const QString& name, const std::optional<plan::FoamEffect>& effect) {
         rows += QStringLiteral("<tr><td style='padding-right:14px'>%1</td>").arg(name);
         if (effect)
-            rows += cell(text(plan::say_volume_ml(effect->dose.poured_ml, units))) +
+            rows += cell(language::figures(plan::say_volume_ml(effect->dose.poured_ml, units))) +
                     cell(percent(effect->dose.overpack, 0) + QStringLiteral(" %")) +
-                    cell(text(plan::say_pressure_kpa(effect->pressure.closed_kpa, units))) +
-                    cell(text(plan::say_pressure_kpa(effect->pressure.build_for_kpa, units)));
+                    cell(language::figures(plan::say_pressure_kpa(effect->pressure.closed_kpa, units))) +
+                    cell(language::figures(plan::say_pressure_kpa(effect->pressure.build_for_kpa, units)));
         else
             rows += QStringLiteral("<td colspan='4'>%1</td>").arg(tr("refused: see the checks"));
         rows += QStringLiteral("</tr>");

@@ -9,6 +9,7 @@
 #include "forms/foam_pages.h"
 #include "forms/problem_words.h"
 #include "forms/table_edit.h"
+#include "language/spoken.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -258,15 +259,15 @@ void FoamForm::show_today(const std::optional<job::Foam>& foam) {
     const double weight_b =
         100 * foam->ratio_b * foam->density_b_g_ml / (foam->ratio_a * foam->density_a_g_ml);
     const QString density =
-        QString::fromStdString(plan::say_density_kg_m3(1000 * p.liquid_g_ml / p.expansion, units));
+        language::figures(plan::say_density_kg_m3(1000 * p.liquid_g_ml / p.expansion, units));
     today_->setText(tr("Today, at %1 and %2: rises ×%3 (%4 free rise), by weight 100 A to %5 B, pot life %6 "
                        "s, risen after %7 s.")
-                        .arg(QString::fromStdString(plan::say_temperature_c(shop_.temperature_c, units)),
-                             QString::fromStdString(plan::say_altitude_m(shop_.altitude_m, units)),
-                             QString::fromStdString(plan::fixed(p.expansion, 1)), density,
-                             QString::fromStdString(plan::fixed(weight_b, 0)),
-                             QString::fromStdString(plan::fixed(p.pot_life_s, 0)),
-                             QString::fromStdString(plan::fixed(p.rise_s, 0))));
+                        .arg(language::figures(plan::say_temperature_c(shop_.temperature_c, units)),
+                             language::figures(plan::say_altitude_m(shop_.altitude_m, units)),
+                             language::figures(plan::fixed(p.expansion, 1)), density,
+                             language::figures(plan::fixed(weight_b, 0)),
+                             language::figures(plan::fixed(p.pot_life_s, 0)),
+                             language::figures(plan::fixed(p.rise_s, 0))));
 }
 
 } // namespace drawercast::app

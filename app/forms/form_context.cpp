@@ -3,6 +3,8 @@
 
 #include "plan/say.h"
 
+#include "language/spoken.h"
+
 #include <QLocale>
 
 namespace drawercast::app {
@@ -13,7 +15,9 @@ FormContext form_context(const job::Job& job, std::string_view drawer) {
     FormContext context;
     context.units = job.display_units;
     context.firmness = job.foam->firmness;
-    context.mark = QLocale().decimalPoint() == QLatin1String(",") ? DecimalMark::comma : DecimalMark::point;
+    const bool comma =
+        QLocale().decimalPoint() == QLatin1String(",") || language::figures("0.5").contains(u',');
+    context.mark = comma ? DecimalMark::comma : DecimalMark::point;
     if (!job.drawers.empty()) context.insert_mm = job.drawers.front()->insert_mm;
     for (const auto& one : job.drawers)
         if (one->id == drawer) context.insert_mm = one->insert_mm;

@@ -7,6 +7,7 @@
 #include "forms/length_edit.h"
 #include "forms/money.h"
 #include "forms/problem_words.h"
+#include "language/spoken.h"
 
 #include <QDialogButtonBox>
 #include <QHBoxLayout>
@@ -145,10 +146,10 @@ QString QuickQuoteForm::answer(const job::Job& job, const plan::QuickQuote& quot
                                "<td align='right' style='padding:2px 0'>%5</td></tr>")
                     .arg(tag, name, said(range.expected), said(range.low), said(range.high));
     };
-    const auto ml = [&](double value) { return text(plan::say_volume_ml(value, units)); };
+    const auto ml = [&](double value) { return language::figures(plan::say_volume_ml(value, units)); };
     const auto whole = [&](double value) { return number_words(std::round(value), context().mark); };
     const auto hours = [&](double value) { return tr("%1 h").arg(whole(value)); };
-    const auto money = [&](double value) { return text(plan::fixed(value, 0)); };
+    const auto money = [&](double value) { return language::figures(plan::fixed(value, 0)); };
     rows += QStringLiteral("<tr><td></td><td align='right' style='padding-right:18px'>%1</td><td "
                            "align='right' style='padding-right:18px'>%2</td><td align='right'>%3</td></tr>")
                 .arg(tr("about"), tr("from"), tr("to"));

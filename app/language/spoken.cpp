@@ -38,6 +38,10 @@ Spoken::~Spoken() {
     QCoreApplication::removeTranslator(&toolkit_);
 }
 
+QString tr(const char* text, const char* comment) {
+    return QCoreApplication::translate("Paper", text, comment);
+}
+
 QString figures(std::string_view said) {
     QString words = QString::fromUtf8(said.data(), static_cast<qsizetype>(said.size()));
     const QString mark = QCoreApplication::translate("Figures", ".", "decimal mark");

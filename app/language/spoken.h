@@ -35,6 +35,9 @@ class Spoken {
     QTranslator toolkit_;
 };
 
+/// A text of paper, which has no widget to ask: lupdate finds it by the name.
+QString tr(const char* text, const char* comment = nullptr);
+
 /// What core says with its figures, for the window and for paper: with the language's decimal mark. What goes
 /// into files that programs read does not pass here.
 QString figures(std::string_view said);

@@ -4,6 +4,7 @@
 #include "plan/say.h"
 
 #include "document/document.h"
+#include "language/spoken.h"
 
 #include <algorithm>
 
@@ -12,7 +13,7 @@ namespace drawercast::app {
 namespace {
 
 QString bare(double mm, job::DisplayUnits units) {
-    return QString::fromStdString(plan::say_length_bare(mm, units));
+    return language::figures(plan::say_length_bare(mm, units));
 }
 
 } // namespace

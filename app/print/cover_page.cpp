@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "language/spoken.h"
 #include "print/template_sheet.h"
 #include "print/tile_map.h"
 #include "print/title_block.h"
@@ -29,24 +30,24 @@ void write_foot(sheets::Inks& inks, const Box& border, const Template& drawing, 
     const double split = foot.min.x + foot.width() * 0.27;
     sheets::write(inks, drawing.words.sheet, {foot.min.x + 8, middle - 8}, {Face::drafting, 22}, theme.ink);
     const theme::Lettering small{Face::regular, 9.5};
-    sheets::write(inks, QStringLiteral("1:1 template"), {foot.min.x + 8, middle + 13}, small, theme.ink2);
+    sheets::write(inks, language::tr("1:1 template"), {foot.min.x + 8, middle + 13}, small, theme.ink2);
     sheets::write(inks, printing.program, {foot.min.x + 8, middle + 27}, small, theme.ink2);
     rule(inks, {split, foot.min.y}, {split, foot.max.y}, LineRole::thin, theme);
     rule(inks, {split, middle}, {foot.max.x, middle}, LineRole::thin, theme);
     const TitleCell sign{
         "frame",
-        {drawing.mirrored ? QStringLiteral("Mold, MIRRORED") : QStringLiteral("Drawer, from above")},
+        {drawing.mirrored ? language::tr("Mold, MIRRORED") : language::tr("Drawer, from above")},
         1.5,
         false,
         {}};
     write_cells(
         inks, {{split, foot.min.y}, {foot.max.x, middle}},
         {sign,
-         {"scale", {QStringLiteral("1 : 1, true size")}, 1.1, false, {}},
+         {"scale", {language::tr("1 : 1, true size")}, 1.1, false, {}},
          {"tiles", {QString::fromStdString(laid.tiling.extent())}, 0.6, false, {}},
          {"printed",
-          {printing.at, printing.corrected.isEmpty() ? QStringLiteral("no printer correction")
-                                                     : QStringLiteral("corrected for ") + printing.corrected},
+          {printing.at, printing.corrected.isEmpty() ? language::tr("no printer correction")
+                                                     : language::tr("corrected for ") + printing.corrected},
           1.2,
           false,
           {}}},
@@ -54,7 +55,7 @@ void write_foot(sheets::Inks& inks, const Box& border, const Template& drawing, 
     write_cells(inks, {{split, middle}, foot.max},
                 {{"job", {drawing.words.job, drawing.words.revision}, 1.8, false, {}},
                  {"drawer", {drawing.words.drawer}, 1.6, false, {}},
-                 {"page", {QStringLiteral("%1 of %2").arg(number).arg(total)}, 1.0, false, {}}},
+                 {"page", {language::tr("%1 of %2").arg(number).arg(total)}, 1.0, false, {}}},
                 theme);
     rule(inks, foot.min, {foot.max.x, foot.min.y}, LineRole::title_line, theme);
     frame(inks, border, LineRole::border, theme);
@@ -63,12 +64,12 @@ void write_foot(sheets::Inks& inks, const Box& border, const Template& drawing, 
 std::vector<QString> steps_of(const Template& drawing, const LaidOut& laid, const Printing& printing) {
     const bool one = laid.tiling.printed() == 1;
     std::vector<QString> steps{
-        QStringLiteral("Print every page at actual size (100 %), never “fit to page”."),
-        QStringLiteral("Hold a ruler to both scales of every page: 100 mm and 4 in, across and along.")};
+        language::tr("Print every page at actual size (100 %), never “fit to page”."),
+        language::tr("Hold a ruler to both scales of every page: 100 mm and 4 in, across and along.")};
     if (!printing.correction.isEmpty()) steps.push_back(printing.correction);
     if (!one)
-        steps.push_back(QStringLiteral("Cut one of two neighbors along the dash-dotted joint, lay it on the "
-                                       "other so that the rings meet, and tape."));
+        steps.push_back(language::tr("Cut one of two neighbors along the dash-dotted joint, lay it on the "
+                                     "other so that the rings meet, and tape."));
     steps.insert(steps.end(), drawing.words.steps.begin(), drawing.words.steps.end());
     return steps;
 }
@@ -91,11 +92,11 @@ double write_steps(sheets::Inks& inks, const Box& box, const std::vector<QString
 
 QString map_caption(const Template& drawing, const LaidOut& laid) {
     const int all = static_cast<int>(laid.tiling.tiles.size()), printed = laid.tiling.printed();
-    QString text = QStringLiteral("%1 tiles, %2, rows from the front")
+    QString text = language::tr("%1 tiles, %2, rows from the front")
                        .arg(printed)
                        .arg(QString::fromStdString(laid.tiling.extent()));
-    if (printed == 1) text = QStringLiteral("1 tile");
-    if (printed < all) text += QStringLiteral("; %1 empty, not printed").arg(all - printed);
+    if (printed == 1) text = language::tr("1 tile");
+    if (printed < all) text += language::tr("; %1 empty, not printed").arg(all - printed);
     return drawing.words.remark.isEmpty() ? text : text + QStringLiteral(". ") + drawing.words.remark;
 }
 
@@ -138,8 +139,8 @@ std::vector<Page> cover_pages(const Template& drawing, const LaidOut& laid, Pape
     const Vec size = size_mm(paper, Orientation::portrait);
     const Box border = border_of(size);
     const double floor = border.max.y - px(foot_mm);
-    std::vector<Page> pages(
-        1, {size, {}, drawing.words.sheet + QStringLiteral(", cover"), drawing.words.drawer});
+    std::vector<Page> pages(1,
+                            {size, {}, drawing.words.sheet + language::tr(", cover"), drawing.words.drawer});
     sheets::Inks& inks = pages.front().inks;
 
     const Box banner{border.min, {border.max.x, border.min.y + px(17)}};

@@ -4,6 +4,7 @@
 #include "plan/say.h"
 #include "plan/stock_stage.h"
 
+#include "language/spoken.h"
 #include "print/title_block.h"
 #include "sheets/signs.h"
 #include "sheets/table.h"
@@ -43,7 +44,7 @@ class Labels {
         for (const auto& filler : drawer.fillers)
             labels_.push_back({text(filler.label),
                                text(drawer.drawer),
-                               QStringLiteral("filler"),
+                               language::tr("filler"),
                                sizes({filler.panel.length_mm, filler.panel.width_mm, filler.stack.height_mm}),
                                {},
                                true});
@@ -67,18 +68,18 @@ class Labels {
   private:
     void add(const stock::DrawerStock& drawer, const stock::BlockByStock& block, const stock::Body& body) {
         QString remark;
-        if (body.stack.saw_off_mm > 0) remark = QStringLiteral("saw off %1").arg(said(body.stack.saw_off_mm));
+        if (body.stack.saw_off_mm > 0) remark = language::tr("saw off %1").arg(said(body.stack.saw_off_mm));
         for (const auto& other : block.bodies)
             if (body.rest != stock::Rest::on_board && other.of == body.other)
-                remark = (body.rest == stock::Rest::butts ? QStringLiteral("butts ")
-                                                          : QStringLiteral("stands on ")) +
-                         text(other.label);
+                remark =
+                    (body.rest == stock::Rest::butts ? language::tr("butts ") : language::tr("stands on ")) +
+                    text(other.label);
         labels_.push_back({text(body.label), text(drawer.drawer), text(block.name),
                            sizes({body.panel.length_mm, body.panel.width_mm}) + QStringLiteral("  h ") +
                                said(body.height_mm),
                            remark, true});
     }
-    QString said(double mm) const { return text(plan::say_length_bare(mm, job_.display_units)); }
+    QString said(double mm) const { return language::figures(plan::say_length_bare(mm, job_.display_units)); }
     QString sizes(std::initializer_list<double> all) const {
         QStringList words;
         for (const double mm : all) words.append(said(mm));
@@ -108,12 +109,12 @@ void write_label(sheets::Inks& inks, const Box& box, const Label& label, const t
     const theme::Lettering small{Face::regular, 10.5};
     sheets::write(inks, sheets::elided(label.remark, small, width - mark), {left, box.min.y + 96}, small,
                   theme.ink2);
-    sheets::write(inks, QStringLiteral("this side UP"), {left, box.max.y - 9}, small, theme.ink2);
+    sheets::write(inks, language::tr("this side UP"), {left, box.max.y - 9}, small, theme.ink2);
     if (!label.on_board) return;
     const double x = box.max.x - 32;
     inks.push_back(sheets::Stroke{sheets::front_arrow({x, box.max.y - 40}, 34),
                                   theme::pen_of(LineRole::thin, theme, theme::Medium::paper, 1)});
-    sheets::write(inks, QStringLiteral("FRONT"), {x, box.max.y - 8}, {Face::drafting, 12, 1.16}, theme.ink,
+    sheets::write(inks, language::tr("FRONT"), {x, box.max.y - 8}, {Face::drafting, 12, 1.16}, theme.ink,
                   Align::center);
 }
 
@@ -141,7 +142,7 @@ std::vector<Page> label_pages(const job::Job& job, const plan::Plan& plan, Paper
         write_label(pages.back().inks, px(Box{corner, corner + Vec{width, row_mm}}), labels[i], theme);
     }
     for (std::size_t i = 0; i < pages.size(); ++i) {
-        const QString foot = QStringLiteral("Labels  ·  %1, rev. %2  ·  %3  ·  page %4 of %5")
+        const QString foot = language::tr("Labels  ·  %1, rev. %2  ·  %3  ·  page %4 of %5")
                                  .arg(text(job.title))
                                  .arg(job.revision)
                                  .arg(printing.at)

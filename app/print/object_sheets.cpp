@@ -3,6 +3,7 @@
 
 #include "plan/say.h"
 
+#include "language/spoken.h"
 #include "print/ruler.h"
 #include "print/title_block.h"
 #include "sheets/path.h"
@@ -142,7 +143,7 @@ void write_figure(sheets::Inks& inks, const Figure& figure, Vec corner, double w
 }
 
 QString sizes_of(const Figure& figure, job::DisplayUnits units) {
-    const auto said = [units](double mm) { return text(plan::say_length_bare(mm, units)); };
+    const auto said = [units](double mm) { return language::figures(plan::say_length_bare(mm, units)); };
     return tr("%1 × %2, %3 high")
         .arg(said(figure.size.x), said(figure.size.y), said(figure.object->height_mm));
 }

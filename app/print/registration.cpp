@@ -3,6 +3,7 @@
 
 #include "plan/say.h"
 
+#include "language/spoken.h"
 #include "print/title_block.h"
 
 #include <algorithm>
@@ -82,8 +83,7 @@ void write_neighbor(sheets::Inks& inks, const Tile& neighbor, Vec middle, bool u
                     const theme::Theme& theme) {
     const theme::Lettering bold{Face::bold, 9.5};
     const QString name = QString::fromStdString(neighbor.name());
-    const QString words =
-        neighbor.empty ? name + QStringLiteral(" is empty") : QStringLiteral("joins ") + name;
+    const QString words = neighbor.empty ? name + language::tr(" is empty") : language::tr("joins ") + name;
     const double half = sheets::written_width(words, bold) / 2 + 3, rise = bold.px * theme::capital_share;
     const Vec reach = upright ? Vec{rise, half} : Vec{half, rise};
     inks.push_back(sheets::Fill{sheets::path_of(Box{middle - reach, middle + reach}), theme.paper});

@@ -6,6 +6,7 @@
 #include "plan/stock_stage.h"
 #include "stock/screws.h"
 
+#include "language/spoken.h"
 #include "print/ruler.h"
 #include "print/title_block.h"
 #include "sheets/box_and_cuts.h"
@@ -58,14 +59,14 @@ class Strips {
             inks.push_back(std::move(ink));
         inks.push_back(sheets::Clip{});
         const auto say = [&](double mm) {
-            return QString::fromStdString(plan::say_length_bare(mm, job_.display_units));
+            return language::figures(plan::say_length_bare(mm, job_.display_units));
         };
         const bool side = wall.side == stock::Side::left || wall.side == stock::Side::right;
-        QString words = QStringLiteral("%1, %2: %3 long; figures from its %4 end")
+        QString words = language::tr("%1, %2: %3 long; figures from its %4 end")
                             .arg(QString::fromStdString(wall.label), edge, say(wall.length_mm),
-                                 side ? QStringLiteral("front") : QStringLiteral("left"));
+                                 side ? language::tr("front") : language::tr("left"));
         if (from > 0 || from + length < wall.length_mm)
-            words += QStringLiteral("; this piece %1 to %2, join at the dash-dot line")
+            words += language::tr("; this piece %1 to %2, join at the dash-dot line")
                          .arg(say(from), say(from + length));
         sheets::write(inks, words, px(Vec{safe_margin_mm, y_ + 5.5}), {Face::bold, 11}, theme_.ink);
         for (const double joint : {from, from + length})
@@ -102,8 +103,8 @@ void add_tops(Strips& strips, const job::Job& job, const plan::DrawerPlan& answe
         {0, 0},
         {map.length_to_mold(answer.insert->box.width()), map.length_to_mold(answer.insert->box.height())}};
     const double pilot = mold::holes_of(design.closure, job.shop->drills_mm).pilot_mm;
-    const QString edge = QStringLiteral("top edge, pilot holes of %1 for the plate’s closures")
-                             .arg(QString::fromStdString(plan::say_length_bare(pilot, job.display_units)));
+    const QString edge = language::tr("top edge, pilot holes of %1 for the plate’s closures")
+                             .arg(language::figures(plan::say_length_bare(pilot, job.display_units)));
     for (const auto& wall : made.box.walls) {
         const auto holes = sheets::top_holes_mm(wall, design, inside, job.mold.corner);
         if (!holes.empty()) strips.add(wall, design.box_board.thickness_mm, edge, holes);
@@ -118,7 +119,7 @@ std::vector<Page> strip_pages(const job::Job& job, const plan::Plan& plan, Paper
     Strips strips(job, paper);
     for (const auto& drawer : plan.stock->drawers) {
         for (const auto& wall : drawer.box.walls)
-            strips.add(wall, thickness_of(drawer), QStringLiteral("foot edge"), sheets::foot_holes_mm(wall));
+            strips.add(wall, thickness_of(drawer), language::tr("foot edge"), sheets::foot_holes_mm(wall));
         const auto answer = std::find_if(plan.drawers.begin(), plan.drawers.end(),
                                          [&](const auto& one) { return one.id == drawer.drawer; });
         if (answer != plan.drawers.end()) add_tops(strips, job, *answer, drawer);
@@ -130,13 +131,13 @@ std::vector<Page> strip_pages(const job::Job& job, const plan::Plan& plan, Paper
         write_ruler(pages[i].inks, px(Vec{safe_margin_mm, size.y - safe_margin_mm - 12}), RulerWay::level,
                     theme);
         const QString foot =
-            QStringLiteral("Wall strips  ·  1 : 1, print without scaling and measure the "
-                           "ruler  ·  %1, rev. %2  ·  %3  ·  page %4 of %5")
+            language::tr("Wall strips  ·  1 : 1, print without scaling and measure the "
+                         "ruler  ·  %1, rev. %2  ·  %3  ·  page %4 of %5")
                 .arg(QString::fromStdString(job.title))
                 .arg(job.revision)
                 .arg(printing.corrected.isEmpty()
                          ? printing.at
-                         : QStringLiteral("%1, corrected for %2").arg(printing.at, printing.corrected))
+                         : language::tr("%1, corrected for %2").arg(printing.at, printing.corrected))
                 .arg(i + 1)
                 .arg(pages.size());
         sheets::write(pages[i].inks, foot, px(Vec{safe_margin_mm, size.y - safe_margin_mm - 1}),

@@ -5,6 +5,7 @@
 #include "plan/say.h"
 #include "plan/stock_stage.h"
 
+#include "language/spoken.h"
 #include "print/label_pages.h"
 #include "print/strip_pages.h"
 #include "print/template_sheet.h"
@@ -23,10 +24,10 @@ namespace {
 /// What all templates of a drawer say.
 TemplateWords words_of(const job::Job& job, const job::Drawer& drawer, const char* sheet) {
     TemplateWords words;
-    words.sheet = QString::fromLatin1(sheet);
-    words.job = job.title.empty() ? QStringLiteral("Untitled job") : QString::fromStdString(job.title);
+    words.sheet = language::tr(sheet);
+    words.job = job.title.empty() ? language::tr("Untitled job") : QString::fromStdString(job.title);
     words.revision =
-        QStringLiteral("rev. %1 · %2").arg(job.revision).arg(QString::fromStdString(job::fingerprint(job)));
+        language::tr("rev. %1 · %2").arg(job.revision).arg(QString::fromStdString(job::fingerprint(job)));
     words.drawer = QString::fromStdString(drawer.name.empty() ? drawer.id : drawer.name);
     words.units = job.display_units;
     return words;
@@ -34,74 +35,73 @@ TemplateWords words_of(const job::Job& job, const job::Drawer& drawer, const cha
 
 Template board_template(const job::Job& job, const job::Drawer& drawer, const casting::PatternBoard& board) {
     TemplateWords words = words_of(job, drawer, "Pattern board");
-    words.lay_on = {QStringLiteral("top face of the pattern board, print up;"),
-                    QStringLiteral("the insert is cast FACE DOWN on it")};
+    words.lay_on = {language::tr("top face of the pattern board, print up;"),
+                    language::tr("the insert is cast FACE DOWN on it")};
     words.steps = {
-        QStringLiteral("Lay it on the top face of the pattern board, printed side up: datum 0, 0 in the "
-                       "front-left inner corner of the box, arrow F to the drawer’s front."),
-        QStringLiteral("It is the mirror image of the drawer: the drawer’s RIGHT lies on the left. Do not "
-                       "turn it over."),
-        QStringLiteral("Prick the screw points (ringed crosses) through the paper and drill them; trace the "
-                       "blocks. Outlines are sealed sizes, “h” is the sealed height."),
-        QStringLiteral("Fix each block by its number; the dashed line is the edge of the clay.")};
-    words.remark = QStringLiteral("Enlarged %1 times for shrinkage.")
-                       .arg(QString::fromStdString(plan::fixed(board.enlargement, 4)));
+        language::tr("Lay it on the top face of the pattern board, printed side up: datum 0, 0 in the "
+                     "front-left inner corner of the box, arrow F to the drawer’s front."),
+        language::tr("It is the mirror image of the drawer: the drawer’s RIGHT lies on the left. Do not "
+                     "turn it over."),
+        language::tr("Prick the screw points (ringed crosses) through the paper and drill them; trace the "
+                     "blocks. Outlines are sealed sizes, “h” is the sealed height."),
+        language::tr("Fix each block by its number; the dashed line is the edge of the clay.")};
+    words.remark = language::tr("Enlarged %1 times for shrinkage.")
+                       .arg(language::figures(plan::fixed(board.enlargement, 4)));
     words.table = sheets::block_table(job, board);
     return template_of(sheets::pattern_board(job, board, sheets::Finish::lines_only), std::move(words));
 }
 
 Template check_template(const job::Job& job, const job::Drawer& drawer, const plan::DrawerPlan& plan) {
     TemplateWords words = words_of(job, drawer, "Drawer check");
-    words.lay_on = {QStringLiteral("bottom of the drawer, print up;"),
-                    QStringLiteral("the insert will lie FACE UP")};
+    words.lay_on = {language::tr("bottom of the drawer, print up;"),
+                    language::tr("the insert will lie FACE UP")};
     words.steps = {
-        QStringLiteral("Lay it on the drawer’s bottom, printed side up, arrow F to the drawer’s front. The "
-                       "outer line is the drawer, the dashed one the insert."),
-        QStringLiteral("It must lie flat and reach every wall. Where it does not, measure the drawer again."),
-        QStringLiteral("Set each object on its outline. Close the drawer: nothing may strike.")};
+        language::tr("Lay it on the drawer’s bottom, printed side up, arrow F to the drawer’s front. The "
+                     "outer line is the drawer, the dashed one the insert."),
+        language::tr("It must lie flat and reach every wall. Where it does not, measure the drawer again."),
+        language::tr("Set each object on its outline. Close the drawer: nothing may strike.")};
     return template_of(sheets::drawer_check(job, drawer, plan), std::move(words));
 }
 
 Template plate_template(const job::Job& job, const job::Drawer& drawer, const plan::DrawerPlan& plan) {
     TemplateWords words = words_of(job, drawer, "Pressure plate");
-    words.lay_on = {QStringLiteral("TOP FACE of the pressure plate, print up;"),
-                    QStringLiteral("the other face lies on the foam")};
+    words.lay_on = {language::tr("TOP FACE of the pressure plate, print up;"),
+                    language::tr("the other face lies on the foam")};
     words.steps = {
-        QStringLiteral("Lay it on the top face of the plate, printed side up, its outer line on the plate’s "
-                       "edges, arrow F to the drawer’s front. It is mirrored, as the board below is."),
-        QStringLiteral("Closures are numbered as they are driven, and loosened in reverse. Drill them "
-                       "through the plate; with the plate on the box, drill the pilots into the walls."),
-        QStringLiteral("Drill the vents (double rings, V and a number) right through. No vent where a "
-                       "stiffener stands."),
-        QStringLiteral("Lay the stiffeners on their outlines; at their ends the closure goes through both: "
-                       "drill them together, each on the piece’s center line.")};
+        language::tr("Lay it on the top face of the plate, printed side up, its outer line on the plate’s "
+                     "edges, arrow F to the drawer’s front. It is mirrored, as the board below is."),
+        language::tr("Closures are numbered as they are driven, and loosened in reverse. Drill them "
+                     "through the plate; with the plate on the box, drill the pilots into the walls."),
+        language::tr("Drill the vents (double rings, V and a number) right through. No vent where a "
+                     "stiffener stands."),
+        language::tr("Lay the stiffeners on their outlines; at their ends the closure goes through both: "
+                     "drill them together, each on the piece’s center line.")};
     const auto& design = plan.plate->answer.design;
     const auto is_rod = [](const job::Closure& one) { return one.kind == job::ClosureKind::rod; };
     if (is_rod(design.closure) || is_rod(design.end_closure))
-        words.steps.push_back(QStringLiteral(
+        words.steps.push_back(language::tr(
             "Rods go right through: with the plate on the box, drill on through wall and base. "
             "Under the base each ends in a nut on a wide washer, or on a bar like the one above."));
     words.table = sheets::drilling_table(job, plan);
-    words.table_name = QStringLiteral("holes");
-    words.table_head =
-        QStringLiteral("Holes, from the datum 0, 0 over the front-left inner corner of the box");
+    words.table_name = language::tr("holes");
+    words.table_head = language::tr("Holes, from the datum 0, 0 over the front-left inner corner of the box");
     return template_of(sheets::plate_drilling(job, plan), std::move(words));
 }
 
 Template base_template(const job::Job& job, const job::Drawer& drawer, const casting::PatternBoard& board,
                        const stock::DrawerStock& stock) {
     TemplateWords words = words_of(job, drawer, "Base");
-    words.lay_on = {QStringLiteral("TOP FACE of the base, print up;"),
-                    QStringLiteral("the insert is cast FACE DOWN on it")};
+    words.lay_on = {language::tr("TOP FACE of the base, print up;"),
+                    language::tr("the insert is cast FACE DOWN on it")};
     words.steps = {
-        QStringLiteral("The base is the pattern board with what carries the walls. Lay it on its top face, "
-                       "printed side up, its outer line on the edges, arrow F to the drawer’s front."),
-        QStringLiteral("Drill every ringed cross right through; screws go in from below. Block screws carry "
-                       "the block’s number; those outside the inner line hold the walls."),
-        QStringLiteral("Blocks are drawn dashed: trace them from the pattern board’s template.")};
+        language::tr("The base is the pattern board with what carries the walls. Lay it on its top face, "
+                     "printed side up, its outer line on the edges, arrow F to the drawer’s front."),
+        language::tr("Drill every ringed cross right through; screws go in from below. Block screws carry "
+                     "the block’s number; those outside the inner line hold the walls."),
+        language::tr("Blocks are drawn dashed: trace them from the pattern board’s template.")};
     words.table = sheets::base_table(job, board, stock);
-    words.table_name = QStringLiteral("holes");
-    words.table_head = QStringLiteral("Holes, from the datum 0, 0 in the front-left inner corner of the box");
+    words.table_name = language::tr("holes");
+    words.table_head = language::tr("Holes, from the datum 0, 0 in the front-left inner corner of the box");
     return template_of(sheets::base_drilling(job, board, stock), std::move(words));
 }
 
@@ -164,9 +164,9 @@ std::vector<Page> template_pages(const job::Job& job, const plan::Plan& plan, co
         std::move(more.begin(), more.end(), std::back_inserter(pages));
     };
     if (wants(choice, TemplateKind::wall_strips))
-        add(strip_pages(job, plan, paper, printing), QStringLiteral("Wall strips"));
+        add(strip_pages(job, plan, paper, printing), language::tr("Wall strips"));
     if (wants(choice, TemplateKind::labels))
-        add(label_pages(job, plan, paper, printing), QStringLiteral("Labels"));
+        add(label_pages(job, plan, paper, printing), language::tr("Labels"));
     return pages;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "print/tile_map.h"
 
+#include "language/spoken.h"
 #include "print/title_block.h"
 #include "sheets/inking.h"
 #include "sheets/room.h"
@@ -59,13 +60,13 @@ double write_tile_map(sheets::Inks& inks, const Box& box, const Template& drawin
             sheets::path_of(Box{c - Vec{half, 9}, c + Vec{half, tile.empty ? 20.0 : 9.0}}), theme.paper});
         sheets::write(inks, name, c + Vec{0, 5.5}, face, tile.empty ? theme.ink3 : theme.ink, Align::center);
         if (tile.empty)
-            sheets::write(inks, QStringLiteral("empty"), c + Vec{0, 17}, small, theme.ink2, Align::center);
+            sheets::write(inks, language::tr("empty"), c + Vec{0, 17}, small, theme.ink2, Align::center);
     }
     const Vec arrow{box.min.x + px(all.width()) * factor / 2, box.min.y + px(all.height()) * factor + 25};
     inks.push_back(sheets::Stroke{sheets::front_arrow(arrow, 40),
                                   theme::pen_of(LineRole::thin, theme, theme::Medium::paper, 1)});
     inks.push_back(sheets::Fill{sheets::frame_sign(arrow - Vec{0, 7}, 14, drawing.mirrored), theme.ink});
-    sheets::write(inks, QStringLiteral("FRONT of the drawer"), arrow + Vec{22, 5}, {Face::drafting, 13, 1.16},
+    sheets::write(inks, language::tr("FRONT of the drawer"), arrow + Vec{22, 5}, {Face::drafting, 13, 1.16},
                   theme.ink);
     return px(all.height()) * factor + 50;
 }

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "language/spoken.h"
 #include "print/registration.h"
 #include "print/ruler.h"
 #include "print/template_sheet.h"
@@ -46,7 +47,7 @@ void write_left_strip(sheets::Inks& inks, const Box& window, bool mirrored, cons
     inks.push_back(sheets::Stroke{sheets::front_arrow(arrow, 40),
                                   theme::pen_of(LineRole::thin, theme, theme::Medium::paper, 1)});
     inks.push_back(sheets::Fill{sheets::frame_sign(arrow - Vec{0, 7}, 14, mirrored), theme.ink});
-    sheets::write(inks, QStringLiteral("FRONT"), arrow + Vec{4, -24}, {Face::drafting, 13, 1.16}, theme.ink,
+    sheets::write(inks, language::tr("FRONT"), arrow + Vec{4, -24}, {Face::drafting, 13, 1.16}, theme.ink,
                   Align::left, 90);
 }
 
@@ -58,10 +59,10 @@ void write_lower_strip(sheets::Inks& inks, const Box& window, double right_mm, c
     const double width = px(right_mm - left);
     const Vec at = px(Vec{left, y});
     sheets::write(inks,
-                  sheets::elided(QStringLiteral("Print at actual size (100 %), never “fit”."), bold, width),
+                  sheets::elided(language::tr("Print at actual size (100 %), never “fit”."), bold, width),
                   at + Vec{0, -2}, bold, theme.ink);
     sheets::write(inks,
-                  sheets::elided(QStringLiteral("Hold a ruler to both scales before you cut."), plain, width),
+                  sheets::elided(language::tr("Hold a ruler to both scales before you cut."), plain, width),
                   at + Vec{0, 11}, plain, theme.ink2);
 }
 
@@ -82,7 +83,7 @@ void write_title(sheets::Inks& inks, const Box& block_mm, const Template& drawin
         const theme::Lettering large{Face::bold, 27}, small{Face::regular, 13};
         sheets::write(into, tile_name, {box.min.x, box.center().y + 10}, large, theme.ink);
         const double x = box.min.x + sheets::written_width(tile_name, large) + 6;
-        sheets::write(into, QStringLiteral("of ") + QString::fromStdString(tiling.extent()),
+        sheets::write(into, language::tr("of ") + QString::fromStdString(tiling.extent()),
                       {x, box.center().y + 10}, small, theme.ink2);
     };
     TitleCell name_cell, which_cell;
@@ -101,11 +102,11 @@ void write_title(sheets::Inks& inks, const Box& block_mm, const Template& drawin
         {"printed",
          printing.corrected.isEmpty()
              ? std::vector{printing.at}
-             : std::vector{printing.at, QStringLiteral("corrected for ") + printing.corrected},
+             : std::vector{printing.at, language::tr("corrected for ") + printing.corrected},
          31,
          false,
          {}},
-        {"page", {QStringLiteral("%1 of %2").arg(number).arg(total)}, 17, false, {}}};
+        {"page", {language::tr("%1 of %2").arg(number).arg(total)}, 17, false, {}}};
     write_cells(inks, {{block.min.x, middle}, block.max}, cells, theme);
     write_outline(inks, block, theme);
 }

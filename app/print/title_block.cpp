@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "print/title_block.h"
 
+#include "language/spoken.h"
 #include "sheets/signs.h"
 #include "sheets/table.h"
 
@@ -73,11 +74,11 @@ void write_frame(sheets::Inks& inks, const Box& box, bool mirrored, double capit
         x += sheets::written_width(text, face) + size * 0.3;
     };
     if (mirrored) {
-        put(QStringLiteral("Mold,"), large * 0.7);
-        put(QStringLiteral("MIRRORED"), large);
+        put(language::tr("Mold,"), large * 0.7);
+        put(language::tr("MIRRORED"), large);
     } else {
-        put(QStringLiteral("Drawer,"), large * 0.85);
-        put(QStringLiteral("from above"), large * 0.7);
+        put(language::tr("Drawer,"), large * 0.85);
+        put(language::tr("from above"), large * 0.7);
     }
 }
 

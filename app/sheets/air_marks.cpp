@@ -4,6 +4,7 @@
 #include "plan/say.h"
 
 #include "air/level_lines.h"
+#include "language/spoken.h"
 #include "sheets/aligned_length.h"
 #include "sheets/words_around.h"
 
@@ -30,13 +31,13 @@ double length_of(const air::LevelLine& line) {
 QString purpose(air::VentFor why) {
     switch (why) {
     case air::VentFor::kept:
-        return QStringLiteral("set by hand");
+        return language::tr("set by hand");
     case air::VentFor::air:
-        return QStringLiteral("air pocket");
+        return language::tr("air pocket");
     case air::VentFor::corner:
-        return QStringLiteral("corner");
+        return language::tr("corner");
     case air::VentFor::wall:
-        return QStringLiteral("wall");
+        return language::tr("wall");
     }
     return {};
 }
@@ -72,7 +73,8 @@ void add_air_words(MoldPen& pen, const air::Answer& air, const job::Job& job, bo
         const double stays = air.vented.shares_ml[i];
         if (!all_named && stays <= air::vented_ml) continue;
         std::string words = "E " + plan::fixed(pockets[i].expansion, 2);
-        if (stays > air::vented_ml) words += ", keeps " + plan::say_volume_ml(stays, job.display_units);
+        if (stays > air::vented_ml)
+            words += language::tr(", keeps ").toStdString() + plan::say_volume_ml(stays, job.display_units);
         TextMark mark =
             words_around(pockets[i].at, pocket_ring_mm, std::move(words), {Way::below, within, {}});
         mark.elsewhere.or_none = stays <= air::vented_ml; // its vent is named, and the bands tell the rest
@@ -135,11 +137,11 @@ void add_pour_map(MoldPen& pen, const air::PourMap& map, const job::Job& job, co
 
 Table vent_table(const job::Job& job, const std::vector<air::Vent>& vents) {
     Table table;
-    table.columns = {{"no.", Align::right, 0, 26},
-                     {"x", Align::right, 0, 50},
-                     {"y", Align::right, 0, 50},
-                     {"drill", Align::right, 0, 40},
-                     {"for", Align::left, 1, 0}};
+    table.columns = {{language::tr("no."), Align::right, 0, 26},
+                     {language::tr("x"), Align::right, 0, 50},
+                     {language::tr("y"), Align::right, 0, 50},
+                     {language::tr("drill"), Align::right, 0, 40},
+                     {language::tr("for"), Align::left, 1, 0}};
     const auto say = [&](double mm) { return aligned_length(mm, job.display_units); };
     for (std::size_t i = 0; i < vents.size(); ++i)
         table.rows.push_back({{"V" + QString::number(static_cast<int>(i) + 1), true, {}},

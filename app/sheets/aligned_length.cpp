@@ -4,18 +4,20 @@
 #include "base/units.h"
 #include "plan/say.h"
 
+#include "language/spoken.h"
+
 namespace drawercast::sheets {
 
 QString aligned_length(double mm, job::DisplayUnits units) {
     switch (units) {
     case job::DisplayUnits::mm:
-        return QString::fromStdString(plan::fixed(mm, 1));
+        return language::figures(plan::fixed(mm, 1));
     case job::DisplayUnits::inch:
-        return QString::fromStdString(plan::fixed(mm / drawercast::units::mm_per_inch, 3));
+        return language::figures(plan::fixed(mm / drawercast::units::mm_per_inch, 3));
     case job::DisplayUnits::inch_32:
         break;
     }
-    return QString::fromStdString(plan::say_length_bare(mm, units));
+    return language::figures(plan::say_length_bare(mm, units));
 }
 
 } // namespace drawercast::sheets

@@ -2,6 +2,7 @@
 #include "plan/say.h"
 #include "stock/screws.h"
 
+#include "language/spoken.h"
 #include "sheets/aligned_length.h"
 #include "sheets/bench_pen.h"
 #include "sheets/drilling.h"
@@ -95,11 +96,11 @@ Sheet<InMold> base_drilling(const job::Job& job, const casting::PatternBoard& bo
 
 Table base_table(const job::Job& job, const casting::PatternBoard& board, const stock::DrawerStock& stock) {
     Table table;
-    table.columns = {{"hole", Align::left, 0, 90},
-                     {"x", Align::right, 0, 60},
-                     {"y", Align::right, 0, 60},
+    table.columns = {{language::tr("hole"), Align::left, 0, 90},
+                     {language::tr("x"), Align::right, 0, 60},
+                     {language::tr("y"), Align::right, 0, 60},
                      {"", Align::left, 0, 8},
-                     {"for", Align::left, 1, 0}};
+                     {language::tr("for"), Align::left, 1, 0}};
     const auto row = [&](const QString& hole, Vec at, const QString& what) {
         table.rows.push_back({{hole, true, {}},
                               {aligned_length(at.x, job.display_units), false, {}},
@@ -110,11 +111,11 @@ Table base_table(const job::Job& job, const casting::PatternBoard& board, const 
     for (const auto& block : board.blocks)
         for (const auto& point : block.fixing)
             row(QString::number(block.number), point.vec(),
-                QStringLiteral("block ") + QString::fromStdString(block.name));
+                language::tr("block ") + QString::fromStdString(block.name));
     for (const auto& filler : casting::fillers_of(board))
-        for (const Vec at : filler.screws) row(filler_name(filler), at, QStringLiteral("filler from below"));
+        for (const Vec at : filler.screws) row(filler_name(filler), at, language::tr("filler from below"));
     for (const auto& screw : wall_screws(job, board, stock))
-        row(screw.wall, screw.at, QStringLiteral("foot of the wall"));
+        row(screw.wall, screw.at, language::tr("foot of the wall"));
     return table;
 }
 

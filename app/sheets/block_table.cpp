@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/say.h"
 
+#include "language/spoken.h"
 #include "sheets/aligned_length.h"
 #include "sheets/block_axis.h"
 #include "sheets/filler_marks.h"
@@ -28,9 +29,7 @@ void add_filler(Table& table, const casting::Filler& filler, double height_mm, c
     const auto say = [&](double mm) { return aligned_length(mm, job.display_units); };
     std::vector<Table::Cell> row{
         {filler_name(filler), true, {}},
-        {filler.screws.empty() ? QStringLiteral("filler, glued") : QStringLiteral("filler, traced"),
-         false,
-         {}},
+        {filler.screws.empty() ? language::tr("filler, glued") : language::tr("filler, traced"), false, {}},
         {say(height_mm), true, {}},
         {},
         {},
@@ -51,15 +50,16 @@ void add_filler(Table& table, const casting::Filler& filler, double height_mm, c
 Table block_table(const job::Job& job, const casting::PatternBoard& board) {
     const auto say = [&](double mm) { return aligned_length(mm, job.display_units); };
     Table table;
-    table.columns = {{"no.", Align::right, 0, 22},        {"block", Align::left, 1, 0},
-                     {"cut to h", Align::right, 0.62, 0}, {"center x", Align::right, 0, 50},
-                     {"y", Align::right, 0, 46},          {"turn", Align::right, 0, 38},
-                     {"screw 1 x", Align::right, 0, 50},  {"y", Align::right, 0, 46},
-                     {"screw 2 x", Align::right, 0, 50},  {"y", Align::right, 0, 46}};
+    table.columns = {
+        {language::tr("no."), Align::right, 0, 22},        {language::tr("block"), Align::left, 1, 0},
+        {language::tr("cut to h"), Align::right, 0.62, 0}, {language::tr("center x"), Align::right, 0, 50},
+        {language::tr("y"), Align::right, 0, 46},          {language::tr("turn"), Align::right, 0, 38},
+        {language::tr("screw 1 x"), Align::right, 0, 50},  {language::tr("y"), Align::right, 0, 46},
+        {language::tr("screw 2 x"), Align::right, 0, 50},  {language::tr("y"), Align::right, 0, 46}};
     for (const auto& block : board.blocks) {
         const BlockAxis axis = axis_of(block, job);
         const QString turn =
-            is_square(axis) ? QString() : QString::fromStdString(plan::fixed(axis.turn_deg, 1)) + QChar(0xB0);
+            is_square(axis) ? QString() : language::figures(plan::fixed(axis.turn_deg, 1)) + QChar(0xB0);
         std::vector<Table::Cell> row{
             {QString::number(block.number), true, {}},     {QString::fromStdString(block.name), false, {}},
             {heights(block, job.display_units), true, {}}, {say(block.center.x_mm), false, {}},

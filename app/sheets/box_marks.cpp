@@ -2,6 +2,7 @@
 #include "plan/say.h"
 #include "stock/screws.h"
 
+#include "language/spoken.h"
 #include "sheets/bench_pen.h"
 #include "sheets/edge_words.h"
 
@@ -51,8 +52,8 @@ void add_wall(BenchPen& pen, const Box& box, const stock::Wall& wall, const job:
 
 std::string inside_words(const job::Job& job, const stock::DrawerStock& drawer) {
     const auto say = [&](double mm) { return plan::say_length_bare(mm, job.display_units); };
-    return "inside " + size_words(job, drawer.box.width_mm, drawer.box.depth_mm) + " × " +
-           say(drawer.box.height_mm);
+    return language::tr("inside ").toStdString() + size_words(job, drawer.box.width_mm, drawer.box.depth_mm) +
+           " × " + say(drawer.box.height_mm);
 }
 
 } // namespace
@@ -68,14 +69,16 @@ void add_box(BenchPen& pen, Vec at, const job::Job& job, const stock::DrawerStoc
     pen.turn_to(Layer::still);
     for (const auto& wall : made.walls)
         add_wall(pen, wall_box(outside, wall, job.mold.corner, thickness_mm * times), wall, job, times);
-    const std::string corner =
-        job.mold.corner == job::BoxCorner::pinwheel ? "pinwheel corners" : "lapped corners";
-    const std::vector<std::string> words{"Box of " + drawer.drawer + ", from above",
-                                         inside_words(job, drawer),
-                                         corner,
-                                         "board " + say(thickness_mm) + " as measured",
-                                         "foot screws 4 × " + say(made.foot_screw_mm),
-                                         "closed height " + say(made.outside_height_mm)};
+    const std::string corner = job.mold.corner == job::BoxCorner::pinwheel
+                                   ? language::tr("pinwheel corners").toStdString()
+                                   : language::tr("lapped corners").toStdString();
+    const std::vector<std::string> words{
+        language::tr("Box of ").toStdString() + drawer.drawer + language::tr(", from above").toStdString(),
+        inside_words(job, drawer),
+        corner,
+        language::tr("board ").toStdString() + say(thickness_mm) + language::tr(" as measured").toStdString(),
+        language::tr("foot screws 4 × ").toStdString() + say(made.foot_screw_mm),
+        language::tr("closed height ").toStdString() + say(made.outside_height_mm)};
     for (std::size_t i = 0; i < words.size(); ++i)
         pen.put(TextMark{{outside.center(), {0, 40 - 16 * static_cast<double>(i)}},
                          words[i],

@@ -3,6 +3,7 @@
 
 #include "plan/say.h"
 
+#include "language/spoken.h"
 #include "sheets/zones.h"
 
 namespace drawercast::sheets {
@@ -11,26 +12,27 @@ using layout::Code;
 
 std::string plate_words(const layout::Check& check, const job::Job& job) {
     const auto say = [&](double mm) { return plan::say_length_bare(mm, job.display_units); };
-    const auto both = [&](const char* what) {
-        return what + say(check.value) + ", needs " + say(check.limit);
+    const auto both = [&](const std::string& what) {
+        return what + say(check.value) + language::tr(", needs ").toStdString() + say(check.limit);
     };
     switch (check.code) {
     case Code::wall_thin:
-        return both("wall ");
+        return both(language::tr("wall ").toStdString());
     case Code::edge_thin:
-        return both("edge ");
+        return both(language::tr("edge ").toStdString());
     case Code::floor_thin:
-        return both("floor ");
+        return both(language::tr("floor ").toStdString());
     case Code::overlap:
-        return "overlap " + say(check.value);
+        return language::tr("overlap ").toStdString() + say(check.value);
     case Code::outside:
-        return "outside by " + say(check.value);
+        return language::tr("outside by ").toStdString() + say(check.value);
     case Code::too_high:
-        return "needs " + say(check.value) + ", has " + say(check.limit);
+        return language::tr("needs ").toStdString() + say(check.value) +
+               language::tr(", has ").toStdString() + say(check.limit);
     case Code::notch_apart:
-        return "notch apart";
+        return language::tr("notch apart").toStdString();
     case Code::obstructed:
-        return "obstructed";
+        return language::tr("obstructed").toStdString();
     default:
         return {};
     }

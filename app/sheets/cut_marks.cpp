@@ -2,6 +2,7 @@
 #include "plan/say.h"
 #include "stock/saw.h"
 
+#include "language/spoken.h"
 #include "sheets/bench_pen.h"
 
 #include <algorithm>
@@ -21,7 +22,7 @@ Box box_at(Vec at, double width, double height) { return {at, at + Vec{width, he
 
 /// "7a.1", or "strip: 7a.1, 7b.1"
 std::string piece_words(const stock::Piece& piece, const plan::StockPlan& stock) {
-    std::string words = piece.strip ? "strip: " : "";
+    std::string words = piece.strip ? language::tr("strip: ").toStdString() : "";
     for (std::size_t i = 0; i < piece.parts.size(); ++i)
         words += (i ? ", " : "") + stock.parts[static_cast<std::size_t>(piece.parts[i])].label;
     return words;
@@ -77,7 +78,8 @@ void add_cut_sheet(BenchPen& pen, Vec at, const job::Job& job, const plan::Stock
     pen.turn_to(Layer::ground);
     pen.put(PathMark{path_of(box_at(at, cut.board.sheet_length_mm, cut.board.sheet_width_mm)),
                      LineRole::cavity_edge, std::nullopt});
-    const std::string name = cut.board.name + "   sheet " + std::to_string(index + 1) + " of " +
+    const std::string name = cut.board.name + "   " + language::tr("sheet").toStdString() + " " +
+                             std::to_string(index + 1) + language::tr(" of ").toStdString() +
                              std::to_string(cut.sheets.size()) + "   " +
                              size_words(job, cut.board.sheet_length_mm, cut.board.sheet_width_mm);
     pen.put(TextMark{

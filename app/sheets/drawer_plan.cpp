@@ -5,6 +5,7 @@
 #include "plan/sentences.h"
 #include "shape/region.h"
 
+#include "language/spoken.h"
 #include "sheets/check_words.h"
 #include "sheets/depth_ladder.h"
 #include "sheets/edge_words.h"
@@ -81,7 +82,7 @@ void add_dimensions(Pen& pen, const Box& box, const job::Job& job, double out_mm
 }
 
 TextLine depth_line(const layout::Cut<InDrawer>& cut, const job::Job& job, TextRole role) {
-    if (cut.through) return {"through", role, false};
+    if (cut.through) return {language::tr("through").toStdString(), role, false};
     return {plan::say_length_bare(cut.depth_mm, job.display_units), role, true};
 }
 

@@ -3,6 +3,8 @@
 
 #include "plan/say.h"
 
+#include "language/spoken.h"
+
 #include <string>
 
 namespace drawercast::sheets {
@@ -21,11 +23,14 @@ LabelMark filler_label(const casting::Filler& filler, const job::Job& job, theme
     LabelMark label;
     if (with_height_mm) {
         const std::string height = "h " + plan::say_length_bare(*with_height_mm, job.display_units);
-        label.tries = {{TextLine{name + " filler", role}, TextLine{height, theme::TextRole::depth}},
-                       {TextLine{name + " filler  " + height, theme::TextRole::name_small}},
+        label.tries = {{TextLine{name + " " + language::tr("filler").toStdString(), role},
+                        TextLine{height, theme::TextRole::depth}},
+                       {TextLine{name + " " + language::tr("filler").toStdString() + "  " + height,
+                                 theme::TextRole::name_small}},
                        {TextLine{name + "  " + height, theme::TextRole::name_small}}};
     } else
-        label.tries = {{TextLine{name + " filler", role}}, {TextLine{name, role}}};
+        label.tries = {{TextLine{name + " " + language::tr("filler").toStdString(), role}},
+                       {TextLine{name, role}}};
     label.within = path_of(shape::Region{{shape::Patch{filler.outline, {}}}});
     for (const Vec at : filler.screws) label.uncovered.push_back(circle(at, screw_ring_mm));
     label.outside = !filler.screws.empty(); // a sliver in a corner is seen without a name

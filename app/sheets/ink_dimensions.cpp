@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "language/spoken.h"
 #include "sheets/inking.h"
 
 #include <cmath>
@@ -23,7 +24,7 @@ void Inking::add(const DimensionMark& mark) {
                LineRole::thin);
     }
     const theme::Lettering face = lettering(theme::TextRole::figure);
-    const QString text = QString::fromStdString(mark.text);
+    const QString text = language::figures(mark.text);
     const double width = written_width(text, face), gap = width / 2 + px(4);
     const QColor ink = theme_.ink2;
 

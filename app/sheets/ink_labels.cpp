@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "language/spoken.h"
 #include "sheets/inking.h"
 #include "sheets/plate_place.h"
 #include "sheets/room.h"
@@ -55,7 +56,10 @@ struct Inking::Block {
 Inking::Block Inking::measured(const std::vector<TextLine>& lines) const {
     Block block;
     for (const TextLine& text : lines) {
-        Block::Run run{QString::fromStdString(text.text), lettering(text.role), text.depth_sign, 0, 0};
+        const bool named =
+            !text.depth_sign && text.role != theme::TextRole::figure; // a name stays as it was given
+        Block::Run run{named ? QString::fromStdString(text.text) : language::figures(text.text),
+                       lettering(text.role), text.depth_sign, 0, 0};
         const bool beside = text.beside && !block.lines.empty();
         run.space = beside ? px(beside_px) : 0;
         run.width =

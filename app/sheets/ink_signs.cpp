@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "language/spoken.h"
 #include "sheets/inking.h"
 #include "sheets/magnitude_ladder.h"
 #include "sheets/signs.h"
@@ -56,7 +57,7 @@ void Inking::add(const LegendMark& mark) {
             inks_.push_back(Fill{box, deep ? theme_.depth_wash(next) : theme_.magnitude_wash(band)});
             stroke(box, LineRole::soft);
         }
-        write(inks_, QString::fromStdString(mark.figures[i]),
+        write(inks_, language::figures(mark.figures[i]),
               corner + Vec{0, cell.y + px(4) + face.px * theme::capital_share}, face, theme_.ink2,
               Align::center);
     }

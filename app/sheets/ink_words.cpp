@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Words on one line: at their place, or where there is room for them.
+#include "language/spoken.h"
 #include "sheets/inking.h"
 #include "sheets/plate_place.h"
 
@@ -43,8 +44,14 @@ struct Inking::Written {
 
 Inking::Written Inking::line_of(const TextMark& mark) const {
     const shape::Turn turn = shape::Turn::of_degrees(mark.turn_deg);
-    Written words{QString::fromStdString(mark.text), lettering(mark.role),      0, 0,
-                  {turn.cosine, -turn.sine},         {-turn.sine, -turn.cosine}};
+    const bool reckoned = mark.role == theme::TextRole::figure || mark.role == theme::TextRole::caption ||
+                          mark.role == theme::TextRole::depth;
+    Written words{reckoned ? language::figures(mark.text) : QString::fromStdString(mark.text),
+                  lettering(mark.role),
+                  0,
+                  0,
+                  {turn.cosine, -turn.sine},
+                  {-turn.sine, -turn.cosine}};
     words.width = written_width(words.text, words.face);
     words.rise = words.face.px * theme::capital_share;
     return words;

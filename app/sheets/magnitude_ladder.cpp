@@ -4,6 +4,7 @@
 #include "base/units.h"
 #include "plan/say.h"
 
+#include "language/spoken.h"
 #include "sheets/chart.h"
 
 #include <cmath>
@@ -29,7 +30,7 @@ std::string say_small(double mm, job::DisplayUnits units) {
 Bands lift_bands(double most_mm, job::DisplayUnits units) {
     const bool metric = units == job::DisplayUnits::mm;
     Bands bands;
-    bands.caption = metric ? "lift, mm" : "lift, in";
+    bands.caption = metric ? language::tr("lift, mm").toStdString() : language::tr("lift, in").toStdString();
     if (!(most_mm > 0)) return bands;
     const double unit = metric ? 1 : drawercast::units::mm_per_inch;
     const double step = even_step(most_mm / unit, magnitude_bands);
@@ -41,7 +42,7 @@ Bands lift_bands(double most_mm, job::DisplayUnits units) {
 
 Bands arrival_bands(double first_touch, double full_expansion) {
     Bands bands;
-    bands.caption = "arrives at ×";
+    bands.caption = language::tr("arrives at ×").toStdString();
     bands.first = first_touch;
     if (!(full_expansion > first_touch)) return bands;
     bands.count = magnitude_bands;

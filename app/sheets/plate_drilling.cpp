@@ -2,6 +2,7 @@
 #include "mold/plate_judge.h"
 #include "plan/say.h"
 
+#include "language/spoken.h"
 #include "sheets/aligned_length.h"
 #include "sheets/drilling.h"
 #include "sheets/edge_words.h"
@@ -48,7 +49,7 @@ void add_footprints(MoldPen& pen, const mold::PlateDesign& design) {
         const double turn = at.from.y_mm == at.to.y_mm ? 0 : 90;
         const Vec place = at.from.vec() + (at.to.vec() - at.from.vec()) * 0.3;
         pen.put(TextMark{{place},
-                         "stiffener " + std::to_string(i + 1),
+                         language::tr("stiffener ").toStdString() + std::to_string(i + 1),
                          TextRole::template_small,
                          Side::center,
                          turn,
@@ -72,9 +73,9 @@ QString end_words(const job::Job& job, const mold::PlateDesign& design, Vec clos
             std::min(shape::length(at.from.vec() - closure), shape::length(at.to.vec() - closure));
         if (apart < least) least = apart, which = i;
     }
-    return QStringLiteral(", through stiffener %1, %2 from its end")
+    return language::tr(", through stiffener %1, %2 from its end")
         .arg(which + 1)
-        .arg(QString::fromStdString(plan::say_length(least, job.display_units)));
+        .arg(language::figures(plan::say_length(least, job.display_units)));
 }
 
 /// Its name, with its kind before it unless the name says so.
@@ -85,16 +86,16 @@ QString closure_words(const job::Closure& closure) {
         case job::ClosureKind::screw:
             return QStringLiteral("screw");
         case job::ClosureKind::rod:
-            return QStringLiteral("rod");
+            return language::tr("rod");
         case job::ClosureKind::clamp:
-            return QStringLiteral("clamp");
+            return language::tr("clamp");
         case job::ClosureKind::strap:
-            return QStringLiteral("strap");
+            return language::tr("strap");
         }
         return QString();
     }();
     const QString words = name.startsWith(kind, Qt::CaseInsensitive) ? name : kind + QLatin1Char(' ') + name;
-    return closure.kind == job::ClosureKind::rod ? QStringLiteral("%1, on through wall and base").arg(words)
+    return closure.kind == job::ClosureKind::rod ? language::tr("%1, on through wall and base").arg(words)
                                                  : words;
 }
 
@@ -135,14 +136,14 @@ Sheet<InMold> plate_drilling(const job::Job& job, const plan::DrawerPlan& plan) 
 
 Table drilling_table(const job::Job& job, const plan::DrawerPlan& plan) {
     Table table;
-    table.columns = {{"no.", Align::right, 0, 30},
-                     {"x", Align::right, 0, 54},
-                     {"y", Align::right, 0, 54},
-                     {"through plate", Align::right, 0, 84},
-                     {"pilot in wall", Align::right, 0, 76},
-                     {"deep", Align::right, 0, 54},
+    table.columns = {{language::tr("no."), Align::right, 0, 30},
+                     {language::tr("x"), Align::right, 0, 54},
+                     {language::tr("y"), Align::right, 0, 54},
+                     {language::tr("through plate"), Align::right, 0, 84},
+                     {language::tr("pilot in wall"), Align::right, 0, 76},
+                     {language::tr("deep"), Align::right, 0, 54},
                      {"", Align::left, 0, 8},
-                     {"for", Align::left, 1, 0}};
+                     {language::tr("for"), Align::left, 1, 0}};
     const auto say = [&](double mm) { return mm > 0 ? aligned_length(mm, job.display_units) : QString(); };
     const auto place = [&](double mm) { return aligned_length(mm, job.display_units); };
     const mold::PlateDesign& design = plan.plate->answer.design;
@@ -167,14 +168,8 @@ Table drilling_table(const job::Job& job, const plan::DrawerPlan& plan) {
     if (!plan.air) return table;
     const Table vents = vent_table(job, plan.air->vented.vents);
     for (const auto& row : vents.rows)
-        table.rows.push_back({row[0],
-                              row[1],
-                              row[2],
-                              row[3],
-                              {},
-                              {},
-                              {},
-                              {QStringLiteral("vent, ") + row[4].text, false, {}}});
+        table.rows.push_back(
+            {row[0], row[1], row[2], row[3], {}, {}, {}, {language::tr("vent, ") + row[4].text, false, {}}});
     return table;
 }
 

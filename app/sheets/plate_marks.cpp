@@ -4,6 +4,8 @@
 #include "mold/plate_judge.h"
 #include "plan/say.h"
 
+#include "language/spoken.h"
+
 #include <algorithm>
 
 namespace drawercast::sheets {
@@ -69,7 +71,7 @@ void add_stiffeners(MoldPen& pen, const job::Job& job, const mold::PlateDesign& 
     const auto say = [&](double mm) { return plan::say_length_bare(mm, job.display_units); };
     for (std::size_t i = 0; i < design.stiffeners.size(); ++i) {
         const auto& at = design.stiffeners[i];
-        const std::string name = "stiffener " + std::to_string(i + 1) + ", " +
+        const std::string name = language::tr("stiffener ").toStdString() + std::to_string(i + 1) + ", " +
                                  say(design.stiffener->width_mm) + " × " + say(design.stiffener->height_mm);
         const Box box = stiffener_box(design, at);
         pen.put(PathMark{path_of(box), LineRole::cavity_edge, theme::Wash{WashRole::paper}});

@@ -5,6 +5,8 @@
 #include "plan/plate_stage.h"
 #include "plan/say.h"
 
+#include "language/spoken.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -105,28 +107,30 @@ void add_panels(ChartPen& pen, const job::Job& job, const Plot& plot) {
     const double rise_step = std::ceil(even_step(plot.rise.most, 4)),
                  kpa_step = even_step(plot.pressure.most, 4),
                  count_step = std::max(1.0, std::ceil(even_step(plot.count.most, 4)));
-    add_panel(pen, plot.rise, plot.width_mm, rise_step, 0, "rise, times the liquid");
+    add_panel(pen, plot.rise, plot.width_mm, rise_step, 0,
+              language::tr("rise, times the liquid").toStdString());
     add_panel(pen, plot.pressure, plot.width_mm, kpa_step, decimals(kpa_step),
-              metric ? "pressure, kPa: expected; dashed: to build for"
-                     : "pressure, psi: expected; dashed: to build for");
-    add_panel(pen, plot.count, plot.width_mm, count_step, 0, "closures: wide, in; dashed: needed");
+              metric ? language::tr("pressure, kPa: expected; dashed: to build for").toStdString()
+                     : language::tr("pressure, psi: expected; dashed: to build for").toStdString());
+    add_panel(pen, plot.count, plot.width_mm, count_step, 0,
+              language::tr("closures: wide, in; dashed: needed").toStdString());
 }
 
 void add_moments(ChartPen& pen, const job::Job& job, const plan::DrawerPlan& plan, const Plot& plot) {
     const double mix_s = job.foam->mix_s, poured_s = mix_s + plan.dose->pour_s;
     std::vector<ChartEvent> events;
-    const auto add = [&](double t_s, const char* what, bool bold = false) {
+    const auto add = [&](double t_s, const QString& what, bool bold = false) {
         if (t_s > 0 && t_s <= plot.end_s)
-            events.push_back({plot.x(t_s), std::string(what) + " " + plan::fixed(t_s, 0), bold});
+            events.push_back({plot.x(t_s), what.toStdString() + " " + plan::fixed(t_s, 0), bold});
     };
-    add(mix_s, "mixed");
-    add(poured_s, "poured");
-    add(plot.closing.plate_on_s, "plate on");
-    add(plan.times->pot_life_s, "pot life");
-    add(plot.closing.plate_on_s + plot.closing.close_s, "all in");
-    add(plan.times->touch_s, "reaches plate", true);
-    add(plan.times->contact_s, "mold full", true);
-    add(plan.times->rise_s, "risen");
+    add(mix_s, language::tr("mixed"));
+    add(poured_s, language::tr("poured"));
+    add(plot.closing.plate_on_s, language::tr("plate on"));
+    add(plan.times->pot_life_s, language::tr("pot life"));
+    add(plot.closing.plate_on_s + plot.closing.close_s, language::tr("all in"));
+    add(plan.times->touch_s, language::tr("reaches plate"), true);
+    add(plan.times->contact_s, language::tr("mold full"), true);
+    add(plan.times->rise_s, language::tr("risen"));
     add_events(pen, std::move(events), 0, plot.rise.top_mm);
 }
 
@@ -144,7 +148,7 @@ Sheet<OnChart> pour_plot(const job::Job& job, const plan::DrawerPlan& plan, Vec 
     pen.turn_to(Layer::ground);
     add_panels(pen, job, plot);
     add_axis(pen, plot.width_mm, plot.end_s, even_step(plot.end_s, ticks(plot.width_mm)),
-             "seconds from the start of mixing");
+             language::tr("seconds from the start of mixing").toStdString());
     pen.turn_to(Layer::still);
     add_moments(pen, job, plan, plot);
     add_curve(pen, plot, plot.rise, LineRole::pocket_edge,

@@ -3,6 +3,7 @@
 
 #include "plan/say.h"
 
+#include "language/spoken.h"
 #include "sheets/check_words.h"
 #include "sheets/edge_words.h"
 #include "sheets/pattern_board.h"
@@ -90,8 +91,8 @@ Side words_side(const Scene& scene, Vec at) {
 
 void add_figures(MoldPen& pen, const Scene& scene) {
     const auto units = scene.job.display_units;
-    const auto of = [&](const char* what, double value, double limit) {
-        return what + say_small(value, units) + " of " + say_small(limit, units);
+    const auto of = [&](const std::string& what, double value, double limit) {
+        return what + say_small(value, units) + language::tr(" of ").toStdString() + say_small(limit, units);
     };
     const auto put = [&](Vec at, const std::string& words) {
         constexpr Vec cross{2, 2};
@@ -105,8 +106,10 @@ void add_figures(MoldPen& pen, const Scene& scene) {
         pen.put(
             TextMark{own, words, TextRole::depth, side, 0, true, {std::move(spots), scene.inside, false}});
     };
-    put(scene.answer.bow_at.vec(), of("bow ", scene.answer.bow_mm, mold::bow_limit_mm));
-    put(gap_place(scene), of("gap ", scene.answer.gap_mm, scene.answer.gap_limit_mm));
+    put(scene.answer.bow_at.vec(),
+        of(language::tr("bow ").toStdString(), scene.answer.bow_mm, mold::bow_limit_mm));
+    put(gap_place(scene),
+        of(language::tr("gap ").toStdString(), scene.answer.gap_mm, scene.answer.gap_limit_mm));
 }
 
 void keep_stiffeners_free(MoldPen& pen, const Scene& scene) {
@@ -171,8 +174,10 @@ void add_key(MoldPen& pen, const Scene& scene) {
     const double allowed = answer.capacity_n[answer.worst] / mold::capacity_factor;
     const Box plate = plate_box(answer.design, scene.inside);
     pen.put(TextMark{{{plate.min.x, plate.max.y + pull_room_mm}, {0, 34}},
-                     "bars: pull at " + plan::say_pressure_kpa(scene.plan.pressure->build_for_kpa, units) +
-                         "; tick: a third of what one holds, " + plan::say_force_n(allowed, units),
+                     language::tr("bars: pull at ").toStdString() +
+                         plan::say_pressure_kpa(scene.plan.pressure->build_for_kpa, units) +
+                         language::tr("; tick: a third of what one holds, ").toStdString() +
+                         plan::say_force_n(allowed, units),
                      TextRole::caption,
                      Side::left,
                      0,

@@ -5,6 +5,8 @@
 #include "casting/gas.h"
 #include "plan/say.h"
 
+#include "language/spoken.h"
+
 #include <algorithm>
 #include <cmath>
 #include <map>
@@ -174,16 +176,23 @@ Sheet<OnChart> squeeze_plot(const job::Job& job, const air::Answer& air, Vec siz
     const double out_step = even_step(plot.out.most, 4), held_step = even_step(plot.held.most, 3);
     const auto decimals = [](double step) { return step == std::floor(step) ? 0 : step < 0.1 ? 2 : 1; };
     add_panel(pen, plot.out, plot.width_mm, out_step, decimals(out_step),
-              metric ? "squeeze-out, mL" : "squeeze-out, fl oz");
+              metric ? language::tr("squeeze-out, mL").toStdString()
+                     : language::tr("squeeze-out, fl oz").toStdString());
     add_panel(pen, plot.held, plot.width_mm, held_step, decimals(held_step),
-              metric ? "pressure held, kPa" : "pressure held, psi");
+              metric ? language::tr("pressure held, kPa").toStdString()
+                     : language::tr("pressure held, psi").toStdString());
     add_axis(pen, plot.width_mm, plot.most, std::max(1.0, std::ceil(even_step(plot.most, 8))),
-             metric ? "vents; lines by drill in mm" : "vents; lines by drill in inches");
+             metric ? language::tr("vents; lines by drill in mm").toStdString()
+                    : language::tr("vents; lines by drill in inches").toStdString());
     pen.turn_to(Layer::still);
     const double limit_y = plot.out.y(air.squeeze.limit_ml / plot.ml_per_unit);
     pen.put(PathMark{line({0, limit_y}, {plot.width_mm, limit_y}), LineRole::under, std::nullopt});
-    pen.put(TextMark{
-        {{plot.width_mm, limit_y}, {-4, 8}}, "mixed for it", TextRole::caption, Side::right, 0, true});
+    pen.put(TextMark{{{plot.width_mm, limit_y}, {-4, 8}},
+                     language::tr("mixed for it").toStdString(),
+                     TextRole::caption,
+                     Side::right,
+                     0,
+                     true});
     add_lines(pen, job, plot);
     add_held(pen, air, plot);
     add_now(pen, air, plot);

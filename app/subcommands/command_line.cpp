@@ -124,6 +124,13 @@ std::optional<Problem> take(const VerbKind& kind, const std::string& name, const
         command.paper = *paper;
         return std::nullopt;
     }
+    // Not in --help as long as what core says is English alone.
+    if (name == "--language" && (kind.on_paper || kind.verb == Verb::drawings)) {
+        const auto language = language::named(QString::fromStdString(value));
+        if (!language) return usage("there is no language \"" + value + "\"", "Choose en or de");
+        command.language = *language;
+        return std::nullopt;
+    }
     if (name == "--orientation" && kind.by_sheet) {
         command.orientation = print::orientation_named(value);
         if (!command.orientation)

@@ -4,6 +4,7 @@
 #include "base/problem.h"
 #include "plan/quick_quote.h"
 
+#include "language/spoken.h"
 #include "print/paper.h"
 #include "print/template_kind.h"
 #include "subcommands/capture_options.h"
@@ -37,6 +38,7 @@ struct Command {
     std::string into;    ///< of arrange: a drawer's id, "one" for whichever would do; empty: all in turn
     plan::QuickIn quick; ///< of quote
     CaptureIn capture;
+    language::Language language = language::Language::english; ///< of what goes onto paper
     print::Paper paper = print::Paper::a4;
     std::optional<print::Orientation> orientation; ///< of templates; nothing: the one with fewer tiles
     std::optional<print::TemplateKind> sheet;      ///< nothing: all of them

@@ -38,7 +38,8 @@ const std::string program = "Drawercast " DRAWERCAST_VERSION;
 /// Letters need Qt's fonts, fonts need an application object; the offscreen platform needs no display.
 class Lettering {
   public:
-    Lettering() : quiet_(qInstallMessageHandler(ignore)), application_(count_, arguments_.data()) {
+    explicit Lettering(language::Language language)
+        : quiet_(qInstallMessageHandler(ignore)), application_(count_, arguments_.data()), spoken_(language) {
         DRAWERCAST_DEMAND(theme::load_fonts(), "the embedded fonts are there");
     }
 
@@ -53,6 +54,7 @@ class Lettering {
     std::array<char*, 4> arguments_{name_.data(), platform_.data(), offscreen_.data(), nullptr};
     int count_ = 3;
     QGuiApplication application_;
+    language::Spoken spoken_;
 };
 
 print::Printing printing_now() {
@@ -162,19 +164,19 @@ Exit answer_of(const Command& command, const job::Job& job, const plan::Plan& pl
     case Verb::figures:
         return said(plan::figures_json(job, plan, program));
     case Verb::templates: {
-        const Lettering lettering;
+        const Lettering lettering(command.language);
         return write_pages(print::template_pages(job, plan,
                                                  {command.paper, command.orientation, command.sheet},
                                                  printing_now()),
                            QString::fromStdString(job.title), command.out);
     }
     case Verb::summary: {
-        const Lettering lettering;
+        const Lettering lettering(command.language);
         return write_pages(summary::summary_pages(job, plan, command.paper, printing_now()),
                            QString::fromStdString(job.title), command.out);
     }
     case Verb::drawings: {
-        const Lettering lettering;
+        const Lettering lettering(command.language);
         return write_drawings(job, plan, command.out);
     }
     case Verb::arrange:
@@ -207,7 +209,7 @@ Exit run(const std::vector<std::string>& arguments) {
     if (command->verb == Verb::help) return said(help_text());
     if (command->verb == Verb::version) return said(program + "\n");
     if (command->verb == Verb::measuring_sheet) {
-        const Lettering lettering;
+        const Lettering lettering(command->language);
         return write_pages({print::photo_sheet(command->paper, printing_now())},
                            QStringLiteral("Measuring sheet"), command->out);
     }

@@ -6,6 +6,7 @@
 #include "layout/minimums.h"
 #include "plan/say.h"
 
+#include "language/spoken.h"
 #include "sheets/text.h"
 #include "summary/dose_mass.h"
 
@@ -17,7 +18,7 @@ using sheets::Align;
 using Rows = std::vector<std::vector<sheets::Table::Cell>>;
 
 using sheets::text;
-QString fixed(double value, int decimals) { return text(plan::fixed(value, decimals)); }
+QString fixed(double value, int decimals) { return language::figures(plan::fixed(value, decimals)); }
 
 const char* firmness_name(job::Firmness firmness) {
     switch (firmness) {
@@ -40,8 +41,8 @@ QString two_densities(double a_g_ml, double b_g_ml, job::DisplayUnits units) {
     if (units == job::DisplayUnits::mm)
         return fixed(a_g_ml, 2) + QStringLiteral(", ") + fixed(b_g_ml, 2) + QStringLiteral(" g/mL");
     constexpr double kg_m3 = 1000;
-    return text(plan::say_density_kg_m3(a_g_ml * kg_m3, units)) + QStringLiteral(", ") +
-           text(plan::say_density_kg_m3(b_g_ml * kg_m3, units));
+    return language::figures(plan::say_density_kg_m3(a_g_ml * kg_m3, units)) + QStringLiteral(", ") +
+           language::figures(plan::say_density_kg_m3(b_g_ml * kg_m3, units));
 }
 
 /// A difference of temperatures: 10 K are 18 °F.
@@ -67,72 +68,73 @@ void add_foam(RowAdder row, const Summary& summary, const plan::Plan& plan) {
     const auto units = summary.job.display_units;
     const auto cups = casting::cups_in_use(foam);
     const bool cup = !cups.empty();
-    const QString label = QStringLiteral("foam's label, as entered"),
+    const QString label = language::tr("foam's label, as entered"),
                   source = !cup               ? label
-                           : cups.size() == 1 ? QStringLiteral("test cup")
-                                              : QStringLiteral("mean of %1 test cups").arg(cups.size());
+                           : cups.size() == 1 ? language::tr("test cup")
+                                              : language::tr("mean of %1 test cups").arg(cups.size());
     double expansion = foam.expansion, uncertainty = cup ? 0.04 : 0.10;
     for (const auto& drawer : plan.drawers)
         if (drawer.dose && drawer.band) {
             expansion = drawer.dose->expansion;
             uncertainty = drawer.band->uncertainty;
         }
-    row(QStringLiteral("foam"),
+    row(language::tr("foam"),
         text(foam.name) + QStringLiteral(", ") + QLatin1String(firmness_name(foam.firmness)),
-        QStringLiteral("set in the job"));
-    row(QStringLiteral("rise, free, at this altitude"), QStringLiteral("×") + fixed(expansion, 2), source);
-    row(QStringLiteral("rise may be off by"),
+        language::tr("set in the job"));
+    row(language::tr("rise, free, at this altitude"), QStringLiteral("×") + fixed(expansion, 2), source);
+    row(language::tr("rise may be off by"),
         QStringLiteral("± ") + fixed(uncertainty * 100, 0) + QStringLiteral(" %"),
-        cup ? QStringLiteral("our guess after a test cup")
-            : QStringLiteral("our guess by the label; a test cup narrows it"));
-    row(QStringLiteral("ratio A : B by volume"),
+        cup ? language::tr("our guess after a test cup")
+            : language::tr("our guess by the label; a test cup narrows it"));
+    row(language::tr("ratio A : B by volume"),
         fixed(foam.ratio_a, 1) + QStringLiteral(" : ") + fixed(foam.ratio_b, 1), label);
-    row(QStringLiteral("density of A, of B"), two_densities(foam.density_a_g_ml, foam.density_b_g_ml, units),
+    row(language::tr("density of A, of B"), two_densities(foam.density_a_g_ml, foam.density_b_g_ml, units),
         label);
-    row(QStringLiteral("mix, pot life, rise"),
+    row(language::tr("mix, pot life, rise"),
         fixed(foam.mix_s, 0) + QStringLiteral(", ") + fixed(foam.pot_life_s, 0) + QStringLiteral(", ") +
             fixed(foam.rise_s, 0) + QStringLiteral(" s"),
-        cup ? QStringLiteral("label; rise by the test cup")
-            : label + QStringLiteral(", at ") + text(plan::say_temperature_c(foam.reference_c, units)));
-    row(QStringLiteral("shrinkage"), fixed(foam.shrinkage * 100, 2) + QStringLiteral(" %"),
-        label + QStringLiteral("; the mold is that much larger"));
-    row(QStringLiteral("mold hotter than the parts by"), warmer(foam.mold_hotter_k, units),
-        QStringLiteral("our guess unless measured"));
+        cup ? language::tr("label; rise by the test cup")
+            : label + language::tr(", at ") +
+                  language::figures(plan::say_temperature_c(foam.reference_c, units)));
+    row(language::tr("shrinkage"), fixed(foam.shrinkage * 100, 2) + QStringLiteral(" %"),
+        label + language::tr("; the mold is that much larger"));
+    row(language::tr("mold hotter than the parts by"), warmer(foam.mold_hotter_k, units),
+        language::tr("our guess unless measured"));
 }
 
 void add_shop(RowAdder row, const Summary& summary) {
     const job::Job& job = summary.job;
     const auto units = job.display_units;
-    const QString set = QStringLiteral("set in the job");
-    row(QStringLiteral("shop"),
-        text(plan::say_temperature_c(job.shop->temperature_c, units)) + QStringLiteral(", ") +
-            text(plan::say_altitude_m(job.shop->altitude_m, units)),
+    const QString set = language::tr("set in the job");
+    row(language::tr("shop"),
+        language::figures(plan::say_temperature_c(job.shop->temperature_c, units)) + QStringLiteral(", ") +
+            language::figures(plan::say_altitude_m(job.shop->altitude_m, units)),
         set);
-    row(QStringLiteral("clay fillet, sealer's film"),
-        text(plan::say_length(job.mold.fillet_mm, units)) + QStringLiteral(", ") +
-            text(plan::say_length(job.mold.film_mm, fine_unit(units))),
+    row(language::tr("clay fillet, sealer's film"),
+        language::figures(plan::say_length(job.mold.fillet_mm, units)) + QStringLiteral(", ") +
+            language::figures(plan::say_length(job.mold.film_mm, fine_unit(units))),
         set);
-    row(QStringLiteral("pressure to build for, at least"),
-        QStringLiteral("× ") + fixed(job.mold.pressure_factor, 2) + QStringLiteral(" of closed"), set);
+    row(language::tr("pressure to build for, at least"),
+        QStringLiteral("× ") + fixed(job.mold.pressure_factor, 2) + language::tr(" of closed"), set);
 }
 
 void add_minimums(RowAdder row, const Summary& summary) {
     const job::Job& job = summary.job;
     const layout::Minimums least = layout::minimums_of(job.minimums, job.foam->firmness);
-    const QString usual = QStringLiteral("common practice for ") +
-                          QLatin1String(firmness_name(job.foam->firmness)) + QStringLiteral(" foam"),
-                  set = QStringLiteral("set in the job");
-    row(QStringLiteral("wall between pockets, least"),
-        summary.said(least.wall_mm) + QStringLiteral(", and depth / ") + fixed(least.wall_ratio, 1),
+    const QString usual = language::tr("common practice, %1 foam")
+                              .arg(language::tr(firmness_name(job.foam->firmness))),
+                  set = language::tr("set in the job");
+    row(language::tr("wall between pockets, least"),
+        summary.said(least.wall_mm) + language::tr(", and depth / ") + fixed(least.wall_ratio, 1),
         job.minimums.wall_mm || job.minimums.wall_ratio ? set : usual);
     const auto two = [&](double one, double other, const char* when) {
         return one == other
                    ? summary.said(one)
                    : summary.said(one) + QStringLiteral(", ") + summary.said(other) + QLatin1String(when);
     };
-    row(QStringLiteral("edge, least"), two(least.edge_mm, least.edge_deep_mm, " beside deep ones"),
+    row(language::tr("edge, least"), two(least.edge_mm, least.edge_deep_mm, " beside deep ones"),
         job.minimums.edge_mm ? set : usual);
-    row(QStringLiteral("floor, least"), two(least.floor_mm, least.floor_heavy_mm, " wide or heavy"),
+    row(language::tr("floor, least"), two(least.floor_mm, least.floor_heavy_mm, " wide or heavy"),
         job.minimums.floor_mm ? set : usual);
 }
 
@@ -140,9 +142,9 @@ void add_minimums(RowAdder row, const Summary& summary) {
 
 sheets::Table assumption_table(const Summary& summary, const plan::Plan& plan) {
     sheets::Table table;
-    table.columns = {{"figure", Align::left, 1.0, 0},
-                     {"value", Align::left, 1.0, 0},
-                     {"where from", Align::left, 1.45, 0}};
+    table.columns = {{language::tr("figure"), Align::left, 1.0, 0},
+                     {language::tr("value"), Align::left, 1.0, 0},
+                     {language::tr("where from"), Align::left, 1.45, 0}};
     const RowAdder row(table.rows);
     add_foam(row, summary, plan);
     add_shop(row, summary);
@@ -153,11 +155,12 @@ sheets::Table assumption_table(const Summary& summary, const plan::Plan& plan) {
 sheets::Table foam_table(const Summary& summary, const plan::Plan& plan) {
     const auto units = summary.job.display_units;
     sheets::Table table;
-    table.columns = {{"drawer", Align::left, 2, 0},   {"part A", Align::right, 1, 0},
-                     {"part B", Align::right, 1, 0},  {"together", Align::right, 1, 0},
-                     {"mixed", Align::right, 1, 0},   {"poured", Align::right, 1, 0},
-                     {"batches", Align::right, 1, 0}, {"insert", Align::right, 1, 0},
-                     {"closed", Align::right, 1, 0},  {"build for", Align::right, 1, 0}};
+    table.columns = {
+        {language::tr("drawer"), Align::left, 2, 0},   {language::tr("part A"), Align::right, 1, 0},
+        {language::tr("part B"), Align::right, 1, 0},  {language::tr("together"), Align::right, 1, 0},
+        {language::tr("mixed"), Align::right, 1, 0},   {language::tr("poured"), Align::right, 1, 0},
+        {language::tr("batches"), Align::right, 1, 0}, {language::tr("insert"), Align::right, 1, 0},
+        {language::tr("closed"), Align::right, 1, 0},  {language::tr("build for"), Align::right, 1, 0}};
     for (std::size_t i = 0; i < plan.drawers.size() && i < summary.job.drawers.size(); ++i) {
         const auto& name = summary.job.drawers[i]->name;
         const auto& answer = plan.drawers[i];
@@ -167,15 +170,15 @@ sheets::Table foam_table(const Summary& summary, const plan::Plan& plan) {
             add(dose_mass(answer.dose->a_g, units));
             add(dose_mass(answer.dose->b_g, units));
             add(dose_mass(answer.dose->a_g + answer.dose->b_g, units));
-            add(text(plan::say_volume_ml(answer.dose->mixed_ml, units)));
-            add(text(plan::say_volume_ml(answer.dose->poured_ml, units)));
+            add(language::figures(plan::say_volume_ml(answer.dose->mixed_ml, units)));
+            add(language::figures(plan::say_volume_ml(answer.dose->poured_ml, units)));
             add(QString::number(answer.dose->batches));
-            add(text(plan::say_mass_g(answer.dose->insert_g, units)));
+            add(language::figures(plan::say_mass_g(answer.dose->insert_g, units)));
         } else
-            add(QStringLiteral("not yet"));
+            add(language::tr("not yet"));
         if (answer.pressure) {
-            add(text(plan::say_pressure_kpa(answer.pressure->closed_kpa, units)));
-            add(text(plan::say_pressure_kpa(answer.pressure->build_for_kpa, units)));
+            add(language::figures(plan::say_pressure_kpa(answer.pressure->closed_kpa, units)));
+            add(language::figures(plan::say_pressure_kpa(answer.pressure->build_for_kpa, units)));
         }
         table.rows.push_back(std::move(row));
     }
@@ -184,22 +187,23 @@ sheets::Table foam_table(const Summary& summary, const plan::Plan& plan) {
 
 std::vector<QString> purchase_lines(const Summary& summary, const plan::Plan& plan) {
     const auto units = summary.job.display_units;
-    if (summary.job.foam->kits.empty()) return {QStringLiteral("The job names no kits for this foam.")};
-    if (!plan.purchase) return {QStringLiteral("Not yet: a drawer has no foam figures.")};
+    if (summary.job.foam->kits.empty()) return {language::tr("The job names no kits for this foam.")};
+    if (!plan.purchase) return {language::tr("Not yet: a drawer has no foam figures.")};
     const casting::Purchase& purchase = *plan.purchase;
-    std::vector<QString> lines{QStringLiteral("Needed with spare: ") +
-                               text(plan::say_volume_ml(purchase.needed_ml, units))};
+    std::vector<QString> lines{language::tr("Needed with spare: ") +
+                               language::figures(plan::say_volume_ml(purchase.needed_ml, units))};
     for (const auto& kit : purchase.from_shelf)
-        lines.push_back(QStringLiteral("From the shelf: %1 × ").arg(kit.count) + text(kit.name));
+        lines.push_back(language::tr("From the shelf: %1 × ").arg(kit.count) + text(kit.name));
     for (const auto& kit : purchase.kits)
-        lines.push_back(QStringLiteral("To buy: %1 × ").arg(kit.count) + text(kit.name));
-    if (purchase.kits.empty()) lines.push_back(QStringLiteral("Nothing to buy"));
+        lines.push_back(language::tr("To buy: %1 × ").arg(kit.count) + text(kit.name));
+    if (purchase.kits.empty()) lines.push_back(language::tr("Nothing to buy"));
     if (purchase.price > 0) {
         const QString currency =
             summary.job.currency.empty() ? QString() : QStringLiteral(" ") + text(summary.job.currency);
-        lines.push_back(QStringLiteral("Price: ") + fixed(purchase.price, 2) + currency);
+        lines.push_back(language::tr("Price: ") + fixed(purchase.price, 2) + currency);
     }
-    lines.push_back(QStringLiteral("Left over: ") + text(plan::say_volume_ml(purchase.left_over_ml, units)));
+    lines.push_back(language::tr("Left over: ") +
+                    language::figures(plan::say_volume_ml(purchase.left_over_ml, units)));
     return lines;
 }
 

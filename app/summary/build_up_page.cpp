@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "summary/build_up_page.h"
 
+#include "language/spoken.h"
 #include "sheets/build_up.h"
 #include "sheets/inking.h"
 #include "summary/column.h"
@@ -40,7 +41,7 @@ std::vector<Composed> build_up_pages(const Summary& summary, const plan::Plan& p
     if (!in) return {};
     const std::string& name = drawer.name.empty() ? drawer.id : drawer.name;
     Column column(summary, {QString::fromStdString(name), {}, false});
-    column.head(QStringLiteral("Build-up"), 400);
+    column.head(language::tr("Build-up"), 400);
     const double height = column.free();
     add_picture(column, summary, *in, {45, 0}, 0.4 * height);
     add_picture(column, summary, *in, {45, 1}, 0.58 * height);

@@ -2,6 +2,7 @@
 #include "plan/as_built.h"
 #include "plan/say.h"
 
+#include "language/spoken.h"
 #include "summary/cut_tables.h"
 
 #include <optional>
@@ -13,7 +14,7 @@ using sheets::Table;
 
 namespace {
 
-QString said(double value, int places) { return QString::fromStdString(plan::fixed(value, places)); }
+QString said(double value, int places) { return language::figures(plan::fixed(value, places)); }
 
 std::vector<Table::Cell> row(const QString& drawer, const QString& mold, const casting::Cavity& cavity,
                              const std::optional<casting::Dose>& dose,
@@ -44,19 +45,21 @@ QString drawer_words(const Summary& summary, const std::string& id) {
 
 Table built_table(const Summary& summary, const plan::Plan& plan) {
     Table table;
-    table.columns = {
-        {"drawer", Align::left, 1, 0},        {"mold", Align::left, 0, 90},
-        {"holds, mL", Align::right, 0, 74},   {"pour, mL", Align::right, 0, 70},
-        {"closed, kPa", Align::right, 0, 78}, {"with the plan’s dose, kPa", Align::right, 0, 140}};
+    table.columns = {{language::tr("drawer"), Align::left, 1, 0},
+                     {language::tr("mold"), Align::left, 0, 90},
+                     {language::tr("holds, mL"), Align::right, 0, 74},
+                     {language::tr("pour, mL"), Align::right, 0, 70},
+                     {language::tr("closed, kPa"), Align::right, 0, 78},
+                     {language::tr("with the plan’s dose, kPa"), Align::right, 0, 140}};
     for (const auto& made : plan.stock->drawers)
         for (const auto& drawer : plan.drawers) {
             if (drawer.id != made.drawer || !drawer.cavity) continue;
-            table.rows.push_back(row(drawer_words(summary, drawer.id), QStringLiteral("as planned"),
+            table.rows.push_back(row(drawer_words(summary, drawer.id), language::tr("as planned"),
                                      *drawer.cavity, drawer.dose, drawer.pressure));
-            add_built(table, QStringLiteral("as cut"),
+            add_built(table, language::tr("as cut"),
                       plan::built_figures(summary.job, drawer, plan::as_cut(summary.job, drawer, made)));
             if (const auto* measured = plan::last_built(summary.job, drawer.id))
-                add_built(table, QStringLiteral("as built"),
+                add_built(table, language::tr("as built"),
                           plan::built_figures(summary.job, drawer, *measured));
         }
     return table;

@@ -2,6 +2,7 @@
 #include "plan/as_cast.h"
 #include "plan/say.h"
 
+#include "language/spoken.h"
 #include "summary/cut_tables.h"
 
 #include <algorithm>
@@ -15,7 +16,7 @@ using sheets::Table;
 namespace {
 
 QString grams(const std::optional<double>& g) {
-    return g ? QString::fromStdString(plan::fixed(*g, 0)) : QStringLiteral("–");
+    return g ? language::figures(plan::fixed(*g, 0)) : QStringLiteral("–");
 }
 
 const plan::DrawerPlan* find(const plan::Plan& plan, const std::string& id) {
@@ -28,19 +29,19 @@ const plan::DrawerPlan* find(const plan::Plan& plan, const std::string& id) {
 
 Table cast_table(const Summary& summary, const plan::Plan& plan) {
     Table table;
-    table.columns = {{"drawer", Align::left, 0, 0, true},
-                     {"cast", Align::right, 0, 28},
+    table.columns = {{language::tr("drawer"), Align::left, 0, 0, true},
+                     {language::tr("cast"), Align::right, 0, 28},
                      {"", Align::left, 0, 8},
-                     {"day", Align::left, 0, 62},
-                     {"mixed", Align::right, 0, 42},
-                     {"insert", Align::right, 0, 42},
-                     {"trimmed", Align::right, 0, 46},
-                     {"wasted", Align::right, 0, 42},
-                     {"release", Align::right, 0, 46},
-                     {"clay", Align::right, 0, 34},
-                     {"on these holes", Align::right, 0, 82},
+                     {language::tr("day"), Align::left, 0, 62},
+                     {language::tr("mixed"), Align::right, 0, 42},
+                     {language::tr("insert"), Align::right, 0, 42},
+                     {language::tr("trimmed"), Align::right, 0, 46},
+                     {language::tr("wasted"), Align::right, 0, 42},
+                     {language::tr("release"), Align::right, 0, 46},
+                     {language::tr("clay"), Align::right, 0, 34},
+                     {language::tr("on these holes"), Align::right, 0, 82},
                      {"", Align::left, 0, 8},
-                     {"note", Align::left, 1, 0}};
+                     {language::tr("note"), Align::left, 1, 0}};
     std::vector<job::Cast> until;
     for (const auto& cast : summary.job.casts) {
         until.push_back(cast);

@@ -1,24 +1,25 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "summary/cautions.h"
 
+#include "language/spoken.h"
+
 namespace drawercast::summary {
 
 std::vector<QString> cautions() {
     return {
-        QStringLiteral("Part A contains isocyanate, which can sensitize: after that a trace is enough to "
-                       "bring on asthma. Ventilation, gloves, eye and "
-                       "breathing protection as the safety data sheet and local rules say. Drawercast "
-                       "gives no exposure advice of its own."),
-        QStringLiteral("Solvents for cleaning and release can flash below room temperature: no flame, spark "
-                       "or heater near them; keep rags in a closed metal bin."),
-        QStringLiteral("A closed mold stands under pressure and can burst. Nobody leans or stands over it; "
-                       "open it only when the foam has cured."),
-        QStringLiteral("Large masses of foam heat up inside, for hours. Let them cool in the open, away from "
-                       "anything that burns."),
-        QStringLiteral("Never close a container of half-reacted or wet parts: gas builds up in it."),
-        QStringLiteral(
-            "All figures are estimates from the values entered and stated. The material’s own data "
-            "sheet, local codes and licensed practice come first."),
+        language::tr("Part A contains isocyanate, which can sensitize: after that a trace is enough to "
+                     "bring on asthma. Ventilation, gloves, eye and "
+                     "breathing protection as the safety data sheet and local rules say. Drawercast "
+                     "gives no exposure advice of its own."),
+        language::tr("Solvents for cleaning and release can flash below room temperature: no flame, spark "
+                     "or heater near them; keep rags in a closed metal bin."),
+        language::tr("A closed mold stands under pressure and can burst. Nobody leans or stands over it; "
+                     "open it only when the foam has cured."),
+        language::tr("Large masses of foam heat up inside, for hours. Let them cool in the open, away from "
+                     "anything that burns."),
+        language::tr("Never close a container of half-reacted or wet parts: gas builds up in it."),
+        language::tr("All figures are estimates from the values entered and stated. The material’s own data "
+                     "sheet, local codes and licensed practice come first."),
     };
 }
 

@@ -3,6 +3,7 @@
 
 #include "plan/sentences.h"
 
+#include "language/spoken.h"
 #include "sheets/badge.h"
 #include "sheets/check_words.h"
 #include "sheets/table.h"
@@ -89,11 +90,11 @@ void write_state(sheets::Inks& inks, Vec right_middle, const std::vector<ListedC
     };
     const auto mends = count(Severity::mend), looks = count(Severity::look);
     const Lettering face{Face::bold, 13};
-    QString words = QStringLiteral("Nothing to mend");
+    QString words = language::tr("Nothing to mend");
     if (mends > 0)
-        words = QStringLiteral("%1 to mend: do not cast yet").arg(mends);
+        words = language::tr("%1 to mend: do not cast yet").arg(mends);
     else if (looks > 0)
-        words += looks == 1 ? QStringLiteral(", 1 look") : QStringLiteral(", %1 looks").arg(looks);
+        words += looks == 1 ? language::tr(", 1 look") : language::tr(", %1 looks").arg(looks);
     const double width = sheets::written_width(words, face);
     const QColor color = mends > 0 ? theme.red : looks > 0 ? theme.ochre : theme.ink;
     const Vec base = right_middle + Vec{mends + looks > 0 ? -10.0 : 0.0, face.px * theme::capital_share / 2};

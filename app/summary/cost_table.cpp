@@ -2,6 +2,7 @@
 #include "plan/cost.h"
 #include "plan/say.h"
 
+#include "language/spoken.h"
 #include "summary/cut_tables.h"
 
 namespace drawercast::summary {
@@ -14,14 +15,15 @@ Table cost_table(const Summary& summary, const plan::Plan& plan) {
     const auto basis = plan::cost_basis(summary.job, plan);
     if (!basis) return table;
     const QString currency = QString::fromStdString(summary.job.currency);
-    table.columns = {{"sets in a run", Align::left, 0, 76}, {"foam", Align::right, 1, 0},
-                     {"boards, bars", Align::right, 1, 0},  {"closures", Align::right, 1, 0},
-                     {"hours", Align::right, 1, 0},         {"work", Align::right, 1, 0},
-                     {"margin", Align::right, 1, 0},        {"together", Align::right, 1, 0},
-                     {"each set", Align::right, 1, 0}};
+    table.columns = {
+        {language::tr("sets in a run"), Align::left, 0, 76}, {language::tr("foam"), Align::right, 1, 0},
+        {language::tr("boards, bars"), Align::right, 1, 0},  {language::tr("closures"), Align::right, 1, 0},
+        {language::tr("hours"), Align::right, 1, 0},         {language::tr("work"), Align::right, 1, 0},
+        {language::tr("margin"), Align::right, 1, 0},        {language::tr("together"), Align::right, 1, 0},
+        {language::tr("each set"), Align::right, 1, 0}};
     const auto money = [](bool known, double amount) {
-        return known ? QString::fromStdString(plan::fixed(amount, amount < 100 ? 2 : 0))
-                     : QStringLiteral("no price");
+        return known ? language::figures(plan::fixed(amount, amount < 100 ? 2 : 0))
+                     : language::tr("no price");
     };
     const bool work = basis->hour_price > 0;
     for (const int sets : {1, 2, 5, 10, 20}) {
@@ -30,7 +32,7 @@ Table cost_table(const Summary& summary, const plan::Plan& plan) {
                               {money(basis->foam_priced, cost.foam), false, {}},
                               {money(basis->wood_priced, cost.wood), false, {}},
                               {money(true, cost.closures), false, {}},
-                              {QString::fromStdString(plan::fixed(cost.hours, 1)), false, {}},
+                              {language::figures(plan::fixed(cost.hours, 1)), false, {}},
                               {money(work, cost.work), false, {}},
                               {money(true, cost.margin), false, {}},
                               {money(true, cost.total), false, {}},

@@ -3,6 +3,7 @@
 
 #include "plan/stock_stage.h"
 
+#include "language/spoken.h"
 #include "sheets/box_and_cuts.h"
 #include "sheets/inking.h"
 #include "summary/column.h"
@@ -31,7 +32,7 @@ void add_sheet(Column& column, const Summary& summary, const sheets::Sheet<sheet
 
 void add_bar_lines(Column& column, const Summary& summary, const plan::StockPlan& stock) {
     if (stock.cuts.bars.empty()) return;
-    column.head(QStringLiteral("Lengths"), 40);
+    column.head(language::tr("Lengths"), 40);
     for (const auto& cut : stock.cuts.bars) {
         int number = 0;
         for (const auto& bar : cut.bars) {
@@ -41,7 +42,7 @@ void add_bar_lines(Column& column, const Summary& summary, const plan::StockPlan
                 pieces.append(QString::fromStdString(part.label) + QStringLiteral(" ") +
                               summary.said(part.length_mm));
             }
-            column.lines(QStringLiteral("%1, bar %2 of %3:  %4")
+            column.lines(language::tr("%1, bar %2 of %3:  %4")
                              .arg(QString::fromStdString(cut.stock))
                              .arg(++number)
                              .arg(cut.bars.size())
@@ -53,13 +54,12 @@ void add_bar_lines(Column& column, const Summary& summary, const plan::StockPlan
 }
 
 void add_sheets(Column& column, const Summary& summary, const plan::StockPlan& stock) {
-    column.head(QStringLiteral("Cut sheets"), 240);
-    column.lines(
-        QStringLiteral("Numbers are the order of cuts, each from edge to edge of the panel at hand; "
-                       "where a number has no room on its cut, a line leads to it. Kerf %1 and %2 off "
-                       "every edge are taken care of.")
-            .arg(summary.said(summary.job.shop->kerf_mm), summary.said(5)),
-        {theme::Face::regular, 11.5}, 15, 0);
+    column.head(language::tr("Cut sheets"), 240);
+    column.lines(language::tr("Numbers are the order of cuts, each from edge to edge of the panel at hand; "
+                              "where a number has no room on its cut, a line leads to it. Kerf %1 and %2 off "
+                              "every edge are taken care of.")
+                     .arg(summary.said(summary.job.shop->kerf_mm), summary.said(5)),
+                 {theme::Face::regular, 11.5}, 15, 0);
     column.down(8);
     for (std::size_t board = 0; board < stock.cuts.boards.size(); ++board)
         for (std::size_t index = 0; index < stock.cuts.boards[board].sheets.size(); ++index)
@@ -76,7 +76,7 @@ void add_too_large(Column& column, const plan::StockPlan& stock) {
         for (const int part : cut.too_long)
             words.append(QString::fromStdString(stock.lengths[static_cast<std::size_t>(part)].label));
     if (words.isEmpty()) return;
-    column.lines(QStringLiteral("Larger than any sheet or bar of its kind: ") +
+    column.lines(language::tr("Larger than any sheet or bar of its kind: ") +
                      words.join(QStringLiteral(", ")),
                  {theme::Face::bold, 11.5}, 15, 0);
     column.down(6);
@@ -87,43 +87,43 @@ void add_too_large(Column& column, const plan::StockPlan& stock) {
 std::vector<Composed> cut_pages(const Summary& summary, const plan::Plan& plan) {
     if (!plan.stock || plan.stock->drawers.empty()) return {};
     const plan::StockPlan& stock = *plan.stock;
-    Column column(summary, {QStringLiteral("all drawers"), {}, false});
-    column.head(QStringLiteral("To buy"), 60);
+    Column column(summary, {language::tr("all drawers"), {}, false});
+    column.head(language::tr("To buy"), 60);
     add_too_large(column, stock);
     column.table(buy_table(summary, stock));
     if (const auto costs = cost_table(summary, plan); !costs.rows.empty()) {
-        column.head(QStringLiteral("Cost of a set: one insert of each drawer"), 120);
+        column.head(language::tr("Cost of a set: one insert of each drawer"), 120);
         column.lines(
-            QStringLiteral("Whole kits, sheets and bars, those on the shelf too; one mold for the whole "
-                           "run; hours are the run sheet’s, our guess. Sealer, release, clay and glue "
-                           "are not in it."),
+            language::tr("Whole kits, sheets and bars, those on the shelf too; one mold for the whole "
+                         "run; hours are the run sheet’s, our guess. Sealer, release, clay and glue "
+                         "are not in it."),
             {theme::Face::regular, 11.5}, 15, 0);
         column.down(4);
         column.table(costs);
     }
-    column.head(QStringLiteral("Used up"), 60);
+    column.head(language::tr("Used up"), 60);
     column.table(supply_table(summary, stock));
-    column.head(QStringLiteral("Boxes"), 60);
+    column.head(language::tr("Boxes"), 60);
     column.table(box_table(summary, stock));
     for (const auto& drawer : stock.drawers) {
-        column.head(QStringLiteral("Blocks of ") + drawer_words(summary, drawer.drawer), 60);
+        column.head(language::tr("Blocks of ") + drawer_words(summary, drawer.drawer), 60);
         column.table(block_stock_table(summary, drawer));
     }
-    column.head(QStringLiteral("Places always missed with sealer and release"), 40);
+    column.head(language::tr("Places always missed with sealer and release"), 40);
     column.table(missed_table(summary, stock));
-    column.head(QStringLiteral("Saw, fence by fence"), 60);
+    column.head(language::tr("Saw, fence by fence"), 60);
     column.table(ticket_table(summary, stock));
     add_sheets(column, summary, stock);
     add_bar_lines(column, summary, stock);
-    column.head(QStringLiteral("Foam for the mold as cut, and as built"), 60);
+    column.head(language::tr("Foam for the mold as cut, and as built"), 60);
     column.lines(
-        QStringLiteral("Measure the mold before the pour: what its box, walls and odd blocks change is "
-                       "worked out again. Pour what stands under “pour”."),
+        language::tr("Measure the mold before the pour: what its box, walls and odd blocks change is "
+                     "worked out again. Pour what stands under “pour”."),
         {theme::Face::regular, 11.5}, 15, 0);
     column.down(4);
     column.table(built_table(summary, plan));
     if (!summary.job.casts.empty()) {
-        column.head(QStringLiteral("Casts and their molds, masses in g"), 60);
+        column.head(language::tr("Casts and their molds, masses in g"), 60);
         column.table(cast_table(summary, plan));
     }
     return column.take();

@@ -3,6 +3,7 @@
 
 #include "plan/say.h"
 
+#include "language/spoken.h"
 #include "sheets/text.h"
 
 namespace drawercast::summary {
@@ -38,13 +39,12 @@ QString made_of(const Summary& summary, const stock::Body& body) {
     if (body.tube) {
         const QString tube = text(body.tube->tube.name);
         words = body.make == stock::Make::half_tube && !words.isEmpty()
-                    ? QStringLiteral("half %1 on %2").arg(tube, words)
+                    ? language::tr("half %1 on %2").arg(tube, words)
                     : tube;
-        if (body.tube->wrap_mm > 0)
-            words += QStringLiteral(", wrap %1").arg(summary.said(body.tube->wrap_mm));
+        if (body.tube->wrap_mm > 0) words += language::tr(", wrap %1").arg(summary.said(body.tube->wrap_mm));
     }
     if (body.stack.saw_off_mm > 0)
-        words += QStringLiteral(", saw off %1").arg(summary.said(body.stack.saw_off_mm));
+        words += language::tr(", saw off %1").arg(summary.said(body.stack.saw_off_mm));
     return words;
 }
 
@@ -52,28 +52,27 @@ QString rests(const stock::BlockByStock& block, const stock::Body& body) {
     if (body.rest == stock::Rest::on_board) return {};
     for (const auto& other : block.bodies)
         if (other.of == body.other)
-            return (body.rest == stock::Rest::butts ? QStringLiteral("butts ")
-                                                    : QStringLiteral("stands on ")) +
+            return (body.rest == stock::Rest::butts ? language::tr("butts ") : language::tr("stands on ")) +
                    text(other.label);
     return {};
 }
 
 QString screw_words(const Summary& summary, const stock::BlockByStock& block) {
-    if (!block.screw_mm) return QStringLiteral("glue: too low to screw");
+    if (!block.screw_mm) return language::tr("glue: too low to screw");
     return QStringLiteral("%1 × 4 × %2%3")
         .arg(block.screws)
-        .arg(summary.said(*block.screw_mm), block.pin ? QStringLiteral(" and a pin") : QString());
+        .arg(summary.said(*block.screw_mm), block.pin ? language::tr(" and a pin") : QString());
 }
 
 QString filler_screws(const Summary& summary, const stock::Filler& filler) {
-    if (filler.screws == 0) return QStringLiteral("glue: too slim to screw");
-    if (!filler.screw_mm) return QStringLiteral("glue: too low to screw");
+    if (filler.screws == 0) return language::tr("glue: too slim to screw");
+    if (!filler.screw_mm) return language::tr("glue: too low to screw");
     return QStringLiteral("%1 × 4 × %2").arg(filler.screws).arg(summary.said(*filler.screw_mm));
 }
 
 QString money(const Summary& summary, double price) {
     if (price == 0) return {};
-    const QString figure = text(plan::fixed(price, 2));
+    const QString figure = language::figures(plan::fixed(price, 2));
     return summary.job.currency.empty() ? figure : figure + QStringLiteral(" ") + text(summary.job.currency);
 }
 
@@ -82,15 +81,15 @@ QString money(const Summary& summary, double price) {
 QString words_of(stock::Make make) {
     switch (make) {
     case stock::Make::stack:
-        return QStringLiteral("stack");
+        return language::tr("stack");
     case stock::Make::discs:
-        return QStringLiteral("sawn round");
+        return language::tr("sawn round");
     case stock::Make::tube:
-        return QStringLiteral("tube with discs");
+        return language::tr("tube with discs");
     case stock::Make::half_tube:
-        return QStringLiteral("half tube");
+        return language::tr("half tube");
     case stock::Make::shaped:
-        return QStringLiteral("planed round");
+        return language::tr("planed round");
     }
     return {};
 }
@@ -98,34 +97,35 @@ QString words_of(stock::Make make) {
 QString words_of(stock::Supply supply) {
     switch (supply) {
     case stock::Supply::sealer:
-        return QStringLiteral("sealer, 3 coats, 2 more on raw edges");
+        return language::tr("sealer, 3 coats, 2 more on raw edges");
     case stock::Supply::release:
-        return QStringLiteral("release, 2 coats");
+        return language::tr("release, 2 coats");
     case stock::Supply::clay_length:
-        return QStringLiteral("clay fillet");
+        return language::tr("clay fillet");
     case stock::Supply::clay_volume:
-        return QStringLiteral("clay, oil or wax based");
+        return language::tr("clay, oil or wax based");
     case stock::Supply::seal:
-        return QStringLiteral("joint seal, base, walls, fillers, feet");
+        return language::tr("joint seal, base, walls, fillers, feet");
     case stock::Supply::glue:
-        return QStringLiteral("wood glue between layers");
+        return language::tr("wood glue between layers");
     case stock::Supply::pigment:
-        return QStringLiteral("pigment");
+        return language::tr("pigment");
     case stock::Supply::solvent:
-        return QStringLiteral("solvent for tools");
+        return language::tr("solvent for tools");
     case stock::Supply::gloves:
-        return QStringLiteral("gloves");
+        return language::tr("gloves");
     case stock::Supply::cups:
-        return QStringLiteral("cups");
+        return language::tr("cups");
     }
     return {};
 }
 
 Table box_table(const Summary& summary, const plan::StockPlan& stock) {
     Table table;
-    table.columns = {{"drawer", Align::left, 1, 0},    {"inside", Align::left, 0, 110},
-                     {"outside", Align::left, 0, 110}, {"front, back", Align::right, 0, 66},
-                     {"sides", Align::right, 0, 56},   {"joint screws", Align::right, 0, 90}};
+    table.columns = {
+        {language::tr("drawer"), Align::left, 1, 0},    {language::tr("inside"), Align::left, 0, 110},
+        {language::tr("outside"), Align::left, 0, 110}, {language::tr("front, back"), Align::right, 0, 66},
+        {language::tr("sides"), Align::right, 0, 56},   {language::tr("joint screws"), Align::right, 0, 90}};
     for (const auto& drawer : stock.drawers) {
         const stock::Box& box = drawer.box;
         QStringList screws;
@@ -144,10 +144,11 @@ Table box_table(const Summary& summary, const plan::StockPlan& stock) {
 
 Table block_stock_table(const Summary& summary, const stock::DrawerStock& drawer) {
     Table table;
-    table.columns = {{"body", Align::left, 0, 34},        {"block", Align::left, 0.8, 0},
-                     {"make", Align::left, 0, 0, true},   {"of", Align::left, 1.3, 0},
-                     {"stands", Align::left, 0, 0, true}, {"cut to", Align::right, 0, 0, true},
-                     {"height", Align::right, 0, 44},     {"screws", Align::right, 0, 120}};
+    table.columns = {
+        {language::tr("body"), Align::left, 0, 34},        {language::tr("block"), Align::left, 0.8, 0},
+        {language::tr("make"), Align::left, 0, 0, true},   {language::tr("of"), Align::left, 1.3, 0},
+        {language::tr("stands"), Align::left, 0, 0, true}, {language::tr("cut to"), Align::right, 0, 0, true},
+        {language::tr("height"), Align::right, 0, 44},     {language::tr("screws"), Align::right, 0, 120}};
     for (const auto& block : drawer.blocks)
         for (std::size_t i = 0; i < block.bodies.size(); ++i) {
             const stock::Body& body = block.bodies[i];
@@ -162,8 +163,8 @@ Table block_stock_table(const Summary& summary, const stock::DrawerStock& drawer
         }
     for (const auto& filler : drawer.fillers)
         table.rows.push_back({{text(filler.label), true, {}},
-                              {QStringLiteral("filler"), false, {}},
-                              {QStringLiteral("stack"), false, {}},
+                              {language::tr("filler"), false, {}},
+                              {language::tr("stack"), false, {}},
                               {layers(filler.layers), false, {}},
                               {},
                               {sizes(summary, {filler.panel.length_mm, filler.panel.width_mm}), true, {}},
@@ -174,11 +175,11 @@ Table block_stock_table(const Summary& summary, const stock::DrawerStock& drawer
 
 Table ticket_table(const Summary& summary, const plan::StockPlan& stock) {
     Table table;
-    table.columns = {{"board", Align::left, 0, 0, true},
-                     {"fence at", Align::right, 0, 60},
-                     {"run", Align::right, 0, 56},
+    table.columns = {{language::tr("board"), Align::left, 0, 0, true},
+                     {language::tr("fence at"), Align::right, 0, 60},
+                     {language::tr("run"), Align::right, 0, 56},
                      {"", Align::left, 0, 10},
-                     {"then crosscut", Align::left, 1, 0}};
+                     {language::tr("then crosscut"), Align::left, 1, 0}};
     for (const auto& ticket : stock.tickets) {
         bool first = true;
         for (const auto& line : ticket.lines) {
@@ -187,7 +188,7 @@ Table ticket_table(const Summary& summary, const plan::StockPlan& stock) {
             const QString words = QStringLiteral("%1 × %2%3:  %4")
                                       .arg(line.labels.size())
                                       .arg(summary.said(line.length_mm),
-                                           line.from_strip ? QStringLiteral(" off one strip") : QString(),
+                                           line.from_strip ? language::tr(" off one strip") : QString(),
                                            labels.join(QStringLiteral(", ")));
             table.rows.push_back({{first ? text(ticket.board) : QString(), false, {}},
                                   {first ? summary.said(ticket.fence_mm) : QString(), true, {}},
@@ -202,15 +203,15 @@ Table ticket_table(const Summary& summary, const plan::StockPlan& stock) {
 
 Table buy_table(const Summary& summary, const plan::StockPlan& stock) {
     Table table;
-    table.columns = {{"what", Align::left, 1, 0},
-                     {"needed", Align::right, 0, 64},
-                     {"at hand", Align::right, 0, 64},
-                     {"buy", Align::right, 0, 64},
-                     {"price", Align::right, 0, 90}};
+    table.columns = {{language::tr("what"), Align::left, 1, 0},
+                     {language::tr("needed"), Align::right, 0, 64},
+                     {language::tr("at hand"), Align::right, 0, 64},
+                     {language::tr("buy"), Align::right, 0, 64},
+                     {language::tr("price"), Align::right, 0, 90}};
     for (const auto& line : stock.buy) {
         const QString name = line.goods == stock::Goods::screw &&
                                      !text(line.name).startsWith(QStringLiteral("screw"), Qt::CaseInsensitive)
-                                 ? QStringLiteral("screws ") + text(line.name)
+                                 ? language::tr("screws ") + text(line.name)
                                  : text(line.name);
         table.rows.push_back({{name, false, {}},
                               {QString::number(line.needed), false, {}},
@@ -219,7 +220,7 @@ Table buy_table(const Summary& summary, const plan::StockPlan& stock) {
                               {money(summary, line.price), false, {}}});
     }
     if (stock.price > 0)
-        table.rows.push_back({{QStringLiteral("together, foam apart"), true, {}},
+        table.rows.push_back({{language::tr("together, foam apart"), true, {}},
                               {},
                               {},
                               {},
@@ -229,21 +230,21 @@ Table buy_table(const Summary& summary, const plan::StockPlan& stock) {
 
 Table supply_table(const Summary&, const plan::StockPlan& stock) {
     Table table;
-    table.columns = {{"what", Align::left, 1, 0},
-                     {"rate", Align::left, 0, 130},
-                     {"from", Align::left, 0, 120},
-                     {"amount", Align::right, 0, 74}};
+    table.columns = {{language::tr("what"), Align::left, 1, 0},
+                     {language::tr("rate"), Align::left, 0, 130},
+                     {language::tr("from"), Align::left, 0, 120},
+                     {language::tr("amount"), Align::right, 0, 74}};
     for (const auto& line : stock.supplies) {
         const bool whole = line.supply == stock::Supply::gloves || line.supply == stock::Supply::cups;
         const int places = whole || line.amount >= 100 ? 0 : line.amount >= 10 ? 1 : 2;
         const QString rate =
             line.rate > 0 ? QStringLiteral("%1 %2").arg(line.rate).arg(QString::fromUtf8(line.rate_unit))
                           : QString();
-        const QString from = line.source == stock::Rate::counted    ? QStringLiteral("counted from the job")
-                             : line.source == stock::Rate::practice ? QStringLiteral("common practice")
-                                                                    : QStringLiteral("our guess");
-        const QString amount =
-            text(plan::fixed(line.amount, places)) + QStringLiteral(" ") + QString::fromUtf8(line.unit);
+        const QString from = line.source == stock::Rate::counted    ? language::tr("counted from the job")
+                             : line.source == stock::Rate::practice ? language::tr("common practice")
+                                                                    : language::tr("our guess");
+        const QString amount = language::figures(plan::fixed(line.amount, places)) + QStringLiteral(" ") +
+                               QString::fromUtf8(line.unit);
         table.rows.push_back(
             {{words_of(line.supply), false, {}}, {rate, false, {}}, {from, false, {}}, {amount, true, {}}});
     }
@@ -252,20 +253,24 @@ Table supply_table(const Summary&, const plan::StockPlan& stock) {
 
 Table missed_table(const Summary& summary, const plan::StockPlan& stock) {
     Table table;
-    table.columns = {{"drawer", Align::left, 1, 0},
-                     {"wall tops", Align::right, 0, 60},
-                     {"edges of base and plate", Align::right, 0, 130},
-                     {"end grain of blocks", Align::right, 0, 106},
-                     {"screw holes", Align::right, 0, 76},
-                     {"vent holes", Align::right, 0, 70}};
+    table.columns = {{language::tr("drawer"), Align::left, 1, 0},
+                     {language::tr("wall tops"), Align::right, 0, 60},
+                     {language::tr("edges of base and plate"), Align::right, 0, 130},
+                     {language::tr("end grain of blocks"), Align::right, 0, 106},
+                     {language::tr("screw holes"), Align::right, 0, 76},
+                     {language::tr("vent holes"), Align::right, 0, 70}};
     for (const auto& drawer : stock.drawers) {
         const auto& missed = drawer.missed;
-        const auto meters = [](double mm) { return text(plan::fixed(mm / 1000, 1)) + QStringLiteral(" m"); };
+        const auto meters = [](double mm) {
+            return language::figures(plan::fixed(mm / 1000, 1)) + QStringLiteral(" m");
+        };
         table.rows.push_back(
             {{drawer_words(summary, drawer.drawer), true, {}},
              {meters(missed.wall_tops_mm), false, {}},
              {meters(missed.raw_edges_mm), false, {}},
-             {text(plan::fixed(missed.end_grain_mm2 / 1e6, 2)) + QStringLiteral(" m²"), false, {}},
+             {language::figures(plan::fixed(missed.end_grain_mm2 / 1e6, 2)) + QStringLiteral(" m²"),
+              false,
+              {}},
              {QString::number(missed.screw_holes), false, {}},
              {missed.vent_holes ? QString::number(*missed.vent_holes) : QStringLiteral("–"), false, {}}});
     }

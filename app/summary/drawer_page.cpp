@@ -4,6 +4,7 @@
 #include "base/number.h"
 #include "plan/say.h"
 
+#include "language/spoken.h"
 #include "print/title_block.h"
 #include "sheets/drawer_plan.h"
 #include "sheets/inking.h"
@@ -45,9 +46,9 @@ void write_header(sheets::Inks& inks, const Box& box, const Summary& summary, co
     if (plan.insert) {
         const QString times = QStringLiteral(" × ");
         const QString insert =
-            QStringLiteral("insert ") + summary.said(plan.insert->box.width()) + times +
+            language::tr("insert ") + summary.said(plan.insert->box.width()) + times +
             summary.said(plan.insert->box.height()) + times +
-            QString::fromStdString(plan::say_length(drawer.insert_mm, summary.job.display_units));
+            language::figures(plan::say_length(drawer.insert_mm, summary.job.display_units));
         sheets::write(inks, insert, {x, base - 13}, plain, summary.theme.ink2);
     }
     sheets::write(inks, which, {x, base + 3}, plain, summary.theme.ink2);
@@ -121,7 +122,7 @@ void write_lists(sheets::Inks& inks, const Box& box, const sheets::Table& table,
     rest.row += rows;
     const Box right{{split + pad, box.min.y + 8}, {box.max.x - pad, box.max.y}};
     if (checks.empty())
-        sheets::write(inks, QStringLiteral("No checks: nothing to mend"), right.min + Vec{0, 12},
+        sheets::write(inks, language::tr("No checks: nothing to mend"), right.min + Vec{0, 12},
                       {Face::regular, 11}, summary.theme.ink);
     write_checks(inks, right, checks, rest, summary);
 }
@@ -144,7 +145,7 @@ std::vector<Composed> drawer_pages(const Summary& summary, const plan::Plan& pla
     const auto checks = listed(answer, summary.job.display_units);
     const auto table = object_table(summary, drawer, answer);
     const Box room = page_room(summary.paper);
-    const QString which = QStringLiteral("drawer %1 of %2").arg(index + 1).arg(summary.job.drawers.size());
+    const QString which = language::tr("drawer %1 of %2").arg(index + 1).arg(summary.job.drawers.size());
 
     std::vector<Composed> pages{{empty_page(summary.paper), {name_of(drawer), {}, true}}};
     sheets::Inks& inks = pages.front().page.inks;
@@ -171,7 +172,7 @@ std::vector<Composed> drawer_pages(const Summary& summary, const plan::Plan& pla
     while (rest.row < table.rows.size() || rest.check < checks.size()) {
         pages.push_back({empty_page(summary.paper), {name_of(drawer), {}, false}});
         sheets::Inks& more = pages.back().page.inks;
-        write_header(more, room, summary, drawer, answer, which + QStringLiteral(", continued"), checks);
+        write_header(more, room, summary, drawer, answer, which + language::tr(", continued"), checks);
         const Rest before = rest;
         write_lists(more, {{room.min.x, room.min.y + header_px}, room.max}, table, checks, rest, summary);
         if (rest == before) break; // an entry taller than a page

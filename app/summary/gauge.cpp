@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "summary/gauge.h"
 
+#include "language/spoken.h"
 #include "sheets/table.h"
 
 #include <algorithm>
@@ -22,7 +23,7 @@ void write_gauge(sheets::Inks& inks, Vec top_left, double width, const Gauge& ga
     };
     put_right(gauge.limit, plain, theme.ink3);
     put_right(gauge.value, bold, gauge.breached ? theme.red : theme.ink);
-    const QString label = gauge.decides ? gauge.label + QStringLiteral(", decides") : gauge.label;
+    const QString label = gauge.decides ? gauge.label + language::tr(", decides") : gauge.label;
     sheets::write(inks, sheets::elided(label, plain, right - top_left.x), {top_left.x, base}, plain,
                   theme.ink2);
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "summary/job_page.h"
 
+#include "language/spoken.h"
 #include "summary/assumptions.h"
 #include "summary/cautions.h"
 #include "summary/check_list.h"
@@ -15,13 +16,13 @@ using theme::Face;
 namespace {
 
 void add_purchase_and_checks(Column& column, const Summary& summary, const plan::Plan& plan) {
-    column.head(QStringLiteral("Foam to buy, whole job"), 60);
+    column.head(language::tr("Foam to buy, whole job"), 60);
     for (const QString& line : purchase_lines(summary, plan))
         column.lines(line, {Face::regular, 11.5}, 15, 0);
     column.down(12);
     const auto checks = listed(plan.checks);
     if (checks.empty()) return;
-    column.head(QStringLiteral("Checks of the whole job"), 60);
+    column.head(language::tr("Checks of the whole job"), 60);
     for (const auto& check : checks) {
         const double height = check_height(check, column.width(), summary);
         if (column.free() < height) column.turn_page();
@@ -34,15 +35,15 @@ void add_purchase_and_checks(Column& column, const Summary& summary, const plan:
 } // namespace
 
 std::vector<Composed> job_pages(const Summary& summary, const plan::Plan& plan) {
-    Column column(summary, {QStringLiteral("all drawers"), {}, false});
+    Column column(summary, {language::tr("all drawers"), {}, false});
     add_purchase_and_checks(column, summary, plan);
 
-    column.head(QStringLiteral("Foam, drawer by drawer"), 60);
+    column.head(language::tr("Foam, drawer by drawer"), 60);
     column.table(foam_table(summary, plan));
-    column.head(QStringLiteral("What the figures stand on"), 100);
+    column.head(language::tr("What the figures stand on"), 100);
     column.table(assumption_table(summary, plan));
 
-    column.head(QStringLiteral("Cautions"), 190);
+    column.head(language::tr("Cautions"), 190);
     for (const QString& caution : cautions()) {
         column.lines(caution, {Face::regular, 11.5}, 15, 0);
         column.down(5);

@@ -3,6 +3,7 @@
 
 #include "plan/say.h"
 
+#include "language/spoken.h"
 #include "sheets/drilling.h"
 #include "sheets/inking.h"
 #include "sheets/pour_plot.h"
@@ -41,13 +42,13 @@ double add_drawing(Column& column, const Summary& summary, const sheets::Sheet<F
 }
 
 void add_plate(Column& column, const Summary& summary, const plan::DrawerPlan& plan) {
-    column.head(QStringLiteral("Pressure plate: mold, MIRRORED, from above"), 420);
+    column.head(language::tr("Pressure plate: mold, MIRRORED, from above"), 420);
     for (const QString& line : plate_lines(summary, plan)) column.lines(line, body, 15, 0);
     column.down(6);
     column.down(write_plate_gauges(column.inks(), column.here(), column.width(), summary, plan));
     add_drawing(column, summary, sheets::pressure_plate(summary.job, plan, sheets::Finish::washed), 560);
-    column.head(QStringLiteral("Holes, from the datum over the box’s front-left inner corner"), 80);
-    column.lines(QStringLiteral("Closures have the number in which they are driven; loosen them in reverse."),
+    column.head(language::tr("Holes, from the datum over the box’s front-left inner corner"), 80);
+    column.lines(language::tr("Closures have the number in which they are driven; loosen them in reverse."),
                  body, 15, 0);
     column.down(4);
     column.table(sheets::drilling_table(summary.job, plan));
@@ -57,13 +58,13 @@ void add_air(Column& column, const Summary& summary, const plan::DrawerPlan& pla
     const auto units = summary.job.display_units;
     const auto& air = *plan.air;
     column.turn_page();
-    column.head(QStringLiteral("Where air stays: mold, MIRRORED, from above"), 300);
-    column.lines(QStringLiteral("Bands: the expansion at which the foam arrives. Rings: where it shuts air "
-                                "in, and the expansion at which that goes. %1 vents let it out; what stays "
-                                "is %2 and counts in the pressure. Foam squeezed out of them unpegged: %3.")
+    column.head(language::tr("Where air stays: mold, MIRRORED, from above"), 300);
+    column.lines(language::tr("Bands: the expansion at which the foam arrives. Rings: where it shuts air "
+                              "in, and the expansion at which that goes. %1 vents let it out; what stays "
+                              "is %2 and counts in the pressure. Foam squeezed out of them unpegged: %3.")
                      .arg(air.vented.vents.size())
-                     .arg(text(plan::say_volume_ml(air.vented.air_ml, units)),
-                          text(plan::say_volume_ml(air.squeeze.out_ml, units))),
+                     .arg(language::figures(plan::say_volume_ml(air.vented.air_ml, units)),
+                          language::figures(plan::say_volume_ml(air.squeeze.out_ml, units))),
                  body, 15, 0);
     column.down(4);
     add_drawing(
@@ -72,9 +73,9 @@ void add_air(Column& column, const Summary& summary, const plan::DrawerPlan& pla
         column.free() / 2);
     const auto board = plan::pattern_board(summary.job, plan);
     if (!board) return;
-    column.head(QStringLiteral("Pour map: mold, MIRRORED, from above"), 300);
-    column.lines(QStringLiteral("Pour in the order of the numbers, so much at each: slots first, the widest "
-                                "channel last."),
+    column.head(language::tr("Pour map: mold, MIRRORED, from above"), 300);
+    column.lines(language::tr("Pour in the order of the numbers, so much at each: slots first, the widest "
+                              "channel last."),
                  body, 15, 0);
     column.down(4);
     add_drawing(column, summary, sheets::pour_board(summary.job, *board, air.model->map().pour),
@@ -84,16 +85,16 @@ void add_air(Column& column, const Summary& summary, const plan::DrawerPlan& pla
 void add_pour(Column& column, const Summary& summary, const plan::DrawerPlan& plan) {
     const auto& closing = plan.plate->closing;
     column.turn_page();
-    column.head(QStringLiteral("The pour by seconds"), 300);
+    column.head(language::tr("The pour by seconds"), 300);
     const auto seconds = [](double s) { return QString::number(std::lround(s)) + QStringLiteral(" s"); };
     column.lines(
         closing.close_margin_s >= 0
-            ? QStringLiteral("The plate comes on at %1; it could be %2 later in the worse case. All closures "
-                             "take %3; %4 must be in when the mold is full.")
+            ? language::tr("The plate comes on at %1; it could be %2 later in the worse case. All closures "
+                           "take %3; %4 must be in when the mold is full.")
                   .arg(seconds(closing.plate_on_s), seconds(closing.close_margin_s), seconds(closing.close_s))
                   .arg(closing.in_by_contact)
-            : QStringLiteral("The plate comes on at %1, which is %2 too late in the worse case: start "
-                             "closures before the pour, let another driver help, or cool the parts.")
+            : language::tr("The plate comes on at %1, which is %2 too late in the worse case: start "
+                           "closures before the pour, let another driver help, or cool the parts.")
                   .arg(seconds(closing.plate_on_s), seconds(-closing.close_margin_s)),
         body, 15, 0);
     column.down(6);

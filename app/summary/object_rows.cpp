@@ -3,6 +3,7 @@
 
 #include "plan/say.h"
 
+#include "language/spoken.h"
 #include "sheets/depth_ladder.h"
 #include "sheets/object_keys.h"
 #include "sheets/pocket_labels.h"
@@ -23,8 +24,8 @@ QString size_of(const job::Lying& lying, job::DisplayUnits units) {
         length += cylinder.length_mm;
         diameter = std::max(diameter, cylinder.diameter_mm);
     }
-    return QString::fromStdString(plan::say_length_bare(length, units) + " × ⌀" +
-                                  plan::say_length_bare(diameter, units));
+    return language::figures(plan::say_length_bare(length, units) + " × ⌀" +
+                             plan::say_length_bare(diameter, units));
 }
 
 const shape::Given* outline_of(const job::Level& level) {
@@ -73,7 +74,7 @@ int pockets_of(const job::Drawer& drawer, const std::string& object) {
 } // namespace
 
 QString size_words(const job::Object& object, job::DisplayUnits units) {
-    const auto say = [&](double mm) { return QString::fromStdString(plan::say_length_bare(mm, units)); };
+    const auto say = [&](double mm) { return language::figures(plan::say_length_bare(mm, units)); };
     const QString times = QStringLiteral(" × ");
     if (object.levels.size() == 1) {
         const auto& level = object.levels.front();
@@ -104,10 +105,14 @@ sheets::Table object_table(const Summary& summary, const job::Drawer& drawer, co
     const auto fitted = [](const char* head, Align align) {
         return sheets::Table::Column{head, align, 1, 0, true};
     };
-    table.columns = {fitted("key", Align::left),    {{}, Align::left, 0, 20},
-                     {"object", Align::left, 1, 0}, fitted("size", Align::left),
-                     fitted("deep", Align::right),  fitted("weight", Align::right),
-                     fitted("hold", Align::left),   fitted("here", Align::right)};
+    table.columns = {fitted("key", Align::left),
+                     {{}, Align::left, 0, 20},
+                     {language::tr("object"), Align::left, 1, 0},
+                     fitted("size", Align::left),
+                     fitted("deep", Align::right),
+                     fitted("weight", Align::right),
+                     fitted("hold", Align::left),
+                     fitted("here", Align::right)};
     const auto feels = plan::feel_of(summary.job, plan);
     const double full = sheets::ladder_full_mm(drawer.insert_mm, units);
     for (const auto& shared : summary.job.objects) {
@@ -121,7 +126,7 @@ sheets::Table object_table(const Summary& summary, const job::Drawer& drawer, co
         if (form) {
             const bool through = std::any_of(form->cuts.begin(), form->cuts.end(),
                                              [](const auto& cut) { return cut.through; });
-            deep = through ? QStringLiteral("through") : summary.said(form->greatest_depth_mm);
+            deep = through ? language::tr("through") : summary.said(form->greatest_depth_mm);
         }
         sheets::Table::Cell picture;
         if (form)
@@ -134,12 +139,12 @@ sheets::Table object_table(const Summary& summary, const job::Drawer& drawer, co
              {QString::fromStdString(object.name), true, {}},
              {size_words(object, units), false, {}},
              {deep, false, {}},
-             {object.mass_g > 0 ? QString::fromStdString(plan::say_mass_g(object.mass_g, units))
+             {object.mass_g > 0 ? language::figures(plan::say_mass_g(object.mass_g, units))
                                 : QStringLiteral("–"),
               false,
               {}},
              {QString::fromStdString(grip_words(feels, object.id)), false, {}},
-             {QStringLiteral("%1 of %2").arg(here).arg(object.count), here != object.count, {}}});
+             {language::tr("%1 of %2").arg(here).arg(object.count), here != object.count, {}}});
     }
     return table;
 }

@@ -4,6 +4,7 @@
 #include "job/fingerprint.h"
 #include "plan/say.h"
 
+#include "language/spoken.h"
 #include "print/title_block.h"
 #include "sheets/signs.h"
 
@@ -42,7 +43,7 @@ print::TitleCell frame_cell() {
             sheets::Fill{sheets::frame_sign({box.min.x + 7, box.center().y}, 20, false), theme.ink});
         sheets::write(inks, QStringLiteral("frame"), {box.min.x + 22, box.min.y + 11}, {Face::regular, 9.5},
                       theme.ink3);
-        sheets::write(inks, QStringLiteral("Drawer, from above"), {box.min.x + 22, box.max.y - 7},
+        sheets::write(inks, language::tr("Drawer, from above"), {box.min.x + 22, box.max.y - 7},
                       {Face::bold, 12}, theme.ink);
     };
     return cell;
@@ -55,7 +56,7 @@ QString unit_name(job::DisplayUnits units) {
 } // namespace
 
 QString Summary::said(double mm) const {
-    return QString::fromStdString(plan::say_length_bare(mm, job.display_units));
+    return language::figures(plan::say_length_bare(mm, job.display_units));
 }
 
 Box page_room(print::Paper paper) {
@@ -72,17 +73,17 @@ void write_page_frame(Page& page, const Summary& summary, const Foot& foot, int 
     const Box border = border_of(page.size_mm);
     const Box block{{border.min.x, border.max.y - px(block_mm)}, border.max};
     const double split = block.min.x + block.width() * 0.265, middle = block.center().y;
-    sheets::write(inks, QStringLiteral("Job summary"), {block.min.x + 8, block.min.y + 33},
+    sheets::write(inks, language::tr("Job summary"), {block.min.x + 8, block.min.y + 33},
                   {Face::drafting, 22}, theme.ink);
     const theme::Lettering small{Face::regular, 9.5};
     sheets::write(inks, summary.printing.program, {block.min.x + 8, block.max.y - 21}, small, theme.ink2);
-    sheets::write(inks, QStringLiteral("figures are estimates: see last page"),
+    sheets::write(inks, language::tr("figures are estimates: see last page"),
                   {block.min.x + 8, block.max.y - 8}, small, theme.ink2);
     print::rule(inks, {split, block.min.y}, {split, block.max.y}, LineRole::thin, theme);
     print::rule(inks, {split, middle}, {block.max.x, middle}, LineRole::thin, theme);
 
-    const QString title = summary.job.title.empty() ? QStringLiteral("Untitled job")
-                                                    : QString::fromStdString(summary.job.title);
+    const QString title =
+        summary.job.title.empty() ? language::tr("Untitled job") : QString::fromStdString(summary.job.title);
     print::write_cells(inks, {{split, block.min.y}, {block.max.x, middle}},
                        {{"job", {title}, 2.1, false, {}},
                         {"revision",
@@ -101,7 +102,7 @@ void write_page_frame(Page& page, const Summary& summary, const Foot& foot, int 
     }
     second.push_back({"unit", {unit_name(summary.job.display_units)}, 0.4, false, {}});
     second.push_back({"drawer", {foot.drawer}, 1.3, false, {}});
-    second.push_back({"page", {QStringLiteral("%1 of %2").arg(number).arg(total)}, 0.6, false, {}});
+    second.push_back({"page", {language::tr("%1 of %2").arg(number).arg(total)}, 0.6, false, {}});
     print::write_cells(inks, {{split, middle}, block.max}, second, theme);
     print::rule(inks, block.min, {block.max.x, block.min.y}, LineRole::title_line, theme);
     print::frame(inks, border, LineRole::border, theme);

@@ -5,6 +5,7 @@
 #include "plan/say.h"
 #include "plan/sentences.h"
 
+#include "language/spoken.h"
 #include "print/title_block.h"
 #include "sheets/table.h"
 #include "sheets/text.h"
@@ -26,7 +27,7 @@ namespace {
 constexpr double pad = 10;
 
 using sheets::text;
-QString fixed(double value, int decimals) { return text(plan::fixed(value, decimals)); }
+QString fixed(double value, int decimals) { return language::figures(plan::fixed(value, decimals)); }
 
 void write_head(sheets::Inks& inks, const Box& box, const QString& name, const QString& aside,
                 const theme::Theme& theme) {
@@ -51,8 +52,8 @@ double write_line(sheets::Inks& inks, const Box& box, double y, const QString& w
 QString missing(const Summary& summary, const plan::DrawerPlan& drawer) {
     for (const auto& check : drawer.checks)
         if (check.severity == layout::Severity::mend)
-            return QStringLiteral("Not yet: ") + text(plan::title(check, summary.job));
-    return QStringLiteral("Not worked out");
+            return language::tr("Not yet: ") + text(plan::title(check, summary.job));
+    return language::tr("Not worked out");
 }
 
 void write_foam(sheets::Inks& inks, const Box& box, const Summary& summary, const plan::DrawerPlan& drawer) {
@@ -60,39 +61,41 @@ void write_foam(sheets::Inks& inks, const Box& box, const Summary& summary, cons
     const job::Foam& foam = *summary.job.foam;
     const auto units = summary.job.display_units;
     if (!drawer.dose) {
-        write_head(inks, box, QStringLiteral("Foam"), text(foam.name), theme);
+        write_head(inks, box, language::tr("Foam"), text(foam.name), theme);
         write_line(inks, box, box.min.y + 24, missing(summary, drawer), theme);
         return;
     }
     const casting::Dose& dose = *drawer.dose;
-    write_head(inks, box, QStringLiteral("Foam"),
-               text(foam.name) + QStringLiteral(", %1 % over").arg(fixed(dose.overpack * 100, 0)), theme);
+    write_head(inks, box, language::tr("Foam"),
+               text(foam.name) + language::tr(", %1 % over").arg(fixed(dose.overpack * 100, 0)), theme);
     const double third = box.width() / 3, y = box.min.y + 24;
-    write_key_figure(inks, {box.min.x, y}, QStringLiteral("part A"), dose_mass(dose.a_g, units), theme);
-    write_key_figure(inks, {box.min.x + third, y}, QStringLiteral("part B"), dose_mass(dose.b_g, units),
-                     theme);
-    write_key_figure(inks, {box.min.x + 2 * third, y}, QStringLiteral("together"),
+    write_key_figure(inks, {box.min.x, y}, language::tr("part A"), dose_mass(dose.a_g, units), theme);
+    write_key_figure(inks, {box.min.x + third, y}, language::tr("part B"), dose_mass(dose.b_g, units), theme);
+    write_key_figure(inks, {box.min.x + 2 * third, y}, language::tr("together"),
                      dose_mass(dose.a_g + dose.b_g, units), theme);
     double line = y + 38;
-    const QString batches = dose.batches == 1 ? QStringLiteral("1 batch")
-                                              : QStringLiteral("%1 batches side by side").arg(dose.batches);
+    const QString batches = dose.batches == 1 ? language::tr("1 batch")
+                                              : language::tr("%1 batches side by side").arg(dose.batches);
     line = write_line(inks, box, line,
-                      text(plan::say_volume_ml(dose.mixed_ml, units)) + QStringLiteral(" mixed in ") +
-                          batches + QStringLiteral(", ") + text(plan::say_volume_ml(dose.poured_ml, units)) +
-                          QStringLiteral(" poured"),
+                      language::figures(plan::say_volume_ml(dose.mixed_ml, units)) +
+                          language::tr(" mixed in ") + batches + QStringLiteral(", ") +
+                          language::figures(plan::say_volume_ml(dose.poured_ml, units)) +
+                          language::tr(" poured"),
                       theme);
     if (dose.pigment_ml > 0)
-        line = write_line(
-            inks, box, line,
-            QStringLiteral("pigment on top: ") + text(plan::say_volume_ml(dose.pigment_ml, units)), theme);
+        line = write_line(inks, box, line,
+                          language::tr("pigment on top: ") +
+                              language::figures(plan::say_volume_ml(dose.pigment_ml, units)),
+                          theme);
     line = write_line(inks, box, line,
-                      QStringLiteral("insert ") + text(plan::say_mass_g(dose.insert_g, units)) +
-                          QStringLiteral(", ") + text(plan::say_density_kg_m3(dose.molded_kg_m3, units)),
+                      language::tr("insert ") + language::figures(plan::say_mass_g(dose.insert_g, units)) +
+                          QStringLiteral(", ") +
+                          language::figures(plan::say_density_kg_m3(dose.molded_kg_m3, units)),
                       theme);
     write_line(inks, box, line,
-               QStringLiteral("rise ×%1, %2")
+               language::tr("rise ×%1, %2")
                    .arg(fixed(dose.expansion, 1),
-                        dose.by_cup ? QStringLiteral("by the test cup") : QStringLiteral("by the label")),
+                        dose.by_cup ? language::tr("by the test cup") : language::tr("by the label")),
                theme);
 }
 
@@ -110,24 +113,24 @@ void write_pressure(sheets::Inks& inks, const Box& box, const Summary& summary,
                     const plan::DrawerPlan& drawer) {
     const theme::Theme& theme = summary.theme;
     const auto units = summary.job.display_units;
-    write_head(inks, box, QStringLiteral("Pressure"), QStringLiteral("estimate"), theme);
+    write_head(inks, box, language::tr("Pressure"), language::tr("estimate"), theme);
     if (!drawer.band || !drawer.pressure) return;
     const casting::Band& band = *drawer.band;
     const casting::Pressure& pressure = *drawer.pressure;
     const double half = box.width() / 2, y = box.min.y + 24;
-    write_key_figure(inks, {box.min.x, y}, QStringLiteral("when closed"),
-                     text(plan::say_pressure_kpa(pressure.closed_kpa, units)), theme);
-    write_key_figure(inks, {box.min.x + half, y}, QStringLiteral("to build for"),
-                     text(plan::say_pressure_kpa(pressure.build_for_kpa, units)), theme);
+    write_key_figure(inks, {box.min.x, y}, language::tr("when closed"),
+                     language::figures(plan::say_pressure_kpa(pressure.closed_kpa, units)), theme);
+    write_key_figure(inks, {box.min.x + half, y}, language::tr("to build for"),
+                     language::figures(plan::say_pressure_kpa(pressure.build_for_kpa, units)), theme);
     double row = y + 45;
     const std::array ends{band.low, band.expected, band.high};
     write_band_row(inks, box, row,
-                   {QString(), QStringLiteral("low"), QStringLiteral("expected"), QStringLiteral("high")},
-                   true, theme);
-    std::array<QString, 4> rises{QStringLiteral("rise")}, kpas{QStringLiteral("pressure")};
+                   {QString(), language::tr("low"), language::tr("expected"), language::tr("high")}, true,
+                   theme);
+    std::array<QString, 4> rises{language::tr("rise")}, kpas{language::tr("pressure")};
     for (std::size_t i = 0; i < 3; ++i) {
         rises[i + 1] = QStringLiteral("×") + fixed(ends[i].expansion, 2);
-        kpas[i + 1] = text(plan::say_pressure_kpa(std::max(0.0, ends[i].closed_kpa), units));
+        kpas[i + 1] = language::figures(plan::say_pressure_kpa(std::max(0.0, ends[i].closed_kpa), units));
     }
     write_band_row(inks, box, row += 13.5, rises, false, theme);
     write_band_row(inks, box, row += 13.5, kpas, false, theme);
@@ -142,46 +145,46 @@ void write_pressure(sheets::Inks& inks, const Box& box, const Summary& summary,
                     {label, fixed(fill, 2), limit_words, fill / limit, at_least, breached, decides}, theme);
         row += gauge_px - 2;
     };
-    gauge(QStringLiteral("low end fills"), band.low.fill, casting::flow_index, true, low_spare <= high_spare);
-    gauge(QStringLiteral("high end fills"), band.high.fill, casting::hard_fill, false,
-          high_spare < low_spare);
+    gauge(language::tr("low end fills"), band.low.fill, casting::flow_index, true, low_spare <= high_spare);
+    gauge(language::tr("high end fills"), band.high.fill, casting::hard_fill, false, high_spare < low_spare);
 }
 
 void write_time(sheets::Inks& inks, const Box& box, const Summary& summary, const plan::DrawerPlan& drawer) {
     const theme::Theme& theme = summary.theme;
     const auto units = summary.job.display_units;
-    write_head(inks, box, QStringLiteral("Time"),
-               QStringLiteral("from A meeting B, at ") +
-                   text(plan::say_temperature_c(summary.job.shop->temperature_c, units)),
+    write_head(inks, box, language::tr("Time"),
+               language::tr("from A meeting B, at ") +
+                   language::figures(plan::say_temperature_c(summary.job.shop->temperature_c, units)),
                theme);
     if (!drawer.times || !drawer.dose) return;
     const casting::Times& times = *drawer.times;
     const double third = box.width() / 3, y = box.min.y + 24;
     const auto seconds = [](double s) { return fixed(s, 0) + QStringLiteral(" s"); };
-    write_key_figure(inks, {box.min.x, y}, QStringLiteral("pot life"), seconds(times.pot_life_s), theme);
-    write_key_figure(inks, {box.min.x + third, y}, QStringLiteral("plate on by"), seconds(times.touch_s),
+    write_key_figure(inks, {box.min.x, y}, language::tr("pot life"), seconds(times.pot_life_s), theme);
+    write_key_figure(inks, {box.min.x + third, y}, language::tr("plate on by"), seconds(times.touch_s),
                      theme);
-    write_key_figure(inks, {box.min.x + 2 * third, y}, QStringLiteral("mold full"), seconds(times.contact_s),
+    write_key_figure(inks, {box.min.x + 2 * third, y}, language::tr("mold full"), seconds(times.contact_s),
                      theme);
     const double used = times.pot_life_s - times.pour_margin_s;
     double line = y + 40;
     write_gauge(inks, {box.min.x, line}, box.width(),
-                {QStringLiteral("mixed and poured"), seconds(used),
-                 QStringLiteral("of ") + seconds(times.pot_life_s), used / times.pot_life_s, false,
+                {language::tr("mixed and poured"), seconds(used),
+                 language::tr("of ") + seconds(times.pot_life_s), used / times.pot_life_s, false,
                  times.pour_margin_s < 0, false},
                 theme);
     line += gauge_px + 2;
     line = write_line(inks, box, line,
-                      QStringLiteral("mix %1, pour %2 a batch")
+                      language::tr("mix %1, pour %2 a batch")
                           .arg(seconds(summary.job.foam->mix_s), seconds(drawer.dose->pour_s)),
                       theme);
     line = write_line(inks, box, line,
-                      QStringLiteral("liquid stands ") +
-                          text(plan::say_length(times.liquid_level_mm, units)) + QStringLiteral(" deep"),
+                      language::tr("liquid stands ") +
+                          language::figures(plan::say_length(times.liquid_level_mm, units)) +
+                          language::tr(" deep"),
                       theme);
     write_line(inks, box, line,
-               QStringLiteral("open after ") + fixed(times.demold_min, 0) +
-                   QStringLiteral(" min at the earliest"),
+               language::tr("open after ") + fixed(times.demold_min, 0) +
+                   language::tr(" min at the earliest"),
                theme);
 }
 

@@ -4,6 +4,7 @@
 #include "base/units.h"
 #include "plan/say.h"
 
+#include "language/spoken.h"
 #include "sheets/magnitude_ladder.h"
 #include "summary/gauge.h"
 
@@ -17,9 +18,11 @@ QString text(const std::string& words) { return QString::fromStdString(words); }
 
 /// "7.2 MPa", "1040 psi"
 QString say_stress(double mpa, job::DisplayUnits units) {
-    if (units == job::DisplayUnits::mm) return text(plan::fixed(mpa, 2)) + QStringLiteral(" MPa");
+    if (units == job::DisplayUnits::mm)
+        return language::figures(plan::fixed(mpa, 2)) + QStringLiteral(" MPa");
     constexpr double kpa_per_mpa = 1000;
-    return text(plan::fixed(mpa * kpa_per_mpa / drawercast::units::kpa_per_psi, 0)) + QStringLiteral(" psi");
+    return language::figures(plan::fixed(mpa * kpa_per_mpa / drawercast::units::kpa_per_psi, 0)) +
+           QStringLiteral(" psi");
 }
 
 class Gauges {
@@ -29,8 +32,8 @@ class Gauges {
     void add(const char* label, mold::Limit limit, double value, double most, const QString& value_words,
              const QString& most_words) {
         const double share = most > 0 ? value / most : 2;
-        all_.push_back({QString::fromUtf8(label), value_words, QStringLiteral("of ") + most_words, share,
-                        false, share > 1 + 1e-9, answer_.governs == limit});
+        all_.push_back({QString::fromUtf8(label), value_words, language::tr("of ") + most_words, share, false,
+                        share > 1 + 1e-9, answer_.governs == limit});
     }
     void length(const char* label, mold::Limit limit, double value, double most) {
         const QString unit = units_ == job::DisplayUnits::mm ? QStringLiteral(" mm") : QStringLiteral(" in");
@@ -63,8 +66,8 @@ std::vector<Gauge> gauges_of(const mold::PlateAnswer& answer, job::DisplayUnits 
                       answer.design.stiffener->rupture_mpa / mold::stress_factor);
     const double allowed = answer.capacity_n[answer.worst] / mold::capacity_factor;
     gauges.add("worst closure", Limit::closure, answer.closure_n[answer.worst], allowed,
-               text(plan::say_force_n(answer.closure_n[answer.worst], units)),
-               text(plan::say_force_n(allowed, units)));
+               language::figures(plan::say_force_n(answer.closure_n[answer.worst], units)),
+               language::figures(plan::say_force_n(allowed, units)));
     return gauges.all();
 }
 
@@ -75,27 +78,27 @@ std::vector<QString> plate_lines(const Summary& summary, const plan::DrawerPlan&
     const auto& design = answer.design;
     const auto units = summary.job.display_units;
     QString built =
-        QStringLiteral("Plate %1, box and base %2").arg(text(design.board.name), text(design.box_board.name));
+        language::tr("Plate %1, box and base %2").arg(text(design.board.name), text(design.box_board.name));
     if (design.stiffener)
         built +=
             (design.stiffeners.size() == 1
-                 ? QStringLiteral(", one stiffener %1%2")
-                 : QStringLiteral(", %1 stiffeners ").arg(design.stiffeners.size()) + QStringLiteral("%1%2"))
+                 ? language::tr(", one stiffener %1%2")
+                 : language::tr(", %1 stiffeners ").arg(design.stiffeners.size()) + QStringLiteral("%1%2"))
                 .arg(text(design.stiffener->name),
-                     design.glued ? QStringLiteral(", glued on") : QStringLiteral(", loose"));
-    built += QStringLiteral("; %1 closures %2").arg(design.closures.size()).arg(text(design.closure.name));
+                     design.glued ? language::tr(", glued on") : language::tr(", loose"));
+    built += language::tr("; %1 closures %2").arg(design.closures.size()).arg(text(design.closure.name));
     if (design.stiffener && !(design.end_closure == design.closure))
-        built += QStringLiteral(", %1 at stiffeners’ ends").arg(text(design.end_closure.name));
+        built += language::tr(", %1 at stiffeners’ ends").arg(text(design.end_closure.name));
     std::vector<QString> lines{
         built + QStringLiteral("."),
-        QStringLiteral("Bow and gap at %1 (closed), stress and pull at %2 (to build for). Estimates.")
-            .arg(text(plan::say_pressure_kpa(plan.pressure->closed_kpa, units)),
-                 text(plan::say_pressure_kpa(plan.pressure->build_for_kpa, units)))};
+        language::tr("Bow and gap at %1 (closed), stress and pull at %2 (to build for). Estimates.")
+            .arg(language::figures(plan::say_pressure_kpa(plan.pressure->closed_kpa, units)),
+                 language::figures(plan::say_pressure_kpa(plan.pressure->build_for_kpa, units)))};
     if (const auto& next = answer.runner_up)
-        lines.push_back((next->stiffeners == 0 ? QStringLiteral("Next best: %1, bare, %3 closures.")
+        lines.push_back((next->stiffeners == 0 ? language::tr("Next best: %1, bare, %3 closures.")
                          : next->stiffeners == 1
-                             ? QStringLiteral("Next best: %1, one stiffener, %3 closures.")
-                             : QStringLiteral("Next best: %1, %2 stiffeners, %3 closures.")
+                             ? language::tr("Next best: %1, one stiffener, %3 closures.")
+                             : language::tr("Next best: %1, %2 stiffeners, %3 closures.")
                                    .replace(QStringLiteral("%2"), QString::number(next->stiffeners)))
                             .replace(QStringLiteral("%1"), text(next->board))
                             .replace(QStringLiteral("%3"), QString::number(next->closures)));

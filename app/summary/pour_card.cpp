@@ -5,6 +5,7 @@
 #include "plan/pour_steps.h"
 #include "plan/say.h"
 
+#include "language/spoken.h"
 #include "sheets/text.h"
 #include "summary/column.h"
 #include "summary/tick.h"
@@ -34,32 +35,34 @@ Table large(Table table) {
 Table weighing_table(const Summary& summary, const casting::Dose& dose) {
     Table table;
     table.columns = {{"", Align::left, 0, 26},
-                     {"into the bucket of each batch", Align::left, 1, 0},
-                     {"the scale shows", Align::right, 0, 150},
-                     {"or by volume", Align::right, 0, 150}};
+                     {language::tr("into the bucket of each batch"), Align::left, 1, 0},
+                     {language::tr("the scale shows"), Align::right, 0, 150},
+                     {language::tr("or by volume"), Align::right, 0, 150}};
     const auto units = summary.job.display_units;
     for (const auto& one : plan::scale_readings(dose, summary.job.shop->scale_step_g))
         table.rows.push_back(
             {tick_cell(summary.theme),
-             {one.zero_first ? QStringLiteral("scale to zero, %1").arg(text(one.part)) : text(one.part),
+             {one.zero_first ? language::tr("scale to zero, %1").arg(text(one.part)) : text(one.part),
               true,
               {}},
-             {one.shown_g > 0 ? text(plan::say_mass_g(one.shown_g, units)) : QString(), true, {}},
-             {text(plan::say_volume_ml(one.ml, units)), false, {}}});
+             {one.shown_g > 0 ? language::figures(plan::say_mass_g(one.shown_g, units)) : QString(),
+              true,
+              {}},
+             {language::figures(plan::say_volume_ml(one.ml, units)), false, {}}});
     return large(table);
 }
 
 QString seconds(double s) {
     constexpr double as_minutes_from = 600, s_per_min = 60;
     return s < as_minutes_from ? QStringLiteral("%1 s").arg(std::lround(s))
-                               : QStringLiteral("%1 min").arg(std::lround(s / s_per_min));
+                               : language::tr("%1 min").arg(std::lround(s / s_per_min));
 }
 
 /// The steps of the pour day's view from the moment the clock starts, with their details below them.
 Table clock_table(const Summary& summary, const std::vector<plan::PourStep>& steps) {
     Table table;
     table.columns = {{"", Align::left, 0, 26},
-                     {"done by, from A meeting B", Align::left, 0, 180},
+                     {language::tr("done by, from A meeting B"), Align::left, 0, 180},
                      {"", Align::left, 1, 0}};
     bool clock = false;
     for (const auto& step : steps) {
@@ -70,20 +73,19 @@ Table clock_table(const Summary& summary, const std::vector<plan::PourStep>& ste
                                                         : QString();
         table.rows.push_back({tick_cell(summary.theme), {due, true, {}}, {text(step.what), false, {}}});
         if (step.limit_s)
-            table.rows.push_back(
-                {{},
-                 {seconds(std::floor(*step.limit_s)), true, {}},
-                 {QStringLiteral("past this time do not close: let it rise open"), true, {}}});
+            table.rows.push_back({{},
+                                  {seconds(std::floor(*step.limit_s)), true, {}},
+                                  {language::tr("past this time do not close: let it rise open"), true, {}}});
     }
     return large(table);
 }
 
 QString who_does_what(const job::Shop& shop) {
     if (shop.people == 1)
-        return QStringLiteral(
+        return language::tr(
             "One person: pre-start the closures before the clock, and have the plate within reach.");
-    return QStringLiteral("First person: mix and pour. Second: set the plate on and peg the vents. "
-                          "Drivers of closures: %1, from opposite sides.")
+    return language::tr("First person: mix and pour. Second: set the plate on and peg the vents. "
+                        "Drivers of closures: %1, from opposite sides.")
         .arg(shop.drivers);
 }
 
@@ -94,11 +96,11 @@ std::vector<Composed> pour_card(const Summary& summary, const plan::DrawerPlan& 
     const auto steps = plan::pour_steps(summary.job, drawer, false);
     if (!dose || steps.empty()) return {};
     Column column(summary, {name, {}, false});
-    column.head(QStringLiteral("Pour card: ") + name, 200);
+    column.head(language::tr("Pour card: ") + name, 200);
     column.lines(
         dose->batches == 1
-            ? QStringLiteral("One batch.")
-            : QStringLiteral("%1 batches, each like this, mixed side by side: a person and a mixer each.")
+            ? language::tr("One batch.")
+            : language::tr("%1 batches, each like this, mixed side by side: a person and a mixer each.")
                   .arg(dose->batches),
         words, pitch, 0);
     column.down(8);
@@ -107,15 +109,16 @@ std::vector<Composed> pour_card(const Summary& summary, const plan::DrawerPlan& 
     for (const auto& step : steps)
         if (step.id == "closed")
             for (const auto& line : step.details)
-                column.lines(QStringLiteral("Closures, numbered as on the plate, %1.").arg(text(line)), words,
+                column.lines(language::tr("Closures, numbered as on the plate, %1.").arg(text(line)), words,
                              pitch, 0);
     column.down(4);
     column.lines(who_does_what(*summary.job.shop), words, pitch, 0);
     column.down(6);
     column.lines(
-        QStringLiteral("Seconds are estimates for today's temperature (%1). Gloves, goggles, moving air; "
-                       "the material's safety sheet comes first. When it goes wrong: the rescue card.")
-            .arg(text(plan::say_temperature_c(summary.job.shop->temperature_c, summary.job.display_units))),
+        language::tr("Seconds are estimates for today's temperature (%1). Gloves, goggles, moving air; "
+                     "the material's safety sheet comes first. When it goes wrong: the rescue card.")
+            .arg(language::figures(
+                plan::say_temperature_c(summary.job.shop->temperature_c, summary.job.display_units))),
         {theme::Face::regular, 11.5}, 15, 0);
     return column.take();
 }

@@ -3,6 +3,7 @@
 
 #include "plan/pour_steps.h"
 
+#include "language/spoken.h"
 #include "sheets/text.h"
 #include "summary/column.h"
 
@@ -45,12 +46,12 @@ const Rescue rescues[] = {
 } // namespace
 
 std::vector<Composed> rescue_card(const Summary& summary, const plan::Plan& plan) {
-    Column column(summary, {QStringLiteral("all drawers"), {}, false});
-    column.head(QStringLiteral("Rescue card"), 400);
+    Column column(summary, {language::tr("all drawers"), {}, false});
+    column.head(language::tr("Rescue card"), 400);
     constexpr theme::Lettering seen{theme::Face::bold, 17}, act{theme::Face::regular, 15};
     for (std::size_t i = 0; i < std::min(plan.drawers.size(), summary.job.drawers.size()); ++i)
         if (const auto latest = plan::latest_plate_on_s(plan.drawers[i]))
-            column.lines(QStringLiteral("%1: past %2 s from A meeting B the plate stays off.")
+            column.lines(language::tr("%1: past %2 s from A meeting B the plate stays off.")
                              .arg(sheets::text(summary.job.drawers[i]->name))
                              .arg(std::floor(*latest)),
                          {theme::Face::bold, 15}, 22, 0);
@@ -62,10 +63,9 @@ std::vector<Composed> rescue_card(const Summary& summary, const plan::Plan& plan
         column.lines(QString::fromUtf8(one.never), act, 21, 18);
     }
     column.down(10);
-    column.lines(
-        QStringLiteral("This is common practice, not the maker of your foam speaking: the material's "
-                       "own data and safety sheets come first."),
-        {theme::Face::regular, 11.5}, 15, 0);
+    column.lines(language::tr("This is common practice, not the maker of your foam speaking: the material's "
+                              "own data and safety sheets come first."),
+                 {theme::Face::regular, 11.5}, 15, 0);
     return column.take();
 }
 

@@ -4,6 +4,7 @@
 #include "plan/run_sheet.h"
 #include "runsheet/steps.h"
 
+#include "language/spoken.h"
 #include "sheets/inking.h"
 #include "sheets/run_bars.h"
 #include "sheets/text.h"
@@ -33,22 +34,25 @@ QString when_ready(const runsheet::Slot& slot) {
     if (slot.ready_min == slot.left_min) return {};
     const int day = runsheet::day_of(slot.ready_min);
     return day == runsheet::day_of(slot.begins_min)
-               ? QStringLiteral("alone until %1").arg(clock(slot.ready_min))
-               : QStringLiteral("alone until day %1, %2").arg(day).arg(clock(slot.ready_min));
+               ? language::tr("alone until %1").arg(clock(slot.ready_min))
+               : language::tr("alone until day %1, %2").arg(day).arg(clock(slot.ready_min));
 }
 
 QString until(const runsheet::Slot& slot) {
     const int day = runsheet::day_of(slot.left_min);
     return day == runsheet::day_of(slot.begins_min)
                ? clock(slot.left_min)
-               : QStringLiteral("day %1, %2").arg(day).arg(clock(slot.left_min));
+               : language::tr("day %1, %2").arg(day).arg(clock(slot.left_min));
 }
 
 Table day_table(const Summary& summary, const plan::RunSheet& sheet, int day) {
     Table table;
-    table.columns = {{"", Align::left, 0, 20},           {"from", Align::left, 0, 0, true},
-                     {"until", Align::left, 0, 0, true}, {"drawer", Align::left, 0, 0, true},
-                     {"what", Align::left, 1, 0},        {"then", Align::left, 0, 0, true}};
+    table.columns = {{"", Align::left, 0, 20},
+                     {language::tr("from"), Align::left, 0, 0, true},
+                     {language::tr("until"), Align::left, 0, 0, true},
+                     {language::tr("drawer"), Align::left, 0, 0, true},
+                     {language::tr("what"), Align::left, 1, 0},
+                     {language::tr("then"), Align::left, 0, 0, true}};
     for (const auto& slot : sheet.schedule.entries) {
         if (runsheet::day_of(slot.begins_min) != day) continue;
         const auto& task = sheet.tasks[slot.task];
@@ -63,7 +67,7 @@ Table day_table(const Summary& summary, const plan::RunSheet& sheet, int day) {
 }
 
 void add_gates(Column& column, const Summary& summary) {
-    column.head(QStringLiteral("Before each pour"), 120);
+    column.head(language::tr("Before each pour"), 120);
     Table table;
     table.columns = {{"", Align::left, 0, 20}, {"", Align::left, 1, 0}};
     for (const auto& gate : runsheet::pour_gates())
@@ -80,8 +84,8 @@ void add_bars(Column& column, const Summary& summary, const plan::RunSheet& run)
         column.inks().push_back(std::move(ink));
     column.down(height);
     column.lines(
-        QStringLiteral("Dark: hands on; open: left alone; black with wide edges: can't wait; a flag: gates "
-                       "come first. Bands are the hours the shop is closed."),
+        language::tr("Dark: hands on; open: left alone; black with wide edges: can't wait; a flag: gates "
+                     "come first. Bands are the hours the shop is closed."),
         {theme::Face::regular, 10}, 15, 0);
     column.down(10);
 }
@@ -91,24 +95,24 @@ void add_bars(Column& column, const Summary& summary, const plan::RunSheet& run)
 std::vector<Composed> run_pages(const Summary& summary, const plan::Plan& plan) {
     const auto sheet = plan::run_sheet(summary.job, plan);
     if (sheet.tasks.empty()) return {};
-    Column column(summary, {QStringLiteral("all drawers"), {}, false});
+    Column column(summary, {language::tr("all drawers"), {}, false});
     constexpr double min_per_h = 60;
     column.head(
-        QStringLiteral("Run sheet, shop open from %1 to %2")
+        language::tr("Run sheet, shop open from %1 to %2")
             .arg(clock(min_per_h * summary.job.shop->opens_h), clock(min_per_h * summary.job.shop->closes_h)),
         80);
     column.lines(
-        QStringLiteral("Hours are our guess for %1 at work: times taken with a stopwatch are better. What is "
-                       "printed bold can't wait without making the whole job later.")
-            .arg(summary.job.shop->people == 1 ? QStringLiteral("one person")
-                                               : QStringLiteral("%1 people").arg(summary.job.shop->people)),
+        language::tr("Hours are our guess for %1 at work: times taken with a stopwatch are better. What is "
+                     "printed bold can't wait without making the whole job later.")
+            .arg(summary.job.shop->people == 1 ? language::tr("one person")
+                                               : language::tr("%1 people").arg(summary.job.shop->people)),
         {theme::Face::regular, 11.5}, 15, 0);
     column.down(8);
     add_bars(column, summary, sheet);
     for (int day = 1; day <= sheet.schedule.days; ++day) {
         const Table table = day_table(summary, sheet, day);
         if (table.rows.empty()) continue;
-        column.head(QStringLiteral("Day %1").arg(day), 60);
+        column.head(language::tr("Day %1").arg(day), 60);
         column.table(table);
     }
     add_gates(column, summary);

@@ -73,6 +73,23 @@ TEST(Subcommands, what_is_not_understood_is_64) {
     EXPECT_NE(said.find("pressure-plate"), std::string::npos) << said;
 }
 
+/// Letters of a PDF are outlines, so a drawing is read: its words stand in the SVG as they are.
+TEST(Subcommands, paper_speaks_german_where_asked) {
+    const auto job = small_job("", "small.json");
+    const auto drawn = [&](const std::string& language) {
+        const std::string folder = test::file_of({}, "in-" + language) + ".d";
+        EXPECT_EQ(exit_of("drawings '" + job + "' --language " + language + " --out '" + folder + "'"), 0);
+        return test::output_of("cat '" + folder + "'/*.svg");
+    };
+    const std::string german = drawn("de"), english = drawn("en");
+    EXPECT_NE(german.find(">HINTEN<"), std::string::npos);
+    EXPECT_EQ(german.find(">BACK<"), std::string::npos);
+    EXPECT_NE(english.find(">BACK<"), std::string::npos);
+    EXPECT_EQ(english.find(">HINTEN<"), std::string::npos);
+    EXPECT_EQ(exit_of("drawings '" + job + "' --language xx --out /nowhere"), 64);
+    EXPECT_EQ(exit_of("check '" + job + "' --language de"), 64); // the terminal's words stay English
+}
+
 /// Three of 60 × 40: one drawer holds two of them, the other all.
 TEST(Subcommands, arrange_splits_and_tells_which_drawer_would_do) {
     const auto job = test::file_of(QByteArray(R"({"format": "drawercast-job", "version": 1,

@@ -4,12 +4,48 @@
 <context>
     <name></name>
     <message>
+        <source> and a pin</source>
+        <translation> und ein Stift</translation>
+    </message>
+    <message>
+        <source> as measured</source>
+        <translation> laut Messung</translation>
+    </message>
+    <message>
+        <source> deep</source>
+        <translation> tief</translation>
+    </message>
+    <message>
+        <source> is empty</source>
+        <translation> ist leer</translation>
+    </message>
+    <message>
+        <source> min at the earliest</source>
+        <translation> min frühestens</translation>
+    </message>
+    <message>
+        <source> mixed in </source>
+        <translation> gemischt in </translation>
+    </message>
+    <message>
         <source> mm</source>
         <translation> mm</translation>
     </message>
     <message>
         <source> of </source>
         <translation> von </translation>
+    </message>
+    <message>
+        <source> of closed</source>
+        <translation> des geschlossenen</translation>
+    </message>
+    <message>
+        <source> off one strip</source>
+        <translation> von einem Streifen</translation>
+    </message>
+    <message>
+        <source> poured</source>
+        <translation> gegossen</translation>
     </message>
     <message>
         <source>%1  %2</source>
@@ -124,6 +160,14 @@
         <translation>%1 nach hinten</translation>
     </message>
     <message>
+        <source>%1 batches side by side</source>
+        <translation>%1 Ansätze nebeneinander</translation>
+    </message>
+    <message>
+        <source>%1 batches, each like this, mixed side by side: a person and a mixer each.</source>
+        <translation>%1 Ansätze, jeder so, nebeneinander gemischt: je ein Mensch und ein Mischer.</translation>
+    </message>
+    <message>
         <source>%1 casts on the same holes: in an edge they strip after 3 to 5 drives (our guess). Shift the closures by half their spacing.</source>
         <translation>%1 Güsse auf denselben Löchern: In einer Kante reißen sie nach 3 bis 5 Mal aus (unsere Schätzung). Die Verschlüsse um den halben Abstand versetzen.</translation>
     </message>
@@ -188,6 +232,10 @@
         <translation>Mängel: %1</translation>
     </message>
     <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
         <source>%1 mm</source>
         <translation>%1 mm</translation>
     </message>
@@ -220,6 +268,10 @@
         <translation>%1 Musterklötze</translation>
     </message>
     <message>
+        <source>%1 people</source>
+        <translation>%1 Leute</translation>
+    </message>
+    <message>
         <source>%1 pockets, %2 × %3 over all.</source>
         <translation>%1 Aussparungen, %2 × %3 gesamt.</translation>
     </message>
@@ -244,6 +296,10 @@
         <translation>%1 nimmt alle %2</translation>
     </message>
     <message>
+        <source>%1 tiles, %2, rows from the front</source>
+        <translation>%1 Teilblätter, %2, Reihen von vorn</translation>
+    </message>
+    <message>
         <source>%1 to %2</source>
         <translation>%1 bis %2</translation>
     </message>
@@ -258,6 +314,10 @@
     <message>
         <source>%1 to mend, %2 to look at</source>
         <translation>%1 zu beheben, %2 zu bedenken</translation>
+    </message>
+    <message>
+        <source>%1 to mend: do not cast yet</source>
+        <translation>%1 zu beheben: noch nicht gießen</translation>
     </message>
     <message>
         <source>%1 to spare</source>
@@ -328,6 +388,14 @@
         <translation>%1, %2, Feld %3</translation>
     </message>
     <message>
+        <source>%1, %2: %3 long; figures from its %4 end</source>
+        <translation>%1, %2: %3 lang; Maße vom Ende %4</translation>
+    </message>
+    <message>
+        <source>%1, bar %2 of %3:  %4</source>
+        <translation>%1, Leiste %2 von %3:  %4</translation>
+    </message>
+    <message>
         <source>%1, by the cup</source>
         <translation>%1, nach Becher</translation>
     </message>
@@ -336,8 +404,16 @@
         <translation>%1, nach Etikett</translation>
     </message>
     <message>
+        <source>%1, corrected for %2</source>
+        <translation>%1, korrigiert um %2</translation>
+    </message>
+    <message>
         <source>%1, locked</source>
         <translation>%1, festgehalten</translation>
+    </message>
+    <message>
+        <source>%1, on through wall and base</source>
+        <translation>%1, weiter durch Wand und Grundplatte</translation>
     </message>
     <message>
         <source>%1, own</source>
@@ -368,6 +444,10 @@
         <source>%1: one with its neighbor?</source>
         <comment>an outline</comment>
         <translation>%1: eins mit dem Nachbarn?</translation>
+    </message>
+    <message>
+        <source>%1: past %2 s from A meeting B the plate stays off.</source>
+        <translation>%1: Nach %2 s ab Mischbeginn die Druckplatte nicht mehr aufsetzen.</translation>
     </message>
     <message>
         <source>%1: shadow?</source>
@@ -1027,6 +1107,86 @@
         <translation>, </translation>
     </message>
     <message>
+        <source>, %1 % over</source>
+        <translation>, %1 % darüber</translation>
+    </message>
+    <message>
+        <source>, %1 at stiffeners’ ends</source>
+        <translation>, %1 an den Enden der Versteifungen</translation>
+    </message>
+    <message>
+        <source>, %1 looks</source>
+        <translation>, %1 Bedenken</translation>
+    </message>
+    <message>
+        <source>, %1 stiffeners </source>
+        <translation>, %1 Versteifungen </translation>
+    </message>
+    <message>
+        <source>, 1 look</source>
+        <translation>, 1 Bedenken</translation>
+    </message>
+    <message>
+        <source>, and depth / </source>
+        <translation>, und Tiefe / </translation>
+    </message>
+    <message>
+        <source>, at </source>
+        <translation>, bei </translation>
+    </message>
+    <message>
+        <source>, continued</source>
+        <translation>, Fortsetzung</translation>
+    </message>
+    <message>
+        <source>, cover</source>
+        <translation>, Deckblatt</translation>
+    </message>
+    <message>
+        <source>, decides</source>
+        <translation>, entscheidet</translation>
+    </message>
+    <message>
+        <source>, from above</source>
+        <translation>, von oben</translation>
+    </message>
+    <message>
+        <source>, glued on</source>
+        <translation>, aufgeleimt</translation>
+    </message>
+    <message>
+        <source>, has </source>
+        <translation>, hat </translation>
+    </message>
+    <message>
+        <source>, keeps </source>
+        <translation>, behält </translation>
+    </message>
+    <message>
+        <source>, loose</source>
+        <translation>, lose</translation>
+    </message>
+    <message>
+        <source>, needs </source>
+        <translation>, nötig </translation>
+    </message>
+    <message>
+        <source>, one stiffener %1%2</source>
+        <translation>, eine Versteifung %1%2</translation>
+    </message>
+    <message>
+        <source>, saw off %1</source>
+        <translation>, %1 absägen</translation>
+    </message>
+    <message>
+        <source>, through stiffener %1, %2 from its end</source>
+        <translation>, durch Versteifung %1, %2 von ihrem Ende</translation>
+    </message>
+    <message>
+        <source>, wrap %1</source>
+        <translation>, Umfang %1</translation>
+    </message>
+    <message>
         <source>, zone %1</source>
         <translation>, Feld %1</translation>
     </message>
@@ -1048,8 +1208,20 @@
         <translation>0,5 mm weniger tief, unsere Schätzung</translation>
     </message>
     <message>
+        <source>1 : 1, true size</source>
+        <translation>1 : 1, wahre Größe</translation>
+    </message>
+    <message>
+        <source>1 batch</source>
+        <translation>1 Ansatz</translation>
+    </message>
+    <message>
         <source>1 object added. </source>
         <translation>1 Gegenstand hinzugefügt. </translation>
+    </message>
+    <message>
+        <source>1 tile</source>
+        <translation>1 Teilblatt</translation>
     </message>
     <message>
         <source>100 mm</source>
@@ -1070,6 +1242,10 @@
     <message>
         <source>100 mm scales &amp;measure, on its short and long side</source>
         <translation>Maßstäbe von 100 mm &amp;messen, kurze und lange Seite</translation>
+    </message>
+    <message>
+        <source>1:1 template</source>
+        <translation>Schablone 1:1</translation>
     </message>
     <message>
         <source>3 pre-started, 5 not (common practice)</source>
@@ -1100,12 +1276,32 @@
         <translation>82.5</translation>
     </message>
     <message>
+        <source>; %1 closures %2</source>
+        <translation>; %1 Verschlüsse %2</translation>
+    </message>
+    <message>
         <source>; %1 cm²</source>
         <translation>; %1 cm²</translation>
     </message>
     <message>
+        <source>; %1 empty, not printed</source>
+        <translation>; %1 leer, nicht gedruckt</translation>
+    </message>
+    <message>
         <source>; the arc’s radius is %1</source>
         <translation>; der Radius des Bogens ist %1</translation>
+    </message>
+    <message>
+        <source>; the mold is that much larger</source>
+        <translation>; die Form ist um so viel größer</translation>
+    </message>
+    <message>
+        <source>; this piece %1 to %2, join at the dash-dot line</source>
+        <translation>; dieses Stück %1 bis %2, an der Strichpunktlinie anlegen</translation>
+    </message>
+    <message>
+        <source>; tick: a third of what one holds, </source>
+        <translation>; Strich: ein Drittel dessen, was einer hält, </translation>
     </message>
     <message>
         <source>&lt;b&gt;This can’t be measured.&lt;/b&gt; %1.</source>
@@ -1118,6 +1314,10 @@
     <message>
         <source>A and B, %1</source>
         <translation>A und B, %1</translation>
+    </message>
+    <message>
+        <source>A closed mold stands under pressure and can burst. Nobody leans or stands over it; open it only when the foam has cured.</source>
+        <translation>Eine geschlossene Form steht unter Druck und kann bersten. Niemand beugt sich darüber oder steht darüber; erst öffnen, wenn der Schaum ausgehärtet ist.</translation>
     </message>
     <message>
         <source>A closure of its own at each end of a stiffener takes the most: the worst pull falls by a good third.</source>
@@ -1360,6 +1560,10 @@
         <translation>Alles erledigt.</translation>
     </message>
     <message>
+        <source>All figures are estimates from the values entered and stated. The material’s own data sheet, local codes and licensed practice come first.</source>
+        <translation>Alle Zahlen sind Abschätzungen aus den genannten eingegebenen Werten. Das Datenblatt des Materials, örtliche Vorschriften und Fachleute gehen vor.</translation>
+    </message>
+    <message>
         <source>All of a size</source>
         <translation>Alle gleich groß</translation>
     </message>
@@ -1524,12 +1728,20 @@
         <translation>A&amp;ufbau</translation>
     </message>
     <message>
+        <source>BACK</source>
+        <translation>HINTEN</translation>
+    </message>
+    <message>
         <source>Back</source>
         <translation>Zurück</translation>
     </message>
     <message>
         <source>Back left to front right</source>
         <translation>Hinten links nach vorn rechts</translation>
+    </message>
+    <message>
+        <source>Bands: the expansion at which the foam arrives. Rings: where it shuts air in, and the expansion at which that goes. %1 vents let it out; what stays is %2 and counts in the pressure. Foam squeezed out of them unpegged: %3.</source>
+        <translation>Bänder: das Aufschäumen, bei dem der Schaum ankommt. Ringe: wo er Luft einschließt, und das Aufschäumen, bei dem sie geht. %1 Entlüftungslöcher lassen sie hinaus; was bleibt, ist %2 und zählt im Druck mit. Austritt, wenn nicht zugestöpselt: %3.</translation>
     </message>
     <message>
         <source>Base</source>
@@ -1542,6 +1754,10 @@
     <message>
         <source>Before anything is measured: about what would it cost?</source>
         <translation>Bevor gemessen wird: Was würde es etwa kosten?</translation>
+    </message>
+    <message>
+        <source>Before each pour</source>
+        <translation>Vor jedem Guss</translation>
     </message>
     <message>
         <source>Begin a rehearsal</source>
@@ -1584,6 +1800,14 @@
         <translation>Um sie werden Klötze kleiner gesägt</translation>
     </message>
     <message>
+        <source>Blocks are drawn dashed: trace them from the pattern board’s template.</source>
+        <translation>Klötze sind gestrichelt: von der Schablone der Musterplatte anreißen.</translation>
+    </message>
+    <message>
+        <source>Blocks of </source>
+        <translation>Klötze von </translation>
+    </message>
+    <message>
         <source>Board</source>
         <translation>Platte</translation>
     </message>
@@ -1604,8 +1828,20 @@
         <translation>Platten, Leisten und Rohre</translation>
     </message>
     <message>
+        <source>Bow and gap at %1 (closed), stress and pull at %2 (to build for). Estimates.</source>
+        <translation>Durchbiegung und Spalt bei %1 (geschlossen), Spannung und Zug bei %2 (Bemessungsdruck). Abschätzungen.</translation>
+    </message>
+    <message>
         <source>Box and cuts</source>
         <translation>Kasten und Zuschnitte</translation>
+    </message>
+    <message>
+        <source>Box of </source>
+        <translation>Kasten von </translation>
+    </message>
+    <message>
+        <source>Boxes</source>
+        <translation>Kästen</translation>
     </message>
     <message>
         <source>Boyle’s law for the gas; air pressure by ISO 2533, the standard atmosphere.</source>
@@ -1696,6 +1932,10 @@
         <translation>Guss %1</translation>
     </message>
     <message>
+        <source>Casts and their molds, masses in g</source>
+        <translation>Güsse und ihre Formen, Massen in g</translation>
+    </message>
+    <message>
         <source>Casts of this foam together</source>
         <translation>Güsse dieses Schaums zusammen</translation>
     </message>
@@ -1770,6 +2010,10 @@
     <message>
         <source>Checks and foam: %1 to mend, %2 to look at, notes: %3</source>
         <translation>Prüfungen und Schaum: %1 zu beheben, %2 zu bedenken, Hinweise: %3</translation>
+    </message>
+    <message>
+        <source>Checks of the whole job</source>
+        <translation>Prüfungen des ganzen Auftrags</translation>
     </message>
     <message>
         <source>Checks of this drawer that say that something must be mended: %1. Pour all the same?</source>
@@ -1856,8 +2100,20 @@
         <translation>Form schließen</translation>
     </message>
     <message>
+        <source>Closures are numbered as they are driven, and loosened in reverse. Drill them through the plate; with the plate on the box, drill the pilots into the walls.</source>
+        <translation>Verschlüsse sind in der Reihenfolge des Schließens nummeriert; umgekehrt lösen. Durch die Druckplatte bohren; mit der Platte auf dem Kasten in die Wände vorbohren.</translation>
+    </message>
+    <message>
+        <source>Closures have the number in which they are driven; loosen them in reverse.</source>
+        <translation>Verschlüsse tragen die Nummer, in der sie geschlossen werden; umgekehrt lösen.</translation>
+    </message>
+    <message>
         <source>Closures of the plates</source>
         <translation>Verschlüsse der Druckplatten</translation>
+    </message>
+    <message>
+        <source>Closures, numbered as on the plate, %1.</source>
+        <translation>Verschlüsse, nummeriert wie auf der Druckplatte, %1.</translation>
     </message>
     <message>
         <source>Column %1</source>
@@ -1896,8 +2152,16 @@
         <translation>Ecken und Klötze</translation>
     </message>
     <message>
+        <source>Corrected for “%1”: its 100 mm scales measured %2 mm along the paper’s short side, %3 mm along the long one. Printed elsewhere these pages are wrong.</source>
+        <translation>Korrigiert für „%1“: Die Maßstäbe von 100 mm maßen %2 mm entlang der kurzen Papierseite, %3 mm entlang der langen. Anderswo gedruckt sind diese Seiten falsch.</translation>
+    </message>
+    <message>
         <source>Cost and quote</source>
         <translation>Kosten und Angebot</translation>
+    </message>
+    <message>
+        <source>Cost of a set: one insert of each drawer</source>
+        <translation>Kosten eines Satzes: ein Einsatz je Schublade</translation>
     </message>
     <message>
         <source>Count</source>
@@ -1932,6 +2196,14 @@
         <translation>Ausschneiden</translation>
     </message>
     <message>
+        <source>Cut one of two neighbors along the dash-dotted joint, lay it on the other so that the rings meet, and tape.</source>
+        <translation>Einen von zwei Nachbarn an der Strichpunktlinie abschneiden, so auf den anderen legen, dass die Ringe sich decken, und kleben.</translation>
+    </message>
+    <message>
+        <source>Cut sheets</source>
+        <translation>Schnittpläne</translation>
+    </message>
+    <message>
         <source>Cuts</source>
         <translation>Schnitte</translation>
     </message>
@@ -1950,6 +2222,10 @@
     <message>
         <source>D&amp;elete object</source>
         <translation>Gegenstand l&amp;öschen</translation>
+    </message>
+    <message>
+        <source>Dark: hands on; open: left alone; black with wide edges: can&apos;t wait; a flag: gates come first. Bands are the hours the shop is closed.</source>
+        <translation>Dunkel: Hände dran; offen: allein gelassen; schwarz mit breiten Rändern: kann nicht warten; eine Fahne: erst die Bedingungen. Bänder sind die Stunden, in denen die Werkstatt zu ist.</translation>
     </message>
     <message>
         <source>Data sheet</source>
@@ -2124,6 +2400,10 @@
         <translation>Schubladenplan</translation>
     </message>
     <message>
+        <source>Drawer,</source>
+        <translation>Schublade,</translation>
+    </message>
+    <message>
         <source>Drawer, from above</source>
         <translation>Schublade, von oben</translation>
     </message>
@@ -2160,12 +2440,20 @@
         <translation>Zeichnungen, wahre Größe</translation>
     </message>
     <message>
+        <source>Drill every ringed cross right through; screws go in from below. Block screws carry the block’s number; those outside the inner line hold the walls.</source>
+        <translation>Jedes Kreuz im Ring durchbohren; Schrauben kommen von unten. Klotzschrauben tragen die Nummer des Klotzes; die außerhalb der inneren Linie halten die Wände.</translation>
+    </message>
+    <message>
         <source>Drill of a vent</source>
         <translation>Bohrer eines Entlüftungslochs</translation>
     </message>
     <message>
         <source>Drill of the vent</source>
         <translation>Bohrer des Entlüftungslochs</translation>
+    </message>
+    <message>
+        <source>Drill the vents (double rings, V and a number) right through. No vent where a stiffener stands.</source>
+        <translation>Die Entlüftungslöcher (Doppelringe, V und Nummer) durchbohren. Kein Loch, wo eine Versteifung steht.</translation>
     </message>
     <message>
         <source>Drills at &amp;hand, %1</source>
@@ -2210,6 +2498,10 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
     <message>
         <source>Ends of the long axis</source>
         <translation>Enden der langen Achse</translation>
+    </message>
+    <message>
+        <source>Enlarged %1 times for shrinkage.</source>
+        <translation>Für den Schwund %1-fach vergrößert.</translation>
     </message>
     <message>
         <source>Enter</source>
@@ -2276,6 +2568,10 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
         <translation>VORN</translation>
     </message>
     <message>
+        <source>FRONT of the drawer</source>
+        <translation>VORDERSEITE der Schublade</translation>
+    </message>
+    <message>
         <source>Falls out when turned over: %1 hold it, it weighs %2.</source>
         <translation>Fällt beim Umdrehen heraus: %1 halten es, es wiegt %2.</translation>
     </message>
@@ -2324,12 +2620,20 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
         <translation>Festigkeit</translation>
     </message>
     <message>
+        <source>First person: mix and pour. Second: set the plate on and peg the vents. Drivers of closures: %1, from opposite sides.</source>
+        <translation>Erster: mischen und gießen. Zweiter: Druckplatte aufsetzen und Entlüftungslöcher zustöpseln. Schrauber für Verschlüsse: %1, von gegenüberliegenden Seiten.</translation>
+    </message>
+    <message>
         <source>First row is a &amp;header</source>
         <translation>Erste Zeile ist &amp;Kopfzeile</translation>
     </message>
     <message>
         <source>Fit at the en&amp;ds</source>
         <translation>Spiel an den &amp;Enden</translation>
+    </message>
+    <message>
+        <source>Fix each block by its number; the dashed line is the edge of the clay.</source>
+        <translation>Jeden Klotz nach seiner Nummer befestigen; die gestrichelte Linie ist der Rand der Hohlkehle.</translation>
     </message>
     <message>
         <source>Flash; the vents&apos; plugs apart</source>
@@ -2348,12 +2652,24 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
         <translation>Vorhandener Schaum wird zuerst genommen. Von allen ganzen Gebindesätzen, die den Rest decken: der billigste, dann der mit dem kleinsten Rest, dann die wenigsten Gebinde.</translation>
     </message>
     <message>
+        <source>Foam for the mold as cut, and as built</source>
+        <translation>Schaum für die Form wie gesägt und laut Aufmaß</translation>
+    </message>
+    <message>
         <source>Foam that leaves through the vents from full mold to half a minute after the rise, while none is pegged.</source>
         <translation>Schaum, der durch die Entlüftungslöcher geht, von voller Form bis eine halbe Minute nach dem Aufschäumen, solange keines zugestöpselt ist.</translation>
     </message>
     <message>
         <source>Foam thinner than this is listed under the checks: below 60 % of it as something to mend, else to look at. Empty fields go by the foam&apos;s firmness: common practice where round, our guess between.</source>
         <translation>Dünnerer Schaum steht in den Prüfungen: unter 60 % davon als zu beheben, sonst als zu bedenken. Leere Felder folgen der Festigkeit des Schaums: üblich, wo rund, sonst unsere Schätzung.</translation>
+    </message>
+    <message>
+        <source>Foam to buy, whole job</source>
+        <translation>Schaum zu kaufen, ganzer Auftrag</translation>
+    </message>
+    <message>
+        <source>Foam, drawer by drawer</source>
+        <translation>Schaum, je Schublade</translation>
     </message>
     <message>
         <source>Foam, whole kits</source>
@@ -2450,6 +2766,10 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
     <message>
         <source>From the insert&apos;s face</source>
         <translation>Ab Oberseite des Einsatzes</translation>
+    </message>
+    <message>
+        <source>From the shelf: %1 × </source>
+        <translation>Aus dem Vorrat: %1 × </translation>
     </message>
     <message>
         <source>From the start of mixing</source>
@@ -2560,8 +2880,28 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
         <translation>Strg halten für freies Bewegen; Esc setzt zurück.</translation>
     </message>
     <message>
+        <source>Hold a ruler to both scales before you cut.</source>
+        <translation>Vor dem Sägen ein Lineal an beide Maßstäbe halten.</translation>
+    </message>
+    <message>
+        <source>Hold a ruler to both scales of every page: 100 mm and 4 in, across and along.</source>
+        <translation>An beide Maßstäbe jeder Seite ein Lineal halten: 100 mm und 4 in, quer und längs.</translation>
+    </message>
+    <message>
         <source>Holes in an edge strip after a few drives: shift them half a pitch then (our guess). Whether a head pulls through the board is not checked: there is no published figure for it.</source>
         <translation>Löcher in einer Kante reißen nach wenigen Malen aus: dann um den halben Abstand versetzen (unsere Schätzung). Ob ein Kopf durch die Platte zieht, wird nicht geprüft: Dafür gibt es keine veröffentlichte Zahl.</translation>
+    </message>
+    <message>
+        <source>Holes, from the datum 0, 0 in the front-left inner corner of the box</source>
+        <translation>Löcher, vom Nullpunkt 0, 0 in der Innenecke des Kastens vorn links</translation>
+    </message>
+    <message>
+        <source>Holes, from the datum 0, 0 over the front-left inner corner of the box</source>
+        <translation>Löcher, vom Nullpunkt 0, 0 über der Innenecke des Kastens vorn links</translation>
+    </message>
+    <message>
+        <source>Holes, from the datum over the box’s front-left inner corner</source>
+        <translation>Löcher, vom Nullpunkt über der Innenecke des Kastens vorn links</translation>
     </message>
     <message>
         <source>Hours</source>
@@ -2570,6 +2910,10 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
     <message>
         <source>Hours and prices</source>
         <translation>Stunden und Preise</translation>
+    </message>
+    <message>
+        <source>Hours are our guess for %1 at work: times taken with a stopwatch are better. What is printed bold can&apos;t wait without making the whole job later.</source>
+        <translation>Stunden sind unsere Schätzung für %1: Mit der Stoppuhr genommene sind besser. Fettes kann nicht warten, ohne den ganzen Auftrag zu verzögern.</translation>
     </message>
     <message>
         <source>How a figure comes about</source>
@@ -2684,6 +3028,14 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
         <translation>Sie gehört zu „%1“.</translation>
     </message>
     <message>
+        <source>It is the mirror image of the drawer: the drawer’s RIGHT lies on the left. Do not turn it over.</source>
+        <translation>Es ist das Spiegelbild der Schublade: Deren RECHTE Seite liegt links. Nicht umdrehen.</translation>
+    </message>
+    <message>
+        <source>It must lie flat and reach every wall. Where it does not, measure the drawer again.</source>
+        <translation>Es muss eben liegen und jede Wand erreichen. Wo nicht, die Schublade neu messen.</translation>
+    </message>
+    <message>
         <source>It needs no viscosity and no speed, and knows none.</source>
         <translation>Es braucht keine Viskosität und keine Geschwindigkeit und kennt keine.</translation>
     </message>
@@ -2710,6 +3062,10 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
     <message>
         <source>Its neighbor is so near that both may be one thing, cut by a blank streak: then brush over the gap.</source>
         <translation>Der Nachbar ist so nah, dass beide ein Stück sein können, getrennt durch einen blanken Streifen: dann über die Lücke pinseln.</translation>
+    </message>
+    <message>
+        <source>Job summary</source>
+        <translation>Auftrag</translation>
     </message>
     <message>
         <source>Keep as built</source>
@@ -2756,8 +3112,20 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
         <translation>L/s</translation>
     </message>
     <message>
+        <source>LEFT</source>
+        <translation>LINKS</translation>
+    </message>
+    <message>
+        <source>LEFT of the drawer</source>
+        <translation>Schublade LINKS</translation>
+    </message>
+    <message>
         <source>Labels</source>
         <translation>Etiketten</translation>
+    </message>
+    <message>
+        <source>Labels  ·  %1, rev. %2  ·  %3  ·  page %4 of %5</source>
+        <translation>Etiketten  ·  %1, Rev. %2  ·  %3  ·  Seite %4 von %5</translation>
     </message>
     <message>
         <source>Labels read one way: turns %1, can’t turn %2; the narrowest wall goes from %3 to %4</source>
@@ -2766,6 +3134,14 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
     <message>
         <source>Landscape</source>
         <translation>Querformat</translation>
+    </message>
+    <message>
+        <source>Large masses of foam heat up inside, for hours. Let them cool in the open, away from anything that burns.</source>
+        <translation>Große Schaummassen werden innen heiß, stundenlang. Im Freien abkühlen lassen, weg von allem, was brennt.</translation>
+    </message>
+    <message>
+        <source>Larger than any sheet or bar of its kind: </source>
+        <translation>Größer als jede Platte oder Leiste dieser Art: </translation>
     </message>
     <message>
         <source>Larger than this paper</source>
@@ -2782,8 +3158,24 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Zuletzt benutzt</translation>
     </message>
     <message>
+        <source>Lay it on the drawer’s bottom, printed side up, arrow F to the drawer’s front. The outer line is the drawer, the dashed one the insert.</source>
+        <translation>Auf den Schubladenboden legen, bedruckte Seite oben, Pfeil F nach vorn. Die äußere Linie ist die Schublade, die gestrichelte der Einsatz.</translation>
+    </message>
+    <message>
+        <source>Lay it on the top face of the pattern board, printed side up: datum 0, 0 in the front-left inner corner of the box, arrow F to the drawer’s front.</source>
+        <translation>Auf die Oberseite der Musterplatte legen, bedruckte Seite oben: Nullpunkt 0, 0 in die Innenecke des Kastens vorn links, Pfeil F zur Vorderseite der Schublade.</translation>
+    </message>
+    <message>
+        <source>Lay it on the top face of the plate, printed side up, its outer line on the plate’s edges, arrow F to the drawer’s front. It is mirrored, as the board below is.</source>
+        <translation>Auf die Oberseite der Druckplatte legen, bedruckte Seite oben, äußere Linie auf die Plattenkanten, Pfeil F zur Vorderseite der Schublade. Gespiegelt wie die Musterplatte darunter.</translation>
+    </message>
+    <message>
         <source>Lay objects inside the frame, apart from each other.</source>
         <translation>Gegenstände in den Rahmen legen, getrennt voneinander.</translation>
+    </message>
+    <message>
+        <source>Lay the stiffeners on their outlines; at their ends the closure goes through both: drill them together, each on the piece’s center line.</source>
+        <translation>Versteifungen auf ihre Umrisse legen; an den Enden geht der Verschluss durch beide: zusammen bohren, jeweils auf der Mittellinie der Leiste.</translation>
     </message>
     <message>
         <source>Leave as &amp;is</source>
@@ -2806,12 +3198,20 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Rest im E&amp;imer</translation>
     </message>
     <message>
+        <source>Left over: </source>
+        <translation>Bleibt übrig: </translation>
+    </message>
+    <message>
         <source>Left to right, this pocket counted</source>
         <translation>Von links nach rechts, diese Aussparung mitgezählt</translation>
     </message>
     <message>
         <source>Length</source>
         <translation>Länge</translation>
+    </message>
+    <message>
+        <source>Lengths</source>
+        <translation>Leisten</translation>
     </message>
     <message>
         <source>Lens to sheet</source>
@@ -2914,6 +3314,10 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Rund, liegend</translation>
     </message>
     <message>
+        <source>MIRRORED</source>
+        <translation>GESPIEGELT</translation>
+    </message>
+    <message>
         <source>Make the copies</source>
         <translation>Kopien machen</translation>
     </message>
@@ -2990,6 +3394,10 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Die Schublade innen messen. Ist sie nicht rechtwinklig oder steht etwas darin, die Schublade später ändern: Sie lässt sich mit dem Maßband aufmessen.</translation>
     </message>
     <message>
+        <source>Measure the mold before the pour: what its box, walls and odd blocks change is worked out again. Pour what stands under “pour”.</source>
+        <translation>Die Form vor dem Guss messen: Was Kasten, Wände und abweichende Klötze ändern, wird neu berechnet. Gießen, was unter „gießen“ steht.</translation>
+    </message>
+    <message>
         <source>Measured with a &amp;tape</source>
         <translation>Mit dem Maß&amp;band gemessen</translation>
     </message>
@@ -3036,6 +3444,10 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>Mixing and pouring</source>
         <translation>Mischen und gießen</translation>
+    </message>
+    <message>
+        <source>Mold,</source>
+        <translation>Form,</translation>
     </message>
     <message>
         <source>Mold, MIRRORED</source>
@@ -3090,8 +3502,16 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Nächste einfache Formen</translation>
     </message>
     <message>
+        <source>Needed with spare: </source>
+        <translation>Nötig mit Reserve: </translation>
+    </message>
+    <message>
         <source>Never</source>
         <translation>Nie</translation>
+    </message>
+    <message>
+        <source>Never close a container of half-reacted or wet parts: gas builds up in it.</source>
+        <translation>Nie ein Gefäß mit halb reagierten oder feuchten Komponenten schließen: Darin entsteht Gas.</translation>
     </message>
     <message>
         <source>New drawer</source>
@@ -3114,12 +3534,28 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Nächste &amp;Prüfung</translation>
     </message>
     <message>
+        <source>Next best: %1, %2 stiffeners, %3 closures.</source>
+        <translation>Nächstbeste: %1, %2 Versteifungen, %3 Verschlüsse.</translation>
+    </message>
+    <message>
+        <source>Next best: %1, bare, %3 closures.</source>
+        <translation>Nächstbeste: %1, ohne Versteifung, %3 Verschlüsse.</translation>
+    </message>
+    <message>
+        <source>Next best: %1, one stiffener, %3 closures.</source>
+        <translation>Nächstbeste: %1, eine Versteifung, %3 Verschlüsse.</translation>
+    </message>
+    <message>
         <source>Next pocket</source>
         <translation>Nächste Aussparung</translation>
     </message>
     <message>
         <source>No %1</source>
         <translation>Kein Wert: %1</translation>
+    </message>
+    <message>
+        <source>No checks: nothing to mend</source>
+        <translation>Keine Prüfungen: nichts zu beheben</translation>
     </message>
     <message>
         <source>No cup is in use: every figure of the foam is by the label.</source>
@@ -3202,6 +3638,18 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Keine Zahl. So eingeben: 82,5 oder 3 1/4</translation>
     </message>
     <message>
+        <source>Not worked out</source>
+        <translation>Nicht berechnet</translation>
+    </message>
+    <message>
+        <source>Not yet: </source>
+        <translation>Noch nicht: </translation>
+    </message>
+    <message>
+        <source>Not yet: a drawer has no foam figures.</source>
+        <translation>Noch nicht: Eine Schublade hat keine Schaumzahlen.</translation>
+    </message>
+    <message>
         <source>Notch</source>
         <translation>Mulde</translation>
     </message>
@@ -3230,6 +3678,10 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>In der Schublade steht nichts. Schiene, Schloss oder Leiste hinzufügen, von denen der Einsatz frei bleiben muss.</translation>
     </message>
     <message>
+        <source>Nothing to buy</source>
+        <translation>Nichts zu kaufen</translation>
+    </message>
+    <message>
         <source>Nothing to change: it is so already, or it does not fit.</source>
         <translation>Nichts zu ändern: Es ist schon so, oder es passt nicht.</translation>
     </message>
@@ -3248,6 +3700,10 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>Nudge</source>
         <translation>Schieben</translation>
+    </message>
+    <message>
+        <source>Numbers are the order of cuts, each from edge to edge of the panel at hand; where a number has no room on its cut, a line leads to it. Kerf %1 and %2 off every edge are taken care of.</source>
+        <translation>Zahlen sind die Reihenfolge der Schnitte, jeder von Kante zu Kante der Platte; wo eine Zahl auf ihrem Schnitt keinen Platz hat, führt eine Linie hin. Schnittbreite %1 und %2 von jeder Kante sind berücksichtigt.</translation>
     </message>
     <message>
         <source>Ob&amp;ject sheets, true size…</source>
@@ -3385,12 +3841,20 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Ist der Einsatz beschnitten, wiegen und messen: Gießtag, Gussergebnis.</translation>
     </message>
     <message>
+        <source>One batch.</source>
+        <translation>Ein Ansatz.</translation>
+    </message>
+    <message>
         <source>One closure</source>
         <translation>Ein Verschluss</translation>
     </message>
     <message>
         <source>One pattern block</source>
         <translation>Ein Musterklotz</translation>
+    </message>
+    <message>
+        <source>One person: pre-start the closures before the clock, and have the plate within reach.</source>
+        <translation>Eine Person: Verschlüsse vor dem Start der Uhr vorsetzen, Druckplatte in Reichweite.</translation>
     </message>
     <message>
         <source>One stiffener</source>
@@ -3513,6 +3977,10 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Papier</translation>
     </message>
     <message>
+        <source>Part A contains isocyanate, which can sensitize: after that a trace is enough to bring on asthma. Ventilation, gloves, eye and breathing protection as the safety data sheet and local rules say. Drawercast gives no exposure advice of its own.</source>
+        <translation>Komponente A enthält Isocyanat, das sensibilisieren kann: Danach löst schon eine Spur Asthma aus. Lüftung, Handschuhe, Augen- und Atemschutz nach Sicherheitsdatenblatt und örtlichen Vorschriften. Drawercast gibt keinen eigenen Rat zur Belastung.</translation>
+    </message>
+    <message>
         <source>Part of it may be a shadow: hold it against the object, and brush the shadow away.</source>
         <translation>Ein Teil davon kann Schatten sein: an den Gegenstand halten und den Schatten wegpinseln.</translation>
     </message>
@@ -3613,6 +4081,10 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Platziert: %1. Bewegt: %2. Kein Platz: %3.</translation>
     </message>
     <message>
+        <source>Places always missed with sealer and release</source>
+        <translation>Stellen, die bei Versiegelung und Trennmittel immer vergessen werden</translation>
+    </message>
+    <message>
         <source>Places that the foam closes in from all sides before it fills them. One counts as vented when no more than a few milliliters stay in it.</source>
         <translation>Stellen, die der Schaum von allen Seiten umschließt, bevor er sie füllt. Als entlüftet zählt eine, wenn höchstens ein paar Milliliter bleiben.</translation>
     </message>
@@ -3635,6 +4107,10 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>Plate</source>
         <translation>Druckplatte</translation>
+    </message>
+    <message>
+        <source>Plate %1, box and base %2</source>
+        <translation>Druckplatte %1, Kasten und Grundplatte %2</translation>
     </message>
     <message>
         <source>Plate and box</source>
@@ -3689,6 +4165,10 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Trotzdem gießen?</translation>
     </message>
     <message>
+        <source>Pour card: </source>
+        <translation>Gießkarte: </translation>
+    </message>
+    <message>
         <source>Pour cards and &amp;rescue card…</source>
         <translation>G&amp;ießkarten und Notfallkarte…</translation>
     </message>
@@ -3709,8 +4189,20 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Gießtag: %1</translation>
     </message>
     <message>
+        <source>Pour in the order of the numbers, so much at each: slots first, the widest channel last.</source>
+        <translation>In der Reihenfolge der Nummern gießen, jeweils so viel: erst Schlitze, der breiteste Kanal zuletzt.</translation>
+    </message>
+    <message>
+        <source>Pour map: mold, MIRRORED, from above</source>
+        <translation>Gießplan: Form, GESPIEGELT, von oben</translation>
+    </message>
+    <message>
         <source>Pouring a batch %1 s (reckoned with until now: %2), setting the plate on %3 s (%4), a closure %5 s (%6). Reckon with them from now on?</source>
         <translation>Einen Ansatz gießen %1 s (bisher gerechnet: %2), Druckplatte aufsetzen %3 s (%4), ein Verschluss %5 s (%6). Künftig damit rechnen?</translation>
+    </message>
+    <message>
+        <source>Pressure</source>
+        <translation>Druck</translation>
     </message>
     <message>
         <source>Pressure plate</source>
@@ -3729,8 +4221,12 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Druckplatte, zum Bohren</translation>
     </message>
     <message>
+        <source>Pressure plate: mold, MIRRORED, from above</source>
+        <translation>Druckplatte: Form, GESPIEGELT, von oben</translation>
+    </message>
+    <message>
         <source>Pressure when closed</source>
-        <translation>Druck in geschlossener Form</translation>
+        <translation>Druck geschlossen</translation>
     </message>
     <message>
         <source>Preview: %1</source>
@@ -3739,6 +4235,14 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>Price of each set over the sets of a run</source>
         <translation>Preis je Satz über den Sätzen einer Serie</translation>
+    </message>
+    <message>
+        <source>Price: </source>
+        <translation>Preis: </translation>
+    </message>
+    <message>
+        <source>Prick the screw points (ringed crosses) through the paper and drill them; trace the blocks. Outlines are sealed sizes, “h” is the sealed height.</source>
+        <translation>Schraubpunkte (Kreuze im Ring) durch das Papier anstechen und bohren; Klötze anreißen. Umrisse sind versiegelte Maße, „h“ ist die versiegelte Höhe.</translation>
     </message>
     <message>
         <source>Print</source>
@@ -3763,6 +4267,14 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>Print at actual size</source>
         <translation>In tatsächlicher Größe drucken</translation>
+    </message>
+    <message>
+        <source>Print at actual size (100 %), never “fit”.</source>
+        <translation>In tatsächlicher Größe (100 %) drucken, nie „einpassen“.</translation>
+    </message>
+    <message>
+        <source>Print every page at actual size (100 %), never “fit to page”.</source>
+        <translation>Jede Seite in tatsächlicher Größe (100 %) drucken, nie „an Seite anpassen“.</translation>
     </message>
     <message>
         <source>Print to</source>
@@ -3799,6 +4311,14 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>R&amp;oom&apos;s temperature</source>
         <translation>R&amp;aumtemperatur</translation>
+    </message>
+    <message>
+        <source>RIGHT</source>
+        <translation>RECHTS</translation>
+    </message>
+    <message>
+        <source>RIGHT of the drawer</source>
+        <translation>Schublade RECHTS</translation>
     </message>
     <message>
         <source>Ratio and densities by the foam’s label, as entered.</source>
@@ -3845,6 +4365,10 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Gegenstand ersetzen</translation>
     </message>
     <message>
+        <source>Rescue card</source>
+        <translation>Notfallkarte</translation>
+    </message>
+    <message>
         <source>Reserve and what stays in the bucket: common practice, no source.</source>
         <translation>Reserve und Rest im Eimer: üblich, ohne Quelle.</translation>
     </message>
@@ -3869,12 +4393,20 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Steigfaktor hier ×%1, nach Etikett ×%2; gerechnet wird mit ± %3 %, unsere Schätzung.</translation>
     </message>
     <message>
+        <source>Rods go right through: with the plate on the box, drill on through wall and base. Under the base each ends in a nut on a wide washer, or on a bar like the one above.</source>
+        <translation>Stangen gehen ganz durch: mit der Platte auf dem Kasten weiter durch Wand und Grundplatte bohren. Unter der Grundplatte endet jede in einer Mutter auf breiter Scheibe oder auf einer Leiste wie oben.</translation>
+    </message>
+    <message>
         <source>Room to stir and what stays in the bucket: common practice, no source.</source>
         <translation>Raum zum Rühren und Rest im Eimer: üblich, ohne Quelle.</translation>
     </message>
     <message>
         <source>Rounded rectangle</source>
         <translation>Gerundetes Rechteck</translation>
+    </message>
+    <message>
+        <source>Run sheet, shop open from %1 to %2</source>
+        <translation>Ablaufblatt, Werkstatt offen von %1 bis %2</translation>
     </message>
     <message>
         <source>S&amp;hape</source>
@@ -3933,6 +4465,10 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Säge und Bohrer</translation>
     </message>
     <message>
+        <source>Saw, fence by fence</source>
+        <translation>Sägen, Anschlag für Anschlag</translation>
+    </message>
+    <message>
         <source>Says which fits, walls and floors are practice</source>
         <translation>Sagt, welche Passungen, Stege und Böden üblich sind</translation>
     </message>
@@ -3953,6 +4489,10 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Sekunden je &amp;Verschluss</translation>
     </message>
     <message>
+        <source>Seconds are estimates for today&apos;s temperature (%1). Gloves, goggles, moving air; the material&apos;s safety sheet comes first. When it goes wrong: the rescue card.</source>
+        <translation>Sekunden sind Abschätzungen für die heutige Temperatur (%1). Handschuhe, Schutzbrille, bewegte Luft; das Sicherheitsdatenblatt geht vor. Wenn es schiefgeht: die Notfallkarte.</translation>
+    </message>
+    <message>
         <source>Seen in the mold: mirrored left to right, enlarged by the shrinkage</source>
         <translation>In der Form gesehen: links und rechts gespiegelt, um den Schwund vergrößert</translation>
     </message>
@@ -3971,6 +4511,10 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>Set by you; checked like any other.</source>
         <translation>Von Hand gesetzt; geprüft wie alles andere.</translation>
+    </message>
+    <message>
+        <source>Set each object on its outline. Close the drawer: nothing may strike.</source>
+        <translation>Jeden Gegenstand auf seinen Umriss stellen. Schublade schließen: Nichts darf anstoßen.</translation>
     </message>
     <message>
         <source>Sets in the run</source>
@@ -4053,6 +4597,10 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>So viele müssen drin sein, wenn der Schaum zu drücken beginnt, nach %1. Von da an so viele, wie der Druck in jedem Moment verlangt, mit dem Anteil des schlimmsten Verschlusses.</translation>
     </message>
     <message>
+        <source>Solvents for cleaning and release can flash below room temperature: no flame, spark or heater near them; keep rags in a closed metal bin.</source>
+        <translation>Lösemittel zum Reinigen und in Trennmitteln können unter Raumtemperatur zünden: keine Flamme, Funken oder Heizung in der Nähe; Lappen in einem geschlossenen Metalleimer.</translation>
+    </message>
+    <message>
         <source>Some steps of a pour of this drawer are marked already. Go on there? “No” begins a new one; the log keeps both.</source>
         <translation>Einige Schritte eines Gusses dieser Schublade sind schon abgehakt. Dort fortsetzen? „Nein“ beginnt einen neuen; das Protokoll behält beide.</translation>
     </message>
@@ -4127,6 +4675,14 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>T&amp;yped place and turn</source>
         <translation>Stelle und Drehung e&amp;ingeben</translation>
+    </message>
+    <message>
+        <source>TOP FACE of the base, print up;</source>
+        <translation>OBERSEITE der Grundplatte, Druck nach oben;</translation>
+    </message>
+    <message>
+        <source>TOP FACE of the pressure plate, print up;</source>
+        <translation>OBERSEITE der Druckplatte, Druck nach oben;</translation>
     </message>
     <message>
         <source>Ta&amp;ke finger notch away</source>
@@ -4261,6 +4817,10 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Das ergibt keine Kopie</translation>
     </message>
     <message>
+        <source>The base is the pattern board with what carries the walls. Lay it on its top face, printed side up, its outer line on the edges, arrow F to the drawer’s front.</source>
+        <translation>Die Grundplatte ist die Musterplatte mit dem, was die Wände trägt. Auf ihre Oberseite legen, bedruckte Seite oben, äußere Linie auf die Kanten, Pfeil F zur Vorderseite der Schublade.</translation>
+    </message>
+    <message>
         <source>The built-in foams are invented, generic ones: a data sheet’s figures go into the foam’s form. The layout stays as it is; a softer foam wants wider walls.</source>
         <translation>Die eingebauten Schäume sind erfunden und allgemein: Die Zahlen eines Datenblatts gehören ins Formular des Schaums. Die Anordnung bleibt, wie sie ist; weicherer Schaum will breitere Stege.</translation>
     </message>
@@ -4349,6 +4909,10 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Der Auftrag hat keinen anderen Gegenstand.</translation>
     </message>
     <message>
+        <source>The job names no kits for this foam.</source>
+        <translation>Der Auftrag nennt keine Gebinde für diesen Schaum.</translation>
+    </message>
+    <message>
         <source>The job was not saved</source>
         <translation>Der Auftrag wurde nicht gespeichert</translation>
     </message>
@@ -4405,8 +4969,20 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Die geplante Dosis würde sie schon flüssig füllen: nicht so viel gießen.</translation>
     </message>
     <message>
+        <source>The plate comes on at %1, which is %2 too late in the worse case: start closures before the pour, let another driver help, or cool the parts.</source>
+        <translation>Die Druckplatte kommt bei %1 auf, im schlechteren Fall %2 zu spät: Verschlüsse vorsetzen, einen weiteren Schrauber helfen lassen oder die Komponenten kühlen.</translation>
+    </message>
+    <message>
+        <source>The plate comes on at %1; it could be %2 later in the worse case. All closures take %3; %4 must be in when the mold is full.</source>
+        <translation>Die Druckplatte kommt bei %1 auf; im schlechteren Fall dürfte es %2 später sein. Alle Verschlüsse brauchen %3; %4 müssen drin sein, wenn die Form voll ist.</translation>
+    </message>
+    <message>
         <source>The plate must be on by then: past this time do not close.</source>
         <translation>Bis dahin muss die Druckplatte auf sein: Danach nicht mehr schließen.</translation>
+    </message>
+    <message>
+        <source>The pour by seconds</source>
+        <translation>Der Guss in Sekunden</translation>
     </message>
     <message>
         <source>The pour decides: it takes most of the pot life.</source>
@@ -4541,6 +5117,10 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Diese Höhe für alle &amp;ohne</translation>
     </message>
     <message>
+        <source>This is common practice, not the maker of your foam speaking: the material&apos;s own data and safety sheets come first.</source>
+        <translation>Das ist übliche Praxis, nicht der Hersteller des Schaums: Dessen Daten und Sicherheitsdatenblätter gehen vor.</translation>
+    </message>
+    <message>
         <source>This is no file</source>
         <translation>Das ist keine Datei</translation>
     </message>
@@ -4577,6 +5157,10 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Aufräumen</translation>
     </message>
     <message>
+        <source>Time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
         <source>Times of the rehearsal</source>
         <translation>Zeiten des Probelaufs</translation>
     </message>
@@ -4607,6 +5191,14 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>To build for, over the pressure when closed; our guess</source>
         <translation>Zum Bauen, über dem Druck in der geschlossenen Form; unsere Schätzung</translation>
+    </message>
+    <message>
+        <source>To buy</source>
+        <translation>Einkauf</translation>
+    </message>
+    <message>
+        <source>To buy: %1 × </source>
+        <translation>Zu kaufen: %1 × </translation>
     </message>
     <message>
         <source>To fill in</source>
@@ -4789,6 +5381,10 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Diesen Schaum nehmen</translation>
     </message>
     <message>
+        <source>Used up</source>
+        <translation>Verbrauch</translation>
+    </message>
+    <message>
         <source>V%1 at %2, %3</source>
         <translation>V%1 bei %2, %3</translation>
     </message>
@@ -4831,6 +5427,14 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>Wall beside the deepest pocket</source>
         <translation>Steg neben der tiefsten Aussparung</translation>
+    </message>
+    <message>
+        <source>Wall strips</source>
+        <translation>Wandstreifen</translation>
+    </message>
+    <message>
+        <source>Wall strips  ·  1 : 1, print without scaling and measure the ruler  ·  %1, rev. %2  ·  %3  ·  page %4 of %5</source>
+        <translation>Wandstreifen  ·  1 : 1, ohne Skalieren drucken und den Maßstab messen  ·  %1, Rev. %2  ·  %3  ·  Seite %4 von %5</translation>
     </message>
     <message>
         <source>Wax on the mold</source>
@@ -4877,6 +5481,10 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Was das Blatt nimmt</translation>
     </message>
     <message>
+        <source>What the figures stand on</source>
+        <translation>Worauf die Zahlen stehen</translation>
+    </message>
+    <message>
         <source>What the foam is sold in. The cheapest whole set that covers the job is taken, what is at hand first.</source>
         <translation>Worin der Schaum verkauft wird. Genommen wird der billigste ganze Satz, der reicht; Vorhandenes zuerst.</translation>
     </message>
@@ -4895,6 +5503,10 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>Where air stays can’t be told yet: it needs a mold and a dose.</source>
         <translation>Wo Luft bleibt, ist noch nicht zu sagen: Es braucht eine Form und eine Dosis.</translation>
+    </message>
+    <message>
+        <source>Where air stays: mold, MIRRORED, from above</source>
+        <translation>Wo Luft bleibt: Form, GESPIEGELT, von oben</translation>
     </message>
     <message>
         <source>Where from</source>
@@ -4923,6 +5535,10 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>Whichever takes fewer tiles</source>
         <translation>Was weniger Teilblätter braucht</translation>
+    </message>
+    <message>
+        <source>Whole kits, sheets and bars, those on the shelf too; one mold for the whole run; hours are the run sheet’s, our guess. Sealer, release, clay and glue are not in it.</source>
+        <translation>Ganze Gebinde, Platten und Leisten, auch vorhandene; eine Form für die ganze Serie; Stunden vom Ablaufblatt, unsere Schätzung. Versiegelung, Trennmittel, Ton und Leim sind nicht enthalten.</translation>
     </message>
     <message>
         <source>Width</source>
@@ -5049,6 +5665,10 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Luft, die in der Form bleibt</translation>
     </message>
     <message>
+        <source>air pocket</source>
+        <translation>Lufteinschluss</translation>
+    </message>
+    <message>
         <source>air pockets</source>
         <translation>Lufteinschlüsse</translation>
     </message>
@@ -5073,6 +5693,14 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>alle Verschlüsse drin</translation>
     </message>
     <message>
+        <source>all drawers</source>
+        <translation>alle Schubladen</translation>
+    </message>
+    <message>
+        <source>all in</source>
+        <translation>alle drin</translation>
+    </message>
+    <message>
         <source>all in after</source>
         <translation>alle drin nach</translation>
     </message>
@@ -5085,6 +5713,18 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>zulässiger Zug</translation>
     </message>
     <message>
+        <source>alone until %1</source>
+        <translation>allein bis %1</translation>
+    </message>
+    <message>
+        <source>alone until day %1, %2</source>
+        <translation>allein bis Tag %1, %2</translation>
+    </message>
+    <message>
+        <source>amount</source>
+        <translation>Menge</translation>
+    </message>
+    <message>
         <source>and 10 K more, our guess</source>
         <translation>und 10 K mehr, unsere Schätzung</translation>
     </message>
@@ -5093,12 +5733,20 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Fläche des Einsatzes in der Form</translation>
     </message>
     <message>
+        <source>arrives at ×</source>
+        <translation>kommt an bei ×</translation>
+    </message>
+    <message>
         <source>as before the last change</source>
         <translation>wie vor der letzten Änderung</translation>
     </message>
     <message>
         <source>as built</source>
         <translation>laut Aufmaß</translation>
+    </message>
+    <message>
+        <source>as cut</source>
+        <translation>wie gesägt</translation>
     </message>
     <message>
         <source>as entered</source>
@@ -5115,6 +5763,10 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>as listed with the foam</source>
         <translation>wie beim Schaum aufgeführt</translation>
+    </message>
+    <message>
+        <source>as planned</source>
+        <translation>wie geplant</translation>
     </message>
     <message>
         <source>as set</source>
@@ -5146,7 +5798,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>at the plate</source>
-        <translation>an der Druckplatte</translation>
+        <translation>an der Platte</translation>
     </message>
     <message>
         <source>at the shop’s altitude, by ISO 2533</source>
@@ -5166,11 +5818,15 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>automatic</source>
-        <translation>automatisch</translation>
+        <translation>auto</translation>
     </message>
     <message>
         <source>automatic overpack</source>
         <translation>automatische Überfüllung</translation>
+    </message>
+    <message>
+        <source>bars: pull at </source>
+        <translation>Balken: Zug bei </translation>
     </message>
     <message>
         <source>batch</source>
@@ -5185,12 +5841,24 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Klotz</translation>
     </message>
     <message>
+        <source>block </source>
+        <translation>Klotz </translation>
+    </message>
+    <message>
         <source>blocks</source>
         <translation>Klötze</translation>
     </message>
     <message>
         <source>board</source>
         <translation>Platte</translation>
+    </message>
+    <message>
+        <source>board </source>
+        <translation>Platte </translation>
+    </message>
+    <message>
+        <source>boards, bars</source>
+        <translation>Platten, Leisten</translation>
     </message>
     <message>
         <source>boards, sheets</source>
@@ -5201,12 +5869,24 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Spannung der Platte</translation>
     </message>
     <message>
+        <source>body</source>
+        <translation>Teil</translation>
+    </message>
+    <message>
         <source>bottom</source>
         <translation>unten</translation>
     </message>
     <message>
+        <source>bottom of the drawer, print up;</source>
+        <translation>Schubladenboden, Druck nach oben;</translation>
+    </message>
+    <message>
         <source>bow</source>
         <translation>Durchbiegung</translation>
+    </message>
+    <message>
+        <source>bow </source>
+        <translation>Biegung </translation>
     </message>
     <message>
         <source>bow of the back</source>
@@ -5227,6 +5907,10 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>bulge (%1)</source>
         <translation>Bogen (%1)</translation>
+    </message>
+    <message>
+        <source>butts </source>
+        <translation>stößt an </translation>
     </message>
     <message>
         <source>buy</source>
@@ -5269,6 +5953,10 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Guss</translation>
     </message>
     <message>
+        <source>center x</source>
+        <translation>Mitte x</translation>
+    </message>
+    <message>
         <source>changed by %1</source>
         <translation>geändert durch %1</translation>
     </message>
@@ -5277,12 +5965,48 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Prüfung</translation>
     </message>
     <message>
+        <source>clamp</source>
+        <translation>Zwinge</translation>
+    </message>
+    <message>
+        <source>clay</source>
+        <translation>Ton</translation>
+    </message>
+    <message>
+        <source>clay fillet</source>
+        <translation>Hohlkehle</translation>
+    </message>
+    <message>
+        <source>clay fillet, sealer&apos;s film</source>
+        <translation>Hohlkehle, Film der Versiegelung</translation>
+    </message>
+    <message>
         <source>clay fillets</source>
         <translation>Hohlkehlen</translation>
     </message>
     <message>
+        <source>clay, oil or wax based</source>
+        <translation>Ton, auf Öl- oder Wachsbasis</translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <translation>geschlossen</translation>
+    </message>
+    <message>
+        <source>closed height </source>
+        <translation>Höhe geschlossen </translation>
+    </message>
+    <message>
+        <source>closed, kPa</source>
+        <translation>geschl., kPa</translation>
+    </message>
+    <message>
         <source>closures</source>
         <translation>Verschlüsse</translation>
+    </message>
+    <message>
+        <source>closures: wide, in; dashed: needed</source>
+        <translation>Verschlüsse: breit, drin; gestrichelt: nötig</translation>
     </message>
     <message>
         <source>cm² × mm in %1</source>
@@ -5301,12 +6025,28 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>üblich</translation>
     </message>
     <message>
+        <source>common practice, %1 foam</source>
+        <translation>üblich, Schaum %1</translation>
+    </message>
+    <message>
         <source>common practice, no source</source>
         <translation>üblich, ohne Quelle</translation>
     </message>
     <message>
+        <source>corner</source>
+        <translation>Ecke</translation>
+    </message>
+    <message>
+        <source>corrected for </source>
+        <translation>korrigiert um </translation>
+    </message>
+    <message>
         <source>count</source>
         <translation>Anzahl</translation>
+    </message>
+    <message>
+        <source>counted from the job</source>
+        <translation>aus dem Auftrag gezählt</translation>
     </message>
     <message>
         <source>cup</source>
@@ -5317,8 +6057,32 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Becher %1</translation>
     </message>
     <message>
+        <source>cups</source>
+        <translation>Becher</translation>
+    </message>
+    <message>
+        <source>cut to</source>
+        <translation>Zuschnitt</translation>
+    </message>
+    <message>
+        <source>cut to h</source>
+        <translation>Höhe h</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>day %1, %2</source>
+        <translation>Tag %1, %2</translation>
+    </message>
+    <message>
         <source>decides</source>
         <translation>entscheidet</translation>
+    </message>
+    <message>
+        <source>deep</source>
+        <translation>tief</translation>
     </message>
     <message>
         <source>deep, front to back</source>
@@ -5327,6 +6091,10 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>deeper mold</source>
         <translation>tiefere Form</translation>
+    </message>
+    <message>
+        <source>density of A, of B</source>
+        <translation>Dichte von A, von B</translation>
     </message>
     <message>
         <source>density of the mixed parts</source>
@@ -5345,6 +6113,10 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Durchmesser (%1)</translation>
     </message>
     <message>
+        <source>done by, from A meeting B</source>
+        <translation>fertig bis, ab Mischbeginn</translation>
+    </message>
+    <message>
         <source>done in</source>
         <translation>fertig in</translation>
     </message>
@@ -5357,16 +6129,52 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Schublade</translation>
     </message>
     <message>
+        <source>drawer %1 of %2</source>
+        <translation>Schublade %1 von %2</translation>
+    </message>
+    <message>
+        <source>drill</source>
+        <translation>Bohrer</translation>
+    </message>
+    <message>
         <source>driving them all</source>
         <translation>alle schließen</translation>
+    </message>
+    <message>
+        <source>each set</source>
+        <translation>je Satz</translation>
+    </message>
+    <message>
+        <source>edge </source>
+        <translation>Rand </translation>
+    </message>
+    <message>
+        <source>edge, least</source>
+        <translation>Rand, mindestens</translation>
+    </message>
+    <message>
+        <source>edges of base and plate</source>
+        <translation>Kanten Grund-, Druckpl.</translation>
     </message>
     <message>
         <source>else the outlines are wrong by as much.</source>
         <translation>sonst sind die Umrisse um ebenso viel falsch.</translation>
     </message>
     <message>
+        <source>empty</source>
+        <translation>leer</translation>
+    </message>
+    <message>
+        <source>end grain of blocks</source>
+        <translation>Hirnholz der Klötze</translation>
+    </message>
+    <message>
         <source>enlarged by the shrinkage</source>
         <translation>um den Schwund vergrößert</translation>
+    </message>
+    <message>
+        <source>estimate</source>
+        <translation>Abschätzung</translation>
     </message>
     <message>
         <source>exact, from their outlines</source>
@@ -5381,12 +6189,40 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Faktor</translation>
     </message>
     <message>
+        <source>fence at</source>
+        <translation>Anschlag</translation>
+    </message>
+    <message>
+        <source>figure</source>
+        <translation>Zahl</translation>
+    </message>
+    <message>
+        <source>figures are estimates: see last page</source>
+        <translation>Abschätzungen: siehe letzte Seite</translation>
+    </message>
+    <message>
         <source>filled</source>
         <translation>gefüllt</translation>
     </message>
     <message>
         <source>filled at a rise of</source>
         <translation>gefüllt bei Steigfaktor</translation>
+    </message>
+    <message>
+        <source>filler</source>
+        <translation>Füllstück</translation>
+    </message>
+    <message>
+        <source>filler from below</source>
+        <translation>Füllstück von unten</translation>
+    </message>
+    <message>
+        <source>filler, glued</source>
+        <translation>Füllstück, geleimt</translation>
+    </message>
+    <message>
+        <source>filler, traced</source>
+        <translation>Füllstück, angerissen</translation>
     </message>
     <message>
         <source>fills last</source>
@@ -5401,6 +6237,18 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>von Hand festgelegt</translation>
     </message>
     <message>
+        <source>floor </source>
+        <translation>Boden </translation>
+    </message>
+    <message>
+        <source>floor, least</source>
+        <translation>Boden, mindestens</translation>
+    </message>
+    <message>
+        <source>foam</source>
+        <translation>Schaum</translation>
+    </message>
+    <message>
         <source>foam does not flow for nothing; from moldings, no source</source>
         <translation>Schaum fließt nicht umsonst; aus Formteilen, ohne Quelle</translation>
     </message>
@@ -5409,8 +6257,36 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Schaum gemischt</translation>
     </message>
     <message>
+        <source>foam&apos;s label, as entered</source>
+        <translation>Etikett des Schaums, wie eingegeben</translation>
+    </message>
+    <message>
+        <source>foot edge</source>
+        <translation>Fußkante</translation>
+    </message>
+    <message>
+        <source>foot of the wall</source>
+        <translation>Fuß der Wand</translation>
+    </message>
+    <message>
+        <source>foot screws 4 × </source>
+        <translation>Fußschrauben 4 × </translation>
+    </message>
+    <message>
+        <source>for</source>
+        <translation>für</translation>
+    </message>
+    <message>
         <source>from</source>
         <translation>von</translation>
+    </message>
+    <message>
+        <source>from A meeting B, at </source>
+        <translation>ab Mischbeginn, bei </translation>
+    </message>
+    <message>
+        <source>from above</source>
+        <translation>von oben</translation>
     </message>
     <message>
         <source>from its floor</source>
@@ -5421,8 +6297,16 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>aus den Stufen</translation>
     </message>
     <message>
+        <source>front</source>
+        <translation>vorn</translation>
+    </message>
+    <message>
         <source>front edge</source>
         <translation>vordere Kante</translation>
+    </message>
+    <message>
+        <source>front, back</source>
+        <translation>vorn, hinten</translation>
     </message>
     <message>
         <source>full</source>
@@ -5441,6 +6325,10 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>g/mL</translation>
     </message>
     <message>
+        <source>gap </source>
+        <translation>Spalt </translation>
+    </message>
+    <message>
         <source>gap under it</source>
         <translation>Spalt darunter</translation>
     </message>
@@ -5449,8 +6337,28 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Gaskonstante</translation>
     </message>
     <message>
+        <source>gloves</source>
+        <translation>Handschuhe</translation>
+    </message>
+    <message>
+        <source>glue: too low to screw</source>
+        <translation>Leim: zu niedrig zum Schrauben</translation>
+    </message>
+    <message>
+        <source>glue: too slim to screw</source>
+        <translation>Leim: zu schmal zum Schrauben</translation>
+    </message>
+    <message>
         <source>grid</source>
         <translation>Raster</translation>
+    </message>
+    <message>
+        <source>half %1 on %2</source>
+        <translation>halbes %1 auf %2</translation>
+    </message>
+    <message>
+        <source>half tube</source>
+        <translation>halbes Rohr</translation>
     </message>
     <message>
         <source>hard</source>
@@ -5473,12 +6381,32 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>oben</translation>
     </message>
     <message>
+        <source>high end fills</source>
+        <translation>oben füllt</translation>
+    </message>
+    <message>
         <source>high end, hotter still</source>
         <translation>oberes Ende, noch heißer</translation>
     </message>
     <message>
+        <source>holds, mL</source>
+        <translation>fasst, mL</translation>
+    </message>
+    <message>
+        <source>hole</source>
+        <translation>Loch</translation>
+    </message>
+    <message>
+        <source>holes</source>
+        <translation>Löcher</translation>
+    </message>
+    <message>
         <source>hotter in the mold</source>
         <translation>heißer in der Form</translation>
+    </message>
+    <message>
+        <source>hours</source>
+        <translation>Stunden</translation>
     </message>
     <message>
         <source>how full</source>
@@ -5517,8 +6445,24 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Einsatz</translation>
     </message>
     <message>
+        <source>insert </source>
+        <translation>Einsatz </translation>
+    </message>
+    <message>
         <source>insert weighs</source>
         <translation>Einsatz wiegt</translation>
+    </message>
+    <message>
+        <source>inside</source>
+        <translation>innen</translation>
+    </message>
+    <message>
+        <source>inside </source>
+        <translation>innen </translation>
+    </message>
+    <message>
+        <source>into the bucket of each batch</source>
+        <translation>in den Eimer jedes Ansatzes</translation>
     </message>
     <message>
         <source>into the mold</source>
@@ -5549,6 +6493,18 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>des Auftrags</translation>
     </message>
     <message>
+        <source>joins </source>
+        <translation>stößt an </translation>
+    </message>
+    <message>
+        <source>joint screws</source>
+        <translation>Eckschrauben</translation>
+    </message>
+    <message>
+        <source>joint seal, base, walls, fillers, feet</source>
+        <translation>Fugendichtung, Grundplatte, Wände, Füllstücke, Füße</translation>
+    </message>
+    <message>
         <source>keeps %1</source>
         <translation>behält %1</translation>
     </message>
@@ -5561,8 +6517,16 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Gebinde</translation>
     </message>
     <message>
+        <source>label; rise by the test cup</source>
+        <translation>Etikett; Aufschäumen nach Probebecher</translation>
+    </message>
+    <message>
         <source>laid on, fits</source>
         <translation>aufgelegt, passt</translation>
+    </message>
+    <message>
+        <source>lapped corners</source>
+        <translation>überlappte Ecken</translation>
     </message>
     <message>
         <source>lapped: two walls run through</source>
@@ -5575,6 +6539,10 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>leave out</source>
         <translation>weglassen</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>links</translation>
     </message>
     <message>
         <source>left as is</source>
@@ -5625,8 +6593,20 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Hub an der Druckplatte</translation>
     </message>
     <message>
+        <source>lift, in</source>
+        <translation>Abhub, in</translation>
+    </message>
+    <message>
+        <source>lift, mm</source>
+        <translation>Abhub, mm</translation>
+    </message>
+    <message>
         <source>liquid in the cup</source>
         <translation>flüssig im Becher</translation>
+    </message>
+    <message>
+        <source>liquid stands </source>
+        <translation>flüssig steht es </translation>
     </message>
     <message>
         <source>locked</source>
@@ -5641,12 +6621,24 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>unten</translation>
     </message>
     <message>
+        <source>low end fills</source>
+        <translation>unten füllt</translation>
+    </message>
+    <message>
+        <source>make</source>
+        <translation>Art</translation>
+    </message>
+    <message>
         <source>margin</source>
         <translation>Zuschlag</translation>
     </message>
     <message>
         <source>mass</source>
         <translation>Masse</translation>
+    </message>
+    <message>
+        <source>mean of %1 test cups</source>
+        <translation>Mittel von %1 Probebechern</translation>
     </message>
     <message>
         <source>medium</source>
@@ -5665,6 +6657,14 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>min</translation>
     </message>
     <message>
+        <source>mix %1, pour %2 a batch</source>
+        <translation>je Ansatz %1 mischen, %2 gießen</translation>
+    </message>
+    <message>
+        <source>mix, pot life, rise</source>
+        <translation>Mischen, Topfzeit, Aufschäumen</translation>
+    </message>
+    <message>
         <source>mixed</source>
         <translation>gemischt</translation>
     </message>
@@ -5677,12 +6677,20 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>gemischt für alle Schubladen</translation>
     </message>
     <message>
+        <source>mixed for it</source>
+        <translation>dafür gemischt</translation>
+    </message>
+    <message>
         <source>mixing</source>
         <translation>Mischen</translation>
     </message>
     <message>
         <source>mm</source>
         <translation>mm</translation>
+    </message>
+    <message>
+        <source>mold</source>
+        <translation>Form</translation>
     </message>
     <message>
         <source>mold full</source>
@@ -5693,12 +6701,20 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Form fasst</translation>
     </message>
     <message>
+        <source>mold hotter than the parts by</source>
+        <translation>Form heißer als Komponenten um</translation>
+    </message>
+    <message>
         <source>name</source>
         <translation>Name</translation>
     </message>
     <message>
         <source>needed</source>
         <translation>nötig</translation>
+    </message>
+    <message>
+        <source>needs </source>
+        <translation>nötig </translation>
     </message>
     <message>
         <source>next best</source>
@@ -5729,8 +6745,16 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>kein Preis</translation>
     </message>
     <message>
+        <source>no printer correction</source>
+        <translation>ohne Druckerkorrektur</translation>
+    </message>
+    <message>
         <source>no stiffener</source>
         <translation>keine Versteifung</translation>
+    </message>
+    <message>
+        <source>no.</source>
+        <translation>Nr.</translation>
     </message>
     <message>
         <source>none</source>
@@ -5754,6 +6778,10 @@ Breite: %4. Tiefe: %5.</translation>
             <numerusform>noch nicht: %n zu beheben</numerusform>
             <numerusform>noch nicht: %n zu beheben</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>notch apart</source>
+        <translation>Mulde getrennt</translation>
     </message>
     <message>
         <source>note</source>
@@ -5780,12 +6808,28 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Anzahl durch Schrauber, mal Sekunden je Verschluss</translation>
     </message>
     <message>
+        <source>object</source>
+        <translation>Gegenstand</translation>
+    </message>
+    <message>
         <source>object, size in inches</source>
         <translation>Gegenstand, Größe in Zoll</translation>
     </message>
     <message>
         <source>object, size in mm</source>
         <translation>Gegenstand, Größe in mm</translation>
+    </message>
+    <message>
+        <source>obstructed</source>
+        <translation>versperrt</translation>
+    </message>
+    <message>
+        <source>of</source>
+        <translation>aus</translation>
+    </message>
+    <message>
+        <source>of </source>
+        <translation>von </translation>
     </message>
     <message>
         <source>of both parts by their ratio</source>
@@ -5820,8 +6864,16 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>an</translation>
     </message>
     <message>
+        <source>on these holes</source>
+        <translation>auf diesen Löchern</translation>
+    </message>
+    <message>
         <source>one air pocket keeps its air, %1</source>
         <translation>ein Lufteinschluss behält seine Luft, %1</translation>
+    </message>
+    <message>
+        <source>one person</source>
+        <translation>eine Person</translation>
     </message>
     <message>
         <source>one set</source>
@@ -5832,12 +6884,40 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>nur %1 Holz daneben</translation>
     </message>
     <message>
+        <source>open after </source>
+        <translation>öffnen nach </translation>
+    </message>
+    <message>
+        <source>or by volume</source>
+        <translation>oder nach Volumen</translation>
+    </message>
+    <message>
         <source>our guess</source>
         <translation>unsere Schätzung</translation>
     </message>
     <message>
+        <source>our guess after a test cup</source>
+        <translation>unsere Schätzung nach einem Probebecher</translation>
+    </message>
+    <message>
+        <source>our guess by the label; a test cup narrows it</source>
+        <translation>unsere Schätzung nach Etikett; ein Probebecher verengt sie</translation>
+    </message>
+    <message>
+        <source>our guess unless measured</source>
+        <translation>unsere Schätzung, wenn nicht gemessen</translation>
+    </message>
+    <message>
         <source>out of the vents</source>
         <translation>aus den Entlüftungslöchern</translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <translation>außen</translation>
+    </message>
+    <message>
+        <source>outside by </source>
+        <translation>außerhalb um </translation>
     </message>
     <message>
         <source>over %1, to %2</source>
@@ -5850,6 +6930,10 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>over its limit: %1 %</source>
         <translation>über der Grenze: %1 %</translation>
+    </message>
+    <message>
+        <source>overlap </source>
+        <translation>Überlappung </translation>
     </message>
     <message>
         <source>overpack</source>
@@ -5884,12 +6968,28 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>nach %1 nicht mehr schließen</translation>
     </message>
     <message>
+        <source>past this time do not close: let it rise open</source>
+        <translation>nach dieser Zeit nicht schließen: offen aufschäumen lassen</translation>
+    </message>
+    <message>
         <source>pigment</source>
         <translation>Pigment</translation>
     </message>
     <message>
+        <source>pigment on top: </source>
+        <translation>Pigment obendrauf: </translation>
+    </message>
+    <message>
         <source>pigment share</source>
         <translation>Anteil Pigment</translation>
+    </message>
+    <message>
+        <source>pilot in wall</source>
+        <translation>in Wand</translation>
+    </message>
+    <message>
+        <source>pinwheel corners</source>
+        <translation>Windradecken</translation>
     </message>
     <message>
         <source>pinwheel: each wall runs past the next</source>
@@ -5900,12 +7000,20 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>platziert</translation>
     </message>
     <message>
+        <source>planed round</source>
+        <translation>rund gehobelt</translation>
+    </message>
+    <message>
         <source>planned</source>
         <translation>geplant</translation>
     </message>
     <message>
         <source>plate on</source>
         <translation>Druckplatte auf</translation>
+    </message>
+    <message>
+        <source>plate on by</source>
+        <translation>Platte auf bis</translation>
     </message>
     <message>
         <source>pocket</source>
@@ -5932,6 +7040,10 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Guss</translation>
     </message>
     <message>
+        <source>pour, mL</source>
+        <translation>gießen, mL</translation>
+    </message>
+    <message>
         <source>poured</source>
         <translation>gegossen</translation>
     </message>
@@ -5952,6 +7064,18 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Gießen, je</translation>
     </message>
     <message>
+        <source>pressure</source>
+        <translation>Druck</translation>
+    </message>
+    <message>
+        <source>pressure held, kPa</source>
+        <translation>gehaltener Druck, kPa</translation>
+    </message>
+    <message>
+        <source>pressure held, psi</source>
+        <translation>gehaltener Druck, psi</translation>
+    </message>
+    <message>
         <source>pressure that is held</source>
         <translation>gehaltener Druck</translation>
     </message>
@@ -5960,8 +7084,20 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Bemessungsdruck</translation>
     </message>
     <message>
+        <source>pressure to build for, at least</source>
+        <translation>Bemessungsdruck, mindestens</translation>
+    </message>
+    <message>
         <source>pressure when closed</source>
-        <translation>Druck in geschlossener Form</translation>
+        <translation>Druck geschlossen</translation>
+    </message>
+    <message>
+        <source>pressure, kPa: expected; dashed: to build for</source>
+        <translation>Druck, kPa: erwartet; gestrichelt: Bemessung</translation>
+    </message>
+    <message>
+        <source>pressure, psi: expected; dashed: to build for</source>
+        <translation>Druck, psi: erwartet; gestrichelt: Bemessung</translation>
     </message>
     <message>
         <source>price</source>
@@ -5980,6 +7116,18 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>qt/s</translation>
     </message>
     <message>
+        <source>rate</source>
+        <translation>Satz</translation>
+    </message>
+    <message>
+        <source>ratio A : B by volume</source>
+        <translation>Verhältnis A : B nach Volumen</translation>
+    </message>
+    <message>
+        <source>reaches plate</source>
+        <translation>erreicht Platte</translation>
+    </message>
+    <message>
         <source>read as</source>
         <translation>gelesen als</translation>
     </message>
@@ -5992,8 +7140,20 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>abgelehnt: siehe Prüfungen</translation>
     </message>
     <message>
+        <source>release</source>
+        <translation>Trennm.</translation>
+    </message>
+    <message>
+        <source>release, 2 coats</source>
+        <translation>Trennmittel, 2 Schichten</translation>
+    </message>
+    <message>
         <source>reserve</source>
         <translation>Reserve</translation>
+    </message>
+    <message>
+        <source>rev. %1 · %2</source>
+        <translation>Rev. %1 · %2</translation>
     </message>
     <message>
         <source>rise</source>
@@ -6024,8 +7184,32 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Steigfaktor der Becher, hier</translation>
     </message>
     <message>
+        <source>rise may be off by</source>
+        <translation>Steigfaktor kann abweichen um</translation>
+    </message>
+    <message>
+        <source>rise ×%1, %2</source>
+        <translation>Steigfaktor ×%1, %2</translation>
+    </message>
+    <message>
+        <source>rise, free, at this altitude</source>
+        <translation>Steigfaktor, frei, in dieser Höhenlage</translation>
+    </message>
+    <message>
+        <source>rise, times the liquid</source>
+        <translation>Aufschäumen, mal flüssig</translation>
+    </message>
+    <message>
         <source>risen</source>
         <translation>gestiegen</translation>
+    </message>
+    <message>
+        <source>rod</source>
+        <translation>Stange</translation>
+    </message>
+    <message>
+        <source>run</source>
+        <translation>Länge</translation>
     </message>
     <message>
         <source>run of %1</source>
@@ -6044,12 +7228,48 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>s</translation>
     </message>
     <message>
+        <source>saw off %1</source>
+        <translation>%1 absägen</translation>
+    </message>
+    <message>
+        <source>sawn round</source>
+        <translation>rund gesägt</translation>
+    </message>
+    <message>
         <source>scale</source>
         <translation>Maßstab</translation>
     </message>
     <message>
+        <source>scale to zero, %1</source>
+        <translation>Waage auf null, %1</translation>
+    </message>
+    <message>
+        <source>screw 1 x</source>
+        <translation>Schr. 1 x</translation>
+    </message>
+    <message>
+        <source>screw 2 x</source>
+        <translation>Schr. 2 x</translation>
+    </message>
+    <message>
+        <source>screw holes</source>
+        <translation>Schraublöcher</translation>
+    </message>
+    <message>
+        <source>screws</source>
+        <translation>Schrauben</translation>
+    </message>
+    <message>
+        <source>screws </source>
+        <translation>Schrauben </translation>
+    </message>
+    <message>
         <source>screws do not fit</source>
         <translation>Schrauben passen nicht</translation>
+    </message>
+    <message>
+        <source>sealer, 3 coats, 2 more on raw edges</source>
+        <translation>Versiegelung, 3 Schichten, 2 mehr auf rohen Kanten</translation>
     </message>
     <message>
         <source>seconds from the start of mixing</source>
@@ -6062,6 +7282,18 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>semicolons</source>
         <translation>Semikolons</translation>
+    </message>
+    <message>
+        <source>set by hand</source>
+        <translation>von Hand gesetzt</translation>
+    </message>
+    <message>
+        <source>set in the job</source>
+        <translation>im Auftrag gesetzt</translation>
+    </message>
+    <message>
+        <source>sets in a run</source>
+        <translation>Sätze je Serie</translation>
     </message>
     <message>
         <source>sets in the run, one mold for all</source>
@@ -6088,12 +7320,28 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Anteil des Aufschäumens, der geschehen ist</translation>
     </message>
     <message>
+        <source>sheet</source>
+        <translation>Tafel</translation>
+    </message>
+    <message>
+        <source>shop</source>
+        <translation>Werkstatt</translation>
+    </message>
+    <message>
         <source>shop days until ready</source>
         <translation>Werktage bis fertig</translation>
     </message>
     <message>
         <source>short under %1</source>
         <translation>zu wenig unter %1</translation>
+    </message>
+    <message>
+        <source>shrinkage</source>
+        <translation>Schwund</translation>
+    </message>
+    <message>
+        <source>sides</source>
+        <translation>Seiten</translation>
     </message>
     <message>
         <source>snap</source>
@@ -6104,8 +7352,36 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>weich</translation>
     </message>
     <message>
+        <source>solvent for tools</source>
+        <translation>Lösemittel für Werkzeug</translation>
+    </message>
+    <message>
         <source>squeeze-out</source>
         <translation>Austritt</translation>
+    </message>
+    <message>
+        <source>squeeze-out, fl oz</source>
+        <translation>Austritt, fl oz</translation>
+    </message>
+    <message>
+        <source>squeeze-out, mL</source>
+        <translation>Austritt, mL</translation>
+    </message>
+    <message>
+        <source>stack</source>
+        <translation>Stapel</translation>
+    </message>
+    <message>
+        <source>stands</source>
+        <translation>steht</translation>
+    </message>
+    <message>
+        <source>stands on </source>
+        <translation>steht auf </translation>
+    </message>
+    <message>
+        <source>stiffener </source>
+        <translation>Versteifung </translation>
     </message>
     <message>
         <source>stiffeners</source>
@@ -6114,6 +7390,14 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>stiffeners’ stress</source>
         <translation>Spannung der Versteifungen</translation>
+    </message>
+    <message>
+        <source>strap</source>
+        <translation>Gurt</translation>
+    </message>
+    <message>
+        <source>strip: </source>
+        <translation>Streifen: </translation>
     </message>
     <message>
         <source>tabs</source>
@@ -6132,8 +7416,20 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Temperatur des Aufschäumens</translation>
     </message>
     <message>
+        <source>test cup</source>
+        <translation>Probebecher</translation>
+    </message>
+    <message>
         <source>that much more is mixed; our guess</source>
         <translation>so viel mehr wird gemischt; unsere Schätzung</translation>
+    </message>
+    <message>
+        <source>the insert is cast FACE DOWN on it</source>
+        <translation>der Einsatz wird darauf mit der OBERSEITE NACH UNTEN gegossen</translation>
+    </message>
+    <message>
+        <source>the insert will lie FACE UP</source>
+        <translation>der Einsatz liegt mit der OBERSEITE NACH OBEN</translation>
     </message>
     <message>
         <source>the job</source>
@@ -6142,6 +7438,10 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>the long side of the plate</source>
         <translation>die lange Seite der Druckplatte</translation>
+    </message>
+    <message>
+        <source>the other face lies on the foam</source>
+        <translation>die andere Seite liegt auf dem Schaum</translation>
     </message>
     <message>
         <source>the pocket grows by %1 %</source>
@@ -6156,12 +7456,24 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>die Skala in der Schaumantwort</translation>
     </message>
     <message>
+        <source>the scale shows</source>
+        <translation>die Waage zeigt</translation>
+    </message>
+    <message>
         <source>the short side of the plate</source>
         <translation>die kurze Seite der Druckplatte</translation>
     </message>
     <message>
         <source>the whole sheet sharp in the picture. Even light,</source>
         <translation>das ganze Blatt scharf im Bild. Gleichmäßiges Licht,</translation>
+    </message>
+    <message>
+        <source>then</source>
+        <translation>dann</translation>
+    </message>
+    <message>
+        <source>then crosscut</source>
+        <translation>dann ablängen</translation>
     </message>
     <message>
         <source>then: %1</source>
@@ -6174,6 +7486,18 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>thickness of the insert, enlarged by the shrinkage</source>
         <translation>Dicke des Einsatzes, um den Schwund vergrößert</translation>
+    </message>
+    <message>
+        <source>this side UP</source>
+        <translation>diese Seite OBEN</translation>
+    </message>
+    <message>
+        <source>through</source>
+        <translation>durch</translation>
+    </message>
+    <message>
+        <source>through plate</source>
+        <translation>durch Platte</translation>
     </message>
     <message>
         <source>times its level</source>
@@ -6192,6 +7516,10 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>bis</translation>
     </message>
     <message>
+        <source>to build for</source>
+        <translation>Bemessung</translation>
+    </message>
+    <message>
         <source>to pour</source>
         <translation>zu gießen</translation>
     </message>
@@ -6204,12 +7532,40 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>heute, nach Etikett und Temperatur</translation>
     </message>
     <message>
+        <source>together</source>
+        <translation>zusammen</translation>
+    </message>
+    <message>
+        <source>together, foam apart</source>
+        <translation>zusammen, ohne Schaum</translation>
+    </message>
+    <message>
         <source>too late</source>
         <translation>zu spät</translation>
     </message>
     <message>
         <source>top</source>
         <translation>oben</translation>
+    </message>
+    <message>
+        <source>top edge, pilot holes of %1 for the plate’s closures</source>
+        <translation>Oberkante, Vorbohrungen von %1 für die Verschlüsse der Druckplatte</translation>
+    </message>
+    <message>
+        <source>top face of the pattern board, print up;</source>
+        <translation>Oberseite der Musterplatte, Druck nach oben;</translation>
+    </message>
+    <message>
+        <source>trimmed</source>
+        <translation>beschn.</translation>
+    </message>
+    <message>
+        <source>tube with discs</source>
+        <translation>Rohr mit Scheiben</translation>
+    </message>
+    <message>
+        <source>turn</source>
+        <translation>Dreh.</translation>
     </message>
     <message>
         <source>turn (°)</source>
@@ -6228,20 +7584,64 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Einheit</translation>
     </message>
     <message>
+        <source>until</source>
+        <translation>bis</translation>
+    </message>
+    <message>
         <source>usual overpack</source>
         <translation>übliche Überfüllung</translation>
+    </message>
+    <message>
+        <source>value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <source>vent holes</source>
+        <translation>Entlüftungslöcher</translation>
+    </message>
+    <message>
+        <source>vent, </source>
+        <translation>Entlüftungsloch, </translation>
     </message>
     <message>
         <source>vents</source>
         <translation>Entlüftungslöcher</translation>
     </message>
     <message>
+        <source>vents; lines by drill in inches</source>
+        <translation>Löcher; Linien nach Bohrer in Zoll</translation>
+    </message>
+    <message>
+        <source>vents; lines by drill in mm</source>
+        <translation>Löcher; Linien nach Bohrer in mm</translation>
+    </message>
+    <message>
         <source>volume in lengths</source>
         <translation>Volumen in Längen</translation>
     </message>
     <message>
+        <source>wall</source>
+        <translation>Wand</translation>
+    </message>
+    <message>
+        <source>wall </source>
+        <translation>Steg </translation>
+    </message>
+    <message>
+        <source>wall between pockets, least</source>
+        <translation>Steg zwischen Aussparungen, mindestens</translation>
+    </message>
+    <message>
+        <source>wall tops</source>
+        <translation>Wandoberkanten</translation>
+    </message>
+    <message>
         <source>walls and base</source>
         <translation>Wände und Grundplatte</translation>
+    </message>
+    <message>
+        <source>wasted</source>
+        <translation>Verlust</translation>
     </message>
     <message>
         <source>what</source>
@@ -6280,6 +7680,10 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>geschlossen, nach Masse</translation>
     </message>
     <message>
+        <source>where from</source>
+        <translation>woher</translation>
+    </message>
+    <message>
         <source>whom</source>
         <translation>wen</translation>
     </message>
@@ -6304,12 +7708,20 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>mit Raum zum Rühren</translation>
     </message>
     <message>
+        <source>with the plan’s dose, kPa</source>
+        <translation>mit geplanter Dosis, kPa</translation>
+    </message>
+    <message>
         <source>with what stays behind</source>
         <translation>mit dem, was zurückbleibt</translation>
     </message>
     <message>
         <source>without the fillers</source>
         <translation>ohne die Füllstücke</translation>
+    </message>
+    <message>
+        <source>wood glue between layers</source>
+        <translation>Holzleim zwischen den Schichten</translation>
     </message>
     <message>
         <source>work</source>
@@ -6324,12 +7736,20 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>schlimmster Verschluss</translation>
     </message>
     <message>
+        <source>x</source>
+        <translation>x</translation>
+    </message>
+    <message>
         <source>x %1   y %2</source>
         <translation>x %1   y %2</translation>
     </message>
     <message>
         <source>x (%1)</source>
         <translation>x (%1)</translation>
+    </message>
+    <message>
+        <source>y</source>
+        <translation>y</translation>
     </message>
     <message>
         <source>y (%1)</source>
