@@ -43,8 +43,10 @@ class Steps {
         close(plate_on);
     }
 
+    /// By the clock: whether the tools are clean before the foam has risen is a matter of the foam.
     void after_closing() {
         const auto& times = *drawer_.times;
+        const auto first = static_cast<std::ptrdiff_t>(steps_.size());
         add("pegged", "Peg or tape each vent as foam shows", {"from the side; nobody leans over the mold"},
             times.contact_s);
         add("tools", "Wash the tools, in open air", {}, closed_s_ + tools_s);
@@ -53,6 +55,8 @@ class Steps {
             job_.shop->temperature_c < runsheet::cool_shop_c ? runsheet::cool_cure_min : runsheet::cure_min;
         add(std::string(last_step), "Let it cure, then cut the stubs flush and open", {},
             60 * std::max(cure, times.demold_min));
+        std::stable_sort(steps_.begin() + first, steps_.end(),
+                         [](const PourStep& a, const PourStep& b) { return a.due_s < b.due_s; });
     }
 
     std::vector<PourStep> take() { return std::move(steps_); }

@@ -63,12 +63,4 @@ runsheet::Schedule in_shop_hours(std::vector<runsheet::Task>& tasks, const job::
     return runsheet::schedule(tasks, hours);
 }
 
-std::vector<Weighing> batch_weighings(const casting::Dose& dose) {
-    const double batches = dose.batches;
-    std::vector<Weighing> all{{"part B", dose.b_g / batches, dose.b_ml / batches}};
-    if (dose.pigment_ml > 0) all.push_back({"pigment, stirred into B", 0, dose.pigment_ml / batches});
-    all.push_back({"part A", dose.a_g / batches, dose.a_ml / batches});
-    return all;
-}
-
 } // namespace drawercast::plan

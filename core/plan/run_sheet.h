@@ -21,12 +21,4 @@ RunSheet run_sheet(const job::Job& job, const Plan& plan);
 /// is shorter; what needs more than a day and night is broken off after all.
 runsheet::Schedule in_shop_hours(std::vector<runsheet::Task>& tasks, const job::Shop& shop);
 
-/// What goes into the bucket of one batch, in this order; the scale is set to zero before each part.
-struct Weighing {
-    std::string part;
-    double g = 0; ///< 0: by volume alone
-    double ml = 0;
-};
-std::vector<Weighing> batch_weighings(const casting::Dose& dose);
-
 } // namespace drawercast::plan

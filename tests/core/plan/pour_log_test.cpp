@@ -145,6 +145,11 @@ TEST(PourSteps, follow_the_clock_of_the_plan) {
     ASSERT_NE(plate, steps.end());
     EXPECT_EQ(plate->limit_s, plan.drawers[0].times->touch_s);
     EXPECT_EQ(steps.back().id, last_step);
+    due = 0; // once the plate is closed, things come by the clock
+    for (auto step = plate + 2; step != steps.end(); ++step) {
+        EXPECT_GE(*step->due_s, due) << step->id;
+        due = *step->due_s;
+    }
     const auto rehearsal = pour_steps(job, plan.drawers[0], true);
     EXPECT_EQ(rehearsal.front().id, clock_step);
     EXPECT_EQ(rehearsal.back().id, "closed");

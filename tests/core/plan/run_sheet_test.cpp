@@ -35,18 +35,4 @@ TEST(RunSheet, a_drawer_without_a_dose_is_left_out) {
     EXPECT_TRUE(run_sheet(job, plan).tasks.empty());
 }
 
-TEST(RunSheet, the_batches_weigh_what_the_dose_weighs) {
-    const auto job = testing::worked_job();
-    auto dose = *compute(job).drawers.front().dose;
-    dose.batches = 3;
-    double g = 0;
-    double ml = 0;
-    for (const auto& one : batch_weighings(dose)) {
-        g += one.g;
-        ml += one.ml;
-    }
-    EXPECT_NEAR(3 * g, dose.a_g + dose.b_g, 1e-9);
-    EXPECT_NEAR(3 * ml, dose.a_ml + dose.b_ml + dose.pigment_ml, 1e-9);
-}
-
 } // namespace drawercast::plan
