@@ -68,6 +68,7 @@ void GuideWindow::fill_contents() {
             if (section.ids.isEmpty()) continue;
             auto* item = new QTreeWidgetItem(top, {section.title});
             item->setData(0, id_role, section.ids.front());
+            item->setToolTip(0, section.title); // where there is no room for all of it
         }
     }
 }
