@@ -3,6 +3,8 @@
 
 #include "plan/say.h"
 
+#include "language/spoken.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -94,7 +96,7 @@ void draw_dimension(const LiveDesk& desk, const LiveDimension& dimension, job::D
         if (far > 0) desk.pencil.line(sheets::line(from, b + (b - from) * (4 / far)), 1.0);
     }
     const double mm = shape::length(dimension.to - dimension.from);
-    const auto text = QString::fromStdString(plan::say_length_bare(mm, units));
+    const auto text = language::figures(plan::say_length_bare(mm, units));
     const Vec size = desk.pencil.plate_size(text);
     const double along = std::abs(way.x) * size.x + std::abs(way.y) * size.y;
     desk.pencil.words(text, desk.room.place(middles(a, b, size, length >= along + 24), size));

@@ -7,6 +7,7 @@
 #include "canvas/hit.h"
 #include "canvas/live_lines.h"
 #include "canvas/still_marks.h"
+#include "language/spoken.h"
 
 #include <QCoreApplication>
 
@@ -144,7 +145,7 @@ void measured(BluePencil& pencil, WordRoom& room, const LiveScene& scene) {
         const auto px = [&](Vec mm) { return vec(scene.view.to_px(mm)); };
         pencil.line(sheets::polyline({px(from.at), px(corner), px(to.at)}), 1.0, {6, 3});
         const auto say = [units](double mm) {
-            return QString::fromStdString(plan::say_length_bare(std::abs(mm), units));
+            return language::figures(plan::say_length_bare(std::abs(mm), units));
         };
         const auto beside = [&](Vec a, Vec b, const QString& text) {
             const Vec size = pencil.plate_size(text), middle = (px(a) + px(b)) * 0.5;

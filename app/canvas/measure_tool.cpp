@@ -3,6 +3,8 @@
 
 #include "plan/say.h"
 
+#include "language/spoken.h"
+
 #include <QCoreApplication>
 #include <QLineF>
 
@@ -63,7 +65,7 @@ bool MeasureTool::cancel() {
 QString MeasureTool::words() const {
     if (!measured_) return {};
     const auto units = port_.job().display_units;
-    const auto length = [units](double mm) { return QString::fromStdString(plan::say_length(mm, units)); };
+    const auto length = [units](double mm) { return language::figures(plan::say_length(mm, units)); };
     const shape::Vec by = measured_->to.at - measured_->from.at;
     return tr("%1; %2 across, %3 front to back")
         .arg(length(shape::length(by)), length(std::abs(by.x)), length(std::abs(by.y)));

@@ -4,6 +4,7 @@
 #include "plan/say.h"
 
 #include "document/document.h"
+#include "language/spoken.h"
 
 #include <QMimeData>
 #include <QSortFilterProxyModel>
@@ -15,7 +16,7 @@ namespace drawercast::app {
 namespace {
 
 QString bare(double mm, job::DisplayUnits units) {
-    return QString::fromStdString(plan::say_length_bare(mm, units));
+    return language::figures(plan::say_length_bare(mm, units));
 }
 
 struct Extent {
@@ -125,7 +126,7 @@ QVariant ObjectsModel::data(const QModelIndex& index, int role) const {
     case name_column:
         return QString::fromStdString(one->name);
     case mass_column:
-        return QString::fromStdString(plan::say_mass_g(one->mass_g, units_));
+        return language::figures(plan::say_mass_g(one->mass_g, units_));
     case placed_column:
         return tr("%1 of %2").arg(placed).arg(one->count);
     default:

@@ -38,7 +38,7 @@ class Limits {
     }
 
   private:
-    static QString two(double value) { return fixed_result(value, 2).digits; }
+    static QString two(double value) { return fixed_result(value, 2).figure(); }
 
     double room_ml() const {
         const double container = answer_.shop().container_ml / (1 + answer_.shop().stir_room);

@@ -4,6 +4,7 @@
 #include "base/number.h"
 #include "plan/say.h"
 
+#include "language/spoken.h"
 #include "panes/explain/formula.h"
 
 #include <QCoreApplication>
@@ -44,13 +45,15 @@ int digits_for(const Line& line) {
 }
 
 QString with_unit(const Term& term, int digits) {
-    const QString number = digits_of(term.value, digits);
+    const QString number = language::figures(digits_of(term.value, digits).toStdString());
     return term.unit.isEmpty() ? number : number + u' ' + term.unit;
 }
 
 QString words(const char* text) { return QCoreApplication::translate("drawercast::app::explain", text); }
 
 } // namespace
+
+QString Result::figure() const { return language::figures(digits.toStdString()); }
 
 Result result_of(const std::string& said) {
     const QString text = QString::fromStdString(said);

@@ -32,10 +32,11 @@ struct Term {
 
 /// What a formula gives, as it is shown: "862" "mL". The digits say to how many places.
 struct Result {
-    QString digits;
+    QString digits; ///< with a point: they are reckoned with
     QString unit;
-    QString prefix; ///< "×" of a rise
-    QString text() const { return prefix + digits + (unit.isEmpty() ? unit : u' ' + unit); }
+    QString prefix;         ///< "×" of a rise
+    QString figure() const; ///< the digits with the language's decimal mark
+    QString text() const { return prefix + figure() + (unit.isEmpty() ? unit : u' ' + unit); }
 };
 /// "862 mL" taken apart.
 Result result_of(const std::string& said);

@@ -128,7 +128,7 @@ class Filling {
         const auto poured = answer_.poured(volume);
         return {"band",
                 tr("how full"),
-                tr("×%1 to ×%2").arg(fill(ends.low.fill).digits, fill(ends.high.fill).digits),
+                tr("×%1 to ×%2").arg(fill(ends.low.fill).figure(), fill(ends.high.fill).figure()),
                 {tr("The same dose if the foam rises less into a mold that came out deeper, as expected, and "
                     "more "
                     "into one that came out shallower. ×1.00 just fills."),
@@ -140,7 +140,7 @@ class Filling {
                   {tr("high"), formula, {high, poured, shallow}, fill(ends.high.fill)}},
                  tr("± 10 % by the label, ± 4 % after a test cup, and 0.5 mm: our guess."),
                  tr("Filled means at least ×%1 at the low end; too hard is over ×%2 at the high end.")
-                     .arg(fill(casting::flow_index).digits, fill(casting::hard_fill).digits)}};
+                     .arg(fill(casting::flow_index).figure(), fill(casting::hard_fill).figure())}};
     }
 
   private:
@@ -148,7 +148,7 @@ class Filling {
 
     QString uncertainty_note(QChar sign) const {
         return tr("%1 %2 % of the rise, our guess")
-            .arg(QString(sign), fixed_result(100 * answer_.profile.uncertainty, 0).digits);
+            .arg(QString(sign), fixed_result(100 * answer_.profile.uncertainty, 0).figure());
     }
 
     Term low_rise() const {
