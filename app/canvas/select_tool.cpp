@@ -6,6 +6,7 @@
 #include "plan/say.h"
 
 #include "canvas/hit.h"
+#include "language/spoken.h"
 
 #include <QCoreApplication>
 #include <QLineF>
@@ -149,7 +150,7 @@ void SelectTool::step(Slide& slide, QPointF px, Keys keys) {
 void SelectTool::step(Turn& turn, QPointF px, Keys keys) {
     const double whole = snap_mm(keys) > 0 ? TurnGesture::coarse_deg : TurnGesture::fine_deg;
     auto step = turn.gesture.at(port_.view().to_mm(px), whole);
-    const QString said = QString::fromStdString(plan::fixed(step.by_deg, whole < 1 ? 1 : 0));
+    const QString said = language::figures(plan::fixed(step.by_deg, whole < 1 ? 1 : 0));
     port_.show_note(LiveNote{tr("turned %1°").arg(said), port_.view().to_mm(px)});
     turn.last = step.job;
     port_.preview(std::move(step.job), turn.subjects);

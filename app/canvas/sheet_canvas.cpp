@@ -14,6 +14,7 @@
 #include "document/document.h"
 #include "document/preferences.h"
 #include "document/selection.h"
+#include "language/spoken.h"
 #include "sheets/check_words.h"
 #include "sheets/zones.h"
 
@@ -274,7 +275,7 @@ QString SheetCanvas::spoken(const std::string& subject) const {
     const QString words =
         tr("%1, %2 deep, zone %3")
             .arg(text(plan::subject_name(subject, document_.shown())),
-                 text(plan::say_length(pocket->form->greatest_depth_mm, units)),
+                 language::figures(plan::say_length(pocket->form->greatest_depth_mm, units)),
                  text(sheets::zone_of(middle, shape::bounds(plan->insert->drawer.contour), units)));
     return found.pocket->locked ? tr("%1, locked").arg(words) : words;
 }

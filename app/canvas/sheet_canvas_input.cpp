@@ -9,6 +9,7 @@
 #include "canvas/vent_live.h"
 #include "document/document.h"
 #include "document/selection.h"
+#include "language/spoken.h"
 
 #include <QApplication>
 #include <QContextMenuEvent>
@@ -278,7 +279,7 @@ void SheetCanvas::choose_next_vent(int step) {
     const auto& vent = now->vented.vents[static_cast<std::size_t>(next)];
     selection_.choose_vent(vent_in_drawer(document_.job(), *plan, vent.at));
     const auto units = document_.job().display_units;
-    const auto mm = [&](double value) { return QString::fromStdString(plan::say_length(value, units)); };
+    const auto mm = [&](double value) { return language::figures(plan::say_length(value, units)); };
     say((vent.why == air::VentFor::kept ? tr("V%1 at %2, %3, locked") : tr("V%1 at %2, %3"))
             .arg(static_cast<int>(next) + 1)
             .arg(mm(vent.at.x), mm(vent.at.y)));

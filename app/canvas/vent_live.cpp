@@ -5,6 +5,7 @@
 
 #include "canvas/blue_pencil.h"
 #include "canvas/live_lines.h"
+#include "language/spoken.h"
 
 #include <QCoreApplication>
 
@@ -26,18 +27,18 @@ class Words {
 
   public:
     static QString keeps(double ml, job::DisplayUnits units) {
-        return tr("keeps %1").arg(QString::fromStdString(plan::say_volume_ml(ml, units)));
+        return tr("keeps %1").arg(language::figures(plan::say_volume_ml(ml, units)));
     }
     static QString all_out() { return tr("no air pocket keeps its air"); }
     static QString some(int places, double ml, job::DisplayUnits units) {
-        const auto all = QString::fromStdString(plan::say_volume_ml(ml, units));
+        const auto all = language::figures(plan::say_volume_ml(ml, units));
         return places == 1 ? tr("one air pocket keeps its air, %1").arg(all)
                            : tr("%1 air pockets keep their air, %2 in all").arg(places).arg(all);
     }
     static QString on_stiffener() { return tr("runs into a stiffener"); }
     static QString thin(double mm, job::DisplayUnits units) {
         return tr("only %1 of wood beside it")
-            .arg(QString::fromStdString(plan::say_length(std::max(0.0, mm), units)));
+            .arg(language::figures(plan::say_length(std::max(0.0, mm), units)));
     }
 };
 

@@ -6,6 +6,7 @@
 #include "plan/say.h"
 
 #include "canvas/hit.h"
+#include "language/spoken.h"
 #include "panes/checks_model.h"
 #include "panes/checks_pane.h"
 #include "panes/foam_pane.h"
@@ -205,9 +206,7 @@ void MainWindow::connect_parts() {
             [this](const QString& why) { say(tr("Unsaved work can’t be kept: %1").arg(why)); });
     connect(&canvas, &SheetCanvas::pointer_at, this, [this](QPointF mm) {
         const auto units = document_.shown().display_units;
-        const auto said = [units](double value) {
-            return QString::fromStdString(plan::say_length(value, units));
-        };
+        const auto said = [units](double value) { return language::figures(plan::say_length(value, units)); };
         coordinates_->setText(tr("x %1   y %2").arg(said(mm.x()), said(mm.y())));
         if (spec_of(sheets_->shown()).arranged) place_acts_->set_pointer(mm);
     });

@@ -6,6 +6,7 @@
 
 #include "document/document.h"
 #include "document/selection.h"
+#include "language/spoken.h"
 #include "window/actions.h"
 
 #include <QCursor>
@@ -35,7 +36,7 @@ void MendActs::offer() {
 QString MendActs::words(const plan::Mend& mend) const {
     const auto& job = desk_.document.job();
     const auto length = [&](double mm) {
-        return QString::fromStdString(plan::say_length(std::abs(mm), job.display_units));
+        return language::figures(plan::say_length(std::abs(mm), job.display_units));
     };
     const QString name = QString::fromStdString(plan::subject_name(mend.subject, job));
     switch (mend.kind) {

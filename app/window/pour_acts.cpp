@@ -10,6 +10,7 @@
 #include "document/document.h"
 #include "document/preferences.h"
 #include "document/selection.h"
+#include "language/spoken.h"
 #include "pourday/pour_view.h"
 #include "window/actions.h"
 #include "window/asking.h"
@@ -247,7 +248,7 @@ void PourActs::offer_times(const std::string& drawer) {
     const auto now =
         plan::with_rehearsed_times(shop, *run, static_cast<int>(plan::closing_order(*plan).size()));
     if (now == shop) return;
-    const auto s = [](double value) { return QString::fromStdString(plan::fixed(value, 1)); };
+    const auto s = [](double value) { return language::figures(plan::fixed(value, 1)); };
     const double poured = shop.pour_s.value_or(plan->dose ? plan->dose->pour_s : 0);
     if (!desk_.asking.yes(tr("Take these times?"),
                           tr("Pouring a batch %1 s (reckoned with until now: %2), setting the plate on %3 s "

@@ -4,6 +4,7 @@
 #include "base/units.h"
 #include "plan/say.h"
 
+#include "language/spoken.h"
 #include "panes/theme_of.h"
 
 #include <QPaintEvent>
@@ -118,7 +119,7 @@ void Ruler::paintEvent(QPaintEvent* event) {
         const bool figure = tick % steps.ticks == 0;
         paint_tick(painter, to_px(mm), figure ? 7 : 4);
         if (figure)
-            paint_figure(painter, to_px(mm), QString::fromStdString(plan::say_length_bare(mm, shown_.units)));
+            paint_figure(painter, to_px(mm), language::figures(plan::say_length_bare(mm, shown_.units)));
     }
     if (pointer_) {
         painter.setPen(QPen(theme.blue, 1.25));

@@ -8,6 +8,7 @@
 #include "document/document.h"
 #include "document/preferences.h"
 #include "document/selection.h"
+#include "language/spoken.h"
 #include "panes/badge.h"
 #include "sheets/depth_ladder.h"
 #include "theme/icons.h"
@@ -54,9 +55,7 @@ int mends_of(const Document& document, const std::string& drawer, SheetId sheet)
 } // namespace
 
 QString scale_text(double reduction) {
-    const auto said = [](double value) {
-        return QString::fromStdString(plan::fixed(value, value < 10 ? 1 : 0));
-    };
+    const auto said = [](double value) { return language::figures(plan::fixed(value, value < 10 ? 1 : 0)); };
     return reduction >= 1 ? QStringLiteral("1 : ") + said(reduction)
                           : said(1 / reduction) + QStringLiteral(" : 1");
 }
@@ -195,7 +194,7 @@ void SheetArea::show_strip() {
     shown.seen = spec.seen;
     shown.scale = scale_text(canvas_->reduction());
     shown.grid = preferences_.grid_shown()
-                     ? QString::fromStdString(plan::say_length(preferences_.grid_mm(), job.display_units))
+                     ? language::figures(plan::say_length(preferences_.grid_mm(), job.display_units))
                      : tr("off");
     shown.snap = preferences_.snapping() ? tr("on") : tr("off");
     shown.unit = unit_name(job.display_units);

@@ -5,6 +5,7 @@
 
 #include "document/document.h"
 #include "document/selection.h"
+#include "language/spoken.h"
 #include "window/actions.h"
 
 #include <QCursor>
@@ -32,7 +33,7 @@ void TidyActs::offer() {
 
 QString TidyActs::words(const arrange::Tidied& tidied) const {
     const auto length = [&](double mm) {
-        return QString::fromStdString(plan::say_length(mm, desk_.document.job().display_units));
+        return language::figures(plan::say_length(mm, desk_.document.job().display_units));
     };
     const QString before = length(tidied.narrowest_before_mm);
     const QString after = length(tidied.narrowest_after_mm);

@@ -3,6 +3,7 @@
 
 #include "plan/say.h"
 
+#include "language/spoken.h"
 #include "panes/theme_of.h"
 #include "sheets/paint.h"
 #include "sheets/signs.h"
@@ -153,7 +154,7 @@ void TitleStrip::paint_legend(QPainter& painter, const Place& place) const {
     for (int i = 0; i <= steps; i += 2)
         painter.drawText(
             QRectF(left + i * step - 24, 21, 48, height() - 23), Qt::AlignHCenter | Qt::AlignTop,
-            QString::fromStdString(plan::say_length_bare(shown_.ladder_mm * i / steps, shown_.units)));
+            language::figures(plan::say_length_bare(shown_.ladder_mm * i / steps, shown_.units)));
     painter.setBrush(Qt::NoBrush);
 }
 
