@@ -9,6 +9,7 @@
 #include "canvas/vent_live.h"
 #include "document/document.h"
 #include "document/selection.h"
+#include "language/in_words.h"
 #include "language/spoken.h"
 
 #include <QApplication>
@@ -133,7 +134,7 @@ void SheetCanvas::point_at(QPointF px) {
         setCursor(check != nullptr && grip != SelectTool::Grip::ring ? Qt::PointingHandCursor
                                                                      : cursor_of(grip));
     const std::string under = check != nullptr ? std::string() : tool_.hovered(px);
-    if (check != nullptr) say(QString::fromStdString(plan::sentence(*check, document_.shown())));
+    if (check != nullptr) say(in_words(plan::sentence(*check, document_.shown())));
     if (grip == SelectTool::Grip::ring) say(tr("Drag to turn in steps of 15°; hold Ctrl to turn freely."));
     if (under == hovered_) return;
     hovered_ = under;

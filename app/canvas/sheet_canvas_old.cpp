@@ -4,6 +4,7 @@
 
 #include "canvas/sheet_canvas.h"
 #include "document/document.h"
+#include "language/in_words.h"
 
 #include <QPainter>
 
@@ -38,7 +39,7 @@ QStringList SheetCanvas::missing() const {
     if (const auto* plan = drawer_plan())
         for (const auto& check : plan->checks)
             if (check.severity == layout::Severity::mend && !check.left_as_is && said++ < most)
-                lines << QString::fromStdString(plan::sentence(check, document_.shown()));
+                lines << in_words(plan::sentence(check, document_.shown()));
     return lines;
 }
 

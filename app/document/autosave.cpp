@@ -6,6 +6,7 @@
 #include "job/write.h"
 
 #include "document/document.h"
+#include "language/in_words.h"
 
 #include <QCoreApplication>
 #include <QCryptographicHash>
@@ -88,7 +89,7 @@ void Autosave::write_now() {
         const std::string text = job::write_job(job);
         const QString file = folder_ + '/' + run_ + '-' + hash_of(text) + ending;
         const auto done = job::write_file(file.toStdString(), kept_text(text, path));
-        const QString problem = done ? QString() : QString::fromStdString(one_line(done.error()));
+        const QString problem = done ? QString() : problem_line(done.error());
         QMetaObject::invokeMethod(
             this, [this, file, problem] { written(file, problem); }, Qt::QueuedConnection);
     });

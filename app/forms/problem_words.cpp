@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "forms/problem_words.h"
 
+#include "language/in_words.h"
+
 #include <QCoreApplication>
 
 namespace drawercast::app {
@@ -20,9 +22,9 @@ QString problem_words(const Problem& problem) {
     if (is("number")) return tr("Not a number. Type it like 82.5 or 3 1/4");
     if (is("outline-few-corners"))
         return tr("Encloses no area. Give at least three corners that are not in line");
-    QString words = QString::fromStdString(problem.what);
+    QString words = in_words(problem.what);
     if (!words.isEmpty()) words[0] = words[0].toUpper();
-    if (!problem.fix.empty()) words += QStringLiteral(". ") + QString::fromStdString(problem.fix);
+    if (!problem.fix.empty()) words += QStringLiteral(". ") + in_words(problem.fix);
     return words;
 }
 

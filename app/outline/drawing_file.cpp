@@ -5,6 +5,7 @@
 
 #include "forms/notation.h"
 #include "forms/small_screen.h"
+#include "language/in_words.h"
 #include "outline/outline_acts.h"
 
 #include <QCoreApplication>
@@ -27,8 +28,8 @@ QString tr(const char* text) { return QCoreApplication::translate("DrawingFile",
 Expected<job::SvgOutlines> read_drawing_file(const QString& path) {
     QFile file(path);
     if (!file.open(QIODevice::ReadOnly))
-        return Problem{"file-open", path.toStdString(), file.errorString().toStdString(),
-                       "Choose another file"};
+        return Problem{"file-open", path.toStdString(), verbatim(file.errorString().toStdString()),
+                       phrase("Choose another file")};
     constexpr qint64 most_bytes = 8'000'001; // one more than is read, so that the reader refuses it
     return job::svg_outlines(file.read(most_bytes).toStdString());
 }
@@ -54,7 +55,7 @@ std::optional<job::SvgOutlines> asked_for(DrawingAsking& asking, QWidget* parent
     if (!path) return std::nullopt;
     auto read = read_drawing_file(*path);
     if (read) return std::move(*read);
-    asking.warn(parent, tr("This drawing cannot be read"), QString::fromStdString(one_line(read.error())));
+    asking.warn(parent, tr("This drawing cannot be read"), problem_line(read.error()));
     return std::nullopt;
 }
 

@@ -5,6 +5,7 @@
 
 #include "document/document.h"
 #include "document/selection.h"
+#include "language/in_words.h"
 #include "sheets/check_words.h"
 #include "sheets/text.h"
 
@@ -60,18 +61,19 @@ QVariant ChecksModel::data(const QModelIndex& index, int role) const {
         return false;
     case title_role:
     case Qt::DisplayRole:
-        return text(plan::title(one, job));
+        return in_words(plan::title(one, job));
     case subjects_role:
         return text(plan::subjects_text(one, job));
     case zone_role:
         return row.zone;
     case advice_role:
     case Qt::ToolTipRole:
-        return text(plan::advice(one, job));
+        return in_words(plan::advice(one, job));
     case Qt::AccessibleTextRole: {
         const QString severity =
             one.left_as_is ? tr("left as is") : text(std::string(layout::text_of(one.severity)));
-        const QString said = tr("%1 %2: %3").arg(row.number).arg(severity, text(plan::sentence(one, job)));
+        const QString said =
+            tr("%1 %2: %3").arg(row.number).arg(severity, in_words(plan::sentence(one, job)));
         return row.zone.isEmpty() ? said : said + tr(", zone %1").arg(row.zone);
     }
     default:

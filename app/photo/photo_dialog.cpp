@@ -56,8 +56,8 @@ void PhotoDialog::load(const QString& path) {
     // A pipe or a device would be read for ever.
     auto bytes = QFileInfo(path).isFile()
                      ? job::read_file(path.toStdString(), capture::picture_bytes_most)
-                     : Expected<std::string>(Problem("photo-file", {}, tr("This is no file").toStdString(),
-                                                     tr("Choose a photo or a scan").toStdString()));
+                     : Expected<std::string>(Problem("photo-file", {}, phrase("This is no file"),
+                                                     phrase("Choose a photo or a scan")));
     if (!bytes)
         next.refusal = bytes.error();
     else if (const auto header = capture::picture_header(*bytes); !header)
@@ -136,8 +136,8 @@ void PhotoDialog::stop() {
     set_idle();
     State next = state();
     if (!next.flat && !next.refusal)
-        next.refusal = Problem("photo-stopped", {}, tr("Measuring was stopped").toStdString(),
-                               tr("Choose the photo again").toStdString());
+        next.refusal =
+            Problem("photo-stopped", {}, phrase("Measuring was stopped"), phrase("Choose the photo again"));
     next.looked = true;
     steps_.replace(std::move(next));
     show_state();

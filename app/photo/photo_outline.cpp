@@ -19,7 +19,7 @@ namespace {
 
 constexpr double highest_share = 0.8; // of the camera's distance, as in core/capture
 
-Problem problem(const char* code, std::string what, std::string fix) {
+Problem problem(const char* code, Phrase what, Phrase fix) {
     return {code, {}, std::move(what), std::move(fix)};
 }
 
@@ -113,11 +113,12 @@ Expected<Measured> measured(const Outline& outline, const capture::FlatPicture& 
     const double height = flat.scanned ? 0 : edge_height(outline);
     const bool camera = flat.camera.by != capture::CameraBy::nothing;
     if (height > 0 && !camera)
-        return problem("capture-no-distance", "how far the camera was can't be told from this picture",
-                       "Type the distance from lens to sheet");
+        return problem("capture-no-distance",
+                       phrase("how far the camera was can't be told from this picture"),
+                       phrase("Type the distance from lens to sheet"));
     if (camera && height >= highest_share * flat.camera.distance_mm)
-        return problem("capture-too-high", "the object is nearly as high as the camera was",
-                       "Check height and distance");
+        return problem("capture-too-high", phrase("the object is nearly as high as the camera was"),
+                       phrase("Check height and distance"));
     const shape::Ring ring = shape::traced(*seen);
     const auto base = capture::without_parallax(ring, flat.camera, height, outline.walls);
     if (!base) return base.error();
@@ -131,7 +132,8 @@ Expected<Measured> measured(const Outline& outline, const capture::FlatPicture& 
     if (!contour) return contour.error();
     const auto other = reshaped(*contour, outline.shape);
     if (!other)
-        return problem("photo-shape", "this outline has no such shape any more", "Choose its shape anew");
+        return problem("photo-shape", phrase("this outline has no such shape any more"),
+                       phrase("Choose its shape anew"));
     out.polygon = *other;
     return out;
 }

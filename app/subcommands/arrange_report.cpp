@@ -50,8 +50,8 @@ Expected<ArrangeReport> arrange_report(const Command& command, const job::Job& j
     if (single && job::find_drawer(job, command.into) == nullptr)
         return Problem{"usage",
                        {},
-                       "there is no drawer \"" + command.into + "\"",
-                       "Say the id of a drawer of the job, one, or all"};
+                       verbatim("there is no drawer \"" + command.into + "\""),
+                       verbatim("Say the id of a drawer of the job, one, or all")};
     const arrange::Budget budget{static_cast<std::uint64_t>(command.seconds) * evaluations_a_second, 1};
     const Clock late(command.seconds, single ? 1 : job.drawers.size());
     arrange::Arranged arranged{job, 0, 0, arrange::not_placed_yet(job)};

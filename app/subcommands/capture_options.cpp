@@ -22,7 +22,9 @@ constexpr std::array sheets{
     SheetName{"a4", capture::Ground::plain_sheet, capture::sheet_a4},
     SheetName{"letter", capture::Ground::plain_sheet, capture::sheet_letter}};
 
-Problem usage(std::string what, std::string fix) { return {"usage", {}, std::move(what), std::move(fix)}; }
+Problem usage(std::string what, std::string fix) {
+    return {"usage", {}, verbatim(std::move(what)), verbatim(std::move(fix))};
+}
 
 std::optional<double> within(const std::string& text, double least, double most) {
     const auto value = parse_number(text);

@@ -67,7 +67,7 @@ Expected<Captured> captured_job(std::string_view picture, const CaptureIn& in, c
     if (!flat) {
         Problem problem = flat.error();
         if (problem.code == "capture-other-sheet" && in.shot.ground == capture::Ground::plain_sheet)
-            problem.fix = "Say --sheet measuring-a4 or measuring-letter";
+            problem.fix = verbatim("Say --sheet measuring-a4 or measuring-letter");
         return problem;
     }
     capture::Tracing tracing;

@@ -42,7 +42,7 @@ std::string line_of(const layout::Check& check, const std::string& zone, const j
     const std::string severity =
         check.left_as_is ? "left as is" : std::string(layout::text_of(check.severity));
     return "  " + padded(severity, 10) + "  " + padded(std::string(layout::text_of(check.code)), 16) + "  " +
-           padded(zone, 4) + "  " + plan::sentence(check, job) + "\n";
+           padded(zone, 4) + "  " + english(plan::sentence(check, job)) + "\n";
 }
 
 } // namespace

@@ -33,7 +33,7 @@ constexpr std::array verbs{VerbKind{"check", Verb::check},
                            VerbKind{"capture", Verb::capture, true}};
 
 Problem usage(std::string what, std::string fix = "See drawercast --help") {
-    return {"usage", {}, std::move(what), std::move(fix)};
+    return {"usage", {}, verbatim(std::move(what)), verbatim(std::move(fix))};
 }
 
 /// Options as pairs, the rest in order.

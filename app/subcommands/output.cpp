@@ -12,7 +12,7 @@ namespace drawercast::subcommands {
 Expected<void> say(std::string_view text) {
     const bool written = std::fwrite(text.data(), 1, text.size(), stdout) == text.size();
     if (written && std::fflush(stdout) == 0) return {};
-    return Problem{"file", "standard output", std::strerror(errno), {}};
+    return Problem{"file", "standard output", verbatim(std::strerror(errno)), {}};
 }
 
 void complain(std::string_view text) {

@@ -3,10 +3,12 @@
 
 #include "plan/sentences.h"
 
+#include "language/in_words.h"
 #include "language/spoken.h"
 #include "sheets/badge.h"
 #include "sheets/check_words.h"
 #include "sheets/table.h"
+#include "sheets/text.h"
 
 #include <algorithm>
 
@@ -26,17 +28,18 @@ constexpr Lettering title_face{Face::bold, 11.5}, body_face{Face::regular, 10};
 QString body_words(const layout::Check& check, const job::Job& job) {
     const std::string severity =
         check.left_as_is ? "left as is" : std::string(layout::text_of(check.severity));
-    const std::string whom = plan::subjects_text(check, job), todo = plan::advice(check, job);
-    std::string words = severity;
-    if (!whom.empty()) words += ": " + whom;
-    if (!todo.empty() && !check.left_as_is) words += (whom.empty() ? ": " : ". ") + todo;
-    return QString::fromStdString(words);
+    const std::string whom = plan::subjects_text(check, job);
+    const QString todo = in_words(plan::advice(check, job));
+    QString words = sheets::text(severity);
+    if (!whom.empty()) words += QStringLiteral(": ") + sheets::text(whom);
+    if (!todo.isEmpty() && !check.left_as_is)
+        words += (whom.empty() ? QStringLiteral(": ") : QStringLiteral(". ")) + todo;
+    return words;
 }
 
 /// The title leaves room for the zone at its right end.
 std::vector<QString> title_lines(const ListedCheck& listed, double width, const Summary& summary) {
-    return sheets::broken(QString::fromStdString(plan::title(listed.check, summary.job)), title_face,
-                          width - indent - 26);
+    return sheets::broken(in_words(plan::title(listed.check, summary.job)), title_face, width - indent - 26);
 }
 
 std::vector<QString> body_lines(const ListedCheck& listed, double width, const Summary& summary) {

@@ -5,6 +5,8 @@
 #include "plan/sentences.h"
 #include "plan/stock_stage.h"
 
+#include "language/in_words.h"
+
 #include <QCoreApplication>
 #include <QRegularExpression>
 #include <QStringList>
@@ -128,7 +130,7 @@ QByteArray checks(const job::Job& job, const plan::Plan& plan) {
     const auto add = [&](const QString& drawer, const layout::Check& check) {
         rows.add({drawer, text(std::string(layout::text_of(check.severity))),
                   text(std::string(layout::text_of(check.code))), text(plan::subjects_text(check, job)),
-                  text(plan::title(check, job)), text(plan::advice(check, job)),
+                  in_words(plan::title(check, job)), in_words(plan::advice(check, job)),
                   check.left_as_is ? tr("yes") : tr("no")});
     };
     for (const auto& drawer : plan.drawers)

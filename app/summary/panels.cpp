@@ -5,6 +5,7 @@
 #include "plan/say.h"
 #include "plan/sentences.h"
 
+#include "language/in_words.h"
 #include "language/spoken.h"
 #include "print/title_block.h"
 #include "sheets/table.h"
@@ -52,7 +53,7 @@ double write_line(sheets::Inks& inks, const Box& box, double y, const QString& w
 QString missing(const Summary& summary, const plan::DrawerPlan& drawer) {
     for (const auto& check : drawer.checks)
         if (check.severity == layout::Severity::mend)
-            return language::tr("Not yet: ") + text(plan::title(check, summary.job));
+            return language::tr("Not yet: ") + in_words(plan::title(check, summary.job));
     return language::tr("Not worked out");
 }
 

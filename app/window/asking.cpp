@@ -18,6 +18,7 @@
 #include "forms/shop_form.h"
 #include "forms/small_screen.h"
 #include "forms/standard_dialog.h"
+#include "language/in_words.h"
 #include "window/print_dialog.h"
 
 #include <QCoreApplication>
@@ -263,7 +264,7 @@ void Dialogs::warn(const QString& title, const Problems& problems) {
             lines << tr("… and %1 more").arg(static_cast<qsizetype>(problems.size()) - most);
             break;
         }
-        lines << QString::fromStdString(one_line(problem));
+        lines << problem_line(problem);
     }
     QMessageBox box(QMessageBox::Warning, title, lines.join(QLatin1Char('\n')), QMessageBox::Close, parent_);
     box.setTextFormat(Qt::PlainText);

@@ -8,6 +8,7 @@
 #include "document/document.h"
 #include "document/preferences.h"
 #include "document/selection.h"
+#include "language/in_words.h"
 #include "window/actions.h"
 #include "window/asking.h"
 #include "window/file_words.h"
@@ -133,8 +134,7 @@ bool JobActs::save_to(const QString& path) {
         return false;
     }
     desk_.preferences.add_recent(path);
-    emit said(problem ? tr("Saved; the version before could not be kept: %1")
-                            .arg(QString::fromStdString(one_line(*problem)))
+    emit said(problem ? tr("Saved; the version before could not be kept: %1").arg(problem_line(*problem))
                       : tr("Saved as “%1”.").arg(QFileInfo(path).fileName()));
     return true;
 }

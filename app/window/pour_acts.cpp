@@ -10,6 +10,7 @@
 #include "document/document.h"
 #include "document/preferences.h"
 #include "document/selection.h"
+#include "language/in_words.h"
 #include "language/spoken.h"
 #include "pourday/pour_view.h"
 #include "window/actions.h"
@@ -178,9 +179,8 @@ QString PourActs::keep(const QString& what, job::Job job) {
 
 QString PourActs::save() {
     const auto problem = desk_.document.save(desk_.document.path());
-    return problem && problem->code != "backup"
-               ? tr("Marked, but not saved: %1").arg(QString::fromStdString(one_line(*problem)))
-               : QString();
+    return problem && problem->code != "backup" ? tr("Marked, but not saved: %1").arg(problem_line(*problem))
+                                                : QString();
 }
 
 void PourActs::keep_log() {

@@ -153,14 +153,16 @@ void PrintActs::write_lists() {
 
 void PrintActs::send(const QString& name, const std::vector<print::Page>& pages) {
     const auto info = QPrinterInfo::printerInfo(name);
-    const auto refused = [&](const std::string& why, const std::string& fix) {
+    const auto refused = [&](const Phrase& why, const Phrase& fix) {
         desk_.asking.warn(tr("It was not printed"), {Problem{"printer", name.toStdString(), why, fix}});
     };
-    if (info.isNull()) return refused("there is no such printer now", "Switch it on, or write a PDF");
+    if (info.isNull())
+        return refused(phrase("there is no such printer now"), phrase("Switch it on, or write a PDF"));
     QPrinter printer(info, QPrinter::HighResolution);
     printer.setDocName(desk_.document.display_name());
     printer.setCreator(printing().program);
-    if (!print_pages(pages, printer)) return refused("the printer took no pages", "See what its queue says");
+    if (!print_pages(pages, printer))
+        return refused(phrase("the printer took no pages"), phrase("See what its queue says"));
     emit said(tr("Sent to “%1”; pages: %2. Hold a ruler to the scales before you cut.")
                   .arg(name)
                   .arg(pages.size()));

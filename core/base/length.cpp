@@ -100,8 +100,8 @@ std::string plainly(std::string_view typed) {
 }
 
 Problem not_a_length(std::string_view typed) {
-    return {"length", "", "\"" + std::string(typed.substr(0, 64)) + "\" is not a length",
-            "Type it like 82.5, 8.25 cm, 3 1/4 in"};
+    return {"length", "", phrase("\"%1\" is not a length", verbatim(std::string(typed.substr(0, 64)))),
+            phrase("Type it like 82.5, 8.25 cm, 3 1/4 in")};
 }
 
 } // namespace
@@ -141,12 +141,13 @@ Expected<double> parse_length(std::string_view typed, LengthUnit unit, DecimalMa
     const auto value = parse_typed_number(text, mark);
     if (value.has_error() && value.error().code == "number-ambiguous")
         return Problem{"length-ambiguous", "",
-                       "\"" + std::string(trimmed(typed)) + "\" can be read in two ways",
-                       "Type it without a thousands mark"};
+                       phrase("\"%1\" can be read in two ways", verbatim(std::string(trimmed(typed)))),
+                       phrase("Type it without a thousands mark")};
     if (!value) return not_a_length(trimmed(typed));
     const double mm = *value * in_mm;
     if (!(std::abs(mm) <= most_mm))
-        return Problem{"length-range", "", "that is longer than any workshop", "Check the unit"};
+        return Problem{"length-range", "", phrase("that is longer than any workshop"),
+                       phrase("Check the unit")};
     return grained(mm);
 }
 

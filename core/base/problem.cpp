@@ -8,8 +8,8 @@ namespace drawercast {
 std::string one_line(const Problem& problem) {
     std::string line;
     if (!problem.where.empty()) line += problem.where + ": ";
-    line += problem.what + ".";
-    if (!problem.fix.empty()) line += " " + problem.fix + ".";
+    line += english(problem.what) + ".";
+    if (!problem.fix.empty()) line += " " + english(problem.fix) + ".";
     for (char& c : line)
         if (c == '\n' || c == '\r') c = ' ';
     return line;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/phrase.h"
+
 #include <boost/system/result.hpp>
 
 #include <string>
@@ -13,17 +15,17 @@ namespace drawercast {
 struct Problem {
     std::string code;  ///< stable word for programs, e.g. "number-range"; never translated
     std::string where; ///< e.g. "/objects/3/count (line 41, column 16)", "job.drawercast.json"; may be empty
-    std::string what;  ///< what is wrong, one sentence without a full stop
-    std::string fix;   ///< what to do about it, one sentence without a full stop; may be empty
+    Phrase what;       ///< what is wrong, one sentence without a full stop
+    Phrase fix;        ///< what to do about it, one sentence without a full stop; may be empty
 
     Problem() = default;
     /// All four, so that no text is a Problem by itself and an Expected<std::string> stays unambiguous.
-    Problem(std::string code_, std::string where_, std::string what_, std::string fix_)
+    Problem(std::string code_, std::string where_, Phrase what_, Phrase fix_)
         : code(std::move(code_)), where(std::move(where_)), what(std::move(what_)), fix(std::move(fix_)) {}
     bool operator==(const Problem&) const = default;
 };
 
-/// The problem on one line: "where: what. Do: fix."
+/// The problem in English on one line: "where: what. Do: fix."
 std::string one_line(const Problem& problem);
 
 template <class T>

@@ -95,9 +95,11 @@ Expected<double> parse_typed_number(std::string_view typed, DecimalMark mark) {
     if (whole.size() <= most_characters)
         value = text.find('/') != std::string_view::npos ? mixed_fraction(text) : decimal(text, mark, fault);
     if (fault == Fault::ambiguous)
-        return Problem{"number-ambiguous", "", quoted + " can be read in two ways",
-                       "Type it without a thousands mark"};
-    if (!value) return Problem{"number", "", quoted + " is not a number", "Type it like 82.5 or 3 1/4"};
+        return Problem{"number-ambiguous", "", phrase("%1 can be read in two ways", verbatim(quoted)),
+                       phrase("Type it without a thousands mark")};
+    if (!value)
+        return Problem{"number", "", phrase("%1 is not a number", verbatim(quoted)),
+                       phrase("Type it like 82.5 or 3 1/4")};
     return minus ? -*value : *value;
 }
 

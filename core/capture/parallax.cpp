@@ -21,8 +21,9 @@ Expected<shape::Ring> without_parallax(const shape::Ring& seen, const Camera& ca
                                               return shape::area(a.outer) < shape::area(b.outer);
                                           });
     if (largest == both->patches.end())
-        return Problem("capture-parallax", {}, "nothing is left of an object once its height is taken out",
-                       "Check the height, or stand nearer above it");
+        return Problem("capture-parallax", {},
+                       phrase("nothing is left of an object once its height is taken out"),
+                       phrase("Check the height, or stand nearer above it"));
     return largest->outer;
 }
 

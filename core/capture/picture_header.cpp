@@ -13,12 +13,13 @@ namespace {
 
 using std::string_view_literals::operator""sv;
 
-Problem refused(const char* code, std::string what, std::string fix) {
+Problem refused(const char* code, Phrase what, Phrase fix) {
     return {code, {}, std::move(what), std::move(fix)};
 }
 
 Problem torn() {
-    return refused("picture-torn", "the picture ends before its size is said", "Copy the file again");
+    return refused("picture-torn", phrase("the picture ends before its size is said"),
+                   phrase("Copy the file again"));
 }
 
 std::uint32_t big(std::string_view bytes, std::size_t at, std::size_t size) {
@@ -34,14 +35,15 @@ std::optional<double> resolution(double across, double down) {
 
 Expected<PictureHeader> checked(PictureHeader header) {
     if (header.width_px < 1 || header.height_px < 1)
-        return refused("picture-size", "the picture has no size", "Copy the file again");
+        return refused("picture-size", phrase("the picture has no size"), phrase("Copy the file again"));
     const double pixels = static_cast<double>(header.width_px) * header.height_px;
     if (header.width_px > picture_side_most || header.height_px > picture_side_most ||
         pixels > picture_pixels_most)
         return refused("picture-size",
-                       "the picture has " + std::to_string(header.width_px) + " × " +
-                           std::to_string(header.height_px) + " pixels; 120 million can be measured",
-                       "Save it smaller");
+                       phrase("the picture has %1 × %2 pixels; 120 million can be measured",
+                              figure(std::to_string(header.width_px)),
+                              figure(std::to_string(header.height_px))),
+                       phrase("Save it smaller"));
     return header;
 }
 
@@ -114,10 +116,12 @@ Expected<PictureHeader> png_header(std::string_view bytes) {
 
 Expected<PictureHeader> picture_header(std::string_view bytes) {
     if (bytes.size() > picture_bytes_most)
-        return refused("picture-size", "the picture's file is longer than 64 MB", "Save it smaller");
+        return refused("picture-size", phrase("the picture's file is longer than 64 MB"),
+                       phrase("Save it smaller"));
     if (bytes.substr(0, 2) == "\xFF\xD8"sv) return jpeg_header(bytes);
     if (bytes.substr(0, 8) == "\x89PNG\r\n\x1A\n"sv) return png_header(bytes);
-    return refused("picture-kind", "this is neither a JPEG nor a PNG picture", "Save it as one of these");
+    return refused("picture-kind", phrase("this is neither a JPEG nor a PNG picture"),
+                   phrase("Save it as one of these"));
 }
 
 } // namespace drawercast::capture

@@ -9,8 +9,9 @@ Expected<FlatPicture> flattened_as_said(std::string_view file, const Shot& shot)
     Shot marked = shot;
     marked.ground = Ground::measuring_sheet;
     if (!flattened(file, marked)) return flat;
-    return Problem("capture-other-sheet", {}, "the picture is of the measuring sheet, not of a blank one",
-                   "Say that it is the measuring sheet");
+    return Problem("capture-other-sheet", {},
+                   phrase("the picture is of the measuring sheet, not of a blank one"),
+                   phrase("Say that it is the measuring sheet"));
 }
 
 } // namespace drawercast::capture

@@ -21,21 +21,21 @@ std::filesystem::path part_file() {
 Problem not_built() {
     return {"capture-not-built",
             {},
-            "this program was built without the measuring of pictures",
-            "Build it with libopencv-core-dev, libopencv-imgproc-dev, libopencv-imgcodecs-dev and "
-            "libopencv-calib3d-dev installed"};
+            phrase("this program was built without the measuring of pictures"),
+            phrase("Build it with libopencv-core-dev, libopencv-imgproc-dev, libopencv-imgcodecs-dev and "
+                   "libopencv-calib3d-dev installed")};
 }
 
-Problem not_loaded(const std::string& why) {
+Problem not_loaded(Phrase why) {
     return {"capture-not-loaded",
             {},
-            "the measuring of pictures can't be loaded (" + why + ")",
-            "Install Drawercast again with all the packages it asks for"};
+            phrase("the measuring of pictures can't be loaded (%1)", why),
+            phrase("Install Drawercast again with all the packages it asks for")};
 }
 
-std::string last_loading_error() {
+Phrase last_loading_error() {
     const char* said = ::dlerror();
-    return said ? said : "no reason given";
+    return said ? verbatim(said) : phrase("no reason given");
 }
 
 Expected<const VisionPart*> loaded() {
@@ -46,7 +46,7 @@ Expected<const VisionPart*> loaded() {
     if (!entry) return not_loaded(last_loading_error());
     const VisionPart* const part = entry();
     if (part->version != DRAWERCAST_VERSION)
-        return not_loaded("it belongs to Drawercast " + std::string(part->version));
+        return not_loaded(phrase("it belongs to Drawercast %1", verbatim(std::string(part->version))));
     return part;
 }
 

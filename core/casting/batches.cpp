@@ -34,8 +34,8 @@ Expected<Batches> batches_of(const BatchesIn& in) {
         return out;
     }
     return Problem{"container-small", "/shop",
-                   "the foam does not fit the mixing container in any number of batches",
-                   "use a larger container or mixer"};
+                   phrase("the foam does not fit the mixing container in any number of batches"),
+                   phrase("use a larger container or mixer")};
 }
 
 } // namespace drawercast::casting

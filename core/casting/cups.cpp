@@ -16,12 +16,12 @@ double cup_density_g_ml(const job::Cup& cup) {
 Expected<double> cup_expansion(const job::Cup& cup, double liquid_g_ml) {
     const double risen = liquid_g_ml / cup_density_g_ml(cup);
     if (!(risen > 1))
-        return Problem{"cup-unusable", "/foam/cup", "the cup's foam is not lighter than its liquid",
-                       "check its diameter, liquid and risen height, or do not use the cup"};
+        return Problem{"cup-unusable", "/foam/cup", phrase("the cup's foam is not lighter than its liquid"),
+                       phrase("check its diameter, liquid and risen height, or do not use the cup")};
     if (!(cup.start_s < cup.half_s && cup.half_s < cup.full_s))
         return Problem{"cup-unusable", "/foam/cup",
-                       "the cup's start, half and full rise are not in this order",
-                       "check its times, or do not use the cup"};
+                       phrase("the cup's start, half and full rise are not in this order"),
+                       phrase("check its times, or do not use the cup")};
     return risen;
 }
 

@@ -29,9 +29,7 @@ bool hard_if_high(const DoseIn& in, double ml) {
     return fill > hard_fill;
 }
 
-Problem refused(std::string what, std::string fix) {
-    return {"dose-refused", "", std::move(what), std::move(fix)};
-}
+Problem refused(Phrase what, Phrase fix) { return {"dose-refused", "", std::move(what), std::move(fix)}; }
 
 void add_masses(const DoseIn& in, Dose& dose) {
     const job::Foam& foam = *in.foam;
@@ -70,20 +68,22 @@ double automatic_overpack(const DoseIn& in) {
 
 Expected<Dose> dose_of(const DoseIn& in) {
     if (!(in.net_mm3 > 0))
-        return refused("the pockets leave no room for foam", "move, shrink or remove pockets");
+        return refused(phrase("the pockets leave no room for foam"),
+                       phrase("move, shrink or remove pockets"));
     Dose dose;
     dose.overpack_auto = !in.foam->overpack;
     dose.overpack = in.foam->overpack ? *in.foam->overpack : automatic_overpack(in);
     if (dose.overpack < 0)
-        return refused("the overpack is below 0, so the mold would not fill", "raise the overpack");
+        return refused(phrase("the overpack is below 0, so the mold would not fill"),
+                       phrase("raise the overpack"));
     dose.expansion = in.profile.expansion;
     dose.by_cup = in.profile.by_cup;
     dose.liquid_g_ml = in.profile.liquid_g_ml;
     dose.poured_ml = poured_ml(dose.overpack, in.net_mm3, dose.expansion);
     if (all_liquid(in, dose.poured_ml))
-        return refused("the liquid alone would fill the mold",
-                       dose.overpack_auto ? "make the insert thicker or use a foam that expands more"
-                                          : "lower the overpack or use a foam that expands more");
+        return refused(phrase("the liquid alone would fill the mold"),
+                       dose.overpack_auto ? phrase("make the insert thicker or use a foam that expands more")
+                                          : phrase("lower the overpack or use a foam that expands more"));
     dose.none_passes = dose.overpack_auto && hard_if_high(in, dose.poured_ml);
     const double with_reserve_ml = dose.poured_ml * (1 + squeeze_out_share * dose.overpack);
     const auto batches = split(in, with_reserve_ml);

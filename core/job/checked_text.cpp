@@ -9,8 +9,8 @@ ExpectedAll<std::string> checked_text(const Job& job) {
     const auto again = read_job(text);
     if (!again) return again.error();
     if (!(*again == job))
-        return Problems{{"unsavable", "", "the job would not open as it is now",
-                         "Undo the last change; this is a fault of the program"}};
+        return Problems{{"unsavable", "", phrase("the job would not open as it is now"),
+                         phrase("Undo the last change; this is a fault of the program")}};
     return text;
 }
 

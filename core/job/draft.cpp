@@ -30,19 +30,21 @@ std::string resolved(std::string path) {
 
 } // namespace
 
-Problem file_problem(const std::string& path, const std::string& what, const std::string& fix) {
-    return {"file", path, what + ": " + std::strerror(errno), fix};
+Problem file_problem(const std::string& path, const Phrase& what, const Phrase& fix) {
+    return {"file", path, phrase("%1: %2", what, verbatim(std::strerror(errno))), fix};
 }
 
 Expected<Target> find_target(const std::string& path) {
     Target target{resolved(path), std::nullopt, true};
     const auto there = look_at(target.path);
     if (!there) return target;
-    if (there->folder) return Problem{"file", path, "this is a folder", "Give the file a name in it"};
+    if (there->folder)
+        return Problem{"file", path, phrase("this is a folder"), phrase("Give the file a name in it")};
     target.plain = there->plain;
     target.mode = there->mode;
     if (!there->writable)
-        return Problem{"file", path, "the file may not be written to", "Save it under another name"};
+        return Problem{"file", path, phrase("the file may not be written to"),
+                       phrase("Save it under another name")};
     return target;
 }
 

@@ -21,7 +21,7 @@ struct Target {
 Expected<Target> find_target(const std::string& path);
 
 /// "PATH: WHAT: reason of errno".
-Problem file_problem(const std::string& path, const std::string& what, const std::string& fix);
+Problem file_problem(const std::string& path, const Phrase& what, const Phrase& fix);
 
 /// A name beside `path`, of this process and of this call: a worker may save beside the window.
 std::string draft_path(const std::string& path);

@@ -11,9 +11,11 @@ namespace drawercast::job {
 
 namespace {
 
-std::string range_text(const Range& range) {
-    return std::string(range.open_least ? "over " : "from ") + number_text(range.least) + " to " +
-           number_text(range.most);
+Phrase in_words(const Range& range) {
+    const Phrase least = figure(number_text(range.least)), most = figure(number_text(range.most));
+    if (range.whole) return phrase("Use a whole number from %1 to %2", least, most);
+    return range.open_least ? phrase("Use a number over %1 to %2", least, most)
+                            : phrase("Use a number from %1 to %2", least, most);
 }
 
 bool in_range(double value, const Range& range) {
@@ -28,25 +30,25 @@ std::size_t characters(std::string_view text) {
 
 } // namespace
 
-void Reading::report(std::string code, const JsonValue& at, std::string what, std::string fix) {
+void Reading::report(std::string code, const JsonValue& at, Phrase what, Phrase fix) {
     if (!full()) problems_.emplace_back(std::move(code), at.where(), std::move(what), std::move(fix));
 }
 
 std::optional<double> read_number(Reading& reading, const JsonValue& at, std::string_view path) {
     const auto value = at.kind() == JsonKind::number ? parse_number(at.raw()) : std::nullopt;
     if (!value) {
-        reading.report("number", at, "is not a number", "Write a plain number there");
+        reading.report("number", at, phrase("is not a number"), phrase("Write a plain number there"));
         return std::nullopt;
     }
     const Range& range = range_of(path);
     if (!in_range(*value, range)) {
-        reading.report("number-range", at, rounded_text(*value, 9) + " is out of range",
-                       "Use a number " + range_text(range));
+        reading.report("number-range", at, phrase("%1 is out of range", figure(rounded_text(*value, 9))),
+                       in_words(range));
         return std::nullopt;
     }
     if (range.whole && *value != std::floor(*value)) {
-        reading.report("number-whole", at, rounded_text(*value, 9) + " is not a whole number",
-                       "Use a whole number " + range_text(range));
+        reading.report("number-whole", at,
+                       phrase("%1 is not a whole number", figure(rounded_text(*value, 9))), in_words(range));
         return std::nullopt;
     }
     return value;
@@ -55,7 +57,7 @@ std::optional<double> read_number(Reading& reading, const JsonValue& at, std::st
 Fields::Fields(Reading& reading, JsonValue object, std::string_view scope)
     : reading_(reading), object_(object), scope_(scope) {
     if (object_.kind() != JsonKind::object)
-        reading_.report("object", object_, "is not an object", "Write { … } there");
+        reading_.report("object", object_, phrase("is not an object"), phrase("Write { … } there"));
 }
 
 std::optional<JsonValue> Fields::take(std::string_view key) {
@@ -67,12 +69,12 @@ std::optional<JsonValue> Fields::take_list(std::string_view key, std::size_t mos
     const auto at = take(key);
     if (!at) return std::nullopt;
     if (at->kind() != JsonKind::array) {
-        reading_.report("value", *at, "is not a list", "Write [ … ] there");
+        reading_.report("value", *at, phrase("is not a list"), phrase("Write [ … ] there"));
         return std::nullopt;
     }
     if (at->size() > most) {
-        reading_.report("value", *at, "holds " + std::to_string(at->size()) + " items",
-                        "At most " + std::to_string(most) + " can be worked with");
+        reading_.report("value", *at, phrase("holds %1 items", figure(std::to_string(at->size()))),
+                        phrase("At most %1 can be worked with", figure(std::to_string(most))));
         return std::nullopt;
     }
     return at;
@@ -88,11 +90,13 @@ bool Fields::stands_for_nothing(const JsonValue& at, std::string_view word) {
 
 void Fields::require(std::string_view key) {
     if (object_.kind() == JsonKind::object && !has(key))
-        reading_.report("missing", object_, "has no \"" + std::string(key) + "\"", "Add it there");
+        reading_.report("missing", object_, phrase("has no \"%1\"", verbatim(std::string(key))),
+                        phrase("Add it there"));
 }
 
-void Fields::refuse(std::string_view key, const char* why) {
-    if (const auto at = object_.find(key)) reading_.report("value", *at, why, "Leave one of the two out");
+void Fields::refuse(std::string_view key, const Phrase& why) {
+    if (const auto at = object_.find(key))
+        reading_.report("value", *at, why, phrase("Leave one of the two out"));
 }
 
 void Fields::number(std::string_view key, double& value) {
@@ -114,9 +118,9 @@ void Fields::text(std::string_view key, std::string& value) {
     const auto at = take(key);
     if (!at) return;
     if (at->kind() != JsonKind::string)
-        return reading_.report("value", *at, "is not a text", "Write it in quotes");
+        return reading_.report("value", *at, phrase("is not a text"), phrase("Write it in quotes"));
     if (characters(at->text()) > most_text_characters)
-        return reading_.report("value", *at, "is longer than any note", "Shorten it");
+        return reading_.report("value", *at, phrase("is longer than any note"), phrase("Shorten it"));
     value = at->text();
 }
 
@@ -124,7 +128,8 @@ void Fields::flag(std::string_view key, bool& value) {
     const auto at = take(key);
     if (!at) return;
     if (at->kind() != JsonKind::boolean)
-        return reading_.report("value", *at, "is neither true nor false", "Write true or false");
+        return reading_.report("value", *at, phrase("is neither true nor false"),
+                               phrase("Write true or false"));
     value = at->raw() == "true";
 }
 
@@ -142,7 +147,8 @@ void Fields::pair(std::string_view key, double& first, double& second) {
     std::vector<double> values;
     lengths(key, values);
     if (!at || at->kind() != JsonKind::array) return;
-    if (at->size() != 2) return reading_.report("value", *at, "needs two lengths", "Write [a, b] in mm");
+    if (at->size() != 2)
+        return reading_.report("value", *at, phrase("needs two lengths"), phrase("Write [a, b] in mm"));
     if (values.size() == 2) first = values[0], second = values[1];
 }
 
@@ -150,7 +156,7 @@ void Fields::point(std::string_view key, shape::Vec& value) {
     const auto at = take(key);
     if (!at) return;
     if (at->kind() != JsonKind::array || at->size() != 2)
-        return reading_.report("point", *at, "is not a point", "Write [x, y] in mm");
+        return reading_.report("point", *at, phrase("is not a point"), phrase("Write [x, y] in mm"));
     std::vector<double> xy;
     at->each_item([&](JsonValue item) {
         if (const auto number = read_number(reading_, item, "/point/coordinate_mm"))
@@ -167,7 +173,7 @@ void Fields::texts(std::string_view key, std::vector<std::string>& values) {
         if (item.kind() == JsonKind::string)
             values.emplace_back(item.text());
         else
-            reading_.report("value", item, "is not a text", "Write it in quotes");
+            reading_.report("value", item, phrase("is not a text"), phrase("Write it in quotes"));
     });
 }
 

@@ -19,7 +19,7 @@ class Reading {
   public:
     static constexpr std::size_t most_problems = 100;
 
-    void report(std::string code, const JsonValue& at, std::string what, std::string fix);
+    void report(std::string code, const JsonValue& at, Phrase what, Phrase fix);
     /// No more are kept: what is left to do only costs time.
     bool full() const { return problems_.size() >= most_problems; }
     bool clean() const { return problems_.empty(); }
@@ -72,7 +72,8 @@ class Fields {
             }
             known += (known.empty() ? "\"" : ", \"") + std::string(text) + "\"";
         }
-        reading_.report("value", *at, "is none of the words known here", "Use one of " + known);
+        reading_.report("value", *at, phrase("is none of the words known here"),
+                        phrase("Use one of %1", verbatim(known)));
     }
 
     /// The member to be read by `read(JsonValue)`, where there is one.
@@ -95,9 +96,10 @@ class Fields {
         });
     }
 
-    void require(std::string_view key);                 ///< reports where it is missing
-    void refuse(std::string_view key, const char* why); ///< reports where it is there: it contradicts another
-    Unknowns rest() const;                              ///< members nobody asked for
+    void require(std::string_view key); ///< reports where it is missing
+    void refuse(std::string_view key,
+                const Phrase& why); ///< reports where it is there: it contradicts another
+    Unknowns rest() const;          ///< members nobody asked for
     const JsonValue& object() const { return object_; }
     Reading& reading() { return reading_; }
 

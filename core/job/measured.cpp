@@ -29,8 +29,8 @@ std::array<double, 8> readings(const Taped& t) {
 }
 
 Problem disagree(const std::string& where) {
-    return {"measured-disagree", where, "The diagonals do not fit the sides as they were read",
-            "Read both diagonals and the four sides again, corner to corner"};
+    return {"measured-disagree", where, phrase("The diagonals do not fit the sides as they were read"),
+            phrase("Read both diagonals and the four sides again, corner to corner")};
 }
 
 /// The third corner of a triangle on the front: `side` from the near end, squared distance `far2` from the
@@ -158,8 +158,9 @@ struct Span {
 std::optional<Problem> range_problem(const Taped& taped, const std::string& where) {
     for (const double reading : readings(taped))
         if (!(reading > 0 && reading <= most_mm))
-            return Problem{"measured-range", where, "Every reading must be above 0 and at most 5000 mm",
-                           "Fill in all three widths, three depths and both diagonals"};
+            return Problem{"measured-range", where,
+                           phrase("Every reading must be above 0 and at most 5000 mm"),
+                           phrase("Fill in all three widths, three depths and both diagonals")};
     return std::nullopt;
 }
 
@@ -189,8 +190,8 @@ Expected<Inside> largest_inside(const Taped& top, const std::optional<Taped>& bo
     const double across = grained(std::min(sides.x, width.least));
     const double back = grained(std::min(sides.y, depth.least));
     if (across <= 0 || back <= 0)
-        return Problem{"measured-nothing", "top", "No rectangle fits inside these readings",
-                       "Read the drawer again, both diagonals from corner to corner"};
+        return Problem{"measured-nothing", "top", phrase("No rectangle fits inside these readings"),
+                       phrase("Read the drawer again, both diagonals from corner to corner")};
     return Inside{across,
                   back,
                   {grained(width.greatest - width.least), grained(width.least - across)},

@@ -149,18 +149,18 @@ class JsonTreeBuilder {
 
 namespace {
 
-Problem unreadable(std::string_view text, std::size_t at, const char* code, std::string what) {
-    return {code, place_text(text, at), std::move(what), "Mend the text there, or open the backup"};
+Problem unreadable(std::string_view text, std::size_t at, const char* code, Phrase what) {
+    return {code, place_text(text, at), std::move(what), phrase("Mend the text there, or open the backup")};
 }
 
 Problem reason(std::string_view text, std::size_t at, const bj::error_code& ec) {
     if (ec == bj::error::too_deep)
         return unreadable(text, at, "json-deep",
-                          "nested deeper than " + std::to_string(most_json_depth) + " levels");
-    if (ec == bj::error::incomplete) return unreadable(text, at, "json", "the text ends too soon");
+                          phrase("nested deeper than %1 levels", figure(std::to_string(most_json_depth))));
+    if (ec == bj::error::incomplete) return unreadable(text, at, "json", phrase("the text ends too soon"));
     if (ec == bj::error::extra_data)
-        return unreadable(text, at, "json", "something follows after the end of the job");
-    return unreadable(text, at, "json", "not JSON: " + ec.message());
+        return unreadable(text, at, "json", phrase("something follows after the end of the job"));
+    return unreadable(text, at, "json", phrase("not JSON: %1", verbatim(ec.message())));
 }
 
 } // namespace
@@ -169,8 +169,8 @@ Expected<JsonTree> parse_json(std::string_view text) {
     if (text.size() > most_json_bytes)
         return Problem{"json-size",
                        {},
-                       "larger than " + std::to_string(most_json_bytes / 1024 / 1024) + " MB",
-                       "A job is far smaller: check that this is the right file"};
+                       phrase("larger than %1 MB", figure(std::to_string(most_json_bytes / 1024 / 1024))),
+                       phrase("A job is far smaller: check that this is the right file")};
     bj::parse_options options;
     options.max_depth = most_json_depth;
     bj::basic_parser<JsonTreeBuilder> parser(options);
@@ -178,7 +178,8 @@ Expected<JsonTree> parse_json(std::string_view text) {
     builder.start(text);
     bj::error_code ec;
     const std::size_t used = parser.write_some(false, text.data(), text.size(), ec);
-    if (builder.too_many) return unreadable(text, used, "json-values", "holds more values than any job");
+    if (builder.too_many)
+        return unreadable(text, used, "json-values", phrase("holds more values than any job"));
     if (!ec && used < text.size()) ec = bj::error::extra_data;
     if (ec) return reason(text, used, ec);
     return std::move(builder.tree);

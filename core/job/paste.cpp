@@ -67,9 +67,9 @@ class RowReader {
         problem_.reset();
         for (std::size_t i = 0; i < row.cells.size() && i < meaning_.fields.size(); ++i)
             if (!row.cells[i].empty()) take(row.cells[i], i);
-        require(0, "length");
-        require(1, "width");
-        require(2, "height");
+        require(0, "length", phrase("it has no length"));
+        require(1, "width", phrase("it has no width"));
+        require(2, "height", phrase("it has no height"));
         if (problem_) return *problem_;
         object_.height_mm = *sizes_[2];
         object_.levels = {
@@ -116,7 +116,9 @@ class RowReader {
         const auto mm = parse_length(with_unit(plain(cell), field.unit), units_.length, meaning_.mark);
         if (!mm) return refuse(mm.error(), where);
         if (!(*mm > 0))
-            return refuse({"paste-size", "", "\"" + cell + "\" is no size", "Use a length above 0"}, where);
+            return refuse({"paste-size", "", phrase("\"%1\" is no size", verbatim(cell)),
+                           phrase("Use a length above 0")},
+                          where);
         sizes_[which] = *mm;
     }
 
@@ -131,9 +133,9 @@ class RowReader {
         }
         for (std::string& part : parts) part = std::string(trimmed(part));
         if (parts.size() != 3)
-            return refuse(
-                {"paste-size", "", "\"" + cell + "\" is not three sizes", "Type it like 140 x 90 x 45"},
-                "size");
+            return refuse({"paste-size", "", phrase("\"%1\" is not three sizes", verbatim(cell)),
+                           phrase("Type it like 140 x 90 x 45")},
+                          "size");
         std::string unit = field.unit;
         if (!bare(parts[2]))
             unit = parts[2].substr(std::min(parts[2].size(), parts[2].find_last_of("0123456789.,") + 1));
@@ -156,9 +158,9 @@ class RowReader {
         const auto count = parse_typed_number(plain(cell), meaning_.mark);
         if (!count) return refuse(count.error(), "count");
         if (*count < 0 || *count > most_count || *count != std::floor(*count))
-            return refuse(
-                {"paste-count", "", "\"" + cell + "\" is no number of pieces", "Use a whole number"},
-                "count");
+            return refuse({"paste-count", "", phrase("\"%1\" is no number of pieces", verbatim(cell)),
+                           phrase("Use a whole number")},
+                          "count");
         object_.count = static_cast<int>(*count);
     }
 
@@ -169,10 +171,11 @@ class RowReader {
         object_.note += cell;
     }
 
-    void require(std::size_t which, const std::string& word) {
+    void require(std::size_t which, const char* word, Phrase what) {
         if (!problem_ && !sizes_[which])
-            refuse({"paste-missing", "", "it has no " + word, "Give each object length, width and height"},
-                   word);
+            refuse(
+                {"paste-missing", "", std::move(what), phrase("Give each object length, width and height")},
+                word);
     }
 
     /// The first problem of a row is told: the others may come of it.
@@ -256,10 +259,11 @@ std::vector<PastedRow> read_pasted(const PasteTable& table, const PasteMeaning& 
     }
     ask_job_reader(rows);
     if (!table.beyond.empty())
-        rows.push_back({table.beyond_line, table.beyond,
-                        Problem{"paste-many", "",
-                                "a list is read " + std::to_string(most_paste_rows) + " rows at a time",
-                                "Add the rows above, then paste these"}});
+        rows.push_back(
+            {table.beyond_line, table.beyond,
+             Problem{"paste-many", "",
+                     phrase("a list is read %1 rows at a time", figure(std::to_string(most_paste_rows))),
+                     phrase("Add the rows above, then paste these")}});
     return rows;
 }
 

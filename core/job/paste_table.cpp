@@ -142,8 +142,8 @@ char character_of(Separator separator) {
 
 Expected<PasteTable> paste_table(std::string_view text, std::optional<Separator> separator) {
     if (text.size() > most_paste_bytes)
-        return Problem{"paste-large", "", "That is more text than any list of objects",
-                       "Copy the rows of the objects alone"};
+        return Problem{"paste-large", "", phrase("That is more text than any list of objects"),
+                       phrase("Copy the rows of the objects alone")};
     constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
     if (text.substr(0, byte_order_mark.size()) == byte_order_mark) text.remove_prefix(byte_order_mark.size());
 

@@ -23,27 +23,28 @@ constexpr std::size_t most_marks = 100000;
 std::optional<Problem> refused(const JsonValue& root) {
     const auto format = root.find("format");
     if (!format || format->text() != "drawercast-job")
-        return Problem{"format", format.value_or(root).where(), "this is not a Drawercast job",
-                       "Open a file whose \"format\" is \"drawercast-job\""};
+        return Problem{"format", format.value_or(root).where(), phrase("this is not a Drawercast job"),
+                       phrase("Open a file whose \"format\" is \"drawercast-job\"")};
     const auto version = root.find("version");
     const auto number =
         version && version->kind() == JsonKind::number ? parse_number(version->raw()) : std::nullopt;
     if (!number || *number < 1 || *number != std::floor(*number))
-        return Problem{"version", version.value_or(root).where(), "the job does not say its version",
-                       "Write \"version\": " + std::to_string(format_version)};
+        return Problem{"version", version.value_or(root).where(), phrase("the job does not say its version"),
+                       phrase("Write \"version\": %1", figure(std::to_string(format_version)))};
     if (*number > format_version)
         return Problem{"version-newer", version->where(),
-                       "this job needs a newer Drawercast: it is of version " + rounded_text(*number, 9) +
-                           ", and this program reads up to version " + std::to_string(format_version),
-                       "Open it with a newer Drawercast"};
+                       phrase("this job needs a newer Drawercast: it is of version %1, and this program "
+                              "reads up to version %2",
+                              figure(rounded_text(*number, 9)), figure(std::to_string(format_version))),
+                       phrase("Open it with a newer Drawercast")};
     return std::nullopt;
 }
 
 void report_repeated_keys(Reading& reading, const JsonTree& tree) {
     for (const JsonValue& key : tree.repeated_keys())
         reading.report("key-twice", key,
-                       "the key \"" + std::string(key.text()) + "\" stands twice in one object",
-                       "Take one of the two out");
+                       phrase("the key \"%1\" stands twice in one object", verbatim(std::string(key.text()))),
+                       phrase("Take one of the two out"));
 }
 
 Job read_all(Reading& reading, const JsonTree& tree) {

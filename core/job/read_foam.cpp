@@ -35,19 +35,20 @@ Cup read_cup(Reading& reading, JsonValue at, const char* scope) {
     fields.number("room_c", cup.room_c);
     cup.unknown = fields.rest();
     if (!(cup.start_s < cup.half_s && cup.half_s < cup.full_s))
-        reading.report("cup-times", at, "the cup's times do not follow one another",
-                       "Enter start before half before full rise, in seconds from the start of mixing");
+        reading.report(
+            "cup-times", at, phrase("the cup's times do not follow one another"),
+            phrase("Enter start before half before full rise, in seconds from the start of mixing"));
     return cup;
 }
 
 /// Times and stresses that must follow one another for any formula to make sense.
 void check_foam(Reading& reading, JsonValue at, const Foam& foam) {
     if (!(foam.rise_s > foam.pot_life_s))
-        reading.report("foam-times", at, "the foam has risen before its pot life is over",
-                       "Make \"rise_s\" longer than \"pot_life_s\"");
+        reading.report("foam-times", at, phrase("the foam has risen before its pot life is over"),
+                       phrase("Make \"rise_s\" longer than \"pot_life_s\""));
     if (foam.stress40_kpa < foam.stress25_kpa)
-        reading.report("foam-stress", at, "the foam is softer at 40 % than at 25 % compression",
-                       "Check the two stresses");
+        reading.report("foam-stress", at, phrase("the foam is softer at 40 % than at 25 % compression"),
+                       phrase("Check the two stresses"));
 }
 
 StiffenerChoice read_stiffener_choice(Reading& reading, JsonValue at) {

@@ -19,7 +19,7 @@ constexpr std::size_t most_points = 1000;
 
 std::optional<Cylinder> read_cylinder(Reading& reading, JsonValue at) {
     if (at.kind() != JsonKind::array || at.size() != 2) {
-        reading.report("lying", at, "is no cylinder", "Write [length, diameter] in mm");
+        reading.report("lying", at, phrase("is no cylinder"), phrase("Write [length, diameter] in mm"));
         return std::nullopt;
     }
     std::vector<double> sizes;
@@ -41,12 +41,13 @@ Lying read_lying(Fields& fields) {
     });
     fields.length("axis_mm", lying.axis_mm);
     if (fields.object().find("lying")->size() == 0)
-        reading.report("lying", fields.object(), "has no cylinder", "Write at least one [length, diameter]");
+        reading.report("lying", fields.object(), phrase("has no cylinder"),
+                       phrase("Write at least one [length, diameter]"));
     const bool above = std::any_of(lying.cylinders.begin(), lying.cylinders.end(),
                                    [&](const Cylinder& c) { return !(lying.axis_mm > -c.diameter_mm / 2); });
     if (above)
-        reading.report("lying", fields.object(), "a cylinder lies wholly above the insert's face",
-                       "Make \"axis_mm\" larger than minus its radius");
+        reading.report("lying", fields.object(), phrase("a cylinder lies wholly above the insert's face"),
+                       phrase("Make \"axis_mm\" larger than minus its radius"));
     return lying;
 }
 
@@ -61,7 +62,7 @@ Sunk read_sunk(Fields& fields) {
 Through read_through(Fields& fields) {
     Through through;
     read_outline(fields, "outline", through.outline);
-    fields.refuse("depth_mm", "a level that goes through has no depth of its own");
+    fields.refuse("depth_mm", phrase("a level that goes through has no depth of its own"));
     return through;
 }
 
@@ -73,7 +74,7 @@ Level read_level(Reading& reading, JsonValue at) {
     if (fields.has("lying")) {
         level.form = read_lying(fields);
         for (const char* other : {"outline", "depth_mm", "through"})
-            fields.refuse(other, "a lying round has its own form and depth");
+            fields.refuse(other, phrase("a lying round has its own form and depth"));
     } else if (through) {
         level.form = read_through(fields);
     } else {
@@ -170,7 +171,8 @@ Object read_object(Reading& reading, JsonValue at) {
                 [&](JsonValue item) { object.levels.push_back(read_level(reading, item)); });
     object.unknown = fields.rest();
     if (object.levels.empty() && fields.has("levels"))
-        reading.report("missing", at, "the object has no level", "Give it at least one outline with a depth");
+        reading.report("missing", at, phrase("the object has no level"),
+                       phrase("Give it at least one outline with a depth"));
     return object;
 }
 

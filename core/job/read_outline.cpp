@@ -33,10 +33,11 @@ constexpr Sizes corner_sizes{{coordinate_path, coordinate_path, "/outline/sagitt
 std::optional<std::array<double, 3>> read_sizes(Reading& reading, JsonValue at, const Sizes& sizes) {
     if (at.kind() != JsonKind::array || at.size() < sizes.least || at.size() > sizes.most) {
         reading.report("outline", at,
-                       "needs " + std::to_string(sizes.least) +
-                           (sizes.least == sizes.most ? "" : " to " + std::to_string(sizes.most)) +
-                           " numbers",
-                       "Write them as a list, in mm");
+                       sizes.least == sizes.most
+                           ? phrase("needs %1 numbers", figure(std::to_string(sizes.least)))
+                           : phrase("needs %1 to %2 numbers", figure(std::to_string(sizes.least)),
+                                    figure(std::to_string(sizes.most))),
+                       phrase("Write them as a list, in mm"));
         return std::nullopt;
     }
     std::array<double, 3> values{};
@@ -71,8 +72,9 @@ std::optional<shape::Given> read_capsule(Reading& reading, JsonValue at) {
 
 std::optional<shape::Given> read_polygon(Reading& reading, JsonValue at) {
     if (at.kind() != JsonKind::array || at.size() > most_corners) {
-        reading.report("outline", at, "is no list of at most " + std::to_string(most_corners) + " corners",
-                       "Write [[x, y], …] in mm");
+        reading.report("outline", at,
+                       phrase("is no list of at most %1 corners", figure(std::to_string(most_corners))),
+                       phrase("Write [[x, y], …] in mm"));
         return std::nullopt;
     }
     shape::Polygon polygon;
@@ -97,8 +99,9 @@ std::optional<shape::Given> accepted(Reading& reading, JsonValue at, shape::Give
     if (reading.outlines_refused) return std::nullopt;
     if (reading.outline_corners > most_corners_in_all) {
         reading.outlines_refused = true;
-        reading.report("outline-many-corners", at, "the job's outlines have too many corners and arcs in all",
-                       "Leave out corners and arcs that nobody could measure");
+        reading.report("outline-many-corners", at,
+                       phrase("the job's outlines have too many corners and arcs in all"),
+                       phrase("Leave out corners and arcs that nobody could measure"));
         return std::nullopt;
     }
     const auto contour = shape::contour_of(given);
@@ -125,9 +128,9 @@ void read_outline(Fields& fields, std::string_view key, shape::Given& outline) {
             if (given) outline = std::move(*given);
             return;
         }
-        reading.report("outline", at, "is no outline",
-                       "Write one of {\"rect\": [w, h, r]}, {\"circle\": [d]}, {\"capsule\": [l, w]}, "
-                       "{\"polygon\": [[x, y], …]}");
+        reading.report("outline", at, phrase("is no outline"),
+                       phrase("Write one of {\"rect\": [w, h, r]}, {\"circle\": [d]}, {\"capsule\": [l, w]}, "
+                              "{\"polygon\": [[x, y], …]}"));
     });
 }
 

@@ -56,8 +56,8 @@ Closure read_closure(Reading& reading, JsonValue at) {
     fields.maybe_whole("at_hand", closure.at_hand);
     closure.unknown = fields.rest();
     if (closure.kind != ClosureKind::screw && !closure.capacity_n)
-        reading.report("missing", at, "has no capacity, and only screws have a formula for it",
-                       "Add \"capacity_n\" from its data sheet");
+        reading.report("missing", at, phrase("has no capacity, and only screws have a formula for it"),
+                       phrase("Add \"capacity_n\" from its data sheet"));
     return closure;
 }
 
@@ -96,8 +96,8 @@ Shop read_shop(Reading& reading, JsonValue at) {
     fields.number("hour_price", shop.hour_price);
     fields.number("margin", shop.margin);
     if (!(shop.opens_h < shop.closes_h))
-        reading.report("shop-hours", at, "the shop closes before it opens",
-                       "Make \"closes_h\" greater than \"opens_h\"");
+        reading.report("shop-hours", at, phrase("the shop closes before it opens"),
+                       phrase("Make \"closes_h\" greater than \"opens_h\""));
     fields.length("saw_step_mm", shop.saw_step_mm);
     fields.length("kerf_mm", shop.kerf_mm);
     fields.lengths("drills_mm", shop.drills_mm);

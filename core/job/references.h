@@ -27,7 +27,7 @@ class References {
         int n = 1;
         JsonValue at;
     };
-    static void check_names(Reading& reading, const std::vector<Name>& names, const char* what);
+    static void check_names(Reading& reading, const std::vector<Name>& names, const Phrase& what);
 
     std::vector<Name> objects_;
     std::vector<Name> drawers_;

@@ -13,12 +13,12 @@ namespace drawercast::job {
 
 namespace {
 
-constexpr const char* elsewhere = "Save it in another folder, or make room on the disk";
+Phrase elsewhere() { return phrase("Save it in another folder, or make room on the disk"); }
 
 /// Said outright: a Saved can be made of a Problem too.
 Expected<Saved> refused(Problem problem) { return {boost::system::in_place_error, std::move(problem)}; }
 
-Problem backup_problem(const std::string& path, const std::string& what, const std::string& fix) {
+Problem backup_problem(const std::string& path, const Phrase& what, const Phrase& fix) {
     return {"backup", path, what, fix};
 }
 
@@ -45,14 +45,15 @@ std::optional<Problem> keep_before(const Target& target, std::string_view text, 
     const Target kept{target.path + ".before", target.mode, true};
     const auto old = read_file(target.path, most_json_bytes);
     if (!old || !read_job(*old))
-        return backup_problem(kept.path,
-                              "the file that was there is no job that can be read, so the backup was "
-                              "left as it is",
-                              "The job itself is saved");
+        return backup_problem(
+            kept.path,
+            phrase("the file that was there is no job that can be read, so the backup was left as it is"),
+            phrase("The job itself is saved"));
     if (*old == text) return std::nullopt; // saved twice: the version before is an older one
     if (linked(files, target.path, kept.path) || copied(files, *old, kept)) return std::nullopt;
-    const Problem problem = file_problem(kept.path, "the version before could not be kept",
-                                         "The job itself is saved; make room for \"" + kept.path + "\"");
+    const Problem problem =
+        file_problem(kept.path, phrase("the version before could not be kept"),
+                     phrase("The job itself is saved; make room for \"%1\"", verbatim(kept.path)));
     return backup_problem(problem.where, problem.what, problem.fix);
 }
 
@@ -62,17 +63,19 @@ Expected<Saved> save_job(const Job& job, const std::string& path, FileSystem& fi
     const auto text = checked_text(job);
     if (!text) {
         const Problem problem = text.error().front();
-        return refused(
-            {"unsavable", problem.where, "the job would not open again: " + problem.what, problem.fix});
+        return refused({"unsavable", problem.where, phrase("the job would not open again: %1", problem.what),
+                        problem.fix});
     }
     const auto target = find_target(path);
     if (!target) return refused(target.error());
     if (!target->plain)
-        return refused({"file", path, "this is no file that a job can be kept in", "Give it another name"});
+        return refused({"file", path, phrase("this is no file that a job can be kept in"),
+                        phrase("Give it another name")});
     Draft draft(files, *target);
-    if (!draft.fill(*text)) return refused(file_problem(path, "could not be written", elsewhere));
+    if (!draft.fill(*text)) return refused(file_problem(path, phrase("could not be written"), elsewhere()));
     Saved saved{keep_before(*target, *text, files)}; // once the new one is safely on the disk beside it
-    if (!draft.put_in_place()) return refused(file_problem(path, "could not be replaced", elsewhere));
+    if (!draft.put_in_place())
+        return refused(file_problem(path, phrase("could not be replaced"), elsewhere()));
     return saved;
 }
 
@@ -83,7 +86,8 @@ Expected<Saved> save_job(const Job& job, const std::string& path) {
 
 Expected<std::string> read_file(const std::string& path, std::size_t most) {
     const int file = uninterrupted([&] { return open_to_read(path); });
-    if (file < 0) return file_problem(path, "could not be opened", "Check the name and the folder");
+    if (file < 0)
+        return file_problem(path, phrase("could not be opened"), phrase("Check the name and the folder"));
     std::string bytes;
     std::array<char, 65536> room;
     long count = 0;
@@ -94,10 +98,13 @@ Expected<std::string> read_file(const std::string& path, std::size_t most) {
     const int error = errno;
     close_file(file);
     errno = error;
-    if (count < 0) return file_problem(path, "could not be read", "Check that it is a file you may read");
+    if (count < 0)
+        return file_problem(path, phrase("could not be read"),
+                            phrase("Check that it is a file you may read"));
     if (bytes.size() > most)
-        return Problem{"file-size", path, "is larger than " + std::to_string(most / 1024 / 1024) + " MB",
-                       "Check that this is the right file"};
+        return Problem{"file-size", path,
+                       phrase("is larger than %1 MB", figure(std::to_string(most / 1024 / 1024))),
+                       phrase("Check that this is the right file")};
     return bytes;
 }
 
@@ -114,12 +121,12 @@ Expected<void> write_file(const std::string& path, std::string_view bytes) {
     if (target->plain) {
         Draft draft(files, *target);
         if (draft.fill(bytes) && draft.put_in_place()) return {};
-        return file_problem(path, "could not be written", elsewhere);
+        return file_problem(path, phrase("could not be written"), elsewhere());
     }
     const int file = uninterrupted([&] { return open_to_write(path); });
     bool written = file >= 0 && write_all(files, file, bytes);
     if (file >= 0 && close_file(file) != 0) written = false;
-    if (!written) return file_problem(path, "could not be written", "Give it another name");
+    if (!written) return file_problem(path, phrase("could not be written"), phrase("Give it another name"));
     return {};
 }
 

@@ -50,7 +50,7 @@ std::string place_in(std::string_view text, std::size_t at) {
     return "line " + std::to_string(line) + ", column " + std::to_string(column);
 }
 
-Problem SvgMarkup::problem(const char* what, const char* fix) const {
+Problem SvgMarkup::problem(const Phrase& what, const Phrase& fix) const {
     return {"svg-markup", place_in(text_, at_), what, fix};
 }
 
@@ -77,8 +77,11 @@ Expected<std::optional<SvgTag>> SvgMarkup::next() {
         const auto bracket = text_.find('<', at_);
         if (bracket == std::string_view::npos) {
             at_ = text_.size();
-            if (!any_) return problem("there is no drawing in it", "Choose a file in the SVG format");
-            if (!open_.empty()) return problem("the file ends too early", "Save the drawing once more");
+            if (!any_)
+                return problem(phrase("there is no drawing in it"),
+                               phrase("Choose a file in the SVG format"));
+            if (!open_.empty())
+                return problem(phrase("the file ends too early"), phrase("Save the drawing once more"));
             return std::optional<SvgTag>();
         }
         at_ = bracket;
@@ -87,8 +90,8 @@ Expected<std::optional<SvgTag>> SvgMarkup::next() {
             const auto end = text_.find('>', at_);
             const auto inner = text_.find('[', at_);
             if (inner != std::string_view::npos && (end == std::string_view::npos || inner < end))
-                return problem("the file declares entities of its own",
-                               "Save it as plain SVG, without a declaration in brackets");
+                return problem(phrase("the file declares entities of its own"),
+                               phrase("Save it as plain SVG, without a declaration in brackets"));
             at_ = end == std::string_view::npos ? text_.size() : end + 1;
             continue;
         }
@@ -99,16 +102,17 @@ Expected<std::optional<SvgTag>> SvgMarkup::next() {
 Expected<std::string> SvgMarkup::attribute_value() {
     skip_blanks();
     if (at_ >= text_.size() || text_[at_] != '=')
-        return problem("an attribute has no value", "Save the drawing once more");
+        return problem(phrase("an attribute has no value"), phrase("Save the drawing once more"));
     ++at_;
     skip_blanks();
     if (at_ >= text_.size() || (text_[at_] != '"' && text_[at_] != '\''))
-        return problem("an attribute’s value is not in quotes", "Save the drawing once more");
+        return problem(phrase("an attribute’s value is not in quotes"), phrase("Save the drawing once more"));
     const char quote = text_[at_++];
     std::string value;
     for (; at_ < text_.size() && text_[at_] != quote; ++at_) {
         const char c = text_[at_];
-        if (c == '<') return problem("an attribute’s value does not end", "Save the drawing once more");
+        if (c == '<')
+            return problem(phrase("an attribute’s value does not end"), phrase("Save the drawing once more"));
         if (c != '&') {
             value += c;
             continue;
@@ -116,13 +120,16 @@ Expected<std::string> SvgMarkup::attribute_value() {
         constexpr std::size_t longest = 12;
         const auto end = text_.find(';', at_);
         if (end == std::string_view::npos || end - at_ > longest)
-            return problem("an & names no character", "Write &amp;");
+            return problem(phrase("an & names no character"), phrase("Write &amp;"));
         const auto one = character(text_.substr(at_ + 1, end - at_ - 1));
-        if (!one) return problem("the file uses an entity that XML does not have", "Save it as plain SVG");
+        if (!one)
+            return problem(phrase("the file uses an entity that XML does not have"),
+                           phrase("Save it as plain SVG"));
         value += *one;
         at_ = end;
     }
-    if (at_ >= text_.size()) return problem("the file ends within a tag", "Save the drawing once more");
+    if (at_ >= text_.size())
+        return problem(phrase("the file ends within a tag"), phrase("Save the drawing once more"));
     ++at_;
     return value;
 }
@@ -134,36 +141,40 @@ Expected<std::optional<SvgTag>> SvgMarkup::tag() {
     tag.start = !tag.end;
     if (tag.end) ++at_;
     const std::string whole = name();
-    if (whole.empty()) return problem("a < begins no tag", "Write &lt;");
+    if (whole.empty()) return problem(phrase("a < begins no tag"), phrase("Write &lt;"));
     tag.name = local(whole);
     while (true) {
         skip_blanks();
-        if (at_ >= text_.size()) return problem("the file ends within a tag", "Save the drawing once more");
+        if (at_ >= text_.size())
+            return problem(phrase("the file ends within a tag"), phrase("Save the drawing once more"));
         if (text_[at_] == '>') break;
         if (text_[at_] == '/' && tag.start) {
             tag.end = true;
             ++at_;
             if (at_ >= text_.size() || text_[at_] != '>')
-                return problem("a tag does not end", "Save the drawing once more");
+                return problem(phrase("a tag does not end"), phrase("Save the drawing once more"));
             break;
         }
         const std::string key = name();
-        if (key.empty() || !tag.start) return problem("this is no attribute", "Save the drawing once more");
+        if (key.empty() || !tag.start)
+            return problem(phrase("this is no attribute"), phrase("Save the drawing once more"));
         const auto value = attribute_value();
         if (!value) return value.error();
         if (!tag.attributes.emplace(key, *value).second)
-            return problem("an attribute is given twice", "Save the drawing once more");
+            return problem(phrase("an attribute is given twice"), phrase("Save the drawing once more"));
         if (tag.attributes.size() > most_attributes)
-            return problem("a tag has more than 200 attributes", "Save it as plain SVG");
+            return problem(phrase("a tag has more than 200 attributes"), phrase("Save it as plain SVG"));
     }
     ++at_;
     any_ = true;
     if (tag.start && !tag.end) open_.push_back(whole);
     if (open_.size() > deepest)
-        return problem("elements are more than 100 deep in each other", "Ungroup the drawing");
+        return problem(phrase("elements are more than 100 deep in each other"),
+                       phrase("Ungroup the drawing"));
     if (!tag.start) {
         if (open_.empty() || open_.back() != whole)
-            return problem("an element ends that was not begun", "Save the drawing once more");
+            return problem(phrase("an element ends that was not begun"),
+                           phrase("Save the drawing once more"));
         open_.pop_back();
     }
     return std::optional<SvgTag>(std::move(tag));

@@ -36,7 +36,7 @@ class SvgMarkup {
     Expected<std::optional<SvgTag>> next();
 
   private:
-    Problem problem(const char* what, const char* fix) const;
+    Problem problem(const Phrase& what, const Phrase& fix) const;
     bool skipped(std::string_view opening, std::string_view closing);
     Expected<std::optional<SvgTag>> tag();
     Expected<std::string> attribute_value();

@@ -17,7 +17,7 @@ using shape::Vec;
 
 constexpr std::size_t most_bytes = 8'000'000;
 constexpr std::size_t most_outlines = 300;
-constexpr const char* plain = "Save it as plain SVG, with paths";
+Phrase plain() { return phrase("Save it as plain SVG, with paths"); }
 
 bool among(std::string_view name, std::initializer_list<std::string_view> names) {
     return std::find(names.begin(), names.end(), name) != names.end();
@@ -35,14 +35,16 @@ Expected<SvgMap> root_map(const SvgTag& root, SvgOutlines& found) {
     std::size_t at = 0;
     for (double& value : box) {
         const auto number = svg_number(view, at);
-        if (!number) return Problem{"svg-size", "", "the viewBox does not hold four numbers", plain};
+        if (!number)
+            return Problem{"svg-size", "", phrase("the viewBox does not hold four numbers"), plain()};
         value = *number;
     }
-    if (!(box[2] > 0) || !(box[3] > 0)) return Problem{"svg-size", "", "the viewBox has no size", plain};
+    if (!(box[2] > 0) || !(box[3] > 0))
+        return Problem{"svg-size", "", phrase("the viewBox has no size"), plain()};
     const double across = width ? *width / box[2] : height ? *height / box[3] : px;
     const double up = height ? *height / box[3] : across;
     if (!(across > 0) || !(up > 0))
-        return Problem{"svg-size", "", "width or height is not more than 0", plain};
+        return Problem{"svg-size", "", phrase("width or height is not more than 0"), plain()};
     if (root.value("preserveAspectRatio").substr(0, 4) == "none") return SvgMap{across, 0, 0, -up, 0, 0};
     const double scale = std::min(across, up);
     return SvgMap{scale, 0, 0, -scale, 0, 0};
@@ -62,14 +64,14 @@ class Attributes {
         if (value && (unit.empty() || unit == "px")) return *value;
         const auto mm = svg_length_mm(text);
         if (mm) return *mm * 96 / 25.4; // a unit within the drawing means CSS's inch, whatever its scale
-        if (fault_.empty()) fault_ = "“" + std::string(name) + "” is no number";
+        if (fault_.empty()) fault_ = phrase("“%1” is no number", verbatim(std::string(name)));
         return usual;
     }
-    const std::string& fault() const { return fault_; }
+    const Phrase& fault() const { return fault_; }
 
   private:
     const SvgTag& tag_;
-    std::string fault_;
+    Phrase fault_;
 };
 
 void draw_rectangle(Attributes& of, const SvgTag& tag, SvgPen& pen) {
@@ -132,8 +134,8 @@ class Reader {
             if (auto fault = take(**tag)) return std::move(*fault);
         }
         if (found_.outlines.empty())
-            return Problem{"svg-empty", "", "the drawing has no closed outline",
-                           "Turn letters and strokes into paths, and save it as plain SVG"};
+            return Problem{"svg-empty", "", phrase("the drawing has no closed outline"),
+                           phrase("Turn letters and strokes into paths, and save it as plain SVG")};
         if (!found_.sized)
             found_.notes.insert(found_.notes.begin(),
                                 "The drawing does not say its size: 96 units were taken as one inch");
@@ -150,13 +152,14 @@ class Reader {
         return all.width() * all.height();
     }
 
-    Problem problem(const SvgTag& tag, const char* code, std::string what) const {
-        return {code, place_in(text_, tag.at), "<" + tag.name + ">: " + std::move(what), plain};
+    Problem problem(const SvgTag& tag, const char* code, Phrase what) const {
+        return {code, place_in(text_, tag.at), phrase("<%1>: %2", verbatim(tag.name), std::move(what)),
+                plain()};
     }
 
     std::optional<Problem> take(const SvgTag& tag) {
         if (maps_.empty()) {
-            if (tag.name != "svg") return problem(tag, "svg-markup", "a drawing begins with <svg>");
+            if (tag.name != "svg") return problem(tag, "svg-markup", phrase("a drawing begins with <svg>"));
             const auto map = root_map(tag, found_);
             if (!map) return problem(tag, "svg-size", map.error().what);
             if (!tag.end) maps_.push_back(*map);
@@ -169,9 +172,9 @@ class Reader {
         }
         const bool holds_none =
             among(tag.name, {"defs", "clipPath", "mask", "symbol", "marker", "pattern", "metadata"});
-        if (tag.name == "svg") return problem(tag, "svg-markup", "a drawing within the drawing");
+        if (tag.name == "svg") return problem(tag, "svg-markup", phrase("a drawing within the drawing"));
         const auto own = svg_transform(tag.value("transform"));
-        if (!own) return problem(tag, "svg-transform", "the transform cannot be read");
+        if (!own) return problem(tag, "svg-transform", phrase("the transform cannot be read"));
         const SvgMap map = maps_.back().after(*own);
         if (!tag.end) {
             maps_.push_back(map);
@@ -192,7 +195,8 @@ class Reader {
         Attributes of(tag);
         if (tag.name == "path") {
             if (const auto drawn = svg_path(tag.value("d"), pen); !drawn)
-                return problem(tag, "svg-path", drawn.error().what + ", " + drawn.error().where);
+                return problem(tag, "svg-path",
+                               phrase("%1, %2", drawn.error().what, verbatim(drawn.error().where)));
         } else if (tag.name == "rect") {
             draw_rectangle(of, tag, pen);
         } else if (tag.name == "circle") {
@@ -201,7 +205,7 @@ class Reader {
             draw_ellipse({of.number("cx"), of.number("cy")}, of.number("rx"), of.number("ry"), pen);
         } else if (among(tag.name, {"polygon", "polyline"})) {
             if (!draw_points(tag.value("points"), pen))
-                return problem(tag, "svg-number", "its points cannot be read, or are over 5000");
+                return problem(tag, "svg-number", phrase("its points cannot be read, or are over 5000"));
         } else {
             return std::nullopt;
         }
@@ -223,7 +227,7 @@ class Reader {
                                        std::move(polygon),
                                        {grained(middle.x), grained(middle.y)}});
             if (found_.outlines.size() > most_outlines)
-                return problem(tag, "svg-many", "the drawing has more than 300 outlines");
+                return problem(tag, "svg-many", phrase("the drawing has more than 300 outlines"));
         }
         return std::nullopt;
     }
@@ -240,7 +244,8 @@ class Reader {
 
 Expected<SvgOutlines> svg_outlines(std::string_view text) {
     if (text.size() > most_bytes)
-        return Problem{"svg-size", "", "the file is over 8 MB", "Save only the outline, without pictures"};
+        return Problem{"svg-size", "", phrase("the file is over 8 MB"),
+                       phrase("Save only the outline, without pictures")};
     return Reader(text).read();
 }
 

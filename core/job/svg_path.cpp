@@ -102,9 +102,9 @@ class Drawing {
     char last_ = 0;
 };
 
-Problem problem(std::size_t at, const std::string& what) {
+Problem problem(std::size_t at, const Phrase& what) {
     return {"svg-path", "character " + std::to_string(at + 1) + " of the path", what,
-            "Draw the path once more, or save it as plain SVG"};
+            phrase("Draw the path once more, or save it as plain SVG")};
 }
 
 } // namespace
@@ -123,8 +123,8 @@ Expected<void> svg_path(std::string_view d, SvgPen& pen) {
             command = c;
             const char upper = static_cast<char>(std::toupper(static_cast<unsigned char>(c)));
             if (upper != 'Z' && numbers_of(upper) == 0)
-                return problem(at, std::string("“") + c + "” is no command of a path");
-            if (!begun && upper != 'M') return problem(at, "a path begins with M");
+                return problem(at, phrase("“%1” is no command of a path", verbatim(std::string(1, c))));
+            if (!begun && upper != 'M') return problem(at, phrase("a path begins with M"));
             begun = true;
             ++at;
             if (upper == 'Z') {
@@ -132,7 +132,7 @@ Expected<void> svg_path(std::string_view d, SvgPen& pen) {
                 continue;
             }
         } else if (command == 0 || command == 'Z' || command == 'z') {
-            return problem(at, "a command is missing before this");
+            return problem(at, phrase("a command is missing before this"));
         }
         const char upper = static_cast<char>(std::toupper(static_cast<unsigned char>(command)));
         std::array<double, 7> values{};
@@ -140,11 +140,13 @@ Expected<void> svg_path(std::string_view d, SvgPen& pen) {
             skip();
             const bool is_flag = upper == 'A' && (i == 3 || i == 4);
             const auto value = is_flag ? flag(d, at) : svg_number(d, at);
-            if (!value) return problem(at, is_flag ? "an arc wants 0 or 1 here" : "a number is missing here");
+            if (!value)
+                return problem(at, is_flag ? phrase("an arc wants 0 or 1 here")
+                                           : phrase("a number is missing here"));
             values[i] = *value;
         }
         drawing.draw(upper, upper != command, values);
-        if (pen.too_many()) return problem(at, "the path has more than 5000 corners");
+        if (pen.too_many()) return problem(at, phrase("the path has more than 5000 corners"));
         if (command == 'M') command = 'L'; // further points are lines
         if (command == 'm') command = 'l';
     }

@@ -19,12 +19,13 @@ using shape::Region;
 constexpr double least_piece_mm2 = 1;
 
 Problem split(const job::Drawer& drawer) {
-    return {"insert-split", drawer.id, "the obstructions cut the insert in two",
-            "Move them, or plan two drawers"};
+    return {"insert-split", drawer.id, phrase("the obstructions cut the insert in two"),
+            phrase("Move them, or plan two drawers")};
 }
 
 Problem nothing_left(const job::Drawer& drawer) {
-    return {"insert-split", drawer.id, "gap and obstructions leave no insert", "Choose a smaller gap"};
+    return {"insert-split", drawer.id, phrase("gap and obstructions leave no insert"),
+            phrase("Choose a smaller gap")};
 }
 
 /// A contour and the same as a region: exact for distances, on the grid for set operations.

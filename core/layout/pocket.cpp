@@ -13,7 +13,8 @@ using shape::Fit;
 using FormCut = Cut<shape::InObject>;
 
 Problem vanished(const job::Object& object) {
-    return {"fit-vanishes", object.id, "the fit leaves no pocket in one piece", "Squeeze the object less"};
+    return {"fit-vanishes", object.id, phrase("the fit leaves no pocket in one piece"),
+            phrase("Squeeze the object less")};
 }
 
 FormCut level_cut(int index, Contour contour, double depth_mm) {

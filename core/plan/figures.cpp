@@ -221,7 +221,7 @@ void write_checks(JsonText& json, const job::Job& job, const std::vector<layout:
         if (check.at) json.key("at_mm"), write_point(json, *check.at);
         if (check.to) json.key("to_mm"), write_point(json, *check.to);
         if (check.left_as_is) json.key("left_as_is"), json.boolean(true);
-        json.member("text", sentence(check, job));
+        json.member("text", english(sentence(check, job)));
         json.end_object();
     }
     json.end_array();

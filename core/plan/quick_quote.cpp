@@ -194,10 +194,11 @@ Ranged ranged(const Outcome& middle, const std::vector<Outcome>& ends,
 }
 
 std::optional<Problem> refused(const QuickIn& in) {
-    const auto problem = [](std::string what, std::string fix) {
+    const auto problem = [](Phrase what, Phrase fix) {
         return Problem{"quick-quote", {}, std::move(what), std::move(fix)};
     };
-    if (in.drawers.empty()) return problem("there is no drawer to quote", "Give one drawer at least");
+    if (in.drawers.empty())
+        return problem(phrase("there is no drawer to quote"), phrase("Give one drawer at least"));
     const auto within = [](double value, const job::Range& range) {
         return value > range.least && value <= range.most;
     };
@@ -205,15 +206,17 @@ std::optional<Problem> refused(const QuickIn& in) {
         constexpr double least_side_mm = 50;
         for (const double side : {drawer.width_mm, drawer.depth_mm})
             if (side < least_side_mm || !within(side, job::range_of("/outline/size_mm")))
-                return problem("a drawer must be 50 mm to 10 m wide and deep", "Give its inside size");
+                return problem(phrase("a drawer must be 50 mm to 10 m wide and deep"),
+                               phrase("Give its inside size"));
         if (!within(drawer.insert_mm, job::range_of("/drawers/*/insert_mm")))
-            return problem("an insert must be over 5 mm and at most 500 mm thick", "Give its thickness");
+            return problem(phrase("an insert must be over 5 mm and at most 500 mm thick"),
+                           phrase("Give its thickness"));
     }
     if (in.objects < 0 || in.objects > 10000)
-        return problem("there may be 0 to 10000 objects", "Give about how many");
+        return problem(phrase("there may be 0 to 10000 objects"), phrase("Give about how many"));
     if (!(in.area_share > 0 && in.area_share <= 0.9))
-        return problem("objects may cover up to 90 % of an insert, and must cover some of it",
-                       "Give about how much");
+        return problem(phrase("objects may cover up to 90 % of an insert, and must cover some of it"),
+                       phrase("Give about how much"));
     return std::nullopt;
 }
 

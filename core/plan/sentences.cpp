@@ -15,222 +15,215 @@ namespace {
 double tenth(double mm) { return std::round(mm * 10) / 10; }
 double hundredth(double mm) { return std::round(mm * 100) / 100; }
 
-/// "Wall 6.2 mm, needs 8 mm"
-std::string measured(const char* what, const Check& check, const job::Job& job) {
-    return std::string(what) + " " + say_length(check.value, job.display_units) + ", needs " +
-           say_length(check.limit, job.display_units);
-}
-
 } // namespace
 
 // One sentence a code: a table, however long.
-std::string title(const Check& check, const job::Job& job) { // NOLINT(readability-function-size)
+Phrase title(const Check& check, const job::Job& job) { // NOLINT(readability-function-size)
     const auto units = job.display_units;
+    const auto length = [units](double mm) { return figure(say_length(mm, units)); };
     switch (check.code) {
     case Code::wall_thin:
-        return measured("Wall", check, job);
+        return phrase("Wall %1, needs %2", length(check.value), length(check.limit));
     case Code::edge_thin:
-        return measured("Edge", check, job);
+        return phrase("Edge %1, needs %2", length(check.value), length(check.limit));
     case Code::floor_thin:
-        return measured("Floor", check, job);
+        return phrase("Floor %1, needs %2", length(check.value), length(check.limit));
     case Code::overlap:
-        return "Pockets overlap by " + say_length(check.value, units);
+        return phrase("Pockets overlap by %1", length(check.value));
     case Code::outside:
-        return "Reaches " + say_length(check.value, units) + " beyond the insert";
+        return phrase("Reaches %1 beyond the insert", length(check.value));
     case Code::too_high:
-        return "Needs " + say_length(check.value, units) + " of height, the drawer has " +
-               say_length(check.limit, units);
+        return phrase("Needs %1 of height, the drawer has %2", length(check.value), length(check.limit));
     case Code::notch_apart:
-        return "Finger notch does not touch its pocket";
+        return phrase("Finger notch does not touch its pocket");
     case Code::fit_vanishes:
-        return "The fit leaves nothing of a level";
+        return phrase("The fit leaves nothing of a level");
     case Code::insert_split:
-        return "The insert is not one piece";
+        return phrase("The insert is not one piece");
     case Code::obstructed:
-        return "Stands where the drawer has an obstruction";
+        return phrase("Stands where the drawer has an obstruction");
     case Code::overload:
-        return "Objects weigh " + say_mass_g(check.value * 1000, units) + ", the drawer carries " +
-               say_mass_g(check.limit * 1000, units);
+        return phrase("Objects weigh %1, the drawer carries %2",
+                      figure(say_mass_g(check.value * 1000, units)),
+                      figure(say_mass_g(check.limit * 1000, units)));
     case Code::foot_pressure:
-        return "Presses the foam with " + say_pressure_kpa(check.value, units) + ", keep below " +
-               say_pressure_kpa(check.limit, units);
+        return phrase("Presses the foam with %1, keep below %2", figure(say_pressure_kpa(check.value, units)),
+                      figure(say_pressure_kpa(check.limit, units)));
     case Code::not_placed:
-        return fixed(check.value, 0) + " of " + fixed(check.limit, 0) + " placed";
+        return phrase("%1 of %2 placed", figure(fixed(check.value, 0)), figure(fixed(check.limit, 0)));
     case Code::no_cup:
-        return "Foam figures are by the label";
+        return phrase("Foam figures are by the label");
     case Code::short_if_low:
-        return "At the low end the foam fills " + fixed(check.value, 2) + " of the mold, needs " +
-               fixed(check.limit, 2);
+        return phrase("At the low end the foam fills %1 of the mold, needs %2", figure(fixed(check.value, 2)),
+                      figure(fixed(check.limit, 2)));
     case Code::hard_if_high:
-        return "At the high end the mold holds " + fixed(check.value, 2) + " fills of foam, keep below " +
-               fixed(check.limit, 2);
+        return phrase("At the high end the mold holds %1 fills of foam, keep below %2",
+                      figure(fixed(check.value, 2)), figure(fixed(check.limit, 2)));
     case Code::too_many_batches:
-        return fixed(check.value, 0) + " batches side by side, " + fixed(check.limit, 0) +
-               (check.limit == 1 ? " person" : " people");
+        return check.limit == 1 ? phrase("%1 batches side by side, 1 person", figure(fixed(check.value, 0)))
+                                : phrase("%1 batches side by side, %2 people", figure(fixed(check.value, 0)),
+                                         figure(fixed(check.limit, 0)));
     case Code::dose_altitude:
-        return "The dose is for " + say_altitude_m(check.value, units);
+        return phrase("The dose is for %1", figure(say_altitude_m(check.value, units)));
     case Code::pour_late:
-        return "Mixing and pouring take " + fixed(check.value, 0) + " s, the pot life is " +
-               fixed(check.limit, 0) + " s";
+        return phrase("Mixing and pouring take %1 s, the pot life is %2 s", figure(fixed(check.value, 0)),
+                      figure(fixed(check.limit, 0)));
     case Code::dose_refused:
-        return "The foam can't be worked out";
+        return phrase("The foam can't be worked out");
     case Code::geometry:
-        return "An outline could not be worked out";
+        return phrase("An outline could not be worked out");
     case Code::air_pocket_unvented:
-        return say_volume_ml(check.value, units) + " of air stay shut in here";
+        return phrase("%1 of air stay shut in here", figure(say_volume_ml(check.value, units)));
     case Code::vent_on_stiffener:
-        return "A vent runs into a stiffener";
+        return phrase("A vent runs into a stiffener");
     case Code::vent_meat:
-        return measured("Wood beside the vent", check, job);
+        return phrase("Wood beside the vent %1, needs %2", length(check.value), length(check.limit));
     case Code::squeeze_out:
-        return say_volume_ml(check.value, units) + " of foam leave through the vents, " +
-               say_volume_ml(check.limit, units) + " were mixed for that";
+        return phrase("%1 of foam leave through the vents, %2 were mixed for that",
+                      figure(say_volume_ml(check.value, units)), figure(say_volume_ml(check.limit, units)));
     case Code::floor_slow:
-        return "The floor needs " + fixed(check.value, 0) + " kPa·s to fill, the rise gives " +
-               fixed(check.limit, 0);
+        return phrase("The floor needs %1 kPa·s to fill, the rise gives %2", figure(fixed(check.value, 0)),
+                      figure(fixed(check.limit, 0)));
     case Code::slot_narrow:
-        return measured("Slot between blocks", check, job);
+        return phrase("Slot between blocks %1, needs %2", length(check.value), length(check.limit));
     case Code::channel_shut:
-        return "Blocks shut off a channel that needs " + say_volume_ml(check.value, units);
+        return phrase("Blocks shut off a channel that needs %1", figure(say_volume_ml(check.value, units)));
     case Code::plate_bow:
-        return "The plate bows " + say_length(tenth(check.value), units) + ", keep below " +
-               say_length(check.limit, units);
+        return phrase("The plate bows %1, keep below %2", length(tenth(check.value)), length(check.limit));
     case Code::plate_gap:
-        return "Under the plate a gap of " + say_length(hundredth(check.value), units) +
-               " opens, keep below " + say_length(check.limit, units);
+        return phrase("Under the plate a gap of %1 opens, keep below %2", length(hundredth(check.value)),
+                      length(check.limit));
     case Code::plate_stress:
-        return "The plate is stressed to " + fixed(check.value, 1) + " MPa, keep below " +
-               fixed(check.limit, 1);
+        return phrase("The plate is stressed to %1 MPa, keep below %2", figure(fixed(check.value, 1)),
+                      figure(fixed(check.limit, 1)));
     case Code::screw_pull:
-        return "A closure is pulled with " + say_force_n(check.value, units) + ", keep below " +
-               say_force_n(check.limit, units);
+        return phrase("A closure is pulled with %1, keep below %2", figure(say_force_n(check.value, units)),
+                      figure(say_force_n(check.limit, units)));
     case Code::wall_bow:
-        return "A wall of the box bows " + say_length(tenth(check.value), units) + ", keep below " +
-               say_length(check.limit, units);
+        return phrase("A wall of the box bows %1, keep below %2", length(tenth(check.value)),
+                      length(check.limit));
     case Code::screw_short:
         if (check.value <= 0)
-            return "A screw does not reach the wall, needs " + say_length(check.limit, units) + " in it";
-        return check.value < check.limit
-                   ? "A screw goes " + say_length(check.value, units) + " into the wall, needs " +
-                         say_length(check.limit, units)
-                   : "A screw goes " + say_length(check.value, units) +
-                         " into the wall, which has room for " + say_length(check.limit, units);
+            return phrase("A screw does not reach the wall, needs %1 in it", length(check.limit));
+        return check.value < check.limit ? phrase("A screw goes %1 into the wall, needs %2",
+                                                  length(check.value), length(check.limit))
+                                         : phrase("A screw goes %1 into the wall, which has room for %2",
+                                                  length(check.value), length(check.limit));
     case Code::board_thin:
-        return "The wall is " + say_length(check.value, units) + " thick, a screw in its edge needs " +
-               say_length(check.limit, units);
+        return phrase("The wall is %1 thick, a screw in its edge needs %2", length(check.value),
+                      length(check.limit));
     case Code::close_late:
-        return "The plate is on at " + fixed(check.value, 0) + " s, must be on by " + fixed(check.limit, 0) +
-               " s";
+        return phrase("The plate is on at %1 s, must be on by %2 s", figure(fixed(check.value, 0)),
+                      figure(fixed(check.limit, 0)));
     case Code::closures_few:
-        return (check.value == 0 ? std::string("None") : fixed(check.value, 0)) + " at hand, " +
-               fixed(check.limit, 0) + " needed";
+        return check.value == 0 ? phrase("None at hand, %1 needed", figure(fixed(check.limit, 0)))
+                                : phrase("%1 at hand, %2 needed", figure(fixed(check.value, 0)),
+                                         figure(fixed(check.limit, 0)));
     case Code::closure_none:
         return check.value <= check.limit
-                   ? "No closure in the shop’s list fits: a screw has to be " +
-                         say_length_bare(check.value, units) + " to " + say_length(check.limit, units) +
-                         " long"
-                   : "No closure in the shop’s list fits: the wall is too low for its screws";
+                   ? phrase("No closure in the shop’s list fits: a screw has to be %1 to %2 long",
+                            figure(say_length_bare(check.value, units)), length(check.limit))
+                   : phrase("No closure in the shop’s list fits: the wall is too low for its screws");
     case Code::head_unchecked:
-        return "Whether screw heads pull through a board of " + say_length(check.value, units) +
-               " is not checked";
+        return phrase("Whether screw heads pull through a board of %1 is not checked", length(check.value));
     case Code::stock_short:
-        return "A part of " + say_length(check.value, units) + " is longer than its stock, " +
-               say_length(check.limit, units);
+        return phrase("A part of %1 is longer than its stock, %2", length(check.value), length(check.limit));
     case Code::cut_small:
-        return "A part is only " + say_length(check.value, units) + " wide, a fence holds " +
-               say_length(check.limit, units);
+        return phrase("A part is only %1 wide, a fence holds %2", length(check.value), length(check.limit));
     }
-    return std::string(layout::text_of(check.code));
+    return verbatim(std::string(layout::text_of(check.code)));
 }
 
-std::string advice(const Check& check, const job::Job& job) { // NOLINT(readability-function-size): as above
+Phrase advice(const Check& check, const job::Job& job) { // NOLINT(readability-function-size): as above
     const auto units = job.display_units;
+    const auto length = [units](double mm) { return figure(say_length(mm, units)); };
     switch (check.code) {
     case Code::wall_thin:
-        return "Move one of them apart by " + say_length(check.limit - check.value, units);
+        return phrase("Move one of them apart by %1", length(check.limit - check.value));
     case Code::edge_thin:
-        return "Move it away from the edge by " + say_length(check.limit - check.value, units);
+        return phrase("Move it away from the edge by %1", length(check.limit - check.value));
     case Code::floor_thin:
-        return "Make the pocket shallower or the insert thicker by " +
-               say_length(check.limit - check.value, units);
+        return phrase("Make the pocket shallower or the insert thicker by %1",
+                      length(check.limit - check.value));
     case Code::overlap:
-        return "Move them apart";
+        return phrase("Move them apart");
     case Code::outside:
-        return "Move it inside the insert";
+        return phrase("Move it inside the insert");
     case Code::too_high:
-        return "Make the pocket deeper, the insert thicker, or lay the object down";
+        return phrase("Make the pocket deeper, the insert thicker, or lay the object down");
     case Code::notch_apart:
-        return "Move the notch against its pocket, or let it be a pocket of its own";
+        return phrase("Move the notch against its pocket, or let it be a pocket of its own");
     case Code::fit_vanishes:
-        return "Use a looser fit or a larger outline";
+        return phrase("Use a looser fit or a larger outline");
     case Code::insert_split:
-        return "Make the gap smaller, or move the obstruction that cuts the drawer in two";
+        return phrase("Make the gap smaller, or move the obstruction that cuts the drawer in two");
     case Code::obstructed:
-        return "Move the pocket off the obstruction";
+        return phrase("Move the pocket off the obstruction");
     case Code::overload:
-        return "Take heavy objects to another drawer";
+        return phrase("Take heavy objects to another drawer");
     case Code::foot_pressure:
-        return "Give the object a wider foot or use a firmer foam";
+        return phrase("Give the object a wider foot or use a firmer foam");
     case Code::not_placed:
-        return "Place the rest, or lower the count";
+        return phrase("Place the rest, or lower the count");
     case Code::no_cup:
-        return "Pour a test cup and enter it: the pressure to build for comes down with it";
+        return phrase("Pour a test cup and enter it: the pressure to build for comes down with it");
     case Code::short_if_low:
-        return "Raise the overpack or pour a test cup";
+        return phrase("Raise the overpack or pour a test cup");
     case Code::hard_if_high:
-        return "Lower the overpack or pour a test cup";
+        return phrase("Lower the overpack or pour a test cup");
     case Code::too_many_batches:
-        return "Use larger containers, more people, or a foam with a longer pot life";
+        return phrase("Use larger containers, more people, or a foam with a longer pot life");
     case Code::dose_altitude:
-        return "A sea-level dose would put " + say_pressure_kpa(check.limit, units) +
-               " on the plate here: use this dose";
+        return phrase("A sea-level dose would put %1 on the plate here: use this dose",
+                      figure(say_pressure_kpa(check.limit, units)));
     case Code::pour_late:
-        return "Pour in more batches, use cooler parts, or a foam with a longer pot life";
+        return phrase("Pour in more batches, use cooler parts, or a foam with a longer pot life");
     case Code::dose_refused:
-        return "Less overpack, or a foam that rises more";
+        return phrase("Less overpack, or a foam that rises more");
     case Code::geometry:
-        return "Move the pocket a little, or simplify its outline";
+        return phrase("Move the pocket a little, or simplify its outline");
     case Code::air_pocket_unvented:
-        return "Add a vent here, or let the vents arrange themselves";
+        return phrase("Add a vent here, or let the vents arrange themselves");
     case Code::vent_on_stiffener:
     case Code::vent_meat:
-        return "Move the vent away by " + say_length(check.limit - check.value, units);
+        return phrase("Move the vent away by %1", length(check.limit - check.value));
     case Code::squeeze_out:
-        return "Use a smaller drill or fewer vents, or peg each as soon as foam shows";
+        return phrase("Use a smaller drill or fewer vents, or peg each as soon as foam shows");
     case Code::floor_slow:
-        return "Make the pocket shallower, the insert thicker, or split the block";
+        return phrase("Make the pocket shallower, the insert thicker, or split the block");
     case Code::slot_narrow:
-        return check.value < 6 ? "Foam does not come through: move the blocks apart"
-                               : "Coat the slot by brush before the pour, or move the blocks apart";
+        return check.value < 6 ? phrase("Foam does not come through: move the blocks apart")
+                               : phrase("Coat the slot by brush before the pour, or move the blocks apart");
     case Code::channel_shut:
-        return "Set a pour point in it";
+        return phrase("Set a pour point in it");
     case Code::plate_bow:
-        return "Use a thicker board or another stiffener";
+        return phrase("Use a thicker board or another stiffener");
     case Code::plate_gap:
-        return "Set closures closer, add a stiffener, or lay a gasket strip";
+        return phrase("Set closures closer, add a stiffener, or lay a gasket strip");
     case Code::plate_stress:
-        return "Use a thicker board or another stiffener";
+        return phrase("Use a thicker board or another stiffener");
     case Code::screw_pull:
-        return "Set closures closer, or take longer or thicker ones";
+        return phrase("Set closures closer, or take longer or thicker ones");
     case Code::wall_bow:
-        return "Use a thicker board for the box";
+        return phrase("Use a thicker board for the box");
     case Code::screw_short:
-        return check.value < check.limit ? "Take a longer screw" : "Take a shorter screw";
+        return check.value < check.limit ? phrase("Take a longer screw") : phrase("Take a shorter screw");
     case Code::board_thin:
-        return "Use a thicker board for the box or a thinner screw";
+        return phrase("Use a thicker board for the box or a thinner screw");
     case Code::close_late:
-        return "Start closures before the pour, let another driver help, use clamps or rods, or cooler parts";
+        return phrase(
+            "Start closures before the pour, let another driver help, use clamps or rods, or cooler parts");
     case Code::closures_few:
-        return "Buy or borrow the rest before the pour";
+        return phrase("Buy or borrow the rest before the pour");
     case Code::closure_none:
-        return check.value <= check.limit ? "Add one to the list, or a rod or clamp"
-                                          : "Add a rod, a clamp or a thinner screw to the list";
+        return check.value <= check.limit ? phrase("Add one to the list, or a rod or clamp")
+                                          : phrase("Add a rod, a clamp or a thinner screw to the list");
     case Code::head_unchecked:
-        return "There is no published figure for it: lay a washer under each head";
+        return phrase("There is no published figure for it: lay a washer under each head");
     case Code::stock_short:
-        return "Use a longer board or bar, or join it from two";
+        return phrase("Use a longer board or bar, or join it from two");
     case Code::cut_small:
-        return "Saw it off the edge of a wider piece, never between fence and blade";
+        return phrase("Saw it off the edge of a wider piece, never between fence and blade");
     }
     return {};
 }
@@ -252,12 +245,11 @@ std::string subjects_text(const Check& check, const job::Job& job) {
     return text;
 }
 
-std::string sentence(const Check& check, const job::Job& job) {
-    std::string text = title(check, job);
+Phrase sentence(const Check& check, const job::Job& job) {
     const std::string whom = subjects_text(check, job);
-    if (!whom.empty()) text += " (" + whom + ")";
-    const std::string todo = advice(check, job);
-    return todo.empty() ? text + "." : text + ". " + todo + ".";
+    const Phrase what = title(check, job), todo = advice(check, job);
+    const Phrase told = whom.empty() ? what : phrase("%1 (%2)", what, verbatim(whom));
+    return todo.empty() ? phrase("%1.", told) : phrase("%1. %2.", told, todo);
 }
 
 } // namespace drawercast::plan

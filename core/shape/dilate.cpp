@@ -8,9 +8,9 @@
 namespace drawercast::shape {
 namespace {
 
-Problem vanishes(std::string what) {
+Problem vanishes(Phrase what) {
     return {"outline-vanishes", "", std::move(what),
-            "Choose a smaller change of size, or simplify the outline"};
+            phrase("Choose a smaller change of size, or simplify the outline")};
 }
 
 /// The larger or smaller outline in closed form, where it has one.
@@ -35,11 +35,11 @@ Expected<Contour> offset_kept(const Contour& contour, double by_mm) {
     if (auto exact = closed_form(contour, by_mm)) return *exact;
     const Expected<Region> region = offset_round(region_of(contour), by_mm);
     if (!region) return region.error();
-    if (region->empty()) return vanishes("nothing is left of the outline");
-    if (region->patches.size() > 1) return vanishes("the outline falls apart");
-    if (!region->patches[0].holes.empty()) return vanishes("the outline closes around an island");
+    if (region->empty()) return vanishes(phrase("nothing is left of the outline"));
+    if (region->patches.size() > 1) return vanishes(phrase("the outline falls apart"));
+    if (!region->patches[0].holes.empty()) return vanishes(phrase("the outline closes around an island"));
     Ring ring = tidied(region->patches[0].outer);
-    if (ring.size() < 3 || first_meeting(ring)) return vanishes("the outline meets itself");
+    if (ring.size() < 3 || first_meeting(ring)) return vanishes(phrase("the outline meets itself"));
     return Contour{std::move(ring), 0};
 }
 

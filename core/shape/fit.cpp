@@ -9,11 +9,11 @@
 namespace drawercast::shape {
 namespace {
 
-Problem vanishes(std::string what) {
-    return {"fit-vanishes", "", std::move(what), "Squeeze the object less, or check the outline"};
+Problem vanishes(Phrase what) {
+    return {"fit-vanishes", "", std::move(what), phrase("Squeeze the object less, or check the outline")};
 }
 
-Problem nothing_left() { return vanishes("the fit leaves nothing of the outline"); }
+Problem nothing_left() { return vanishes(phrase("the fit leaves nothing of the outline")); }
 
 Expected<Contour> fitted_to(const Rectangle& r, const Fit& fit) {
     const bool along_x = r.width_mm >= r.height_mm;
@@ -53,7 +53,7 @@ Expected<Contour> stretched(const Contour& contour, bool along_x, double more_mm
             along_x ? center.x + (p.x - center.x) * factor : center.y + (p.y - center.y) * factor;
     ring = tidied(ring);
     if (ring.size() < 3 || first_meeting(ring))
-        return vanishes("the fit at the ends makes the outline meet itself");
+        return vanishes(phrase("the fit at the ends makes the outline meet itself"));
     return Contour{std::move(ring), 0};
 }
 
@@ -63,7 +63,7 @@ Expected<Contour> fitted_to(const Polygon& p, const Fit& fit) {
     Expected<Contour> moved = offset_kept(*given, fit.side_mm);
     if (!moved)
         return moved.error().code == "geometry" ? moved.error()
-                                                : vanishes("with the fit, " + moved.error().what);
+                                                : vanishes(phrase("with the fit, %1", moved.error().what));
     if (fit.end_mm == fit.side_mm) return moved;
     const Box box = bounds(*given);
     return stretched(*moved, box.width() >= box.height(), fit.end_mm - fit.side_mm);

@@ -14,7 +14,7 @@ constexpr double largest_mm = 100'000;      // far beyond any drawer, far within
 constexpr std::size_t most_corners = 5'000; // as given
 constexpr std::size_t most_chords = 20'000; // with the arcs as chords
 
-Problem size_problem(std::string what, std::string fix) {
+Problem size_problem(Phrase what, Phrase fix) {
     return {"outline-size", "", std::move(what), std::move(fix)};
 }
 
@@ -26,9 +26,9 @@ std::string place(Vec at) {
 
 bool size(double mm) { return mm > 0 && mm <= largest_mm; } // false for NaN
 
-Problem bad_size(const char* which) {
-    return size_problem(std::string(which) + " must be over 0 and at most 100000 mm",
-                        "Give the measured size in mm");
+Problem bad_size(Phrase which) {
+    return size_problem(phrase("%1 must be over 0 and at most 100000 mm", std::move(which)),
+                        phrase("Give the measured size in mm"));
 }
 
 /// A rectangle grown by its round radius; sides that the radius takes whole leave a segment or a point.
@@ -42,24 +42,25 @@ Contour around(double width, double height, double round) {
 }
 
 Expected<Contour> contour_from(const Rectangle& r) {
-    if (!size(r.width_mm) || !size(r.height_mm)) return bad_size("width and height of a rectangle");
+    if (!size(r.width_mm) || !size(r.height_mm)) return bad_size(phrase("width and height of a rectangle"));
     if (!(r.corner_mm >= 0 && r.corner_mm <= std::min(r.width_mm, r.height_mm) / 2))
-        return size_problem("the corner radius " + rounded_text(r.corner_mm, 6) +
-                                " mm is not from 0 to half the lesser side",
-                            "Give at most " + rounded_text(std::min(r.width_mm, r.height_mm) / 2, 6) + " mm");
+        return size_problem(
+            phrase("the corner radius %1 mm is not from 0 to half the lesser side",
+                   figure(rounded_text(r.corner_mm, 6))),
+            phrase("Give at most %1 mm", figure(rounded_text(std::min(r.width_mm, r.height_mm) / 2, 6))));
     return around(r.width_mm, r.height_mm, r.corner_mm);
 }
 
 Expected<Contour> contour_from(const Circle& c) {
-    if (!size(c.diameter_mm)) return bad_size("the diameter of a circle");
+    if (!size(c.diameter_mm)) return bad_size(phrase("the diameter of a circle"));
     return Contour{{{0, 0}}, c.diameter_mm / 2};
 }
 
 Expected<Contour> contour_from(const Capsule& c) {
-    if (!size(c.length_mm) || !size(c.width_mm)) return bad_size("length and width of a capsule");
+    if (!size(c.length_mm) || !size(c.width_mm)) return bad_size(phrase("length and width of a capsule"));
     if (c.width_mm > c.length_mm)
-        return size_problem("a capsule is at least as long as wide",
-                            "Swap length and width and turn it by 90 degrees");
+        return size_problem(phrase("a capsule is at least as long as wide"),
+                            phrase("Swap length and width and turn it by 90 degrees"));
     return around(c.length_mm, c.width_mm, c.width_mm / 2);
 }
 
@@ -110,9 +111,9 @@ Arc arc_of(Vec from, Vec to, double sagitta) {
     return arc;
 }
 
-Problem too_many(const char* what) {
-    return {"outline-many-corners", "", std::string("the outline has more than ") + what,
-            "Leave out corners and arcs that nobody could measure"};
+Problem too_many(Phrase what) {
+    return {"outline-many-corners", "", phrase("the outline has more than %1", what),
+            phrase("Leave out corners and arcs that nobody could measure")};
 }
 
 Expected<Ring> with_arcs(const std::vector<Corner>& corners) {
@@ -120,7 +121,7 @@ Expected<Ring> with_arcs(const std::vector<Corner>& corners) {
     for (std::size_t i = 0; i < corners.size(); ++i) {
         const Vec from = corners[i].at;
         const Arc arc = arc_of(from, corners[(i + 1) % corners.size()].at, corners[i].sagitta_mm);
-        if (ring.size() + arc.chords > most_chords) return too_many("20000 chords for its arcs");
+        if (ring.size() + arc.chords > most_chords) return too_many(phrase("20000 chords for its arcs"));
         ring.push_back(from);
         for (std::size_t k = 1; k < arc.chords; ++k) {
             const double phi = arc.angle * static_cast<double>(k) / static_cast<double>(arc.chords);
@@ -131,8 +132,8 @@ Expected<Ring> with_arcs(const std::vector<Corner>& corners) {
 }
 
 Problem few_corners() {
-    return {"outline-few-corners", "", "the outline encloses no area",
-            "Give at least three corners that are not on one line, or two with an arc between them"};
+    return {"outline-few-corners", "", phrase("the outline encloses no area"),
+            phrase("Give at least three corners that are not on one line, or two with an arc between them")};
 }
 
 Expected<Contour> simple_or_why(const Ring& raw) {
@@ -140,22 +141,24 @@ Expected<Contour> simple_or_why(const Ring& raw) {
     if (ring.size() < 3) return few_corners();
     if (const auto meeting = first_meeting(ring))
         return Problem{"outline-crosses", "",
-                       std::string("the outline ") + (meeting->crosses ? "crosses" : "touches") +
-                           " itself at " + place(meeting->at),
-                       "Put the corners in the order in which one walks around the object"};
+                       meeting->crosses
+                           ? phrase("the outline crosses itself at %1", figure(place(meeting->at)))
+                           : phrase("the outline touches itself at %1", figure(place(meeting->at))),
+                       phrase("Put the corners in the order in which one walks around the object")};
     if (area(ring) <= 0)
-        return Problem{"outline-crosses", "", "the arcs bulge so far that inside and outside change places",
-                       "Check the sign and the size of the arcs' sagittas"};
+        return Problem{"outline-crosses", "",
+                       phrase("the arcs bulge so far that inside and outside change places"),
+                       phrase("Check the sign and the size of the arcs' sagittas")};
     return Contour{std::move(ring), 0};
 }
 
 Expected<Contour> contour_from(const Polygon& p) {
-    if (p.corners.size() > most_corners) return too_many("5000 corners");
+    if (p.corners.size() > most_corners) return too_many(phrase("5000 corners"));
     for (const Corner& c : p.corners)
         for (const double v : {c.at.x, c.at.y, c.sagitta_mm})
             if (!(std::abs(v) <= largest_mm))
-                return size_problem("a corner of the outline is not a number within 100000 mm",
-                                    "Give the corners in mm");
+                return size_problem(phrase("a corner of the outline is not a number within 100000 mm"),
+                                    phrase("Give the corners in mm"));
     std::vector<Corner> corners = distinct(p.corners);
     if (corners.size() < 2) return few_corners();
     if (area(corners_only(corners)) < 0) corners = reversed(corners);

@@ -91,8 +91,9 @@ std::optional<Region> attempt(Operation operation, const Region& a, const Region
 
 } // namespace
 
-Problem geometry_problem(std::string what) {
-    return {"geometry", "", std::move(what), "Move or turn one of the outlines a little, or simplify it"};
+Problem geometry_problem(Phrase what) {
+    return {"geometry", "", std::move(what),
+            phrase("Move or turn one of the outlines a little, or simplify it")};
 }
 
 Expected<Region> prepared(const Region& region) {
@@ -100,7 +101,7 @@ Expected<Region> prepared(const Region& region) {
     const auto fault = kernel::fault(snapped);
     if (!fault) return snapped;
     if (!kernel::fault(region)) return region;
-    return geometry_problem("an outline can't be used for areas: " + *fault);
+    return geometry_problem(phrase("an outline can't be used for areas: %1", verbatim(*fault)));
 }
 
 Region settled(const Region& raw) {
@@ -145,7 +146,7 @@ Expected<Region> guarded(Operation operation, const Region& a, const Region& b, 
     if (auto done = attempt(operation, *left, *right, raw)) return *done;
     if (auto done = attempt(operation, *left, shrunk(*right), raw)) return *done;
     if (auto done = attempt(operation, shrunk(*left), *right, raw)) return *done;
-    return geometry_problem("the area of two outlines together could not be worked out reliably");
+    return geometry_problem(phrase("the area of two outlines together could not be worked out reliably"));
 }
 
 } // namespace drawercast::shape

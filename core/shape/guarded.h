@@ -28,6 +28,6 @@ using RawOperation = std::function<std::optional<Region>(kernel::Operation, cons
 Expected<Region> guarded(kernel::Operation operation, const Region& a, const Region& b,
                          const RawOperation& raw = kernel::apply);
 
-Problem geometry_problem(std::string what);
+Problem geometry_problem(Phrase what);
 
 } // namespace drawercast::shape

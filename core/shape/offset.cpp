@@ -117,7 +117,7 @@ Expected<Region> offset(const Region& region, double by_mm, Join join) {
         Region to = settled(raw);
         if (area_fits(*from, to, by, join) && points_fit(*from, to, by, join)) return to;
     }
-    return geometry_problem("an outline could not be made larger or smaller reliably");
+    return geometry_problem(phrase("an outline could not be made larger or smaller reliably"));
 }
 
 } // namespace

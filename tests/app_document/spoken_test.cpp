@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "document/preferences.h"
+#include "language/in_words.h"
 #include "language/spoken.h"
 
 #include <QCoreApplication>
@@ -44,6 +45,19 @@ TEST(Spoken, FiguresGetTheDecimalMark) {
     EXPECT_EQ(figures("Fix it. 3 of 4. See A.1"), "Fix it. 3 of 4. See A.1"); // full stops stay
     EXPECT_EQ(figures(".5 5. ."), ".5 5. .");
     EXPECT_EQ(figures(""), "");
+}
+
+TEST(Spoken, SentencesOfTheCoreWithTheirValues) {
+    const Application application;
+    const Phrase thin = phrase("Wall %1, needs %2", figure("6.2 mm"), figure("8 mm"));
+    EXPECT_EQ(in_words(thin), "Wall 6.2 mm, needs 8 mm");
+    const Spoken german(Language::german);
+    EXPECT_EQ(in_words(thin), "Steg 6,2 mm, nötig 8 mm");
+    EXPECT_EQ(in_words(phrase("%1 (%2)", thin, verbatim("Sensor 1.5 %1"))),
+              "Steg 6,2 mm, nötig 8 mm (Sensor 1.5 %1)");
+    EXPECT_EQ(problem_line(
+                  {"file", "a.json", phrase("could not be opened"), phrase("Check the name and the folder")}),
+              "a.json: ließ sich nicht öffnen. Name und Ordner prüfen.");
 }
 
 TEST(Spoken, LanguagesByTheirCode) {

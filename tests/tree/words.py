@@ -2,7 +2,7 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """Holds the words of other languages to the texts of the window and of paper.
 
-Usage: words.py LUPDATE SOURCE_FOLDER. Extracts the texts of app/ anew and prints each that a language lacks, has
+Usage: words.py LUPDATE SOURCE_FOLDER. Extracts the texts of app/ and the sentences of core/ anew and prints each that a language lacks, has
 unfinished or no longer needs, and each whose places for values, mnemonic or outer blanks are not the source's.
 """
 import pathlib
@@ -22,9 +22,9 @@ def texts(path):
 def extracted(lupdate, top):
     with tempfile.TemporaryDirectory() as folder:
         made = pathlib.Path(folder) / "app.ts"
-        # TEXT: the tables of actions and sheets mark their words so.
-        subprocess.run([lupdate, str(top / "app"), "-recursive", "-locations", "none",
-                        "-tr-function-alias", "QT_TR_NOOP+=TEXT", "-ts", str(made)],
+        # TEXT: the tables of actions and sheets mark their words so; phrase: the sentences of core.
+        subprocess.run([lupdate, str(top / "app"), str(top / "core"), "-recursive", "-locations", "none",
+                        "-tr-function-alias", "QT_TR_NOOP+=TEXT,tr+=phrase", "-ts", str(made)],
                        check=True, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
         return texts(made)
 
@@ -36,8 +36,8 @@ def shape(text):
     return places, mnemonics, text[:1] == " ", text[-1:] == " "
 
 
-def breaches(wanted, path):
-    had = texts(path)
+def breaches(wanted, folder):
+    had = {**texts(folder / "app.ts"), **texts(folder / "core.ts")}
     for source, comment in sorted(wanted.keys() - had.keys()):
         yield f"lacks: {source!r} {comment}"
     for source, comment in sorted(had.keys() - wanted.keys()):
@@ -58,8 +58,8 @@ def main():
     lupdate, top = sys.argv[1], pathlib.Path(sys.argv[2])
     wanted = extracted(lupdate, top)
     assert len(wanted) > 1000, "the texts were found"
-    found = [f"{path.relative_to(top)}: {breach}" for path in sorted(top.glob("resources/words/*/app.ts"))
-             for breach in breaches(wanted, path)]
+    found = [f"{app.parent.relative_to(top)}: {breach}" for app in sorted(top.glob("resources/words/*/app.ts"))
+             for breach in breaches(wanted, app.parent)]
     print("\n".join(found))
     return 1 if found else 0
 

@@ -12,11 +12,11 @@ namespace {
 
 constexpr int search_side = 1600; // px
 
-Problem unseen(std::string what) {
+Problem unseen(Phrase what) {
     return {"capture-no-sheet",
             {},
             std::move(what),
-            "Lay a white sheet on a darker table and photograph all of it from above"};
+            phrase("Lay a white sheet on a darker table and photograph all of it from above")};
 }
 
 /// The steepest place from dark to light across a side, at fractions of its length; px.
@@ -73,21 +73,22 @@ Expected<std::vector<Sighting>> find_corners(const cv::Mat& gray, SheetSize shee
         return cv::contourArea(a) < cv::contourArea(b);
     });
     if (largest == contours.end() || cv::contourArea(*largest) < 0.1 * small.cols * small.rows)
-        return unseen("no light sheet is seen");
+        return unseen(phrase("no light sheet is seen"));
     std::vector<cv::Point> four;
     cv::approxPolyDP(*largest, four, 0.03 * cv::arcLength(*largest, true), true);
     if (four.size() != 4 || !cv::isContourConvex(four))
-        return unseen("the light area has not four straight sides: something lies over the sheet's edge");
+        return unseen(
+            phrase("the light area has not four straight sides: something lies over the sheet's edge"));
     if (cv::contourArea(four, true) < 0) std::reverse(four.begin(), four.end());
     for (const cv::Point p : four)
         if (p.x < 3 || p.y < 3 || p.x > small.cols - 4 || p.y > small.rows - 4)
-            return unseen("a corner of the sheet is outside the picture");
+            return unseen(phrase("a corner of the sheet is outside the picture"));
     std::array<cv::Vec4d, 4> sides;
     for (std::size_t i = 0; i < 4; ++i) {
         const cv::Point2d half(0.5, 0.5);
         const auto whole = [&](cv::Point p) { return (cv::Point2d(p) + half) / shrink - half; };
         const auto points = edge_points(gray, whole(four[i]), whole(four[(i + 1) % 4]), 8 / shrink);
-        if (points.size() < 30) return unseen("a side of the sheet doesn't stand out from the table");
+        if (points.size() < 30) return unseen(phrase("a side of the sheet doesn't stand out from the table"));
         cv::Vec4f line;
         cv::fitLine(points, line, cv::DIST_HUBER, 0, 0.01, 0.01);
         sides[i] = cv::Vec4d(line);
@@ -95,18 +96,18 @@ Expected<std::vector<Sighting>> find_corners(const cv::Mat& gray, SheetSize shee
         double off = 0;
         for (const cv::Point2f p : points) off += std::abs((cv::Point2d(p) - on).cross(along));
         if (off / static_cast<double>(points.size()) > 0.004 * cv::norm(four[i] - four[(i + 1) % 4]) / shrink)
-            return unseen("a side of the sheet isn't straight: it is curled, or the lens bends it");
+            return unseen(phrase("a side of the sheet isn't straight: it is curled, or the lens bends it"));
     }
     std::array<cv::Point2d, 4> corners;
     for (std::size_t i = 0; i < 4; ++i) {
         const auto at = meeting(sides[(i + 3) % 4], sides[i]);
-        if (!at) return unseen("two sides of the sheet don't meet");
+        if (!at) return unseen(phrase("two sides of the sheet don't meet"));
         corners[i] = *at;
     }
     const auto side = [&](std::size_t i) { return cv::norm(corners[i] - corners[(i + 1) % 4]); };
     const double one = side(0) + side(2), other = side(1) + side(3);
     if (std::max(one, other) < 1.08 * std::min(one, other))
-        return unseen("which side of the sheet is the longer one can't be told from so far aside");
+        return unseen(phrase("which side of the sheet is the longer one can't be told from so far aside"));
     const std::size_t first = one < other ? 0 : 1; // the side from here is a short one
     const std::array<cv::Point2d, 4> places{cv::Point2d(0, 0), cv::Point2d(sheet.width_mm, 0),
                                             cv::Point2d(sheet.width_mm, sheet.height_mm),

@@ -19,11 +19,11 @@ struct Candidate {
     bool dotted = false;
 };
 
-Problem unseen(std::string what) {
+Problem unseen(Phrase what) {
     return {"capture-no-sheet",
             {},
             std::move(what),
-            "Photograph the whole sheet, sharp, from above, with nothing over its marks"};
+            phrase("Photograph the whole sheet, sharp, from above, with nothing over its marks")};
 }
 
 double mean_within(const cv::Mat& gray, cv::Point2d at, double radius) {
@@ -137,15 +137,16 @@ Expected<std::vector<Sighting>> find_targets(const cv::Mat& gray, SheetSize shee
     if (shrink < 1) cv::resize(gray, small, {}, shrink, shrink, cv::INTER_AREA);
     const auto found = candidates(small);
     if (found.size() < targets_least)
-        return unseen("only " + std::to_string(found.size()) + " of the sheet's ten marks are seen");
+        return unseen(
+            phrase("only %1 of the sheet's ten marks are seen", figure(std::to_string(found.size()))));
     const auto corners = corners_of(found);
     if (corners.empty())
-        return unseen("the sheet's four corner marks are not all seen, one of them with a dot");
+        return unseen(phrase("the sheet's four corner marks are not all seen, one of them with a dot"));
     const auto places = target_places(sheet);
     std::vector<Sighting> out;
     for (std::size_t i = 0; i < 4; ++i) out.push_back({corners[i], {places[i].x, places[i].y}});
     const auto rough = fitted_ground(out, small.size());
-    if (!rough) return unseen("the sheet's four corner marks lie on one line");
+    if (!rough) return unseen(phrase("the sheet's four corner marks lie on one line"));
     for (std::size_t i = 4; i < places.size(); ++i) {
         const cv::Point2d place(places[i].x, places[i].y);
         const auto nearest =
@@ -155,13 +156,13 @@ Expected<std::vector<Sighting>> find_targets(const cv::Mat& gray, SheetSize shee
         if (cv::norm(rough->on_sheet(nearest->at) - place) >= 7) continue;
         if (nearest->dotted != target_dotted(sheet, i))
             return Problem("capture-other-sheet", {},
-                           "the measuring sheet in the picture is of another paper",
-                           "Choose the paper it was printed on");
+                           phrase("the measuring sheet in the picture is of another paper"),
+                           phrase("Choose the paper it was printed on"));
         out.push_back({nearest->at, place});
     }
     if (out.size() < targets_least)
         return unseen(
-            "the marks are not where this sheet has them: another paper size, or a mirrored picture");
+            phrase("the marks are not where this sheet has them: another paper size, or a mirrored picture"));
     for (Sighting& one : out) {
         const cv::Point2d beside = rough->in_picture(one.sheet + cv::Point2d(1, 0));
         const cv::Point2d below = rough->in_picture(one.sheet + cv::Point2d(0, 1));

@@ -18,10 +18,11 @@ constexpr double misfit_most_mm = 0.35;
 constexpr double plain_margin_mm = 4, scan_margin_mm = 2;
 
 Problem too_coarse(double px_per_mm) {
-    return {"capture-coarse",
-            {},
-            "the picture has only " + std::to_string(px_per_mm).substr(0, 3) + " pixels to the mm",
-            "Go nearer, or take a picture of more pixels"};
+    return {
+        "capture-coarse",
+        {},
+        phrase("the picture has only %1 pixels to the mm", figure(std::to_string(px_per_mm).substr(0, 3))),
+        phrase("Go nearer, or take a picture of more pixels")};
 }
 
 double scale_for(double source, cv::Rect2d field) {
@@ -58,14 +59,14 @@ cv::Mat laid_flat(const cv::Mat& picture, const View& ground, cv::Rect2d field, 
 Expected<FlatPicture> scanned(const cv::Mat& picture, const PictureHeader& header, const Shot& shot) {
     const auto dpi = shot.dots_per_inch ? shot.dots_per_inch : header.dots_per_inch;
     if (!dpi)
-        return Problem("capture-no-resolution", {}, "the scan does not say its resolution",
-                       "Type the dots per inch it was scanned with");
+        return Problem("capture-no-resolution", {}, phrase("the scan does not say its resolution"),
+                       phrase("Type the dots per inch it was scanned with"));
     const double source = *dpi / 25.4;
     if (source < px_per_mm_least) return too_coarse(source);
     const int margin = cvCeil(scan_margin_mm * source);
     if (picture.cols < 4 * margin || picture.rows < 4 * margin)
-        return Problem("capture-small", {}, "the scan is smaller than 8 mm",
-                       "Type the resolution it was scanned with");
+        return Problem("capture-small", {}, phrase("the scan is smaller than 8 mm"),
+                       phrase("Type the resolution it was scanned with"));
     const cv::Mat inner =
         picture(cv::Rect(margin, margin, picture.cols - 2 * margin, picture.rows - 2 * margin));
     const double scale = scale_for(source, {0, 0, inner.cols / source, inner.rows / source});
@@ -92,14 +93,15 @@ Expected<FlatPicture> vision::flattened(std::string_view file, const Shot& shot)
     if (!sightings) return sightings.error();
     const auto ground = fitted_ground(*sightings, gray.size());
     if (!ground)
-        return Problem("capture-no-sheet", {}, "the sheet's marks lie on one line",
-                       "Photograph the sheet from above");
+        return Problem("capture-no-sheet", {}, phrase("the sheet's marks lie on one line"),
+                       phrase("Photograph the sheet from above"));
     const double misfit = misfit_mm(*ground, *sightings);
     if (misfit > misfit_most_mm)
-        return Problem("capture-misfit", {},
-                       "the sheet's marks are off by " + std::to_string(misfit).substr(0, 4) +
-                           " mm: it does not lie flat, or was not printed at 100 %",
-                       "Tape the sheet to a flat board and measure its rulers");
+        return Problem(
+            "capture-misfit", {},
+            phrase("the sheet's marks are off by %1 mm: it does not lie flat, or was not printed at 100 %",
+                   figure(std::to_string(misfit).substr(0, 4))),
+            phrase("Tape the sheet to a flat board and measure its rulers"));
     const double inset = plain ? plain_margin_mm : field_inset_mm;
     const cv::Rect2d field(inset, inset, shot.sheet.width_mm - 2 * inset, shot.sheet.height_mm - 2 * inset);
     const double source = coarsest_scale(*ground, field);

@@ -23,7 +23,8 @@ cv::Mat upright(const cv::Mat& stored, int orientation) {
 } // namespace
 
 Expected<cv::Mat> read_picture(std::string_view file, const PictureHeader& header) {
-    const Problem unreadable("picture-torn", {}, "the picture can't be decoded", "Copy or save it again");
+    const Problem unreadable("picture-torn", {}, phrase("the picture can't be decoded"),
+                             phrase("Copy or save it again"));
     try {
         const cv::Mat bytes(1, static_cast<int>(file.size()), CV_8U, const_cast<char*>(file.data()));
         const cv::Mat stored = cv::imdecode(bytes, cv::IMREAD_COLOR | cv::IMREAD_IGNORE_ORIENTATION);

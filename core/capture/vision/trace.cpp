@@ -18,7 +18,7 @@ constexpr double doubt_share = 0.04, whole_share = 0.7;
 constexpr double streak_most_mm = 5;
 constexpr std::size_t outlines_most = 60;
 
-Problem problem(const char* code, std::string what, std::string fix) {
+Problem problem(const char* code, Phrase what, Phrase fix) {
     return {code, {}, std::move(what), std::move(fix)};
 }
 
@@ -35,8 +35,8 @@ Expected<FoundOutline> outline_of(const Edge& edge, const FlatPicture& flat, con
                                 0});
     const auto simple = shape::contour_of(seen); // where a line crosses itself nothing is guessed
     if (!simple)
-        return problem("capture-crossing", "the edge of an object crosses itself",
-                       "Take a sharper picture, or brush the object by hand");
+        return problem("capture-crossing", phrase("the edge of an object crosses itself"),
+                       phrase("Take a sharper picture, or brush the object by hand"));
     const shape::Ring ring = shape::traced(*simple);
     const auto base = without_parallax(ring, flat.camera, tracing.height_mm, tracing.walls);
     if (!base) return base.error();
@@ -113,8 +113,8 @@ Expected<Traced> traced(const cv::Mat& bgr, const FlatPicture& flat, const Traci
                         const Brush& brush) {
     const auto ratio = against_paper(bgr, flat.px_per_mm);
     if (!ratio)
-        return problem("capture-no-paper", "too little bare paper is seen around the objects",
-                       "Lay fewer objects on the sheet, apart from each other, in even light");
+        return problem("capture-no-paper", phrase("too little bare paper is seen around the objects"),
+                       phrase("Lay fewer objects on the sheet, apart from each other, in even light"));
     const Segmented parts = segmented(*ratio, flat.px_per_mm, brush);
     std::vector<std::vector<cv::Point>> rims;
     cv::findContours(parts.mask, rims, cv::RETR_EXTERNAL, cv::CHAIN_APPROX_NONE);
@@ -128,24 +128,25 @@ Expected<Traced> traced(const cv::Mat& bgr, const FlatPicture& flat, const Traci
         const cv::Rect box = cv::boundingRect(rim);
         if (over_the_edge(box, parts.mask.size())) {
             if (area_mm2 < stray_most_mm2) continue; // a smudge at the rim
-            return problem("capture-over-edge", "something reaches over the edge of the field",
-                           "Lay the objects inside the field, or brush away what is no object");
+            return problem("capture-over-edge", phrase("something reaches over the edge of the field"),
+                           phrase("Lay the objects inside the field, or brush away what is no object"));
         }
         const Edge edge = edge_of(rim, parts.differs, flat.px_per_mm, tracing.smoothing_mm * flat.px_per_mm);
         if (edge.blur_px > blur_most_mm * flat.px_per_mm)
-            return problem("capture-blurred", "the edge of an object is blurred over more than 1 mm",
-                           "Hold the camera still, focus on the object, or take more light");
+            return problem("capture-blurred", phrase("the edge of an object is blurred over more than 1 mm"),
+                           phrase("Hold the camera still, focus on the object, or take more light"));
         auto outline = outline_of(edge, flat, tracing);
         if (!outline) return outline.error();
         FoundOutline found = std::move(*outline);
         found.maybe_shadow = maybe_shadow(rim, box, parts.doubt, area_mm2 * px2);
         out.outlines.push_back(std::move(found));
         if (out.outlines.size() > outlines_most)
-            return problem("capture-many", "more than 60 objects are seen", "Photograph fewer at a time");
+            return problem("capture-many", phrase("more than 60 objects are seen"),
+                           phrase("Photograph fewer at a time"));
     }
     if (out.outlines.empty())
-        return problem("capture-nothing", "no object stands out from the paper",
-                       "Take more light, or brush over the object by hand");
+        return problem("capture-nothing", phrase("no object stands out from the paper"),
+                       phrase("Take more light, or brush over the object by hand"));
     doubt_neighbors(out.outlines);
     doubt_under_one_lamp(out.outlines);
     if (tracing.height_mm > 0 && flat.camera.by != CameraBy::nothing)
@@ -159,18 +160,20 @@ Expected<Traced> vision::traced_objects(const FlatPicture& flat, const Tracing& 
     const auto expected =
         static_cast<std::size_t>(flat.width_px) * static_cast<std::size_t>(flat.height_px) * 3;
     if (flat.width_px < 16 || flat.height_px < 16 || flat.bgr.size() != expected)
-        return problem("capture-small", "the picture is too small to measure in", "Take a larger one");
+        return problem("capture-small", phrase("the picture is too small to measure in"),
+                       phrase("Take a larger one"));
     if (tracing.height_mm > 0 && !flat.scanned && flat.camera.by == CameraBy::nothing)
-        return problem("capture-no-distance", "how far the camera was can't be told from this picture",
-                       "Type the distance from lens to sheet");
+        return problem("capture-no-distance",
+                       phrase("how far the camera was can't be told from this picture"),
+                       phrase("Type the distance from lens to sheet"));
     if (flat.camera.by != CameraBy::nothing && tracing.height_mm >= 0.8 * flat.camera.distance_mm)
-        return problem("capture-too-high", "the objects are nearly as high as the camera was",
-                       "Go farther away");
+        return problem("capture-too-high", phrase("the objects are nearly as high as the camera was"),
+                       phrase("Go farther away"));
     const cv::Mat bgr(flat.height_px, flat.width_px, CV_8UC3, const_cast<std::uint8_t*>(flat.bgr.data()));
     try {
         return traced(bgr, flat, tracing, brush);
     } catch (const cv::Exception&) {
-        return problem("capture-failed", "the picture can't be measured", "Take another one");
+        return problem("capture-failed", phrase("the picture can't be measured"), phrase("Take another one"));
     }
 }
 

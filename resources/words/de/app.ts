@@ -7841,5 +7841,41 @@ Wieder aufnehmen?</translation>
         <source>… and %1 more</source>
         <translation>… und %1 weitere</translation>
     </message>
+    <message>
+        <source>Check height and distance</source>
+        <translation>Höhe und Abstand prüfen</translation>
+    </message>
+    <message>
+        <source>Choose another file</source>
+        <translation>Eine andere Datei wählen</translation>
+    </message>
+    <message>
+        <source>Choose its shape anew</source>
+        <translation>Seine Form neu wählen</translation>
+    </message>
+    <message>
+        <source>See what its queue says</source>
+        <translation>In der Druckerwarteschlange nachsehen</translation>
+    </message>
+    <message>
+        <source>Switch it on, or write a PDF</source>
+        <translation>Einschalten oder ein PDF schreiben</translation>
+    </message>
+    <message>
+        <source>the object is nearly as high as the camera was</source>
+        <translation>der Gegenstand ist fast so hoch wie die Kamera</translation>
+    </message>
+    <message>
+        <source>the printer took no pages</source>
+        <translation>der Drucker nahm keine Seiten an</translation>
+    </message>
+    <message>
+        <source>there is no such printer now</source>
+        <translation>diesen Drucker gibt es gerade nicht</translation>
+    </message>
+    <message>
+        <source>this outline has no such shape any more</source>
+        <translation>dieser Umriss hat diese Form nicht mehr</translation>
+    </message>
 </context>
 </TS>

@@ -55,8 +55,9 @@ TEST(Number, grain_is_a_millionth) {
 }
 
 TEST(Problem, stays_on_one_line) {
-    EXPECT_EQ(one_line({"x", "here", "it broke\nbadly", "Mend it"}), "here: it broke badly. Mend it.");
-    EXPECT_EQ(one_line({"x", "", "it broke", ""}), "it broke.");
+    EXPECT_EQ(one_line({"x", "here", phrase("it broke\nbadly"), phrase("Mend it")}),
+              "here: it broke badly. Mend it.");
+    EXPECT_EQ(one_line({"x", "", phrase("it broke"), {}}), "it broke.");
 }
 
 TEST(Demand, tells_the_file_without_its_folders) {

@@ -26,8 +26,8 @@ TEST(VisionPart, a_picture_loads_it_or_says_why_not) {
     const auto flat = flattened("no picture", {});
     ASSERT_FALSE(flat);
     EXPECT_EQ(mapped("/lib/drawercast/vision.so"), available());
-    EXPECT_EQ(flat.error().code == "capture-not-built", !available()) << flat.error().what;
-    EXPECT_NE(flat.error().code, "capture-not-loaded") << flat.error().what;
+    EXPECT_EQ(flat.error().code == "capture-not-built", !available()) << english(flat.error().what);
+    EXPECT_NE(flat.error().code, "capture-not-loaded") << english(flat.error().what);
 }
 
 } // namespace

@@ -237,7 +237,7 @@ TEST_F(Store, whatever_step_fails_the_old_or_the_new_job_is_there_whole) {
                     EXPECT_EQ(load_job(path_ + ".before")->revision, 1);
                 }
                 if (!saved) {
-                    EXPECT_NE(saved.error().what.find(std::strerror(error)), std::string::npos);
+                    EXPECT_NE(english(saved.error().what).find(std::strerror(error)), std::string::npos);
                 }
             }
     }

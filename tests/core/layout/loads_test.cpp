@@ -132,12 +132,12 @@ TEST(NotchApart, CountsAgainstTheOtherPockets) {
 }
 
 TEST(Problems, BecomeChecksOfTheirOwnCode) {
-    EXPECT_EQ(check_of({"fit-vanishes", "", "", ""}, {"b#2", "a#1"}).code, Code::fit_vanishes);
-    EXPECT_EQ(check_of({"fit-vanishes", "", "", ""}, {"b#2", "a#1"}).subjects,
+    EXPECT_EQ(check_of({"fit-vanishes", "", {}, {}}, {"b#2", "a#1"}).code, Code::fit_vanishes);
+    EXPECT_EQ(check_of({"fit-vanishes", "", {}, {}}, {"b#2", "a#1"}).subjects,
               (std::vector<std::string>{"a#1", "b#2"}));
-    EXPECT_EQ(check_of({"geometry", "", "", ""}, {}).code, Code::geometry);
-    EXPECT_EQ(check_of({"something-else", "", "", ""}, {}).code, Code::geometry);
-    EXPECT_EQ(check_of({"insert-split", "", "", ""}, {}).severity, Severity::mend);
+    EXPECT_EQ(check_of({"geometry", "", {}, {}}, {}).code, Code::geometry);
+    EXPECT_EQ(check_of({"something-else", "", {}, {}}, {}).code, Code::geometry);
+    EXPECT_EQ(check_of({"insert-split", "", {}, {}}, {}).severity, Severity::mend);
 }
 
 } // namespace

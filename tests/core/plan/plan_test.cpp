@@ -104,9 +104,9 @@ TEST(Plan, every_code_has_words) {
         for (const auto units :
              {job::DisplayUnits::mm, job::DisplayUnits::inch, job::DisplayUnits::inch_32}) {
             job.display_units = units;
-            EXPECT_GT(title(check, job).size(), 5u) << i;
-            EXPECT_GT(advice(check, job).size(), 5u) << i;
-            EXPECT_EQ(sentence(check, job).find('\n'), std::string::npos) << i;
+            EXPECT_GT(english(title(check, job)).size(), 5u) << i;
+            EXPECT_GT(english(advice(check, job)).size(), 5u) << i;
+            EXPECT_EQ(english(sentence(check, job)).find('\n'), std::string::npos) << i;
         }
     }
     EXPECT_EQ(subject_name("gone#2", job), "gone#2");

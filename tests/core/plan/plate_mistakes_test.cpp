@@ -94,11 +94,11 @@ void expect_said(const job::Job& job, Code code, const Said& wanted) {
     EXPECT_EQ(check->severity, wanted.severity);
     EXPECT_NEAR(check->value, wanted.value, 1e-9);
     EXPECT_NEAR(check->limit, wanted.limit, 1e-9);
-    EXPECT_EQ(sentence(*check, job), wanted.words);
+    EXPECT_EQ(english(sentence(*check, job)), wanted.words);
 }
 
 TEST(PlateMistakes, NoneIsSaidWhereAllFits) {
-    EXPECT_TRUE(said_of(small_job()).empty()) << sentence(said_of(small_job()).front(), small_job());
+    EXPECT_TRUE(said_of(small_job()).empty()) << english(sentence(said_of(small_job()).front(), small_job()));
 }
 
 TEST(PlateMistakes, AScrewShorterThanNeeded) {

@@ -110,7 +110,7 @@ TEST(Given, RefusesWithReasonAndPlace) {
         const auto contour = contour_of(r.given);
         ASSERT_FALSE(contour);
         EXPECT_EQ(contour.error().code, r.code);
-        EXPECT_THAT(contour.error().what, HasSubstr(r.text));
+        EXPECT_THAT(english(contour.error().what), HasSubstr(r.text));
         EXPECT_FALSE(contour.error().fix.empty());
     }
 }
