@@ -5,6 +5,7 @@
 #include "plan/stock_stage.h"
 
 #include "language/spoken.h"
+#include "print/stamp.h"
 #include "print/title_block.h"
 #include "sheets/signs.h"
 #include "sheets/table.h"
@@ -142,9 +143,9 @@ std::vector<Page> label_pages(const job::Job& job, const plan::Plan& plan, Paper
         write_label(pages.back().inks, px(Box{corner, corner + Vec{width, row_mm}}), labels[i], theme);
     }
     for (std::size_t i = 0; i < pages.size(); ++i) {
-        const QString foot = language::tr("Labels  ·  %1, rev. %2  ·  %3  ·  page %4 of %5")
+        const QString foot = language::tr("Labels  ·  %1, %2  ·  %3  ·  page %4 of %5")
                                  .arg(text(job.title))
-                                 .arg(job.revision)
+                                 .arg(stamp(job))
                                  .arg(printing.at)
                                  .arg(i + 1)
                                  .arg(pages.size());

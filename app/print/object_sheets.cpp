@@ -5,6 +5,7 @@
 
 #include "language/spoken.h"
 #include "print/ruler.h"
+#include "print/stamp.h"
 #include "print/title_block.h"
 #include "sheets/path.h"
 #include "sheets/table.h"
@@ -151,7 +152,7 @@ QString sizes_of(const Figure& figure, job::DisplayUnits units) {
 } // namespace
 
 std::vector<Page> object_sheets(const job::Job& job, Paper paper, const Printing& printing) {
-    BenchPages pages(paper, printing, tr("%1, revision %2").arg(text(job.title)).arg(job.revision));
+    BenchPages pages(paper, printing, tr("%1, %2").arg(text(job.title), stamp(job)));
     const Box room = pages.room();
     sheets::Inks* inks = nullptr;
     Vec at = room.min;

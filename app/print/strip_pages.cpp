@@ -8,6 +8,7 @@
 
 #include "language/spoken.h"
 #include "print/ruler.h"
+#include "print/stamp.h"
 #include "print/title_block.h"
 #include "sheets/box_and_cuts.h"
 #include "sheets/inking.h"
@@ -132,9 +133,9 @@ std::vector<Page> strip_pages(const job::Job& job, const plan::Plan& plan, Paper
                     theme);
         const QString foot =
             language::tr("Wall strips  ·  1 : 1, print without scaling and measure the "
-                         "ruler  ·  %1, rev. %2  ·  %3  ·  page %4 of %5")
+                         "ruler  ·  %1, %2  ·  %3  ·  page %4 of %5")
                 .arg(QString::fromStdString(job.title))
-                .arg(job.revision)
+                .arg(stamp(job))
                 .arg(printing.corrected.isEmpty()
                          ? printing.at
                          : language::tr("%1, corrected for %2").arg(printing.at, printing.corrected))

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "print/templates.h"
 
-#include "job/fingerprint.h"
 #include "plan/say.h"
 #include "plan/stock_stage.h"
 
 #include "language/spoken.h"
 #include "print/label_pages.h"
+#include "print/stamp.h"
 #include "print/strip_pages.h"
 #include "print/template_sheet.h"
 #include "sheets/drawer_plan.h"
@@ -26,8 +26,7 @@ TemplateWords words_of(const job::Job& job, const job::Drawer& drawer, const cha
     TemplateWords words;
     words.sheet = language::tr(sheet);
     words.job = job.title.empty() ? language::tr("Untitled job") : QString::fromStdString(job.title);
-    words.revision =
-        language::tr("rev. %1 · %2").arg(job.revision).arg(QString::fromStdString(job::fingerprint(job)));
+    words.revision = stamp(job);
     words.drawer = QString::fromStdString(drawer.name.empty() ? drawer.id : drawer.name);
     words.units = job.display_units;
     return words;

@@ -3,6 +3,7 @@
 
 #include "plan/stock_stage.h"
 
+#include "print/stamp.h"
 #include "sheets/box_and_cuts.h"
 #include "sheets/build_up.h"
 #include "sheets/drawer_plan.h"
@@ -53,8 +54,8 @@ Drawing drawn(std::string file, const sheets::Sheet<Frame>& sheet, const job::Jo
     inks.push_back(
         sheets::Fill{sheets::frame_sign({5, base - 1.8}, 5, sheets::is_mirrored(sheet)), theme.ink});
     const std::string words = std::string(sheets::frame_words(sheet)) + "  ·  " + sheet.name + "  ·  " +
-                              (drawer.name.empty() ? drawer.id : drawer.name) + "  ·  " + job.title +
-                              ", rev. " + std::to_string(job.revision) + "  ·  1 : 1";
+                              (drawer.name.empty() ? drawer.id : drawer.name) + "  ·  " + job.title + ", " +
+                              print::stamp(job).toStdString() + "  ·  1 : 1";
     sheets::write(inks, QString::fromStdString(words), {9, base}, {theme::Face::bold, 3.6}, theme.ink);
     if (table) {
         constexpr double table_px = 660;
