@@ -2,11 +2,13 @@
 #include "canvas/sheet_table.h"
 
 #include "base/demand.h"
+#include "plan/run_sheet.h"
 #include "plan/stock_stage.h"
 
 #include "sheets/box_and_cuts.h"
 #include "sheets/pattern_board.h"
 #include "sheets/pressure_plate.h"
+#include "sheets/run_bars.h"
 
 #include <QCoreApplication>
 
@@ -67,6 +69,13 @@ std::optional<Drawn> draw_build_up(const SheetIn& in) {
     return drawn(sheets::build_up(*mold, in.px_per_mm));
 }
 
+std::optional<Drawn> draw_run(const SheetIn& in) {
+    constexpr double width_mm = 300, words_mm = 110; // words are larger there than rows
+    auto sheet = drawn(sheets::run_bars(plan::run_sheet(in.job, in.plan), in.job, width_mm, words_mm));
+    if (sheet.marks.empty()) return std::nullopt;
+    return sheet;
+}
+
 } // namespace
 
 #define TEXT(words) QT_TRANSLATE_NOOP("Sheets", words)
@@ -97,6 +106,12 @@ const std::vector<SheetSpec>& sheet_specs() {
          TEXT("Build-up"), TEXT("Build-up"), Seen::put_together, false, false, true, true,
          TEXT("The mold put together, a quarter cut away: turn it, take it apart"),
          TEXT("There is no mold yet: it needs pockets that can be made."), draw_build_up},
+        {SheetId::run_sheet, "view.run", QT_TRANSLATE_NOOP("Actions", "&Run sheet"), "run-sheet", "Ctrl+7",
+         TEXT("Run sheet"), TEXT("Run"), Seen::days, false, false, false, true,
+         TEXT("What is done when, for all drawers: dark while hands are on, open while it is left alone, "
+              "black "
+              "where it can’t wait; a flag stands before what waits for gates"),
+         TEXT("There is nothing to do yet: it needs a mold and a dose."), draw_run},
     };
     return specs;
 }
@@ -143,6 +158,8 @@ QString seen_words(Seen seen) {
         return QCoreApplication::translate("Sheets", "Boards, as sawn");
     case Seen::put_together:
         return QCoreApplication::translate("Sheets", "Mold, put together");
+    case Seen::days:
+        return QCoreApplication::translate("Sheets", "Shop’s days");
     case Seen::drawer:
         break;
     }

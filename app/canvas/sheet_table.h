@@ -19,10 +19,10 @@
 /// menu, keys, badges and title strip follow.
 namespace drawercast::app {
 
-enum class SheetId { drawer_plan, pattern_board, pressure_plate, air_map, box_and_cuts, build_up };
+enum class SheetId { drawer_plan, pattern_board, pressure_plate, air_map, box_and_cuts, build_up, run_sheet };
 
 /// From where a sheet is seen.
-enum class Seen { drawer, mold, bench, put_together };
+enum class Seen { drawer, mold, bench, put_together, days };
 
 /// What a sheet draws itself from.
 struct SheetIn {

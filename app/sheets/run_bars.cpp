@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sheets/run_bars.h"
 
+#include "plan/run_ticks.h"
+
 #include <QCoreApplication>
 
 #include <algorithm>
@@ -14,7 +16,6 @@ using theme::WashRole;
 namespace {
 
 constexpr double row_mm = 4.6, bar_mm = 2.8;
-constexpr double words_mm = 74; ///< left of the bars
 constexpr double night_mm = 4;
 constexpr double head_mm = 6;
 constexpr double least_mm = 0.5; ///< of a bar, however short
@@ -25,11 +26,11 @@ QString tr(const char* words) { return QCoreApplication::translate("RunBars", wo
 /// From minutes to the chart: a shop day has its width, a night a band.
 class Days {
   public:
-    Days(const job::Shop& shop, int days, double width_mm)
-        : opens_(min_per_h * shop.opens_h), closes_(min_per_h * shop.closes_h), days_(days),
-          day_mm_((width_mm - words_mm - night_mm * days) / days) {}
+    Days(const job::Shop& shop, int days, double width_mm, double words_mm)
+        : words_mm_(words_mm), opens_(min_per_h * shop.opens_h), closes_(min_per_h * shop.closes_h),
+          days_(days), day_mm_((width_mm - words_mm - night_mm * days) / days) {}
 
-    double begin(int day) const { return words_mm + (day_mm_ + night_mm) * (day - 1); }
+    double begin(int day) const { return words_mm_ + (day_mm_ + night_mm) * (day - 1); }
     double day_mm() const { return day_mm_; }
     double operator()(double min) const {
         const int day = std::min(runsheet::day_of(min), days_);
@@ -42,6 +43,7 @@ class Days {
     }
 
   private:
+    double words_mm_;
     double opens_, closes_;
     int days_;
     double day_mm_;
@@ -62,8 +64,15 @@ void put_bar(ChartPen& pen, const Box& box, LineRole line, theme::Wash wash) {
     pen.put(PathMark{path_of(box), line, wash});
 }
 
-void put_row(ChartPen& pen, const runsheet::Slot& slot, const runsheet::Task& task, const Days& x,
-             double top) {
+void put_tick(ChartPen& pen, Vec at) {
+    constexpr double arm_mm = 0.9;
+    pen.put(PathMark{line(at + Vec{-arm_mm, 0}, at + Vec{0, -arm_mm}), LineRole::pocket_edge, std::nullopt});
+    pen.put(PathMark{line(at + Vec{0, -arm_mm}, at + Vec{2 * arm_mm, arm_mm}), LineRole::pocket_edge,
+                     std::nullopt});
+}
+
+void put_row(ChartPen& pen, const runsheet::Slot& slot, const runsheet::Task& task,
+             const std::vector<job::Mark>& log, const Days& x, double top) {
     const double middle = top - row_mm / 2, low = middle - bar_mm / 2, high = middle + bar_mm / 2;
     const LineRole line = slot.critical ? LineRole::pocket_edge : LineRole::thin;
     const double from = x(slot.begins_min), left = std::max(x(slot.left_min), from + least_mm);
@@ -76,20 +85,22 @@ void put_row(ChartPen& pen, const runsheet::Slot& slot, const runsheet::Task& ta
         pen.put(PathMark{polygon({{from - 2.4 * gate_mm, middle + gate_mm},
                                   {from - 0.4 * gate_mm, middle},
                                   {from - 2.4 * gate_mm, middle - gate_mm}}),
-                         LineRole::thin, theme::Wash{WashRole::ink}});
+                         LineRole::thin,
+                         theme::Wash{plan::gates_ticked(log, task) ? WashRole::paper : WashRole::ink}});
     }
-    pen.put(TextMark{{{0, middle}, {0, -4}}, short_words(task), TextRole::caption, Side::left, 0, false});
+    if (plan::is_ticked(log, plan::task_tick(task))) put_tick(pen, {x.begin(1) - 4, middle});
+    pen.put(TextMark{{{0, middle}, {}}, short_words(task), TextRole::caption, Side::left, 0, false});
 }
 
 } // namespace
 
-Sheet<OnChart> run_bars(const plan::RunSheet& run, const job::Shop& shop, double width_mm) {
+Sheet<OnChart> run_bars(const plan::RunSheet& run, const job::Job& job, double width_mm, double words_mm) {
     Sheet<OnChart> sheet;
     sheet.name = "Run sheet";
     if (run.schedule.entries.empty()) return sheet;
     const int days = std::max(1, run.schedule.days);
     const double height = row_mm * static_cast<double>(run.schedule.entries.size());
-    const Days x(shop, days, width_mm);
+    const Days x(*job.shop, days, width_mm, words_mm);
     ChartPen pen(sheet);
     for (int day = 1; day <= days; ++day) {
         const double begin = x.begin(day), end = begin + x.day_mm();
@@ -105,7 +116,7 @@ Sheet<OnChart> run_bars(const plan::RunSheet& run, const job::Shop& shop, double
     }
     double top = height;
     for (const auto& slot : run.schedule.entries) {
-        put_row(pen, slot, run.tasks[slot.task], x, top);
+        put_row(pen, slot, run.tasks[slot.task], job.log, x, top);
         top -= row_mm;
         pen.put(PathMark{line({0, top}, {width_mm, top}), LineRole::rule, std::nullopt});
     }

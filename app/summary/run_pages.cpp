@@ -2,11 +2,13 @@
 #include "summary/run_pages.h"
 
 #include "plan/run_sheet.h"
+#include "plan/run_ticks.h"
 #include "runsheet/steps.h"
 
 #include "language/spoken.h"
 #include "sheets/inking.h"
 #include "sheets/run_bars.h"
+#include "sheets/run_words.h"
 #include "sheets/text.h"
 #include "summary/column.h"
 #include "summary/pour_card.h"
@@ -22,29 +24,6 @@ namespace {
 
 using sheets::text;
 
-/// "08:30"
-QString clock(double min) {
-    const int of_day = qRound(runsheet::minute_of_day(min));
-    return QStringLiteral("%1:%2")
-        .arg(of_day / 60, 2, 10, QLatin1Char('0'))
-        .arg(of_day % 60, 2, 10, QLatin1Char('0'));
-}
-
-QString when_ready(const runsheet::Slot& slot) {
-    if (slot.ready_min == slot.left_min) return {};
-    const int day = runsheet::day_of(slot.ready_min);
-    return day == runsheet::day_of(slot.begins_min)
-               ? language::tr("alone until %1").arg(clock(slot.ready_min))
-               : language::tr("alone until day %1, %2").arg(day).arg(clock(slot.ready_min));
-}
-
-QString until(const runsheet::Slot& slot) {
-    const int day = runsheet::day_of(slot.left_min);
-    return day == runsheet::day_of(slot.begins_min)
-               ? clock(slot.left_min)
-               : language::tr("day %1, %2").arg(day).arg(clock(slot.left_min));
-}
-
 Table day_table(const Summary& summary, const plan::RunSheet& sheet, int day) {
     Table table;
     table.columns = {{"", Align::left, 0, 20},
@@ -56,27 +35,41 @@ Table day_table(const Summary& summary, const plan::RunSheet& sheet, int day) {
     for (const auto& slot : sheet.schedule.entries) {
         if (runsheet::day_of(slot.begins_min) != day) continue;
         const auto& task = sheet.tasks[slot.task];
-        table.rows.push_back({tick_cell(summary.theme),
-                              {clock(slot.begins_min), false, {}},
-                              {until(slot), false, {}},
-                              {text(task.drawer), false, {}},
-                              {text(task.what), slot.critical, {}},
-                              {when_ready(slot), false, {}}});
+        table.rows.push_back(
+            {tick_cell(summary.theme, plan::is_ticked(summary.job.log, plan::task_tick(task))),
+             {sheets::run_clock(slot.begins_min), false, {}},
+             {sheets::run_until(slot), false, {}},
+             {text(task.drawer), false, {}},
+             {text(task.what), slot.critical, {}},
+             {sheets::run_then(slot), false, {}}});
     }
     return table;
 }
 
-void add_gates(Column& column, const Summary& summary) {
+/// A column of boxes for each pour, ticked where the job has them ticked.
+void add_gates(Column& column, const Summary& summary, const plan::RunSheet& run) {
+    std::vector<const runsheet::Task*> pours;
+    for (const auto& task : run.tasks)
+        if (!task.gates.empty()) pours.push_back(&task);
+    const auto gates = runsheet::pour_gates();
     column.head(language::tr("Before each pour"), 120);
     Table table;
-    table.columns = {{"", Align::left, 0, 20}, {"", Align::left, 1, 0}};
-    for (const auto& gate : runsheet::pour_gates())
-        table.rows.push_back({tick_cell(summary.theme), {text(gate), false, {}}});
+    for (const auto* pour : pours)
+        table.columns.push_back({text(pour->drawer), Align::left, 0, 20, pours.size() > 1});
+    table.columns.push_back({"", Align::left, 1, 0});
+    for (std::size_t gate = 0; gate < gates.size(); ++gate) {
+        std::vector<Table::Cell> row;
+        for (const auto* pour : pours)
+            row.push_back(
+                tick_cell(summary.theme, plan::is_ticked(summary.job.log, plan::gate_tick(*pour, gate))));
+        row.push_back({text(gates[gate]), false, {}});
+        table.rows.push_back(std::move(row));
+    }
     column.table(table);
 }
 
 void add_bars(Column& column, const Summary& summary, const plan::RunSheet& run) {
-    const auto sheet = sheets::run_bars(run, *summary.job.shop, column.width() / theme::px_per_mm);
+    const auto sheet = sheets::run_bars(run, summary.job, column.width() / theme::px_per_mm);
     const double height = print::px(sheet.area.height());
     if (column.free() < height) column.turn_page();
     const sheets::View view{theme::Medium::paper, theme::px_per_mm, 1, column.here() + Vec{0, height}};
@@ -85,7 +78,7 @@ void add_bars(Column& column, const Summary& summary, const plan::RunSheet& run)
     column.down(height);
     column.lines(
         language::tr("Dark: hands on; open: left alone; black with wide edges: can't wait; a flag: gates "
-                     "come first. Bands are the hours the shop is closed."),
+                     "come first, an open one once all are ticked. Bands are the hours the shop is closed."),
         {theme::Face::regular, 10}, 15, 0);
     column.down(10);
 }
@@ -97,10 +90,10 @@ std::vector<Composed> run_pages(const Summary& summary, const plan::Plan& plan) 
     if (sheet.tasks.empty()) return {};
     Column column(summary, {language::tr("all drawers"), {}, false});
     constexpr double min_per_h = 60;
-    column.head(
-        language::tr("Run sheet, shop open from %1 to %2")
-            .arg(clock(min_per_h * summary.job.shop->opens_h), clock(min_per_h * summary.job.shop->closes_h)),
-        80);
+    column.head(language::tr("Run sheet, shop open from %1 to %2")
+                    .arg(sheets::run_clock(min_per_h * summary.job.shop->opens_h),
+                         sheets::run_clock(min_per_h * summary.job.shop->closes_h)),
+                80);
     column.lines(
         language::tr("Hours are our guess for %1 at work: times taken with a stopwatch are better. What is "
                      "printed bold can't wait without making the whole job later.")
@@ -115,7 +108,7 @@ std::vector<Composed> run_pages(const Summary& summary, const plan::Plan& plan) 
         column.head(language::tr("Day %1").arg(day), 60);
         column.table(table);
     }
-    add_gates(column, summary);
+    add_gates(column, summary, sheet);
     std::vector<Composed> pages = column.take();
     for (Composed& page : card_pages(summary, plan)) pages.push_back(std::move(page));
     return pages;

@@ -172,6 +172,7 @@ void MainWindow::connect_parts() {
     auto& canvas = sheets_->canvas();
     auto* print_acts = new PrintActs(desk_, actions_, this);
     connect(print_acts, &PrintActs::said, this, &MainWindow::say);
+    connect(print_acts, &PrintActs::printed, sheets_, &SheetArea::show_printed);
     auto* cost_acts = new CostActs(desk_, *job_acts_, actions_, this);
     connect(cost_acts, &CostActs::said, this, &MainWindow::say);
     auto* pour_acts = new PourActs(desk_, actions_, this);

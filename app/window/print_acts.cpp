@@ -13,6 +13,7 @@
 #include "window/actions.h"
 #include "window/asking.h"
 #include "window/file_words.h"
+#include "window/printed.h"
 #include "window/to_printer.h"
 
 #include <QDateTime>
@@ -57,7 +58,8 @@ print::Printing PrintActs::printing() const {
 
 void PrintActs::print() {
     const auto& job = desk_.document.job();
-    const auto usual = remembered_order(desk_.preferences, job.display_units);
+    auto usual = remembered_order(desk_.preferences, job.display_units);
+    usual.changed = changed_since_printed(desk_.document.path(), job, desk_.preferences);
     const auto now = printing();
     const auto order = desk_.asking.print_order(usual, job, desk_.document.plan(), now);
     if (!order) return;
@@ -82,14 +84,12 @@ void PrintActs::carry_out(const PrintOrder& order, const std::vector<print::Page
     const auto pages = chosen_pages(order, all);
     if (pages.empty())
         return emit said(tr("No pages: no drawer of this job can be drawn yet. The checks say why."));
-    switch (order.to) {
-    case PrintOrder::To::pdf:
-        return write_pdf(order, pages);
-    case PrintOrder::To::svg:
-        return write_drawings(order.pages);
-    case PrintOrder::To::printer:
-        return send(order.printer, pages);
-    }
+    if (order.to == PrintOrder::To::svg) return write_drawings(order.pages);
+    const bool done = order.to == PrintOrder::To::pdf ? write_pdf(order, pages) : send(order.printer, pages);
+    const bool whole = !order.choice.only && pages.size() == all.size(); // of a part the rest may be older
+    if (!done || !whole || order.what != PrintOrder::What::templates) return;
+    remember_printed(desk_.document.path(), desk_.document.job(), desk_.preferences);
+    emit printed();
 }
 
 bool PrintActs::written(const QString& path, const QByteArray& bytes) {
@@ -99,7 +99,7 @@ bool PrintActs::written(const QString& path, const QByteArray& bytes) {
     return done.has_value();
 }
 
-void PrintActs::write_pdf(const PrintOrder& order, const std::vector<print::Page>& pages) {
+bool PrintActs::write_pdf(const PrintOrder& order, const std::vector<print::Page>& pages) {
     const auto [title, ending] = [&]() -> std::pair<QString, QString> {
         switch (order.what) {
         case PrintOrder::What::templates:
@@ -113,8 +113,9 @@ void PrintActs::write_pdf(const PrintOrder& order, const std::vector<print::Page
     const QString name = file_words(desk_.document.display_name()) + ending;
     const auto path = desk_.asking.file_to_save(title, name, tr("PDF (*.pdf)"), QStringLiteral("pdf"));
     if (!path || !written(*path, print::pdf_of(pages, desk_.document.display_name(), printing().program)))
-        return;
+        return false;
     emit said(tr("Written to “%1”; pages: %2.").arg(QFileInfo(*path).fileName()).arg(pages.size()));
+    return true;
 }
 
 void PrintActs::write_drawings(const std::vector<std::size_t>& which) {
@@ -151,10 +152,11 @@ void PrintActs::write_lists() {
                         .arg(lists.size()));
 }
 
-void PrintActs::send(const QString& name, const std::vector<print::Page>& pages) {
+bool PrintActs::send(const QString& name, const std::vector<print::Page>& pages) {
     const auto info = QPrinterInfo::printerInfo(name);
     const auto refused = [&](const Phrase& why, const Phrase& fix) {
         desk_.asking.warn(tr("It was not printed"), {Problem{"printer", name.toStdString(), why, fix}});
+        return false;
     };
     if (info.isNull())
         return refused(phrase("there is no such printer now"), phrase("Switch it on, or write a PDF"));
@@ -166,6 +168,7 @@ void PrintActs::send(const QString& name, const std::vector<print::Page>& pages)
     emit said(tr("Sent to “%1”; pages: %2. Hold a ruler to the scales before you cut.")
                   .arg(name)
                   .arg(pages.size()));
+    return true;
 }
 
 } // namespace drawercast::app

@@ -18,16 +18,17 @@ class PrintActs final : public QObject {
 
   signals:
     void said(const QString& sentence);
+    void printed(); ///< all templates, of the job as it is
 
   private:
     void print();                          ///< by the dialog, which remembers
     void write_all(PrintOrder::What what); ///< to a file or folder, all of it on the usual paper
     void carry_out(const PrintOrder& order, const std::vector<print::Page>& pages);
-    void write_pdf(const PrintOrder& order, const std::vector<print::Page>& pages);
+    bool write_pdf(const PrintOrder& order, const std::vector<print::Page>& pages);
     void write_lists();
     void write_sheet(const std::vector<print::Page>& pages, const QString& title, const QString& ending);
     void write_drawings(const std::vector<std::size_t>& which);
-    void send(const QString& printer, const std::vector<print::Page>& pages);
+    bool send(const QString& printer, const std::vector<print::Page>& pages);
     bool written(const QString& path, const QByteArray& bytes); ///< says why not
     print::Printing printing() const;
 

@@ -70,7 +70,8 @@ QComboBox* combo(QWidget* parent, const QString& name) {
 
 PrintDialog::PrintDialog(const PrintOrder& usual, const job::Job& job, const plan::Plan& plan,
                          const print::Printing& printing, QWidget* parent)
-    : QDialog(parent), job_(job), plan_(plan), printing_(printing), preview_(new PagePreview(this)) {
+    : QDialog(parent), job_(job), plan_(plan), printing_(printing), changed_(usual.changed),
+      preview_(new PagePreview(this)) {
     setWindowTitle(tr("Print"));
     auto* panes = new QHBoxLayout;
     panes->setContentsMargins(0, 0, 0, 0);
@@ -243,6 +244,7 @@ void PrintDialog::renew_pages() {
         : drawings ? tr("One unit of a drawing is one millimeter: open it at 100 %.")
                    : tr("Print at 100 %, no fit-to-page: then the scales in the title blocks hold.");
     QStringList sentences{words};
+    if (!changed_.isEmpty()) sentences.prepend(changed_);
     const print::Correction measured{short_->value(), long_->value()};
     if (!drawings && !print::is_sound(measured))
         sentences << tr("No printer is off by more than %1 mm in 100: some window fitted these pages. Print "

@@ -42,6 +42,7 @@ class PrintDialog final : public QDialog {
     print::Printing printing_;
     std::vector<print::Page> pages_;
     print::Corrections corrections_;
+    QString changed_; ///< since the last print-out
 
     QComboBox *what_, *sheet_, *paper_, *orientation_, *to_;
     QDoubleSpinBox *short_, *long_; ///< what the scales measure

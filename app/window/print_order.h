@@ -29,6 +29,8 @@ struct PrintOrder {
     std::vector<std::size_t> pages; ///< which of order_pages(), from 0, in order
     print::Corrections corrections; ///< what is known of all printers
 
+    QString changed; ///< said with the pages: since the last print-out
+
     bool operator==(const PrintOrder&) const = default;
 };
 

@@ -13,7 +13,9 @@
 #include "sheets/depth_ladder.h"
 #include "theme/icons.h"
 #include "window/build_up_bar.h"
+#include "window/printed.h"
 #include "window/ruler.h"
+#include "window/run_list.h"
 #include "window/title_strip.h"
 
 #include <QGridLayout>
@@ -36,6 +38,8 @@ QString unit_name(job::DisplayUnits units) {
     }
     return SheetArea::tr("mm");
 }
+
+constexpr int run_row = 4;
 
 bool is_mend(const layout::Check& check) {
     return check.severity == layout::Severity::mend && !check.left_as_is;
@@ -65,7 +69,8 @@ SheetArea::SheetArea(Document& document, Selection& selection, const Preferences
     : QWidget(parent), document_(document), selection_(selection), preferences_(preferences),
       tabs_(new QTabBar(this)), canvas_(new SheetCanvas(document, selection, preferences, this)),
       above_(new Ruler(Qt::Horizontal, this)), left_(new Ruler(Qt::Vertical, this)),
-      corner_(new QLabel(this)), look_(new BuildUpBar(*canvas_, this)), strip_(new TitleStrip(this)) {
+      corner_(new QLabel(this)), look_(new BuildUpBar(*canvas_, this)), run_(new RunList(document, this)),
+      strip_(new TitleStrip(this)) {
     tabs_->setProperty("numbered", true);
     tabs_->setDrawBase(false);
     tabs_->setExpanding(false);
@@ -89,8 +94,9 @@ SheetArea::SheetArea(Document& document, Selection& selection, const Preferences
     grid->addWidget(left_, 2, 0);
     grid->addWidget(canvas_, 2, 1);
     grid->addWidget(look_, 3, 0, 1, 2);
-    grid->addWidget(strip_, 4, 0, 1, 2);
-    grid->setRowStretch(2, 1);
+    grid->addWidget(run_, run_row, 0, 1, 2);
+    grid->addWidget(strip_, run_row + 1, 0, 1, 2);
+    grid->setRowStretch(2, 3);
     grid->setColumnStretch(1, 1);
 
     connect(tabs_, &QTabBar::currentChanged, this, [this](int at) {
@@ -111,6 +117,8 @@ SheetArea::SheetArea(Document& document, Selection& selection, const Preferences
         left_->set_pointer(std::nullopt);
     });
     connect(&document_, &Document::shown_changed, this, &SheetArea::refresh);
+    for (const auto signal : {&Document::committed, &Document::replaced, &Document::written})
+        connect(&document_, signal, this, &SheetArea::show_printed);
     connect(&selection_, &Selection::changed, this, &SheetArea::refresh);
     connect(&preferences_, &Preferences::changed, this, &SheetArea::refresh);
     refresh();
@@ -122,6 +130,12 @@ void SheetArea::show_sheet(SheetId shown) {
         if (specs[i].id == shown) tabs_->setCurrentIndex(static_cast<int>(i));
 }
 
+void SheetArea::show_printed() {
+    changed_ = changed_since_printed(document_.path(), document_.job(), preferences_);
+    strip_->setToolTip(changed_);
+    show_strip();
+}
+
 void SheetArea::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     show_tabs();
@@ -130,11 +144,14 @@ void SheetArea::resizeEvent(QResizeEvent* event) {
 void SheetArea::set_theme(const theme::Theme& theme) { canvas_->set_theme(theme); }
 
 void SheetArea::refresh() {
-    const bool turned = spec_of(canvas_->shown()).turned; // nothing there is measured by rulers
-    look_->setVisible(turned);
+    const auto& spec = spec_of(canvas_->shown());
+    look_->setVisible(spec.turned);
+    const bool days = spec.seen == Seen::days;
+    run_->setVisible(days);
+    static_cast<QGridLayout*>(layout())->setRowStretch(run_row, days ? 2 : 0);
     for (QWidget* ruler :
          {static_cast<QWidget*>(above_), static_cast<QWidget*>(left_), static_cast<QWidget*>(corner_)})
-        ruler->setVisible(!turned);
+        ruler->setVisible(spec.seen != Seen::put_together && !days); // nothing is measured there
     show_tabs();
     show_rulers();
     show_strip();
@@ -199,7 +216,8 @@ void SheetArea::show_strip() {
     shown.snap = preferences_.snapping() ? tr("on") : tr("off");
     shown.unit = unit_name(job.display_units);
     shown.units = job.display_units;
-    shown.job = document_.display_name();
+    shown.job = changed_.isEmpty() ? document_.display_name()
+                                   : tr("%1, changed since printed").arg(document_.display_name());
     if (const auto* drawer = job::find_drawer(job, selection_.drawer())) {
         shown.drawer = QString::fromStdString(drawer->name.empty() ? drawer->id : drawer->name);
         if (spec.arranged) shown.ladder_mm = sheets::ladder_full_mm(drawer->insert_mm, job.display_units);

@@ -18,6 +18,7 @@ class BuildUpBar;
 class Document;
 class Preferences;
 class Ruler;
+class RunList;
 class Selection;
 class TitleStrip;
 
@@ -32,6 +33,7 @@ class SheetArea final : public QWidget {
     TitleStrip& strip() { return *strip_; }
     void show_sheet(SheetId shown);
     SheetId shown() const { return canvas_->shown(); }
+    void show_printed(); ///< whether the job has changed since its print-out
     void set_theme(const theme::Theme& theme);
 
   signals:
@@ -57,7 +59,9 @@ class SheetArea final : public QWidget {
     Ruler* left_;
     QLabel* corner_;   ///< between the rulers: their unit
     BuildUpBar* look_; ///< below a picture that can be turned
+    RunList* run_;     ///< below the bars of the run sheet
     TitleStrip* strip_;
+    QString changed_; ///< since the last print-out
 };
 
 /// "1 : 2.8" for a reduction, "2 : 1" for an enlargement.

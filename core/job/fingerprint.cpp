@@ -26,4 +26,20 @@ std::string fingerprint(const Job& job) {
     return text;
 }
 
+std::string drawer_fingerprint(const Job& job, std::string_view drawer) {
+    Job said = job;
+    said.revision = 0;
+    std::erase_if(said.drawers, [&](const auto& one) { return one->id != drawer; });
+    std::erase_if(said.objects, [&](const auto& object) {
+        for (const auto& one : said.drawers)
+            for (const Pocket& pocket : one->pockets)
+                if (pocket.object == object->id) return false;
+        return true;
+    });
+    std::erase_if(said.left_as_is, [&](const auto& one) { return one.drawer != drawer; });
+    std::erase_if(said.as_built, [&](const auto& one) { return one.drawer != drawer; });
+    said.casts.clear(); // what came out changes no paper
+    return fingerprint(said);
+}
+
 } // namespace drawercast::job

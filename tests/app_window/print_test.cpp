@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The print dialog, what it remembers, and what its orders put on paper.
+#include "job/edit.h"
+
 #include "app/pdf_reader.h"
 #include "app_window/scripted.h"
 #include "document/preferences.h"
 #include "window/page_preview.h"
 #include "window/print_dialog.h"
+#include "window/title_strip.h"
 #include "window/to_printer.h"
 
 #include <QComboBox>
@@ -192,6 +195,31 @@ TEST(PrintActs, a_chosen_page_alone_is_written) {
     };
     desk.window.actions()["job.print"]->trigger();
     EXPECT_EQ(desk.asking.warned, 1);
+}
+
+TEST(Printed, says_whose_templates_are_of_an_older_job) {
+    Desktop desk;
+    desk.open_demo();
+    auto& document = desk.window.document();
+    QString changed;
+    desk.asking.to_print = [&](const PrintOrder& usual) {
+        changed = usual.changed;
+        return std::optional<PrintOrder>();
+    };
+    auto& print = *desk.window.actions()["job.print"];
+    print.trigger();
+    EXPECT_TRUE(changed.isEmpty()) << "nothing was printed";
+    desk.window.actions()["job.templates"]->trigger();
+    print.trigger();
+    EXPECT_TRUE(changed.isEmpty()) << changed.toStdString();
+    const auto first = document.job().drawers.front(), second = document.job().drawers.at(1);
+    document.commit("Move", job::moved(document.job(), {job::subject_of(first->pockets.front())}, {1, 0}));
+    print.trigger();
+    EXPECT_TRUE(changed.contains(QString::fromStdString(first->name))) << changed.toStdString();
+    EXPECT_FALSE(changed.contains(QString::fromStdString(second->name))) << changed.toStdString();
+    EXPECT_EQ(desk.window.sheets().strip().toolTip(), changed);
+    document.undo_stack().undo();
+    EXPECT_TRUE(desk.window.sheets().strip().toolTip().isEmpty()) << "as it was printed";
 }
 
 /// What a printer's driver gets is as true as the PDF: here Qt's own driver that writes to a file.

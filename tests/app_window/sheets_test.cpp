@@ -1,11 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The sheets of the window: each has a tab, an action and something to show; slow ones say when they are old.
 #include "job/edit.h"
+#include "plan/run_ticks.h"
 
 #include "app_window/hand.h"
+#include "window/run_list.h"
 
+#include <QPushButton>
 #include <QSlider>
 #include <QTest>
+#include <QTreeWidget>
 #include <gtest/gtest.h>
 
 #include <set>
@@ -105,6 +109,44 @@ TEST(Sheets, TheBuildUpIsTurnedAndTakenApartByKeysMouseAndSlider) {
     desk.window.sheets().show_sheet(SheetId::drawer_plan);
     EXPECT_FALSE(slider->isVisible());
     EXPECT_FALSE(desk.window.actions()["mold.turn_left"]->isEnabled());
+}
+
+TEST(Sheets, TheRunSheetIsTickedByKeysAndEachTickIsOneUndo) {
+    Desktop desk;
+    test::open_with_plate_chosen(desk, {{60, 60}, {150, 60}});
+    auto& document = desk.window.document();
+    document.building().wait();
+    desk.window.sheets().show_sheet(SheetId::run_sheet);
+    auto* list = desk.window.sheets().findChild<RunList*>();
+    ASSERT_TRUE(list->isVisible());
+    auto* rows = list->findChild<QTreeWidget*>();
+    ASSERT_GT(rows->topLevelItemCount(), 10);
+    QTreeWidgetItem* pour = nullptr;
+    for (int i = 0; i < rows->topLevelItemCount(); ++i)
+        if (rows->topLevelItem(i)->childCount() > 0) pour = rows->topLevelItem(i);
+    ASSERT_NE(pour, nullptr) << "the pour has gates";
+    EXPECT_TRUE(pour->child(pour->childCount() - 1)->text(0).contains("part A"))
+        << "what it needs, with its quantity";
+
+    rows->setFocus();
+    rows->setCurrentItem(pour->child(0));
+    QTest::keyClick(rows, Qt::Key_Space);
+    ASSERT_EQ(document.job().log.size(), 1U);
+    EXPECT_TRUE(plan::is_ticked(document.job().log, document.job().log.front().step));
+    QTest::keyClick(rows, Qt::Key_Down);
+    EXPECT_EQ(rows->currentItem(), pour->child(1)) << "a tick keeps the place";
+    QTest::keyClick(rows, Qt::Key_Space);
+    EXPECT_EQ(document.job().log.size(), 2U);
+    document.undo_stack().undo();
+    EXPECT_EQ(pour->child(0)->checkState(0), Qt::Checked);
+    EXPECT_EQ(pour->child(1)->checkState(0), Qt::Unchecked);
+    document.building().wait();
+    QTest::mouseClick(list->findChild<QPushButton*>(), Qt::LeftButton);
+    EXPECT_EQ(pour->child(0)->checkState(0), Qt::Unchecked);
+    document.undo_stack().undo();
+    EXPECT_EQ(pour->child(0)->checkState(0), Qt::Checked);
+    desk.window.sheets().show_sheet(SheetId::drawer_plan);
+    EXPECT_FALSE(list->isVisible());
 }
 
 TEST(Sheets, AChosenCheckOpensTheSheetItLiesOn) {

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "job/catalog.h"
 #include "job/fingerprint.h"
 
 #include <gtest/gtest.h>
@@ -23,6 +24,22 @@ TEST(Fingerprint, ChangesWithWhatTheJobSaysNotWithItsLog) {
     EXPECT_EQ(fingerprint(job), before);
     job.title += "x";
     EXPECT_NE(fingerprint(job), before);
+}
+
+TEST(Fingerprint, OfADrawerChangesWithItsOwnPapersAlone) {
+    Job job = new_job({400, 300, 90, 60});
+    Drawer second = *job.drawers.front();
+    second.id = "d2";
+    job.drawers.emplace_back(second);
+    const std::string first = job.drawers.front()->id;
+    const auto before = drawer_fingerprint(job, first), other = drawer_fingerprint(job, "d2");
+    second.name = "Changed";
+    job.drawers.back() = second;
+    ++job.revision;
+    EXPECT_EQ(drawer_fingerprint(job, first), before);
+    EXPECT_NE(drawer_fingerprint(job, "d2"), other);
+    job.mold.board = "another";
+    EXPECT_NE(drawer_fingerprint(job, first), before);
 }
 
 } // namespace
