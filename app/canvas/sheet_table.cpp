@@ -106,7 +106,7 @@ const std::vector<SheetSpec>& sheet_specs() {
          TEXT("Build-up"), TEXT("Build-up"), Seen::put_together, false, false, true, true,
          TEXT("The mold put together, a quarter cut away: turn it, take it apart"),
          TEXT("There is no mold yet: it needs pockets that can be made."), draw_build_up},
-        {SheetId::run_sheet, "view.run", QT_TRANSLATE_NOOP("Actions", "&Run sheet"), "run-sheet", "Ctrl+7",
+        {SheetId::run_sheet, "view.run", QT_TRANSLATE_NOOP("Actions", "Run s&heet"), "run-sheet", "Ctrl+7",
          TEXT("Run sheet"), TEXT("Run"), Seen::days, false, false, false, true,
          TEXT("What is done when, for all drawers: dark while hands are on, open while it is left alone, "
               "black "

@@ -420,10 +420,6 @@
         <translation>%1, eigener</translation>
     </message>
     <message>
-        <source>%1, revision %2</source>
-        <translation>%1, Revision %2</translation>
-    </message>
-    <message>
         <source>%1. %2</source>
         <translation>%1. %2</translation>
     </message>
@@ -2224,10 +2220,6 @@
         <translation>Gegenstand l&amp;öschen</translation>
     </message>
     <message>
-        <source>Dark: hands on; open: left alone; black with wide edges: can&apos;t wait; a flag: gates come first. Bands are the hours the shop is closed.</source>
-        <translation>Dunkel: Hände dran; offen: allein gelassen; schwarz mit breiten Rändern: kann nicht warten; eine Fahne: erst die Bedingungen. Bänder sind die Stunden, in denen die Werkstatt zu ist.</translation>
-    </message>
-    <message>
         <source>Data sheet</source>
         <translation>Datenblatt</translation>
     </message>
@@ -3122,10 +3114,6 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
     <message>
         <source>Labels</source>
         <translation>Etiketten</translation>
-    </message>
-    <message>
-        <source>Labels  ·  %1, rev. %2  ·  %3  ·  page %4 of %5</source>
-        <translation>Etiketten  ·  %1, Rev. %2  ·  %3  ·  Seite %4 von %5</translation>
     </message>
     <message>
         <source>Labels read one way: turns %1, can’t turn %2; the narrowest wall goes from %3 to %4</source>
@@ -5433,10 +5421,6 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Wandstreifen</translation>
     </message>
     <message>
-        <source>Wall strips  ·  1 : 1, print without scaling and measure the ruler  ·  %1, rev. %2  ·  %3  ·  page %4 of %5</source>
-        <translation>Wandstreifen  ·  1 : 1, ohne Skalieren drucken und den Maßstab messen  ·  %1, Rev. %2  ·  %3  ·  Seite %4 von %5</translation>
-    </message>
-    <message>
         <source>Wax on the mold</source>
         <translation>Wachs auf der Form</translation>
     </message>
@@ -5715,10 +5699,6 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>alone until %1</source>
         <translation>allein bis %1</translation>
-    </message>
-    <message>
-        <source>alone until day %1, %2</source>
-        <translation>allein bis Tag %1, %2</translation>
     </message>
     <message>
         <source>amount</source>
@@ -7876,6 +7856,110 @@ Wieder aufnehmen?</translation>
     <message>
         <source>this outline has no such shape any more</source>
         <translation>dieser Umriss hat diese Form nicht mehr</translation>
+    </message>
+    <message>
+        <source>%1 of %2 ticked. Space ticks a row. Bold can’t wait.</source>
+        <translation>%1 von %2 abgehakt. Die Leertaste hakt eine Zeile ab. Fettes kann nicht warten.</translation>
+    </message>
+    <message>
+        <source>%1, changed since printed</source>
+        <translation>%1, seit dem Druck geändert</translation>
+    </message>
+    <message>
+        <source>%1, though nothing they are drawn from.</source>
+        <translation>%1, doch nichts, wonach sie gezeichnet sind.</translation>
+    </message>
+    <message>
+        <source>%1: print again what is cut by, of %2.</source>
+        <translation>%1: Neu drucken, wonach geschnitten wird, von %2.</translation>
+    </message>
+    <message>
+        <source>Run s&amp;heet</source>
+        <translation>Ab&amp;laufblatt</translation>
+    </message>
+    <message>
+        <source>Can’t wait without making the whole job later</source>
+        <translation>Kann nicht warten, ohne den ganzen Auftrag zu verspäten</translation>
+    </message>
+    <message>
+        <source>Changed since the templates of rev. %1 were printed</source>
+        <translation>Geändert, seit die Schablonen der Rev. %1 gedruckt wurden</translation>
+    </message>
+    <message>
+        <source>For the next cast. Undo brings them back.</source>
+        <translation>Für den nächsten Guss. Rückgängig bringt sie wieder.</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Nothing to do yet: it needs a mold and a dose.</source>
+        <translation>Noch nichts zu tun: Es braucht eine Form und eine Dosis.</translation>
+    </message>
+    <message>
+        <source>Run</source>
+        <translation>Ablauf</translation>
+    </message>
+    <message>
+        <source>Run sheet</source>
+        <translation>Ablaufblatt</translation>
+    </message>
+    <message>
+        <source>Shop’s days</source>
+        <translation>Tage der Werkstatt</translation>
+    </message>
+    <message>
+        <source>Take all ticks back</source>
+        <translation>Alle Haken zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Take the tick of “%1” back</source>
+        <translation>Haken bei „%1“ zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Then</source>
+        <translation>Danach</translation>
+    </message>
+    <message>
+        <source>There is nothing to do yet: it needs a mold and a dose.</source>
+        <translation>Es gibt noch nichts zu tun: Es braucht eine Form und eine Dosis.</translation>
+    </message>
+    <message>
+        <source>Tick “%1”</source>
+        <translation>„%1“ abhaken</translation>
+    </message>
+    <message>
+        <source>Until</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>What is done when</source>
+        <translation>Was wann getan wird</translation>
+    </message>
+    <message>
+        <source>What is done when, for all drawers: dark while hands are on, open while it is left alone, black where it can’t wait; a flag stands before what waits for gates</source>
+        <translation>Was wann getan wird, für alle Schubladen: dunkel, solange Hände daran sind, offen, solange es ruht, schwarz, wo es nicht warten kann; eine Fahne steht vor dem, was erst nach Bedingungen beginnt</translation>
+    </message>
+    <message>
+        <source>at hand: %1</source>
+        <translation>zur Hand: %1</translation>
+    </message>
+    <message>
+        <source>first: %1</source>
+        <translation>zuerst: %1</translation>
+    </message>
+    <message>
+        <source>Dark: hands on; open: left alone; black with wide edges: can't wait; a flag: gates come first, an open one once all are ticked. Bands are the hours the shop is closed.</source>
+        <translation>Dunkel: Hand anlegen; offen: ruht; schwarz mit breiten Rändern: darf nicht warten; eine Fahne: erst die Freigaben, offen, wenn alle abgehakt sind. Bänder sind die Stunden, in denen die Werkstatt geschlossen ist.</translation>
+    </message>
+    <message>
+        <source>Labels  ·  %1, %2  ·  %3  ·  page %4 of %5</source>
+        <translation>Etiketten  ·  %1, %2  ·  %3  ·  Seite %4 von %5</translation>
+    </message>
+    <message>
+        <source>Wall strips  ·  1 : 1, print without scaling and measure the ruler  ·  %1, %2  ·  %3  ·  page %4 of %5</source>
+        <translation>Wandstreifen  ·  1 : 1, ohne Skalierung drucken und den Maßstab nachmessen  ·  %1, %2  ·  %3  ·  Seite %4 von %5</translation>
     </message>
 </context>
 </TS>
