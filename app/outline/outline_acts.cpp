@@ -74,6 +74,21 @@ Polygon without_corner(Polygon polygon, std::size_t corner) {
     return polygon;
 }
 
+Polygon with_corner_alone(Polygon polygon, std::size_t& corner, double within_mm) {
+    if (corner >= polygon.corners.size()) return polygon;
+    const Vec at = polygon.corners[corner].at;
+    for (const bool ahead : {true, false}) {
+        while (polygon.corners.size() > 3) {
+            const std::size_t count = polygon.corners.size();
+            const std::size_t beside = (corner + (ahead ? 1 : count - 1)) % count;
+            if (length(polygon.corners[beside].at - at) > within_mm) break;
+            polygon = without_corner(std::move(polygon), beside);
+            if (beside < corner) --corner;
+        }
+    }
+    return polygon;
+}
+
 Polygon with_arc(Polygon polygon, std::size_t side, double sagitta_mm) {
     if (side < polygon.corners.size()) polygon.corners[side].sagitta_mm = grained(sagitta_mm);
     return polygon;

@@ -17,7 +17,8 @@ namespace drawercast::app::photo {
 
 namespace {
 
-constexpr double reach_px = 9; ///< how near a click must be
+constexpr double reach_px = 9;     ///< how near a click must be
+constexpr double one_point_px = 4; ///< points nearer than this look like one
 constexpr double room_px = 8;
 constexpr int level_least_px = 500; ///< a picture copied smaller than this is not halved again
 constexpr double closest = 120;     ///< px per mm
@@ -208,8 +209,11 @@ void Board::mouseMoveEvent(QMouseEvent* event) {
         const shape::Vec at = to_mm(event->position());
         if (length(at - drawn_->points.back()) > 0.1) drawn_->points.push_back(at);
     } else if (grip_ == Grip::corner && (dragged_ || by.manhattanLength() > 2)) {
-        const shape::Polygon& before = outlines_[static_cast<std::size_t>(chosen_)].outline.seen;
-        dragged_ = outline::with_corner_at(before, static_cast<std::size_t>(corner_), to_mm(*pointer_));
+        auto corner = static_cast<std::size_t>(corner_);
+        // A traced corner is often two points; the one left behind would make a spike.
+        if (!dragged_) dragged_ = outline::with_corner_alone(*seen(), corner, one_point_px / scale_);
+        dragged_ = outline::with_corner_at(*dragged_, corner, to_mm(*pointer_));
+        corner_ = static_cast<int>(corner);
     } else if (grip_ == Grip::picture) {
         center_ = {center_before_.x - by.x() / scale_, center_before_.y + by.y() / scale_};
         fitted_ = false;

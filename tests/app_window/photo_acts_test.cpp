@@ -18,6 +18,7 @@
 #include <QMimeData>
 #include <QPushButton>
 #include <QToolButton>
+#include <QWheelEvent>
 #include <QtTest>
 #include <gtest/gtest.h>
 
@@ -146,6 +147,31 @@ TEST_F(PhotoActsTest, PointsAreDraggedAndUndone) {
     EXPECT_EQ(first(), found);
     hand(QKeySequence(QKeySequence::Redo).toString());
     EXPECT_TRUE(first().by_hand);
+}
+
+TEST_F(PhotoActsTest, PointsThatLookLikeOneAreDraggedAsOne) {
+    open_scan();
+    auto& board = dialog->board();
+    const auto lower_left = [this] {
+        std::size_t best = 0;
+        const auto& corners = first().seen.corners;
+        for (std::size_t i = 0; i < corners.size(); ++i)
+            if (corners[i].at.x + corners[i].at.y < corners[best].at.x + corners[best].at.y) best = i;
+        return corners[best].at;
+    };
+    const shape::Vec from = lower_left();
+    const std::size_t count = first().seen.corners.size();
+    const QPointF near = board.to_px(from);
+    QWheelEvent closer(near, board.mapToGlobal(near), {}, {0, 1800}, {}, {}, Qt::NoScrollPhase, false);
+    QApplication::sendEvent(&board, &closer);
+    QTest::mouseDClick(&board, Qt::LeftButton, {}, board.to_px(from + shape::Vec{1, 0}).toPoint());
+    EXPECT_EQ(first().seen.corners.size(), count + 1) << "set from near, beside it";
+    board.fit();
+    const double area = area_seen();
+    drag(from, from + shape::Vec{-6, -6});
+    for (const shape::Corner& corner : first().seen.corners)
+        EXPECT_GT(length(corner.at - from), 1.5) << "one was left behind";
+    EXPECT_GT(area_seen() - area, 6 * (30 + 30) / 2.0) << "both sides went along";
 }
 
 TEST_F(PhotoActsTest, TheBrushAddsAndTakesAwayAndAnEasyShapeHoldsTheWhole) {

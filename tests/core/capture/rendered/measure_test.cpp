@@ -63,10 +63,10 @@ TEST(Measured, flat_things_from_straight_above) {
     expect_found(scene, {}, 0.5);
 }
 
-TEST(Measured, aslant_with_a_lens_that_bends_and_soft_shadows) {
+TEST(Measured, well_aslant_with_a_lens_that_bends_and_soft_shadows) {
     Scene scene;
     scene.things = three_things(0);
-    scene.tilt_deg = 18;
+    scene.tilt_deg = 30;
     scene.radial = -0.12;
     scene.shade = 0.4;
     expect_found(scene, {}, 0.5);
