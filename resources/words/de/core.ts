@@ -2,7 +2,7 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de_DE" sourcelanguage="en">
 <context>
-    <name>core</name>
+    <name></name>
     <message>
         <source>&quot;%1&quot; is not a length</source>
         <translation>„%1“ ist keine Länge</translation>
