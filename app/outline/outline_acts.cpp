@@ -41,6 +41,20 @@ Polygon with_corner_at(Polygon polygon, std::size_t corner, Vec at) {
     return polygon;
 }
 
+Polygon with_point_at(Polygon polygon, std::size_t corner, Vec at, double within_mm) {
+    const std::size_t count = polygon.corners.size();
+    if (corner >= count) return polygon;
+    const auto before = polygon.corners;
+    const Vec from = before[corner].at, by = at - from;
+    for (const std::size_t step : {std::size_t{1}, count - 1}) // to either side of it
+        for (std::size_t beside = (corner + step) % count; beside != corner;
+             beside = (beside + step) % count) {
+            if (length(before[beside].at - from) > within_mm) break;
+            polygon.corners[beside].at = grained_point(before[beside].at + by);
+        }
+    return with_corner_at(std::move(polygon), corner, at);
+}
+
 Polygon with_corner_on_side(Polygon polygon, std::size_t side, Vec at) {
     if (side >= polygon.corners.size()) return polygon;
     const double whole = polygon.corners[side].sagitta_mm;
@@ -71,21 +85,6 @@ Polygon without_corner(Polygon polygon, std::size_t corner) {
     const auto before = (corner + polygon.corners.size() - 1) % polygon.corners.size();
     polygon.corners[before].sagitta_mm = 0;
     polygon.corners.erase(polygon.corners.begin() + static_cast<std::ptrdiff_t>(corner));
-    return polygon;
-}
-
-Polygon with_corner_alone(Polygon polygon, std::size_t& corner, double within_mm) {
-    if (corner >= polygon.corners.size()) return polygon;
-    const Vec at = polygon.corners[corner].at;
-    for (const bool ahead : {true, false}) {
-        while (polygon.corners.size() > 3) {
-            const std::size_t count = polygon.corners.size();
-            const std::size_t beside = (corner + (ahead ? 1 : count - 1)) % count;
-            if (length(polygon.corners[beside].at - at) > within_mm) break;
-            polygon = without_corner(std::move(polygon), beside);
-            if (beside < corner) --corner;
-        }
-    }
     return polygon;
 }
 

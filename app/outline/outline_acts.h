@@ -17,9 +17,9 @@ Polygon with_corner_at(Polygon polygon, std::size_t corner, Vec at);
 Polygon with_corner_on_side(Polygon polygon, std::size_t side, Vec at);
 /// Unchanged where fewer than three corners would be left.
 Polygon without_corner(Polygon polygon, std::size_t corner);
-/// The corners beside it that lie that near are taken out: what a hand sees as one point moves as one.
-/// `corner` names the same one afterwards. Three corners are always left.
-Polygon with_corner_alone(Polygon polygon, std::size_t& corner, double within_mm);
+/// The same, and those beside it that lie that near to it go along: what a hand sees as one point moves as
+/// one.
+Polygon with_point_at(Polygon polygon, std::size_t corner, Vec at, double within_mm);
 Polygon with_arc(Polygon polygon, std::size_t side, double sagitta_mm);
 /// The side's end moves along it until it is that long; its arc keeps its height. 0 and less change nothing.
 Polygon with_side_length(Polygon polygon, std::size_t side, double length_mm);

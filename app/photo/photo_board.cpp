@@ -172,6 +172,11 @@ int Board::outline_at(shape::Vec mm) const {
     return best;
 }
 
+/// A traced corner is often two points; one that stayed behind would make a spike.
+shape::Polygon Board::point_at(const shape::Polygon& polygon, shape::Vec at) const {
+    return outline::with_point_at(polygon, static_cast<std::size_t>(corner_), at, one_point_px / scale_);
+}
+
 void Board::commit(const shape::Polygon& next) {
     if (chosen_ < 0 || next == outlines_[static_cast<std::size_t>(chosen_)].outline.seen) return update();
     emit changed(chosen_, next);
@@ -209,11 +214,8 @@ void Board::mouseMoveEvent(QMouseEvent* event) {
         const shape::Vec at = to_mm(event->position());
         if (length(at - drawn_->points.back()) > 0.1) drawn_->points.push_back(at);
     } else if (grip_ == Grip::corner && (dragged_ || by.manhattanLength() > 2)) {
-        auto corner = static_cast<std::size_t>(corner_);
-        // A traced corner is often two points; the one left behind would make a spike.
-        if (!dragged_) dragged_ = outline::with_corner_alone(*seen(), corner, one_point_px / scale_);
-        dragged_ = outline::with_corner_at(*dragged_, corner, to_mm(*pointer_));
-        corner_ = static_cast<int>(corner);
+        const shape::Polygon& before = outlines_[static_cast<std::size_t>(chosen_)].outline.seen;
+        dragged_ = point_at(before, to_mm(*pointer_));
     } else if (grip_ == Grip::picture) {
         center_ = {center_before_.x - by.x() / scale_, center_before_.y + by.y() / scale_};
         fitted_ = false;
@@ -277,7 +279,7 @@ void Board::keyPressEvent(QKeyEvent* event) {
     if (key == Qt::Key_Up) by = {0, step};
     if (key == Qt::Key_Down) by = {0, -step};
     if (by == shape::Vec{}) return QWidget::keyPressEvent(event);
-    commit(outline::with_corner_at(*polygon, corner, polygon->corners[corner].at + by));
+    commit(point_at(*polygon, polygon->corners[corner].at + by));
 }
 
 void Board::focusOutEvent(QFocusEvent* event) {

@@ -76,6 +76,8 @@ class Board final : public QWidget {
     int outline_at(shape::Vec mm) const;
     int side_at(QPointF px) const;
     void choose_corner(int corner);
+    shape::Polygon point_at(const shape::Polygon& polygon,
+                            shape::Vec at) const; ///< with the chosen point there
     void commit(const shape::Polygon& next);
     void drop_drag();
     void zoom_about(QPointF px, double factor);

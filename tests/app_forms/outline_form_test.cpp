@@ -45,6 +45,19 @@ TEST(OutlineActs, a_corner_on_an_arc_keeps_the_circle) {
     EXPECT_NEAR(shape::area(*shape::contour_of(parted)), 1200 + std::numbers::pi * 225 / 2, 0.1);
 }
 
+TEST(OutlineActs, what_looks_like_one_point_moves_as_one) {
+    const auto near = outline::with_corner_on_side(square(), 1, {40, 0.5}); // beside the lower right corner
+    const auto moved = outline::with_point_at(near, 1, {46, -6}, 1);
+    EXPECT_EQ(moved.corners[1].at, (shape::Vec{46, -6}));
+    EXPECT_EQ(moved.corners[2].at, (shape::Vec{46, -5.5}));
+    EXPECT_EQ(outline::with_point_at(near, 2, {46, -5.5}, 1), moved) << "whichever of the two is taken";
+    EXPECT_EQ(moved.corners[3], near.corners[3]);
+    EXPECT_EQ(outline::with_point_at(near, 1, {46, -6}, 0.1), outline::with_corner_at(near, 1, {46, -6}));
+    const auto all = outline::with_point_at(square(), 0, {5, 5}, 1000);
+    EXPECT_EQ(all, outline::moved(square(), {5, 5})) << "each once, though all are near";
+    EXPECT_EQ(outline::with_point_at(square(), 9, {1, 1}, 1), square());
+}
+
 TEST(OutlineActs, sizes_as_typed) {
     const auto wide = outline::with_size(square(), 80, 30);
     EXPECT_DOUBLE_EQ(outline::box_of(wide).width(), 80);

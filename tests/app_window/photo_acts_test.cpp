@@ -152,19 +152,18 @@ TEST_F(PhotoActsTest, PointsAreDraggedAndUndone) {
 TEST_F(PhotoActsTest, PointsThatLookLikeOneAreDraggedAsOne) {
     open_scan();
     auto& board = dialog->board();
-    const auto lower_left = [this] {
-        std::size_t best = 0;
-        const auto& corners = first().seen.corners;
-        for (std::size_t i = 0; i < corners.size(); ++i)
-            if (corners[i].at.x + corners[i].at.y < corners[best].at.x + corners[best].at.y) best = i;
-        return corners[best].at;
-    };
-    const shape::Vec from = lower_left();
-    const std::size_t count = first().seen.corners.size();
+    const auto corners = first().seen.corners;
+    const std::size_t count = corners.size();
+    std::size_t lower_left = 0;
+    for (std::size_t i = 0; i < count; ++i)
+        if (corners[i].at.x + corners[i].at.y < corners[lower_left].at.x + corners[lower_left].at.y)
+            lower_left = i;
+    const shape::Vec from = corners[lower_left].at, along = corners[(lower_left + 1) % count].at - from;
     const QPointF near = board.to_px(from);
     QWheelEvent closer(near, board.mapToGlobal(near), {}, {0, 1800}, {}, {}, Qt::NoScrollPhase, false);
     QApplication::sendEvent(&board, &closer);
-    QTest::mouseDClick(&board, Qt::LeftButton, {}, board.to_px(from + shape::Vec{1, 0}).toPoint());
+    QTest::mouseDClick(&board, Qt::LeftButton, {},
+                       board.to_px(from + along * (0.5 / length(along))).toPoint());
     EXPECT_EQ(first().seen.corners.size(), count + 1) << "set from near, beside it";
     board.fit();
     const double area = area_seen();
