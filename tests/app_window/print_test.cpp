@@ -3,6 +3,7 @@
 #include "job/edit.h"
 
 #include "app/pdf_reader.h"
+#include "app_window/hand.h"
 #include "app_window/scripted.h"
 #include "document/preferences.h"
 #include "window/page_preview.h"
@@ -199,8 +200,16 @@ TEST(PrintActs, a_chosen_page_alone_is_written) {
 
 TEST(Printed, says_whose_templates_are_of_an_older_job) {
     Desktop desk;
-    desk.open_demo();
+    test::open_with_plate_chosen(desk, {{100, 100}, {250, 180}});
     auto& document = desk.window.document();
+    auto two = document.job();
+    job::Drawer upper = *two.drawers.front(), lower = upper;
+    upper.name = "Upper";
+    lower.id = "lower";
+    lower.name = "Lower";
+    lower.pockets.clear();
+    two.drawers = {upper, lower};
+    document.replace(std::move(two), desk.folder.filePath("two.drawercast.json"), true);
     QString changed;
     desk.asking.to_print = [&](const PrintOrder& usual) {
         changed = usual.changed;
