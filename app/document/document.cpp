@@ -11,6 +11,16 @@
 
 namespace drawercast::app {
 
+namespace {
+
+/// What was done and ticked changes no answer: nothing that is worked out reads the log.
+bool answered_alike(const job::Job& one, job::Job other) {
+    other.log = one.log;
+    return one == other;
+}
+
+} // namespace
+
 Document::Document(QObject* parent) : QObject(parent) {
     connect(&building_, &Building::built, this, &Document::take_built);
     show();
@@ -36,10 +46,11 @@ void Document::preview(std::optional<job::Job> job) {
 
 void Document::set_committed(job::Job job) {
     preview_.reset();
+    built_is_current_ = built_is_current_ && answered_alike(job, job_);
     job_ = std::move(job);
-    built_is_current_ = false;
+    if (built_is_current_) built_job_ = job_;
     show();
-    building_.ask(job_, plan_);
+    if (!built_is_current_) building_.ask(job_, plan_);
     emit committed();
     emit state_changed();
 }

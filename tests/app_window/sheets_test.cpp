@@ -132,6 +132,7 @@ TEST(Sheets, TheRunSheetIsTickedByKeysAndEachTickIsOneUndo) {
     rows->setCurrentItem(pour->child(0));
     QTest::keyClick(rows, Qt::Key_Space);
     ASSERT_EQ(document.job().log.size(), 1U);
+    EXPECT_FALSE(document.building().busy()) << "a tick changes no figure";
     EXPECT_TRUE(plan::is_ticked(document.job().log, document.job().log.front().step));
     QTest::keyClick(rows, Qt::Key_Down);
     EXPECT_EQ(rows->currentItem(), pour->child(1)) << "a tick keeps the place";
