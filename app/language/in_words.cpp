@@ -9,24 +9,22 @@ namespace drawercast {
 
 namespace {
 
-std::string told(const Phrase& phrase) {
-    if (phrase.kind == Phrase::Kind::verbatim) return phrase.text;
-    if (phrase.kind == Phrase::Kind::figure) return language::figures(phrase.text).toStdString();
-    std::vector<std::string> values;
-    values.reserve(phrase.values.size());
-    for (const auto& value : phrase.values) values.push_back(told(value));
-    return filled(QCoreApplication::translate("core", phrase.text.c_str()).toStdString(), values);
+/// The same with its sentences looked up and its figures with the language's mark; names stay.
+Phrase in_language(Phrase phrase) {
+    if (phrase.kind == Phrase::Kind::figure) phrase.text = language::figures(phrase.text).toStdString();
+    if (phrase.kind == Phrase::Kind::sentence)
+        phrase.text = QCoreApplication::translate("core", phrase.text.c_str()).toStdString();
+    for (Phrase& value : phrase.values) value = in_language(std::move(value));
+    return phrase;
 }
 
 } // namespace
 
-QString in_words(const Phrase& phrase) { return QString::fromStdString(told(phrase)); }
+QString in_words(const Phrase& phrase) { return QString::fromStdString(english(in_language(phrase))); }
 
 QString problem_line(const Problem& problem) {
-    QString line = problem.where.empty() ? QString() : QString::fromStdString(problem.where + ": ");
-    line += in_words(problem.what) + QLatin1Char('.');
-    if (!problem.fix.empty()) line += QLatin1Char(' ') + in_words(problem.fix) + QLatin1Char('.');
-    return line.replace(QLatin1Char('\n'), QLatin1Char(' ')).replace(QLatin1Char('\r'), QLatin1Char(' '));
+    return QString::fromStdString(
+        one_line({problem.code, problem.where, in_language(problem.what), in_language(problem.fix)}));
 }
 
 } // namespace drawercast

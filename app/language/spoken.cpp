@@ -16,6 +16,10 @@ std::optional<Language> named(QStringView code) {
     return std::nullopt;
 }
 
+QString code_of(Language language) {
+    return language == Language::german ? QStringLiteral("de") : QStringLiteral("en");
+}
+
 bool FlatTable::isEmpty() const { return QTranslator::isEmpty(); }
 
 QString FlatTable::translate(const char*, const char* source, const char* comment, int n) const {

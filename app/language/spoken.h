@@ -13,6 +13,7 @@ enum class Language { english, german };
 
 /// "en" or "de"; anything else is none.
 std::optional<Language> named(QStringView code);
+QString code_of(Language language); ///< the other way around
 
 /// Looks up by text and comment alone, wherever it stands in the code: the same words are translated once.
 class FlatTable : public QTranslator {

@@ -142,13 +142,11 @@ std::vector<Page> label_pages(const job::Job& job, const plan::Plan& plan, Paper
                          room.min.y + static_cast<double>(at / columns) * row_mm};
         write_label(pages.back().inks, px(Box{corner, corner + Vec{width, row_mm}}), labels[i], theme);
     }
+    const QString of_job = stamp(job);
     for (std::size_t i = 0; i < pages.size(); ++i) {
         const QString foot = language::tr("Labels  ·  %1, %2  ·  %3  ·  page %4 of %5")
-                                 .arg(text(job.title))
-                                 .arg(stamp(job))
-                                 .arg(printing.at)
-                                 .arg(i + 1)
-                                 .arg(pages.size());
+                                 .arg(text(job.title), of_job, printing.at, QString::number(i + 1),
+                                      QString::number(pages.size()));
         sheets::write(pages[i].inks, foot, px(Vec{room.min.x, size.y - safe_margin_mm - 1}),
                       {Face::regular, 10}, theme.ink2);
     }

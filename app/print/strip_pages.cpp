@@ -127,20 +127,18 @@ std::vector<Page> strip_pages(const job::Job& job, const plan::Plan& plan, Paper
     }
     auto pages = strips.take();
     const theme::Theme theme = theme::printed_theme();
+    const QString of_job = stamp(job);
+    const QString how = printing.corrected.isEmpty()
+                            ? printing.at
+                            : language::tr("%1, corrected for %2").arg(printing.at, printing.corrected);
     for (std::size_t i = 0; i < pages.size(); ++i) {
         const Vec size = pages[i].size_mm;
         write_ruler(pages[i].inks, px(Vec{safe_margin_mm, size.y - safe_margin_mm - 12}), RulerWay::level,
                     theme);
-        const QString foot =
-            language::tr("Wall strips  ·  1 : 1, print without scaling and measure the "
-                         "ruler  ·  %1, %2  ·  %3  ·  page %4 of %5")
-                .arg(QString::fromStdString(job.title))
-                .arg(stamp(job))
-                .arg(printing.corrected.isEmpty()
-                         ? printing.at
-                         : language::tr("%1, corrected for %2").arg(printing.at, printing.corrected))
-                .arg(i + 1)
-                .arg(pages.size());
+        const QString foot = language::tr("Wall strips  ·  1 : 1, print without scaling and measure the "
+                                          "ruler  ·  %1, %2  ·  %3  ·  page %4 of %5")
+                                 .arg(QString::fromStdString(job.title), of_job, how, QString::number(i + 1),
+                                      QString::number(pages.size()));
         sheets::write(pages[i].inks, foot, px(Vec{safe_margin_mm, size.y - safe_margin_mm - 1}),
                       {Face::regular, 10}, theme.ink2);
     }

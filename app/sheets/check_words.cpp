@@ -11,24 +11,25 @@ namespace drawercast::sheets {
 using layout::Code;
 
 std::string plate_words(const layout::Check& check, const job::Job& job) {
-    const auto say = [&](double mm) { return plan::say_length_bare(mm, job.display_units); };
-    const auto both = [&](const std::string& what) {
-        return what + say(check.value) + language::tr(", needs ").toStdString() + say(check.limit);
+    const auto say = [&](double mm) {
+        return QString::fromStdString(plan::say_length_bare(mm, job.display_units));
+    };
+    const auto with_both = [&](const QString& words) {
+        return words.arg(say(check.value), say(check.limit)).toStdString();
     };
     switch (check.code) {
     case Code::wall_thin:
-        return both(language::tr("wall ").toStdString());
+        return with_both(language::tr("wall %1, needs %2"));
     case Code::edge_thin:
-        return both(language::tr("edge ").toStdString());
+        return with_both(language::tr("edge %1, needs %2"));
     case Code::floor_thin:
-        return both(language::tr("floor ").toStdString());
+        return with_both(language::tr("floor %1, needs %2"));
     case Code::overlap:
-        return language::tr("overlap ").toStdString() + say(check.value);
+        return language::tr("overlap %1").arg(say(check.value)).toStdString();
     case Code::outside:
-        return language::tr("outside by ").toStdString() + say(check.value);
+        return language::tr("outside by %1").arg(say(check.value)).toStdString();
     case Code::too_high:
-        return language::tr("needs ").toStdString() + say(check.value) +
-               language::tr(", has ").toStdString() + say(check.limit);
+        return with_both(language::tr("needs %1, has %2"));
     case Code::notch_apart:
         return language::tr("notch apart").toStdString();
     case Code::obstructed:

@@ -42,9 +42,7 @@ guide::GuideWindow& GuideActs::made() {
                : name == QStringLiteral("cautions") ? cautions_html()
                                                     : QString();
     };
-    const bool german = desk_.preferences.language() == language::Language::german;
-    window_ =
-        std::make_unique<guide::GuideWindow>(answers, german ? QStringLiteral("de") : QStringLiteral("en"));
+    window_ = std::make_unique<guide::GuideWindow>(answers, language::code_of(desk_.preferences.language()));
     connect(window_.get(), &guide::GuideWindow::action_wanted, this, [this](const QString& id) {
         if (!actions_.has(id.toStdString())) return;
         auto* action = actions_[id.toStdString()];

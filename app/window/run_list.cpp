@@ -32,7 +32,7 @@ QString joined(const std::vector<std::string>& all) {
     return list.join(QStringLiteral(", "));
 }
 
-/// Every row that is ticked, gates after what waits for them.
+/// Every row that can be ticked, gates after what waits for them.
 template <class Act>
 void for_each_row(const QTreeWidget& rows, const Act& act) {
     for (int i = 0; i < rows.topLevelItemCount(); ++i) {

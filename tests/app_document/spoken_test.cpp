@@ -63,6 +63,7 @@ TEST(Spoken, SentencesOfTheCoreWithTheirValues) {
 TEST(Spoken, LanguagesByTheirCode) {
     EXPECT_EQ(named(u"de"), Language::german);
     EXPECT_EQ(named(u"en"), Language::english);
+    for (const auto one : {Language::english, Language::german}) EXPECT_EQ(named(code_of(one)), one);
     EXPECT_FALSE(named(u"De_at"));
     EXPECT_FALSE(named(u""));
 }

@@ -1151,20 +1151,12 @@
         <translation>, aufgeleimt</translation>
     </message>
     <message>
-        <source>, has </source>
-        <translation>, hat </translation>
-    </message>
-    <message>
         <source>, keeps </source>
         <translation>, behält </translation>
     </message>
     <message>
         <source>, loose</source>
         <translation>, lose</translation>
-    </message>
-    <message>
-        <source>, needs </source>
-        <translation>, nötig </translation>
     </message>
     <message>
         <source>, one stiffener %1%2</source>
@@ -6125,10 +6117,6 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>je Satz</translation>
     </message>
     <message>
-        <source>edge </source>
-        <translation>Rand </translation>
-    </message>
-    <message>
         <source>edge, least</source>
         <translation>Rand, mindestens</translation>
     </message>
@@ -6215,10 +6203,6 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>fixed by you</source>
         <translation>von Hand festgelegt</translation>
-    </message>
-    <message>
-        <source>floor </source>
-        <translation>Boden </translation>
     </message>
     <message>
         <source>floor, least</source>
@@ -6693,10 +6677,6 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>nötig</translation>
     </message>
     <message>
-        <source>needs </source>
-        <translation>nötig </translation>
-    </message>
-    <message>
         <source>next best</source>
         <translation>nächstbeste</translation>
     </message>
@@ -6896,10 +6876,6 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>außen</translation>
     </message>
     <message>
-        <source>outside by </source>
-        <translation>außerhalb um </translation>
-    </message>
-    <message>
         <source>over %1, to %2</source>
         <translation>über %1, bis %2</translation>
     </message>
@@ -6910,10 +6886,6 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>over its limit: %1 %</source>
         <translation>über der Grenze: %1 %</translation>
-    </message>
-    <message>
-        <source>overlap </source>
-        <translation>Überlappung </translation>
     </message>
     <message>
         <source>overpack</source>
@@ -7604,10 +7576,6 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Wand</translation>
     </message>
     <message>
-        <source>wall </source>
-        <translation>Steg </translation>
-    </message>
-    <message>
         <source>wall between pockets, least</source>
         <translation>Steg zwischen Aussparungen, mindestens</translation>
     </message>
@@ -7960,6 +7928,30 @@ Wieder aufnehmen?</translation>
     <message>
         <source>Wall strips  ·  1 : 1, print without scaling and measure the ruler  ·  %1, %2  ·  %3  ·  page %4 of %5</source>
         <translation>Wandstreifen  ·  1 : 1, ohne Skalierung drucken und den Maßstab nachmessen  ·  %1, %2  ·  %3  ·  Seite %4 von %5</translation>
+    </message>
+    <message>
+        <source>wall %1, needs %2</source>
+        <translation>Steg %1, nötig %2</translation>
+    </message>
+    <message>
+        <source>edge %1, needs %2</source>
+        <translation>Rand %1, nötig %2</translation>
+    </message>
+    <message>
+        <source>floor %1, needs %2</source>
+        <translation>Boden %1, nötig %2</translation>
+    </message>
+    <message>
+        <source>overlap %1</source>
+        <translation>Überlappung %1</translation>
+    </message>
+    <message>
+        <source>outside by %1</source>
+        <translation>außerhalb um %1</translation>
+    </message>
+    <message>
+        <source>needs %1, has %2</source>
+        <translation>nötig %1, hat %2</translation>
     </message>
 </context>
 </TS>
