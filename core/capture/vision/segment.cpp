@@ -102,12 +102,14 @@ Segmented segmented(const cv::Mat& against_paper, double px_per_mm, const Brush&
     cv::morphologyEx(mask, mask, cv::MORPH_CLOSE, disk(0.3 * px_per_mm));
     mask = filled(mask);
     cv::morphologyEx(mask, mask, cv::MORPH_OPEN, disk(0.6 * px_per_mm));
+    cv::Mat said = cv::Mat::zeros(mask.size(), CV_8U);
     if (brush.size() == mask.total()) {
         const cv::Mat laid(mask.size(), CV_8U, const_cast<std::uint8_t*>(brush.data()));
-        mask.setTo(255, laid == 1);
+        said = laid == 1;
+        mask.setTo(255, said);
         mask.setTo(0, laid == 2);
     }
-    return {filled(mask), parts.differs, mask & parts.neutral & ~sharp};
+    return {filled(mask), parts.differs, mask & parts.neutral & ~sharp & ~said, said};
 }
 
 } // namespace drawercast::capture

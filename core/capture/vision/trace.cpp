@@ -58,19 +58,25 @@ bool over_the_edge(const cv::Rect& box, cv::Size size) {
     return box.x <= 1 || box.y <= 1 || box.br().x >= size.width - 1 || box.br().y >= size.height - 1;
 }
 
-/// Whether even gray parts of it, set off by sharp edges, are more than specks and not the whole.
-bool maybe_shadow(const std::vector<cv::Point>& rim, const cv::Rect& box, const cv::Mat& doubt,
+/// Whether even gray parts of it, set off by sharp edges, are more than specks and not the whole. Parts that
+/// the brush ties together are one.
+bool maybe_shadow(const std::vector<cv::Point>& rim, const cv::Rect& box, const Segmented& seen,
                   double area_px2) {
     cv::Mat inside = cv::Mat::zeros(box.size(), CV_8U), labels, sizes, middles;
     cv::drawContours(inside, std::vector<std::vector<cv::Point>>{rim}, 0, 255, cv::FILLED, cv::LINE_8, {}, 0,
                      -box.tl());
-    const int parts = cv::connectedComponentsWithStats(inside & doubt(box), labels, sizes, middles, 4);
-    double sum = 0; // a narrow shadow falls into pieces
-    for (int part = 1; part < parts; ++part) {
-        const double share = sizes.at<int>(part, cv::CC_STAT_AREA) / std::max(1.0, area_px2);
-        if (share < whole_share) sum += share;
-    }
-    return sum > doubt_share;
+    const cv::Mat doubt = inside & seen.doubt(box);
+    const int parts =
+        cv::connectedComponentsWithStats(doubt | (inside & seen.said(box)), labels, sizes, middles, 4);
+    std::vector<bool> whole(static_cast<std::size_t>(parts));
+    for (int part = 1; part < parts; ++part)
+        whole[static_cast<std::size_t>(part)] =
+            sizes.at<int>(part, cv::CC_STAT_AREA) >= whole_share * area_px2;
+    int sum = 0; // a narrow shadow falls into pieces
+    for (int y = 0; y < box.height; ++y)
+        for (int x = 0; x < box.width; ++x)
+            sum += doubt.at<uchar>(y, x) && !whole[static_cast<std::size_t>(labels.at<int>(y, x))];
+    return sum > doubt_share * area_px2;
 }
 
 shape::Ring standing(const FoundOutline& found) {
@@ -138,7 +144,7 @@ Expected<Traced> traced(const cv::Mat& bgr, const FlatPicture& flat, const Traci
         auto outline = outline_of(edge, flat, tracing);
         if (!outline) return outline.error();
         FoundOutline found = std::move(*outline);
-        found.maybe_shadow = maybe_shadow(rim, box, parts.doubt, area_mm2 * px2);
+        found.maybe_shadow = maybe_shadow(rim, box, parts, area_mm2 * px2);
         out.outlines.push_back(std::move(found));
         if (out.outlines.size() > outlines_most)
             return problem("capture-many", phrase("more than 60 objects are seen"),

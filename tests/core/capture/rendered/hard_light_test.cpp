@@ -5,6 +5,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <iostream>
 
 namespace drawercast::capture {
@@ -70,6 +71,31 @@ TEST(HardLight, shine_across_a_thing_does_not_cut_it) {
     Scene scene = small_scene();
     for (Thing& thing : scene.things) thing.shine = 0.25;
     EXPECT_NE(fate_of(scene), Fate::wrong);
+}
+
+TEST(HardLight, a_gray_thing_cut_by_shine_is_one_once_brushed_and_no_shadow) {
+    FlatPicture flat;
+    flat.width_px = flat.height_px = 400;
+    flat.px_per_mm = flat.source_px_per_mm = 4;
+    flat.scanned = true;
+    flat.bgr.assign(3U * 400 * 400, 235);
+    Brush brush(400U * 400);
+    for (std::size_t y = 120; y < 280; ++y)
+        for (std::size_t x = 120; x < 280; ++x) {
+            const bool streak = x >= 190 && x < 206;
+            if (!streak)
+                std::fill_n(flat.bgr.begin() + static_cast<std::ptrdiff_t>(3 * (400 * y + x)), 3, 150);
+            if (x >= 180 && x < 216) brush[400 * y + x] = 1;
+        }
+    const auto cut = traced_objects(flat, {});
+    ASSERT_TRUE(cut);
+    ASSERT_EQ(cut->outlines.size(), 2U);
+    EXPECT_TRUE(cut->outlines[0].maybe_part);
+    const auto one = traced_objects(flat, {}, brush);
+    ASSERT_TRUE(one);
+    ASSERT_EQ(one->outlines.size(), 1U);
+    EXPECT_NEAR(shape::area(*shape::contour_of(one->outlines[0].polygon)), 40 * 40, 8);
+    EXPECT_FALSE(one->outlines[0].maybe_shadow) << "the brush has said that it is one thing";
 }
 
 TEST(HardLight, little_contrast_is_found_or_refused) {
