@@ -9,12 +9,19 @@
 #include <QCoreApplication>
 #include <QLabel>
 #include <QMenu>
-#include <QToolButton>
+#include <QPushButton>
 #include <QVBoxLayout>
 
 #include <cmath>
 
 namespace drawercast::app::photo {
+
+namespace {
+
+/// A figure and its unit are not parted at the end of a line.
+QString in_one_line(QString words) { return words.replace(u' ', QChar::Nbsp); }
+
+} // namespace
 
 QString shape_words(Shape shape) {
     const auto tr = [](const char* text) { return QCoreApplication::translate("PhotoShape", text); };
@@ -40,19 +47,19 @@ FoundEdit::FoundEdit(const FormContext& context, QWidget* parent)
       height_(new LengthEdit(context, job::range_of("/objects/*/levels/*/depth_mm"))),
       edge_(new LengthEdit(context, job::range_of("/objects/*/height_mm"))),
       depth_(new LengthEdit(context, job::range_of("/objects/*/levels/*/depth_mm"))),
-      for_all_(new QToolButton(this)), shape_(new QToolButton(this)), walls_(new QComboBox(this)),
-      band_(new QCheckBox(tr("The fit &allows for the band"), this)), words_(new QLabel(this)) {
+      for_all_(new QPushButton(tr("This height for all &without one"), this)), shape_(new QPushButton(this)),
+      walls_(new QComboBox(this)), band_(new QCheckBox(tr("The fit &allows for the band"), this)),
+      words_(new QLabel(this)) {
     name_->setMaxLength(200);
     edge_->allow_empty(tr("as high"));
     depth_->allow_empty(tr("as high"));
     walls_->addItems({tr("Upright, or nearly"), tr("Only the widest edge is seen")});
-    for_all_->setText(tr("This height for all &without one"));
-    for_all_->setFocusPolicy(Qt::StrongFocus);
-    shape_->setFocusPolicy(Qt::StrongFocus);
+    for_all_->setAutoDefault(false);
+    shape_->setAutoDefault(false);
     words_->setWordWrap(true);
     words_->setTextInteractionFlags(Qt::TextSelectableByMouse);
     rows_->add_wide("/name", tr("&Name"), name_);
-    rows_->add("/height", tr("&Height"), height_, tr("Of the object"));
+    rows_->add("/height", tr("&Height"), height_);
     rows_->add_widget(for_all_);
     rows_->add("/edge", tr("&Widest edge at"), edge_, tr("Above the sheet"));
     rows_->add_wide("/walls", tr("S&ides"), walls_);
@@ -69,10 +76,17 @@ FoundEdit::FoundEdit(const FormContext& context, QWidget* parent)
     connect(depth_, &ValueEdit::edited, this, [this] { tell(QStringLiteral("depth")); });
     connect(walls_, &QComboBox::currentIndexChanged, this, [this] { tell(QStringLiteral("walls")); });
     connect(band_, &QCheckBox::toggled, this, [this] { tell(QStringLiteral("band")); });
-    connect(shape_, &QToolButton::clicked, this, &FoundEdit::offer_shapes);
-    connect(for_all_, &QToolButton::clicked, this, [this] {
+    connect(shape_, &QPushButton::clicked, this, &FoundEdit::offer_shapes);
+    connect(for_all_, &QPushButton::clicked, this, [this] {
         if (outline_.height_mm) emit height_for_all(*outline_.height_mm);
     });
+}
+
+QLineEdit& FoundEdit::height() const { return *height_; }
+
+void FoundEdit::go_to_height() {
+    height_->setFocus(Qt::TabFocusReason);
+    height_->selectAll();
 }
 
 void FoundEdit::tell(const QString& what) {
@@ -90,7 +104,8 @@ void FoundEdit::tell(const QString& what) {
 
 QString FoundEdit::length(double mm) const {
     const auto notation = length_notation(context_);
-    return tr("%1 %2", "length, unit").arg(notation.shown(std::round(mm * 10) / 10), notation.unit);
+    return in_one_line(
+        tr("%1 %2", "length, unit").arg(notation.shown(std::round(mm * 10) / 10), notation.unit));
 }
 
 /// Shapes that hold the whole outline, each with what it costs.
@@ -127,8 +142,12 @@ QString FoundEdit::measured_words(const Measured& measured) const {
     const QString size = tr("Size: %1 × %2.").arg(length(now.width()), length(now.height()));
     if (measured.enlarged_by <= 1) return size;
     const double percent = std::round((measured.enlarged_by - 1) * 1000) / 10;
-    return tr("%1 At that height its edge looked %2 % larger: %3 × %4 in the photo. This is taken out.")
-        .arg(size, number_words(percent, context_.mark), length(seen.width()), length(seen.height()));
+    const QString words =
+        outline_.walls == capture::Walls::upright
+            ? tr("%1 At that height its edge looked %2 % larger, and a side of it was seen: %3 × %4 in the "
+                 "photo. Both are taken out.")
+            : tr("%1 At that height its edge looked %2 % larger: %3 × %4 in the photo. This is taken out.");
+    return words.arg(size, number_words(percent, context_.mark), length(seen.width()), length(seen.height()));
 }
 
 QString FoundEdit::band_words(const Measured& measured) const {
@@ -137,7 +156,7 @@ QString FoundEdit::band_words(const Measured& measured) const {
         context_.metric()
             ? tr("%1 mm").arg(number_words(std::round(measured.band_mm * 100) / 100, context_.mark))
             : tr("%1 in").arg(number_words(std::round(measured.band_mm / 25.4 * 1000) / 1000, context_.mark));
-    QString words = tr("The true outline lies within a band of ± %1.").arg(band);
+    QString words = tr("The true outline lies within a band of %1.").arg(in_one_line(tr("± %1").arg(band)));
     if (outline_.by_hand || outline_.brushed)
         words += QLatin1Char(' ') + tr("Where the hand put it right it is as good as the hand.");
     if (outline_.maybe_shadow)
@@ -150,11 +169,10 @@ QString FoundEdit::band_words(const Measured& measured) const {
     return words;
 }
 
-void FoundEdit::show_outline(int row, const Outline* outline, const Flat& flat,
-                             const Expected<Measured>* measured) {
+void FoundEdit::show_outline(const Outline* outline, const Flat& flat, const Expected<Measured>* measured,
+                             bool further) {
     filling_ = true;
-    const bool another = row != row_;
-    row_ = row;
+    const bool another = !outline || outline->number != outline_.number;
     shown_ = outline != nullptr;
     flat_ = flat;
     setEnabled(shown_);
@@ -172,7 +190,7 @@ void FoundEdit::show_outline(int row, const Outline* outline, const Flat& flat,
     band_->setChecked(now.band_in_fit);
     outline_ = now;
     shape_->setText(shape_words(now.shape) + QStringLiteral(" ▾"));
-    for_all_->setEnabled(shown_ && now.height_mm.has_value());
+    for_all_->setEnabled(further && shown_ && now.height_mm.has_value());
     if (measured && *measured)
         words_->setText(tr("%1 %2").arg(measured_words(**measured), band_words(**measured)));
     else

@@ -13,7 +13,7 @@ class QCheckBox;
 class QComboBox;
 class QLabel;
 class QLineEdit;
-class QToolButton;
+class QPushButton;
 
 namespace drawercast::app {
 class FieldRows;
@@ -28,10 +28,13 @@ class FoundEdit final : public QWidget {
   public:
     explicit FoundEdit(const FormContext& context, QWidget* parent = nullptr);
 
-    /// `outline` null: none is chosen; `row` tells another one from the same one changed. `measured` is what
-    /// it comes to, or why not.
-    void show_outline(int row, const Outline* outline, const Flat& flat, const Expected<Measured>* measured);
+    /// `outline` null: none is chosen. `measured` is what it comes to, or why not; `further`: some have no
+    /// height yet.
+    void show_outline(const Outline* outline, const Flat& flat, const Expected<Measured>* measured,
+                      bool further);
     FieldRows& rows() { return *rows_; }
+    QLineEdit& height() const;
+    void go_to_height();
 
   signals:
     void edited(const drawercast::app::photo::Outline& outline, const QString& what);
@@ -47,13 +50,12 @@ class FoundEdit final : public QWidget {
     FormContext context_;
     Outline outline_;
     Flat flat_;
-    int row_ = -1;
     bool shown_ = false;
     bool filling_ = false;
     FieldRows* rows_;
     QLineEdit* name_;
     LengthEdit *height_, *edge_, *depth_;
-    QToolButton *for_all_, *shape_;
+    QPushButton *for_all_, *shape_;
     QComboBox* walls_;
     QCheckBox* band_;
     QLabel* words_;

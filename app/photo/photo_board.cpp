@@ -7,6 +7,7 @@
 #include <QKeyEvent>
 #include <QMimeData>
 #include <QMouseEvent>
+#include <QScreen>
 #include <QTimer>
 #include <QUrl>
 #include <QWheelEvent>
@@ -20,8 +21,9 @@ namespace {
 constexpr double reach_px = 9;     ///< how near a click must be
 constexpr double one_point_px = 4; ///< points nearer than this look like one
 constexpr double room_px = 8;
-constexpr int level_least_px = 500; ///< a picture copied smaller than this is not halved again
-constexpr double closest = 120;     ///< px per mm
+constexpr double share_of_screen = 0.56; ///< what stands beside and below it has room too
+constexpr int level_least_px = 500;      ///< a picture copied smaller than this is not halved again
+constexpr double closest = 120;          ///< px per mm
 constexpr double wheel_factor = 1.0015, key_factor = 1.25;
 constexpr double nudge_mm = 0.5, small_nudge_mm = 0.1;
 
@@ -34,6 +36,10 @@ Board::Board(QWidget* parent) : QWidget(parent) {
     setMouseTracking(true);
     setAcceptDrops(true);
     setAccessibleName(tr("Photo with the outlines"));
+}
+
+QSize Board::sizeHint() const {
+    return minimumSizeHint().expandedTo(screen()->availableSize() * share_of_screen);
 }
 
 bool Board::set_picture_if_other(const Flat& flat) {
@@ -56,20 +62,28 @@ bool Board::set_picture_if_other(const Flat& flat) {
     return true;
 }
 
-void Board::set_outlines(std::vector<Shown> outlines, const std::vector<Stroke>& strokes) {
+void Board::set_outlines(std::vector<Shown> outlines, const std::vector<Stroke>& strokes, int chosen) {
     outlines_ = std::move(outlines);
     strokes_ = strokes;
     dragged_.reset();
     if (grip_ == Grip::corner) grip_ = Grip::none;
-    if (chosen_ >= static_cast<int>(outlines_.size())) chosen_ = -1;
+    if (chosen >= static_cast<int>(outlines_.size())) chosen = -1;
+    if (chosen != chosen_) corner_ = -1;
+    chosen_ = chosen;
     const auto* polygon = seen();
     if (!polygon || corner_ >= static_cast<int>(polygon->corners.size())) corner_ = -1;
     setAccessibleDescription(tr("Outlines: %1").arg(outlines_.size()));
     update();
 }
 
+void Board::set_waiting(const QString& words) {
+    waiting_ = words;
+    update();
+}
+
 void Board::set_tool(Tool tool) {
     tool_ = tool;
+    corner_ = -1; // a stroke makes other points
     drop_drag();
     setCursor(tool == Tool::points ? Qt::ArrowCursor : Qt::CrossCursor);
 }

@@ -31,7 +31,8 @@ class Board final : public QWidget {
 
     /// Null: an invitation to drop one. False: it is shown already, and the view stays as it is.
     bool set_picture_if_other(const Flat& flat);
-    void set_outlines(std::vector<Shown> outlines, const std::vector<Stroke>& strokes);
+    void set_outlines(std::vector<Shown> outlines, const std::vector<Stroke>& strokes, int chosen);
+    void set_waiting(const QString& words); ///< said while there is no picture; empty: it waits for one
     void set_tool(Tool tool);
     Tool tool() const { return tool_; }
     void set_brush_radius(double mm);
@@ -44,7 +45,7 @@ class Board final : public QWidget {
     QPointF to_px(shape::Vec mm) const;
     shape::Vec to_mm(QPointF px) const;
 
-    QSize sizeHint() const override { return {760, 560}; }
+    QSize sizeHint() const override; ///< larger on a larger screen
     QSize minimumSizeHint() const override { return {360, 300}; }
 
   signals:
@@ -96,6 +97,7 @@ class Board final : public QWidget {
     std::vector<QImage> levels_; ///< each half as large as the one before
     std::vector<Shown> outlines_;
     std::vector<Stroke> strokes_;
+    QString waiting_;
     Tool tool_ = Tool::points;
     double radius_mm_ = 2;
     int chosen_ = -1, corner_ = -1;

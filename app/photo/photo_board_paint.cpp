@@ -70,17 +70,18 @@ void Board::paint_outlines(QPainter& painter) const {
     const auto& theme = theme::theme_of(this);
     for (std::size_t i = 0; i < outlines_.size(); ++i) {
         const Shown& one = outlines_[i];
-        const bool chosen = static_cast<int>(i) == chosen_;
-        const shape::Polygon& line = chosen && dragged_ ? *dragged_ : one.outline.seen;
-        QPen pen(chosen ? theme.blue : theme.ink, chosen ? 2.2 : 1.6);
+        const bool is_chosen = static_cast<int>(i) == chosen_;
+        const shape::Polygon& line = is_chosen && dragged_ ? *dragged_ : one.outline.seen;
+        QPen pen(is_chosen ? theme.blue : theme.ink, is_chosen ? 2.2 : 1.6);
         if (!one.outline.taken) pen.setStyle(Qt::DotLine);
         paint_line(painter, line, pen);
-        if (!one.measured.corners.empty() && !(chosen && dragged_))
-            paint_line(painter, one.measured, QPen(chosen ? theme.blue : theme.ink, 1, Qt::DashLine));
+        if (!one.measured.corners.empty() && !(is_chosen && dragged_))
+            paint_line(painter, one.measured, QPen(is_chosen ? theme.blue : theme.ink, 1, Qt::DashLine));
     }
     QFont bold = font();
     bold.setBold(true);
     painter.setFont(bold);
+    const Shown* chosen = chosen_ < 0 ? nullptr : &outlines_[static_cast<std::size_t>(chosen_)];
     for (const Shown& one : outlines_) { // names over all lines
         shape::Box box;
         for (const auto& corner : one.outline.seen.corners) box.add(corner.at);
@@ -88,6 +89,8 @@ void Board::paint_outlines(QPainter& painter) const {
         const QRectF room = painter.fontMetrics().boundingRect(name).adjusted(-5, -2, 5, 2);
         QRectF plate(QPointF(), room.size());
         plate.moveCenter(to_px(box.center()));
+        const bool has_room = plate.width() < box.width() * scale_ && plate.height() < box.height() * scale_;
+        if (!has_room && &one != chosen) continue; // the list names it
         painter.setPen(Qt::NoPen);
         painter.setBrush(theme.paper);
         painter.drawRect(plate);
@@ -144,10 +147,12 @@ void Board::paintEvent(QPaintEvent*) {
         paint_brush(painter);
     } else {
         painter.setPen(theme.ink2);
+        const QString invitation =
+            tr("Drop a photo or a scan here, or choose one above.\n\nLay the objects on the "
+               "printed measuring sheet (menu Job), apart from each other and inside its field, "
+               "and photograph it from above, all of its marks in the picture.");
         painter.drawText(rect().adjusted(40, 40, -40, -40), Qt::AlignCenter | Qt::TextWordWrap,
-                         tr("Drop a photo or a scan here, or choose one above.\n\nLay the objects on the "
-                            "printed measuring sheet (menu Job), apart from each other and inside its field, "
-                            "and photograph it from above, all of its marks in the picture."));
+                         waiting_.isEmpty() ? invitation : waiting_);
     }
     paint_frame(painter);
 }

@@ -7,6 +7,7 @@
 #include "forms/field_rows.h"
 #include "forms/notation.h"
 #include "forms/problem_words.h"
+#include "photo/brushed.h"
 #include "photo/found_edit.h"
 #include "photo/shot_edit.h"
 
@@ -16,9 +17,11 @@
 #include <QListWidget>
 #include <QProgressBar>
 #include <QPushButton>
+#include <QStackedWidget>
 #include <QToolButton>
 
 #include <algorithm>
+#include <utility>
 
 namespace drawercast::app::photo {
 
@@ -52,6 +55,7 @@ void PhotoDialog::load(const QString& path) {
     set_idle();
     file_.reset();
     file_name_->setText(QFileInfo(path).fileName());
+    file_name_->setVisible(true);
     State next;
     // A pipe or a device would be read for ever.
     auto bytes = QFileInfo(path).isFile()
@@ -64,7 +68,7 @@ void PhotoDialog::load(const QString& path) {
         next.refusal = header.error();
     else
         file_ = std::make_shared<const std::string>(std::move(*bytes));
-    touched_ = {};
+    new_file_ = file_ != nullptr;
     push(std::move(next));
     measure();
 }
@@ -86,7 +90,6 @@ void PhotoDialog::take_flat(const Flat& flat) {
     }
     next.flat = flat;
     next.looked = false;
-    touched_ = {};
     if (state().flat)
         push(std::move(next));
     else { // the answer to the file that was just chosen
@@ -103,25 +106,25 @@ void PhotoDialog::look() {
 
 void PhotoDialog::take_found(const capture::Traced& found) {
     State next = state();
-    next.outlines = looked_again(next.outlines, found, touched_);
+    next.outlines = looked_again(next.outlines, found);
     next.looked = true;
     next.refusal.reset();
     for (Outline& one : next.outlines) one.brushed = meets(one, next.strokes);
     name_new(next.outlines);
-    touched_ = {};
     steps_.replace(std::move(next));
+    if (row_of(chosen_) < 0 && !state().outlines.empty()) chosen_ = state().outlines.front().number;
     set_idle();
     show_state();
-    if (board_->chosen() < 0 && !state().outlines.empty()) board_->choose(0);
+    if (std::exchange(new_file_, false)) found_->go_to_height(); // that is what no photo tells
 }
 
-/// Nothing is shown as measured that was not. What the hand put right stays, to be gone on with.
+/// Nothing is shown as measured that was not. After a stroke the outlines stay, to be gone on with, and are
+/// not taken while they are refused.
 void PhotoDialog::take_refusal(const Problem& problem) {
     const bool looking = state().flat && !state().looked;
     State next = looking ? state() : State{};
     next.looked = true;
     next.refusal = problem;
-    std::erase_if(next.outlines, [](const Outline& one) { return !one.by_hand; });
     set_idle();
     if (looking || !state().flat) {
         steps_.replace(std::move(next));
@@ -147,13 +150,15 @@ void PhotoDialog::set_busy(const QString& words, int percent) {
     busy_ = true;
     progress_words_->setText(words);
     progress_->setValue(percent);
-    busy_row_->setVisible(true);
+    board_->set_waiting(words);
+    telling_->setCurrentIndex(1);
     refresh();
 }
 
 void PhotoDialog::set_idle() {
     busy_ = false;
-    busy_row_->setVisible(false);
+    board_->set_waiting({});
+    telling_->setCurrentIndex(0);
 }
 
 void PhotoDialog::push(State state, const QString& typing) {
@@ -168,11 +173,32 @@ void PhotoDialog::change_outline(int row, const Outline& outline, const QString&
     push(std::move(next), typing);
 }
 
+void PhotoDialog::brush(const Stroke& stroke) {
+    State next = state();
+    next.strokes.push_back(stroke);
+    next.outlines = brushed(std::move(next.outlines), stroke);
+    name_new(next.outlines);
+    next.looked = false;
+    push(std::move(next));
+    look();
+}
+
 void PhotoDialog::height_for_all(double mm) {
     State next = state();
     for (Outline& one : next.outlines)
         if (!one.height_mm) one.height_mm = mm;
     push(std::move(next));
+}
+
+/// After Enter in a height: on to the next outline that has none.
+void PhotoDialog::go_to_next_height() {
+    const auto& all = state().outlines;
+    for (std::size_t step = 1; step < all.size(); ++step) {
+        const std::size_t i = (static_cast<std::size_t>(std::max(0, board_->chosen())) + step) % all.size();
+        if (all[i].height_mm || !all[i].taken) continue;
+        board_->choose(static_cast<int>(i));
+        return found_->go_to_height();
+    }
 }
 
 void PhotoDialog::go(bool back) {
@@ -182,18 +208,26 @@ void PhotoDialog::go(bool back) {
         steps_.undo();
     else
         steps_.redo();
-    touched_ = {};
     show_state();
     if (state().flat && !state().looked) look(); // it was overtaken before it had its answer
 }
 
+int PhotoDialog::row_of(int number) const {
+    for (std::size_t i = 0; i < state().outlines.size(); ++i)
+        if (state().outlines[i].number == number) return static_cast<int>(i);
+    return -1;
+}
+
 void PhotoDialog::name_new(std::vector<Outline>& outlines) const {
     std::size_t number = 0;
+    int last = 0;
+    for (const Outline& one : outlines) last = std::max(last, one.number);
     const auto used = [&](const std::string& name) {
         return std::any_of(outlines.begin(), outlines.end(),
                            [&](const Outline& o) { return o.name == name; });
     };
     for (Outline& one : outlines) {
+        if (one.number == 0) one.number = ++last;
         while (one.name.empty()) {
             const std::string name = tr("Shape %1").arg(++number).toStdString();
             if (!used(name)) one.name = name;

@@ -12,6 +12,7 @@ class QLabel;
 class QListWidget;
 class QProgressBar;
 class QPushButton;
+class QStackedWidget;
 class QToolButton;
 
 namespace drawercast::app::photo {
@@ -42,7 +43,8 @@ class PhotoDialog final : public FormDialog {
 
   private:
     QWidget* make_tools();
-    QWidget* make_busy_row();
+    QWidget* make_foot();
+    QStackedWidget* make_telling();
     QWidget* make_side();
     QToolButton* tool(const QString& icon, const QString& words, const QKeySequence& key,
                       std::function<void()> act);
@@ -57,19 +59,24 @@ class PhotoDialog final : public FormDialog {
     void set_idle();
     void push(State state, const QString& typing = {});
     void change_outline(int row, const Outline& outline, const QString& typing);
+    void brush(const Stroke& stroke);
     void height_for_all(double mm);
+    void go_to_next_height();
     void go(bool back);
     void show_state();
     void show_list();
     void show_refusal();
+    void show_how();
     void name_new(std::vector<Outline>& outlines) const;
+    int row_of(int number) const; ///< −1: there is none
     const Expected<Measured>& measured_now(int row) const;
 
     Worker worker_;
     Steps steps_;
     std::shared_ptr<const std::string> file_;
-    shape::Box touched_; ///< by strokes since the last look
+    int chosen_ = 0; ///< number of the outline that the maker is at
     bool busy_ = false;
+    bool new_file_ = false; ///< chosen, and no outline found in it yet
     bool filling_ = false;
     /// What outlines come to is worked out once for each change of one.
     struct Known {
@@ -82,9 +89,10 @@ class PhotoDialog final : public FormDialog {
     ShotEdit* shot_;
     FoundEdit* found_;
     QListWidget* list_;
-    QLabel *refusal_, *progress_words_, *file_name_;
+    QLabel *refusal_, *progress_words_, *file_name_, *how_;
+    QString how_to_; ///< use the tool in hand
     QProgressBar* progress_;
-    QWidget* busy_row_ = nullptr;
+    QStackedWidget* telling_ = nullptr; ///< how the tool is used, or how far the measuring is
     QToolButton *undo_ = nullptr, *redo_ = nullptr;
     QPushButton* choose_;
 };

@@ -11,14 +11,17 @@
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QLineEdit>
 #include <QListWidget>
 #include <QProgressBar>
 #include <QPushButton>
 #include <QShortcut>
 #include <QSignalBlocker>
+#include <QStackedWidget>
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <cmath>
 
 namespace drawercast::app::photo {
@@ -27,15 +30,15 @@ namespace {
 
 constexpr double brush_widths_mm[] = {1, 2, 4, 8, 16};
 constexpr int usual_width = 2;
-constexpr int side_px = 372, list_px = 104;
+constexpr int side_least_px = 336, side_most_px = 372, list_px = 104;
 
 } // namespace
 
 PhotoDialog::PhotoDialog(const FormContext& context, QWidget* parent)
     : FormDialog(tr("Measure from a photo"), tr("Add to the object list"), context, parent),
       board_(new Board), shot_(new ShotEdit(context)), found_(new FoundEdit(context)), list_(new QListWidget),
-      refusal_(new QLabel), progress_words_(new QLabel), file_name_(new QLabel), progress_(new QProgressBar),
-      choose_(new QPushButton(tr("&Choose a photo…"))) {
+      refusal_(new QLabel), progress_words_(new QLabel), file_name_(new QLabel), how_(new QLabel),
+      progress_(new QProgressBar), choose_(new QPushButton(tr("&Choose a photo…"))) {
     auto* body = new QWidget;
     auto* columns = new QHBoxLayout(body);
     columns->setSpacing(16);
@@ -45,35 +48,32 @@ PhotoDialog::PhotoDialog(const FormContext& context, QWidget* parent)
     refusal_->setVisible(false);
     left->addWidget(refusal_);
     left->addWidget(board_, 1);
-    left->addWidget(busy_row_ = make_busy_row());
-    columns->addLayout(left, 1);
-    columns->addWidget(make_side());
+    left->addWidget(make_foot());
+    columns->addLayout(left, 2); // the side takes its most first
+    columns->addWidget(make_side(), 1);
     connect(&worker_, &Worker::flat, this, &PhotoDialog::take_flat);
     connect(&worker_, &Worker::looked, this, &PhotoDialog::take_found);
     connect(&worker_, &Worker::refused, this, &PhotoDialog::take_refusal);
     connect(choose_, &QPushButton::clicked, this, &PhotoDialog::choose_file);
     connect(board_, &Board::dropped, this, &PhotoDialog::load);
-    connect(board_, &Board::chose, this, [this] { show_list(), refresh(); });
+    connect(board_, &Board::chose, this, [this](int row) {
+        chosen_ = row < 0 ? 0 : state().outlines[static_cast<std::size_t>(row)].number;
+        show_list(), refresh();
+    });
     connect(board_, &Board::changed, this, [this](int row, const shape::Polygon& seen) {
         Outline now = state().outlines[static_cast<std::size_t>(row)];
         now.seen = seen;
         now.by_hand = true;
         change_outline(row, now, {});
     });
-    connect(board_, &Board::stroked, this, [this](const Stroke& stroke) {
-        State next = state();
-        next.strokes.push_back(stroke);
-        next.looked = false;
-        touched_.add(box_of(stroke));
-        push(std::move(next));
-        look();
-    });
+    connect(board_, &Board::stroked, this, &PhotoDialog::brush);
     connect(shot_, &ShotEdit::changed, this, &PhotoDialog::measure);
     connect(&shot_->rows(), &FieldRows::edited, this, [this] { refresh(); });
     connect(found_, &FoundEdit::edited, this, [this](const Outline& outline, const QString& what) {
-        change_outline(board_->chosen(), outline, tr("%1 %2").arg(what).arg(board_->chosen()));
+        change_outline(board_->chosen(), outline, QStringLiteral("%1 %2").arg(what).arg(outline.number));
     });
     connect(found_, &FoundEdit::height_for_all, this, &PhotoDialog::height_for_all);
+    connect(&found_->height(), &QLineEdit::returnPressed, this, &PhotoDialog::go_to_next_height);
     connect(list_, &QListWidget::currentRowChanged, this, [this](int row) {
         if (!filling_) board_->choose(row);
     });
@@ -114,38 +114,53 @@ QWidget* PhotoDialog::make_tools() {
     tools->addWidget(choose_);
     auto* group = new QButtonGroup(row);
     const auto hand = [&](const QString& words, const QString& tip, const char* key, Board::Tool which) {
-        auto* button = tool({}, words, QKeySequence(key), [this, which] { board_->set_tool(which); });
+        auto* button = tool({}, words, QKeySequence(key), [this, which, tip] {
+            board_->set_tool(which);
+            how_to_ = tip;
+            show_how();
+        });
         button->setToolTip(tr("%1 (%2)").arg(tip, QKeySequence(key).toString(QKeySequence::NativeText)));
         button->setCheckable(true);
         button->setChecked(which == Board::Tool::points);
+        if (which == Board::Tool::points) how_to_ = tip;
         group->addButton(button);
         tools->addWidget(button);
     };
     hand(tr("Points"), tr("Choose outlines and drag their points; a double click on a side makes one"),
          "Ctrl+1", Board::Tool::points);
-    hand(tr("Brush: add"), tr("Paint over what belongs to an object and was not seen as such"), "Ctrl+2",
+    hand(tr("Brush in"), tr("Paint over what belongs to an object and was not seen as such"), "Ctrl+2",
          Board::Tool::add);
-    hand(tr("Brush: take away"), tr("Paint over what is no object: shadows, marks, dirt"), "Ctrl+3",
+    hand(tr("Brush out"), tr("Paint over what is no object: shadows, marks, dirt"), "Ctrl+3",
          Board::Tool::take_away);
     auto* width = new QComboBox;
     width->setAccessibleName(tr("Width of the brush"));
+    width->setToolTip(tr("Width of the brush"));
     const auto notation = length_notation(context());
     for (const double mm : brush_widths_mm)
-        width->addItem(tr("%1 %2 wide", "length, unit").arg(notation.shown(mm), notation.unit), mm / 2);
+        width->addItem(tr("%1 %2", "length, unit").arg(notation.shown(mm), notation.unit), mm / 2);
     connect(width, &QComboBox::currentIndexChanged, this,
             [this, width] { board_->set_brush_radius(width->currentData().toDouble()); });
     width->setCurrentIndex(usual_width);
     tools->addWidget(width);
     tools->addStretch(1);
-    undo_ = tool("undo", tr("Undo"), QKeySequence::Undo, [this] { go(true); });
-    redo_ = tool("redo", tr("Redo"), QKeySequence::Redo, [this] { go(false); });
-    tools->addWidget(undo_);
-    tools->addWidget(redo_);
-    tools->addWidget(tool("fit", tr("Show all of it"), QKeySequence("Ctrl+0"), [this] { board_->fit(); }));
     return row;
 }
 
-QWidget* PhotoDialog::make_busy_row() {
+QWidget* PhotoDialog::make_foot() {
+    auto* row = new QWidget;
+    auto* line = new QHBoxLayout(row);
+    line->setContentsMargins(0, 0, 0, 0);
+    line->addWidget(telling_ = make_telling(), 1);
+    undo_ = tool("undo", tr("Undo"), QKeySequence::Undo, [this] { go(true); });
+    redo_ = tool("redo", tr("Redo"), QKeySequence::Redo, [this] { go(false); });
+    line->addWidget(undo_);
+    line->addWidget(redo_);
+    line->addWidget(tool("fit", tr("Show all of it"), QKeySequence("Ctrl+0"), [this] { board_->fit(); }));
+    return row;
+}
+
+/// As high with either, so that the photo stays where it is.
+QStackedWidget* PhotoDialog::make_telling() {
     auto* row = new QWidget;
     auto* line = new QHBoxLayout(row);
     line->setContentsMargins(0, 0, 0, 0);
@@ -157,13 +172,19 @@ QWidget* PhotoDialog::make_busy_row() {
     line->addWidget(progress_words_);
     line->addWidget(progress_, 1);
     line->addWidget(stop);
-    row->setVisible(false);
-    return row;
+    how_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    how_->setWordWrap(true);
+    auto* telling = new QStackedWidget;
+    telling->setFixedHeight(std::max(row->sizeHint().height(), 2 * how_->fontMetrics().lineSpacing()));
+    telling->addWidget(how_);
+    telling->addWidget(row);
+    return telling;
 }
 
 QWidget* PhotoDialog::make_side() {
     auto* side = new QWidget;
-    side->setFixedWidth(side_px);
+    side->setMinimumWidth(side_least_px);
+    side->setMaximumWidth(side_most_px);
     auto* right = new QVBoxLayout(side);
     right->setContentsMargins(0, 0, 0, 0);
     right->addWidget(shot_);
@@ -174,9 +195,11 @@ QWidget* PhotoDialog::make_side() {
     head->setBuddy(list_);
     list_->setAccessibleName(tr("Outlines found"));
     list_->setFixedHeight(list_px);
+    list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     file_name_->setAccessibleName(tr("Name of the picture"));
     file_name_->setTextInteractionFlags(Qt::TextSelectableByMouse);
     file_name_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+    file_name_->setVisible(false); // until there is one
     right->addWidget(file_name_);
     right->addWidget(head);
     right->addWidget(list_);
@@ -195,11 +218,12 @@ void PhotoDialog::show_state() {
         const bool other = measured && !(measured->polygon == one.seen);
         shown.push_back({one, other ? measured->polygon : shape::Polygon{}});
     }
-    board_->set_outlines(std::move(shown), state().strokes);
+    board_->set_outlines(std::move(shown), state().strokes, row_of(chosen_));
     shot_->show_camera(state().flat.get());
     undo_->setEnabled(steps_.can_undo());
     redo_->setEnabled(steps_.can_redo());
     show_refusal();
+    show_how();
     show_list();
     refresh();
 }
@@ -220,10 +244,11 @@ void PhotoDialog::show_list() {
         if (!box.empty())
             words = tr("%1, %2 × %3 %4", "name, length, width, unit")
                         .arg(words, size(box.width()), size(box.height()), notation.unit);
-        if (one.maybe_shadow) words = tr("%1: shadow?", "an outline").arg(words);
-        if (one.maybe_part) words = tr("%1: one with its neighbor?", "an outline").arg(words);
+        if (one.maybe_shadow) words = tr("%1, with shadow?", "an outline").arg(words);
+        if (one.maybe_part) words = tr("%1, one with its neighbor?", "an outline").arg(words);
         QListWidgetItem* item = list_->item(row);
         item->setText(words);
+        item->setToolTip(words);
         item->setFlags(item->flags() | Qt::ItemIsUserCheckable);
         item->setCheckState(one.taken ? Qt::Checked : Qt::Unchecked);
     }
@@ -231,9 +256,13 @@ void PhotoDialog::show_list() {
     filling_ = false;
     const int row = board_->chosen();
     const bool any = row >= 0 && row < rows && state().flat;
-    found_->show_outline(row, any ? &state().outlines[static_cast<std::size_t>(row)] : nullptr, state().flat,
-                         any ? &measured_now(row) : nullptr);
+    found_->show_outline(any ? &state().outlines[static_cast<std::size_t>(row)] : nullptr, state().flat,
+                         any ? &measured_now(row) : nullptr,
+                         std::any_of(state().outlines.begin(), state().outlines.end(),
+                                     [](const Outline& one) { return !one.height_mm; }));
 }
+
+void PhotoDialog::show_how() { how_->setText(state().flat ? how_to_ : QString()); }
 
 void PhotoDialog::show_refusal() {
     refusal_->setVisible(state().refusal.has_value());

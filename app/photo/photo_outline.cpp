@@ -5,6 +5,7 @@
 #include "base/number.h"
 #include "layout/pocket.h"
 #include "shape/easy.h"
+#include "shape/region.h"
 #include "shape/symmetric.h"
 
 #include "capture/parallax.h"
@@ -85,12 +86,15 @@ std::string note_of(const Outline& outline, const Measured& measured) {
     return note;
 }
 
-/// How much of the lesser box the two share, 0 to 1.
-double cover(const shape::Box& a, const shape::Box& b) {
-    const double w = std::min(a.max.x, b.max.x) - std::max(a.min.x, b.min.x);
-    const double h = std::min(a.max.y, b.max.y) - std::max(a.min.y, b.min.y);
-    if (w <= 0 || h <= 0) return 0;
-    return w * h / std::max(1e-9, std::min(a.width() * a.height(), b.width() * b.height()));
+/// The area both cover, where that is more than half of the lesser of them: then they are of the same thing.
+double same_mm2(const shape::Polygon& a, const shape::Polygon& b) {
+    constexpr double same = 0.5;
+    if (!shape::near(box_of(a), box_of(b))) return 0;
+    const auto one = shape::contour_of(a), other = shape::contour_of(b);
+    if (!one || !other) return 0;
+    const auto both = shape::shared(shape::region_of(*one), shape::region_of(*other));
+    const double shared_mm2 = both ? shape::area(*both) : 0;
+    return shared_mm2 > same * std::min(shape::area(*one), shape::area(*other)) ? shared_mm2 : 0;
 }
 
 Outline outline_of(const capture::FoundOutline& found) {
@@ -176,38 +180,34 @@ Expected<job::Object> object_of(const Outline& outline, const capture::FlatPictu
     return object;
 }
 
-std::vector<Outline> looked_again(const std::vector<Outline>& before, const capture::Traced& found,
-                                  const shape::Box& touched) {
-    constexpr double same = 0.5;
-    std::vector<bool> used(before.size());
-    const auto stays = [&](const Outline& old) {
-        return old.by_hand && (touched.empty() || !shape::near(box_of(old.seen), touched));
-    };
-    std::vector<Outline> out;
+std::vector<Outline> looked_again(const std::vector<Outline>& before, const capture::Traced& found) {
+    std::vector<std::optional<Outline>> again(before.size());
+    std::vector<Outline> fresh;
     for (const capture::FoundOutline& one : found.outlines) {
         Outline now = outline_of(one);
         std::size_t best = before.size();
-        double most = same;
-        for (std::size_t i = 0; i < before.size(); ++i)
-            if (const double share = cover(box_of(now.seen), box_of(before[i].seen));
-                !used[i] && share > most)
-                most = share, best = i;
-        if (best < before.size()) {
-            used[best] = true;
-            Outline kept = before[best];
-            if (!stays(kept)) {
-                kept.seen = now.seen;
-                kept.band_mm = now.band_mm;
-                kept.maybe_shadow = now.maybe_shadow;
-                kept.maybe_part = now.maybe_part;
-                kept.by_hand = false;
-            }
-            now = std::move(kept);
+        double most = 0;
+        bool by_hand = false; // what it is part of has its outline by hand already
+        for (std::size_t i = 0; i < before.size(); ++i) {
+            const double mm2 = same_mm2(now.seen, before[i].seen);
+            by_hand |= mm2 > 0 && before[i].by_hand && again[i];
+            if (!again[i] && mm2 > most) most = mm2, best = i;
         }
-        out.push_back(std::move(now));
+        if (best == before.size()) {
+            if (!by_hand) fresh.push_back(std::move(now));
+            continue;
+        }
+        again[best] = before[best];
+        if (again[best]->by_hand) continue;
+        again[best]->seen = now.seen;
+        again[best]->band_mm = now.band_mm;
+        again[best]->maybe_shadow = now.maybe_shadow;
+        again[best]->maybe_part = now.maybe_part;
     }
+    std::vector<Outline> out;
     for (std::size_t i = 0; i < before.size(); ++i)
-        if (!used[i] && stays(before[i])) out.push_back(before[i]);
+        if (again[i] || before[i].by_hand) out.push_back(again[i].value_or(before[i]));
+    out.insert(out.end(), fresh.begin(), fresh.end());
     return out;
 }
 

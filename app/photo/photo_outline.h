@@ -16,12 +16,13 @@ enum class Shape { as_found, symmetric, rectangle, turned_rectangle, two_rectang
 
 /// One outline over the photo and what is said of the object it belongs to.
 struct Outline {
+    int number = 0; ///< to know it by, whatever becomes of the others; 0: none yet
     shape::Polygon
         seen; ///< as the photo shows it: mm, x right, y up from the flat picture's lower left corner
     double band_mm = 0; ///< of the line as seen
     bool maybe_shadow = false;
     bool maybe_part = false; ///< so near to another that both may be one shiny thing
-    bool by_hand = false;    ///< its points were dragged: a new look at the photo leaves them alone
+    bool by_hand = false;    ///< its points were dragged: a new look at the photo leaves it alone
     bool brushed = false;    ///< a brush stroke meets it: there it is as good as the hand
     bool taken = true;       ///< into the object list
     std::string name;
@@ -62,8 +63,7 @@ Expected<job::Object> object_of(const Outline& outline, const capture::FlatPictu
                                 job::Firmness firmness);
 
 /// The outlines after another look: what was said of one stays with it where the two cover each other. Those
-/// changed by hand stay as they are, unless `touched` (a brush stroke's box) meets them.
-std::vector<Outline> looked_again(const std::vector<Outline>& before, const capture::Traced& found,
-                                  const shape::Box& touched);
+/// changed by hand stay as they are. In the order they had, new ones last.
+std::vector<Outline> looked_again(const std::vector<Outline>& before, const capture::Traced& found);
 
 } // namespace drawercast::app::photo

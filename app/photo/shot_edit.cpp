@@ -87,21 +87,22 @@ void ShotEdit::show_rows() {
 
 QString ShotEdit::camera_words(const capture::FlatPicture& flat) const {
     const auto notation = length_notation(context_);
-    const auto length = [&notation](double mm) {
-        return tr("%1 %2", "length, unit").arg(notation.shown(std::round(mm)), notation.unit);
-    };
-    const QString far = length(flat.camera.distance_mm), within = length(2 * flat.camera.within_mm);
+    const auto shown = [&notation](double mm) { return notation.shown(std::round(mm)); };
+    const QString far =
+        tr("%1 ± %2 %3", "length, doubt, unit")
+            .arg(shown(flat.camera.distance_mm), shown(2 * flat.camera.within_mm), notation.unit)
+            .replace(u' ', QChar::Nbsp);
     switch (flat.camera.by) {
     case capture::CameraBy::typed:
-        return tr("Lens to sheet, as typed: %1 ± %2").arg(far, within);
+        return tr("Lens to sheet: %1 as typed").arg(far);
     case capture::CameraBy::perspective:
-        return tr("Found by the perspective: %1 ± %2").arg(far, within);
+        return tr("Lens to sheet: %1 by the perspective").arg(far);
     case capture::CameraBy::file:
-        return tr("By what the file says of the lens: %1 ± %2").arg(far, within);
+        return tr("Lens to sheet: %1 by what the file says of the lens").arg(far);
     case capture::CameraBy::nothing:
         break;
     }
-    return tr("Lens to sheet. Can’t be told by this photo: type it");
+    return tr("Lens to sheet: this photo can’t tell, type it");
 }
 
 void ShotEdit::show_camera(const capture::FlatPicture* flat) {

@@ -17,10 +17,11 @@
 #include <QMenu>
 #include <QMimeData>
 #include <QPushButton>
-#include <QToolButton>
 #include <QWheelEvent>
 #include <QtTest>
 #include <gtest/gtest.h>
+
+#include <algorithm>
 
 namespace drawercast::app {
 namespace {
@@ -188,7 +189,7 @@ TEST_F(PhotoActsTest, TheBrushAddsAndTakesAwayAndAnEasyShapeHoldsTheWhole) {
     EXPECT_NEAR(area_seen(), ell_mm2, 25);
     hand("Ctrl+1");
     EXPECT_EQ(board.tool(), photo::Board::Tool::points);
-    QTest::mouseClick(named<QToolButton>("Shape"), Qt::LeftButton);
+    QTest::mouseClick(named<QPushButton>("Shape"), Qt::LeftButton);
     auto* menu = dialog->findChild<QMenu*>();
     ASSERT_NE(menu, nullptr);
     ASSERT_GE(menu->actions().size(), 3) << "as found, a rectangle, two of them";
@@ -200,6 +201,28 @@ TEST_F(PhotoActsTest, TheBrushAddsAndTakesAwayAndAnEasyShapeHoldsTheWhole) {
     ASSERT_EQ(objects.size(), 1U);
     const auto outline = shape::contour_of(std::get<job::Sunk>(objects[0].levels[0].form).outline);
     EXPECT_NEAR(shape::area(*outline), 70 * 80, 60);
+}
+
+TEST_F(PhotoActsTest, AStrokeKeepsThePointsThatWereDragged) {
+    open_scan();
+    auto& board = dialog->board();
+    EXPECT_TRUE(edit("Height")->hasFocus()) << "what the photo can't tell comes next";
+    const auto corners = first().seen.corners;
+    const auto lower_left =
+        std::min_element(corners.begin(), corners.end(),
+                         [](const auto& a, const auto& b) { return a.at.x + a.at.y < b.at.x + b.at.y; });
+    drag(lower_left->at, lower_left->at + shape::Vec{-6, -6});
+    const double dragged = area_seen();
+    const shape::Vec made = first().seen.corners[static_cast<std::size_t>(lower_left - corners.begin())].at;
+    const shape::Box box = shape::bounds(*shape::contour_of(first().seen));
+    hand("Ctrl+2");
+    drag({box.max.x - 2, box.max.y - 15}, {box.max.x + 12, box.max.y - 15});
+    EXPECT_NEAR(area_seen(), dragged + 12 * 4 + 6, 4) << "a round end of 2 mm";
+    EXPECT_TRUE(std::any_of(first().seen.corners.begin(), first().seen.corners.end(),
+                            [made](const shape::Corner& corner) { return corner.at == made; }));
+    EXPECT_EQ(board.chosen(), 0);
+    hand("Ctrl+Z");
+    EXPECT_NEAR(area_seen(), dragged, 0.01);
 }
 
 TEST_F(PhotoActsTest, WhatCanNotBeMeasuredIsSaidAndNothingIsTaken) {

@@ -94,11 +94,6 @@
         <translation>%1 %2 % des Aufschäumens, unsere Schätzung</translation>
     </message>
     <message>
-        <source>%1 %2 wide</source>
-        <comment>length, unit</comment>
-        <translation>%1 %2 breit</translation>
-    </message>
-    <message>
         <source>%1 %2: %3</source>
         <translation>%1 %2: %3</translation>
     </message>
@@ -134,6 +129,10 @@
     <message>
         <source>%1 (this job’s)</source>
         <translation>%1 (dieses Auftrags)</translation>
+    </message>
+    <message>
+        <source>%1 At that height its edge looked %2 % larger, and a side of it was seen: %3 × %4 in the photo. Both are taken out.</source>
+        <translation>%1 In dieser Höhe sah die Kante %2 % größer aus, und eine Seite war zu sehen: %3 × %4 im Foto. Beides ist herausgerechnet.</translation>
     </message>
     <message>
         <source>%1 At that height its edge looked %2 % larger: %3 × %4 in the photo. This is taken out.</source>
@@ -328,6 +327,11 @@
         <translation>%1 zu spät</translation>
     </message>
     <message>
+        <source>%1 ± %2 %3</source>
+        <comment>length, doubt, unit</comment>
+        <translation>%1 ± %2 %3</translation>
+    </message>
+    <message>
         <source>%1 × %2</source>
         <translation>%1 × %2</translation>
     </message>
@@ -416,8 +420,18 @@
         <translation>%1, weiter durch Wand und Grundplatte</translation>
     </message>
     <message>
+        <source>%1, one with its neighbor?</source>
+        <comment>an outline</comment>
+        <translation>%1, eins mit dem Nachbarn?</translation>
+    </message>
+    <message>
         <source>%1, own</source>
         <translation>%1, eigener</translation>
+    </message>
+    <message>
+        <source>%1, with shadow?</source>
+        <comment>an outline</comment>
+        <translation>%1, mit Schatten?</translation>
     </message>
     <message>
         <source>%1. %2</source>
@@ -437,18 +451,8 @@
         <translation>%1: %2 von %3 platziert</translation>
     </message>
     <message>
-        <source>%1: one with its neighbor?</source>
-        <comment>an outline</comment>
-        <translation>%1: eins mit dem Nachbarn?</translation>
-    </message>
-    <message>
         <source>%1: past %2 s from A meeting B the plate stays off.</source>
         <translation>%1: Nach %2 s ab Mischbeginn die Druckplatte nicht mehr aufsetzen.</translation>
-    </message>
-    <message>
-        <source>%1: shadow?</source>
-        <comment>an outline</comment>
-        <translation>%1: Schatten?</translation>
     </message>
     <message>
         <source>%1; %2 across, %3 front to back</source>
@@ -1836,11 +1840,11 @@
         <translation>Gesetz von Boyle für das Gas; Luftdruck nach ISO 2533, Normatmosphäre.</translation>
     </message>
     <message>
-        <source>Brush: add</source>
+        <source>Brush in</source>
         <translation>Pinsel: dazu</translation>
     </message>
     <message>
-        <source>Brush: take away</source>
+        <source>Brush out</source>
         <translation>Pinsel: weg</translation>
     </message>
     <message>
@@ -1878,10 +1882,6 @@
     <message>
         <source>By volume; data sheet</source>
         <translation>Nach Volumen; Datenblatt</translation>
-    </message>
-    <message>
-        <source>By what the file says of the lens: %1 ± %2</source>
-        <translation>Nach dem, was die Datei über die Linse sagt: %1 ± %2</translation>
     </message>
     <message>
         <source>C&amp;hoose pockets from a list…</source>
@@ -2696,10 +2696,6 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
         <translation>Vor</translation>
     </message>
     <message>
-        <source>Found by the perspective: %1 ± %2</source>
-        <translation>Aus der Perspektive gefunden: %1 ± %2</translation>
-    </message>
-    <message>
         <source>Free outline</source>
         <translation>Freier Umriss</translation>
     </message>
@@ -3198,12 +3194,20 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Linse bis Blatt</translation>
     </message>
     <message>
-        <source>Lens to sheet, as typed: %1 ± %2</source>
-        <translation>Linse bis Blatt, wie eingegeben: %1 ± %2</translation>
+        <source>Lens to sheet: %1 as typed</source>
+        <translation>Linse bis Blatt: %1 wie eingegeben</translation>
     </message>
     <message>
-        <source>Lens to sheet. Can’t be told by this photo: type it</source>
-        <translation>Linse bis Blatt. Aus diesem Foto nicht zu erkennen: eingeben</translation>
+        <source>Lens to sheet: %1 by the perspective</source>
+        <translation>Linse bis Blatt: %1 aus der Perspektive</translation>
+    </message>
+    <message>
+        <source>Lens to sheet: %1 by what the file says of the lens</source>
+        <translation>Linse bis Blatt: %1 nach den Angaben der Datei</translation>
+    </message>
+    <message>
+        <source>Lens to sheet: this photo can’t tell, type it</source>
+        <translation>Linse bis Blatt: dem Foto nicht zu entnehmen, bitte eingeben</translation>
     </message>
     <message>
         <source>Less than 0 squeezes</source>
@@ -3764,10 +3768,6 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>Of the largest one</source>
         <translation>Des größten</translation>
-    </message>
-    <message>
-        <source>Of the object</source>
-        <translation>Des Gegenstands</translation>
     </message>
     <message>
         <source>Of the whole object</source>
@@ -5017,8 +5017,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Der kleinste, den sie zeigt</translation>
     </message>
     <message>
-        <source>The true outline lies within a band of ± %1.</source>
-        <translation>Der wahre Umriss liegt in einem Band von ± %1.</translation>
+        <source>The true outline lies within a band of %1.</source>
+        <translation>Der wahre Umriss liegt in einem Band von %1.</translation>
     </message>
     <message>
         <source>The version on disk is open.</source>
@@ -7710,6 +7710,10 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>°</source>
         <translation>°</translation>
+    </message>
+    <message>
+        <source>± %1</source>
+        <translation>± %1</translation>
     </message>
     <message>
         <source>± 10 % by the label, ± 4 % after a test cup, and 0.5 mm: our guess.</source>
