@@ -63,10 +63,10 @@ void add_cured_rows(FieldRows& rows, Bindings<Foam>& numbers, const FormContext&
     const QString percent = QStringLiteral("%");
     numbers.add(rows, {"/shrinkage", tr("&Shrinks by"), number(context, "/foam/shrinkage", percent, 0.01),
                        &Foam::shrinkage, tr("Linear; data sheet, better from a cast of your own")});
-    numbers.add(rows, {"/stress25_kpa", tr("Pushes back at &25 %"),
+    numbers.add(rows, {"/stress25_kpa", tr("Compression stress at &25 %"),
                        quantity(context, "/foam/stress25_kpa", Quantity::pressure_kpa), &Foam::stress25_kpa,
                        tr("Squeezed by a quarter; data sheet")});
-    numbers.add(rows, {"/stress40_kpa", tr("Pushes back at &40 %"),
+    numbers.add(rows, {"/stress40_kpa", tr("Compression stress at &40 %"),
                        quantity(context, "/foam/stress40_kpa", Quantity::pressure_kpa), &Foam::stress40_kpa,
                        tr("Data sheet")});
     numbers.add(rows, {"/pigment_of_b", tr("&Pigment"), number(context, "/foam/pigment_of_b", percent, 0.01),

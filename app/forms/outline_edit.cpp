@@ -38,7 +38,7 @@ KindWords words_of(OutlineKind kind) {
     case OutlineKind::circle:
         return {"circle", OutlineEdit::tr("Circle")};
     case OutlineKind::capsule:
-        return {"capsule", OutlineEdit::tr("Capsule")};
+        return {"capsule", OutlineEdit::tr("Obround")};
     case OutlineKind::free:
         return {"free", OutlineEdit::tr("Free outline")};
     case OutlineKind::lying:
@@ -53,9 +53,9 @@ TableEdit* corner_table(const FormContext& context, QWidget* parent) {
     return new TableEdit(
         {{OutlineEdit::tr("x (%1)").arg(unit), length, outline_place},
          {OutlineEdit::tr("y (%1)").arg(unit), length, outline_place},
-         {OutlineEdit::tr("bulge (%1)").arg(unit), length, outline_place, 0, false,
+         {OutlineEdit::tr("arc height (%1)").arg(unit), length, outline_place, 0, false,
           OutlineEdit::tr("Height of the arc from this corner to the next, outward; 0 is straight, less "
-                          "bulges inward")}},
+                          "curves inward")}},
         {OutlineEdit::tr("Corners"), OutlineEdit::tr("Add a corner after this one (Insert)"),
          OutlineEdit::tr("Take this corner away (Delete)")},
         3, most_corners, parent);

@@ -68,7 +68,7 @@ void ShopForm::add_day_rows() {
     numbers_.add(*left_, {"/people", tr("&People who mix"), number("/shop/people", {}), &Shop::people,
                           tr("Each with a mixer")});
     left_->add_head(tr("Closing the mold"));
-    numbers_.add(*left_, {"/drivers", tr("&Drivers"), number("/shop/drivers", {}), &Shop::drivers,
+    numbers_.add(*left_, {"/drivers", tr("People who &drive"), number("/shop/drivers", {}), &Shop::drivers,
                           tr("People who drive closures")});
     numbers_.add(*left_, {"/seconds_per_closure", tr("Seconds a &closure"),
                           number("/shop/seconds_per_closure", tr("s")), &Shop::seconds_per_closure,
@@ -116,7 +116,7 @@ void ShopForm::add_mixing_rows() {
                            tr("Auto: the more of 40 mL and 4 % (common practice)")});
     numbers_.add(*right_,
                  {"/pour_l_s", tr("Pour &rate"), rate, &Shop::pour_l_s, tr("0.1 L/s is common practice")});
-    numbers_.add(*right_, {"/pour_s", tr("&Pouring takes"), pour, &Shop::pour_s, tr("As rehearsed")});
+    numbers_.add(*right_, {"/pour_s", tr("&Pouring takes"), pour, &Shop::pour_s, tr("As in the dry run")});
 }
 
 void ShopForm::add_saw_rows() {

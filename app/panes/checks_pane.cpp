@@ -87,9 +87,9 @@ void ChecksPane::show_choice() {
     const auto add = [&](layout::Severity severity, const QString& words) {
         if (const int count = model_->count(severity); count > 0) counts << words.arg(count);
     };
-    add(layout::Severity::mend, tr("%1 mend"));
-    add(layout::Severity::look, tr("%1 look"));
-    add(layout::Severity::note, tr("%1 note"));
+    add(layout::Severity::mend, tr("%1 to mend"));
+    add(layout::Severity::look, tr("%1 to look at"));
+    add(layout::Severity::note, tr("%1 to note"));
     head_->set_remark(counts.join(QStringLiteral(", ")));
     const bool none = model_->rowCount() == 0;
     nothing_->setVisible(model_->count(layout::Severity::mend) == 0);

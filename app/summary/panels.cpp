@@ -154,7 +154,7 @@ void write_time(sheets::Inks& inks, const Box& box, const Summary& summary, cons
     const theme::Theme& theme = summary.theme;
     const auto units = summary.job.display_units;
     write_head(inks, box, language::tr("Time"),
-               language::tr("from A meeting B, at ") +
+               language::tr("from the start of mixing, at ") +
                    language::figures(plan::say_temperature_c(summary.job.shop->temperature_c, units)),
                theme);
     if (!drawer.times || !drawer.dose) return;

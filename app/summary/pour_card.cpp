@@ -62,7 +62,7 @@ QString seconds(double s) {
 Table clock_table(const Summary& summary, const std::vector<plan::PourStep>& steps) {
     Table table;
     table.columns = {{"", Align::left, 0, 26},
-                     {language::tr("done by, from A meeting B"), Align::left, 0, 180},
+                     {language::tr("done by, from start of mixing"), Align::left, 0, 180},
                      {"", Align::left, 1, 0}};
     bool clock = false;
     for (const auto& step : steps) {

@@ -51,7 +51,7 @@ std::vector<Composed> rescue_card(const Summary& summary, const plan::Plan& plan
     constexpr theme::Lettering seen{theme::Face::bold, 17}, act{theme::Face::regular, 15};
     for (std::size_t i = 0; i < std::min(plan.drawers.size(), summary.job.drawers.size()); ++i)
         if (const auto latest = plan::latest_plate_on_s(plan.drawers[i]))
-            column.lines(language::tr("%1: past %2 s from A meeting B the plate stays off.")
+            column.lines(language::tr("%1: past %2 s from the start of mixing the plate stays off.")
                              .arg(sheets::text(summary.job.drawers[i]->name))
                              .arg(std::floor(*latest)),
                          {theme::Face::bold, 15}, 22, 0);

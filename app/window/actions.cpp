@@ -132,7 +132,7 @@ std::vector<ActionSpec> listed() {
          [](const Situation& s) { return s.other_drawers && s.plan_sheet && s.unplaced; }},
         {"arrange.which", TEXT("&Which drawer would do…"), "drawer", "",
          [](const Situation& s) { return s.other_drawers && s.plan_sheet && s.unplaced; }},
-        {"arrange.tidy", TEXT("&Tidy, and what it costs"), "equal-walls", "Ctrl+Shift+Y",
+        {"arrange.tidy", TEXT("&Tidy, and what changes"), "equal-walls", "Ctrl+Shift+Y",
          [](const Situation& s) { return s.drawer && s.plan_sheet && s.loose; }},
 
         {"vents.add", TEXT("&Add a vent"), "vent", "V", [](const Situation& s) { return s.vent_sheet; }},
@@ -159,7 +159,7 @@ std::vector<ActionSpec> listed() {
         {"pour.cup", TEXT("Test &cup…"), "foam", "Ctrl+Shift+C", always},
         {"pour.as_built", TEXT("&As built…"), "box", "Ctrl+Shift+B", drawer},
         {"pour.as_cast", TEXT("As ca&st…"), "as-cast", "Ctrl+Shift+A", drawer},
-        {"pour.rehearse", TEXT("&Rehearse with a stopwatch"), "run-sheet", "Shift+F9", drawer},
+        {"pour.rehearse", TEXT("&Dry run with a stopwatch"), "run-sheet", "Shift+F9", drawer},
         {"pour.day", TEXT("&Pour day"), "pour-day", "F9", drawer},
         {"pour.depths", TEXT("&Depths from boards at hand"), "depth", "", drawer},
 
@@ -184,8 +184,8 @@ std::vector<ActionSpec> listed() {
         {"view.dark", TEXT("D&ark"), "", "", always, true},
         {"view.contrast_light", TEXT("High contrast, &black on white"), "", "", always, true},
         {"view.contrast_dark", TEXT("High contrast, &white on black"), "", "", always, true},
-        {"view.larger", TEXT("&Larger text"), "", "Ctrl+Shift+.", always},
-        {"view.smaller", TEXT("S&maller text"), "", "Ctrl+Shift+,", always},
+        {"view.larger", TEXT("&Larger text"), "", "Ctrl+Alt+.", always},
+        {"view.smaller", TEXT("S&maller text"), "", "Ctrl+Alt+,", always},
         {"view.usual", TEXT("&Usual text size"), "", "", always},
 
         {"help.guide", TEXT("&Guide"), "explain", "F1", always},

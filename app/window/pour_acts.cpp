@@ -121,7 +121,7 @@ void PourActs::begin(bool rehearsal) {
     caution_once();
     if (new_run) {
         const auto trouble =
-            keep(rehearsal ? tr("Begin a rehearsal") : tr("Begin the pour"),
+            keep(rehearsal ? tr("Begin a dry run") : tr("Begin the pour"),
                  plan::with_mark(desk_.document.job(), drawer,
                                  rehearsal ? plan::begin_rehearsal : plan::begin_pour, now_s()));
         if (!trouble.isEmpty()) return emit said(trouble);
@@ -143,9 +143,9 @@ bool PourActs::wants_a_new_run(const std::string& drawer, bool rehearsal) const 
 bool PourActs::may_rehearse(const std::string& drawer) const {
     const auto run = plan::last_run(desk_.document.job().log, drawer);
     return !run || !plan::is_running(*run, now_s()) ||
-           desk_.asking.yes(tr("Rehearse now?"),
-                            tr("A pour of this drawer is going on. A rehearsal hides its clock "
-                               "and its next step. Rehearse all the same?"));
+           desk_.asking.yes(tr("Dry run now?"),
+                            tr("A pour of this drawer is going on. A dry run hides its clock "
+                               "and its next step. Begin it all the same?"));
 }
 
 /// What is still to mend spoils the cast: nobody pours without having read that.
@@ -259,8 +259,8 @@ void PourActs::offer_times(const std::string& drawer) {
         return;
     auto job = desk_.document.job();
     job.shop = now;
-    const auto trouble = keep(tr("Times of the rehearsal"), std::move(job));
-    emit said(trouble.isEmpty() ? tr("The shop’s times are the rehearsal’s now.") : trouble);
+    const auto trouble = keep(tr("Times of the dry run"), std::move(job));
+    emit said(trouble.isEmpty() ? tr("The shop’s times are the dry run’s now.") : trouble);
 }
 
 } // namespace drawercast::app

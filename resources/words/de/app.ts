@@ -219,16 +219,8 @@
         <translation>%1 nach links</translation>
     </message>
     <message>
-        <source>%1 look</source>
-        <translation>Bedenken: %1</translation>
-    </message>
-    <message>
         <source>%1 lost to uneven readings, %2 to corners out of square</source>
         <translation>%1 verloren durch ungleiche Maße, %2 durch schiefe Ecken</translation>
-    </message>
-    <message>
-        <source>%1 mend</source>
-        <translation>Mängel: %1</translation>
     </message>
     <message>
         <source>%1 min</source>
@@ -237,10 +229,6 @@
     <message>
         <source>%1 mm</source>
         <translation>%1 mm</translation>
-    </message>
-    <message>
-        <source>%1 note</source>
-        <translation>Hinweise: %1</translation>
     </message>
     <message>
         <source>%1 objects added. </source>
@@ -304,11 +292,11 @@
     </message>
     <message>
         <source>%1 to look at</source>
-        <translation>%1 zu bedenken</translation>
+        <translation>zu prüfen: %1</translation>
     </message>
     <message>
         <source>%1 to mend</source>
-        <translation>%1 zu beheben</translation>
+        <translation>zu beheben: %1</translation>
     </message>
     <message>
         <source>%1 to mend, %2 to look at</source>
@@ -449,10 +437,6 @@
         <source>%1: %2 of %3 placed</source>
         <comment>tooltip</comment>
         <translation>%1: %2 von %3 platziert</translation>
-    </message>
-    <message>
-        <source>%1: past %2 s from A meeting B the plate stays off.</source>
-        <translation>%1: Nach %2 s ab Mischbeginn die Druckplatte nicht mehr aufsetzen.</translation>
     </message>
     <message>
         <source>%1; %2 across, %3 front to back</source>
@@ -605,10 +589,6 @@
     <message>
         <source>&amp;Drill of the vent</source>
         <translation>&amp;Bohrer des Entlüftungslochs</translation>
-    </message>
-    <message>
-        <source>&amp;Drivers</source>
-        <translation>&amp;Schrauber</translation>
     </message>
     <message>
         <source>&amp;Duplicate object</source>
@@ -907,10 +887,6 @@
         <translation>&amp;Wiederholen: %1</translation>
     </message>
     <message>
-        <source>&amp;Rehearse with a stopwatch</source>
-        <translation>P&amp;robelauf mit Stoppuhr</translation>
-    </message>
-    <message>
         <source>&amp;Release used</source>
         <translation>&amp;Trennmittel verbraucht</translation>
     </message>
@@ -997,10 +973,6 @@
     <message>
         <source>&amp;Through: the object stands on the drawer&apos;s bottom</source>
         <translation>&amp;Durchgehend: Der Gegenstand steht auf dem Schubladenboden</translation>
-    </message>
-    <message>
-        <source>&amp;Tidy, and what it costs</source>
-        <translation>Auf&amp;räumen, und was es kostet</translation>
     </message>
     <message>
         <source>&amp;Trimmings</source>
@@ -1352,10 +1324,6 @@
         <translation>Eine Platte, die sich biegt und schert (Mindlin), in finiten Elementen; Verschlüsse sind Federn, Wände und Füllstücke drücken nur. Gegen gedruckte Tafeln und Reihen geprüft.</translation>
     </message>
     <message>
-        <source>A pour of this drawer is going on. A rehearsal hides its clock and its next step. Rehearse all the same?</source>
-        <translation>Ein Guss dieser Schublade läuft. Ein Probelauf verdeckt seine Uhr und den nächsten Schritt. Trotzdem proben?</translation>
-    </message>
-    <message>
         <source>A pour of this drawer is going on: its clock never stopped.</source>
         <translation>Ein Guss dieser Schublade läuft: Seine Uhr lief immer weiter.</translation>
     </message>
@@ -1668,10 +1636,6 @@
         <translation>Wie auf dem Etikett: i1#1</translation>
     </message>
     <message>
-        <source>As rehearsed</source>
-        <translation>Wie geprobt</translation>
-    </message>
-    <message>
         <source>As the &amp;desktop</source>
         <translation>Wie der &amp;Desktop</translation>
     </message>
@@ -1750,10 +1714,6 @@
     <message>
         <source>Before each pour</source>
         <translation>Vor jedem Guss</translation>
-    </message>
-    <message>
-        <source>Begin a rehearsal</source>
-        <translation>Probelauf beginnen</translation>
     </message>
     <message>
         <source>Begin the pour</source>
@@ -1910,10 +1870,6 @@
     <message>
         <source>Can be read in two ways. Type it without a thousands mark</source>
         <translation>Zweideutig. Ohne Tausenderzeichen eingeben</translation>
-    </message>
-    <message>
-        <source>Capsule</source>
-        <translation>Langloch</translation>
     </message>
     <message>
         <source>Cast %1</source>
@@ -2834,10 +2790,6 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
     <message>
         <source>Height</source>
         <translation>Höhe</translation>
-    </message>
-    <message>
-        <source>Height of the arc from this corner to the next, outward; 0 is straight, less bulges inward</source>
-        <translation>Höhe des Bogens von dieser Ecke zur nächsten, nach außen; 0 ist gerade, weniger wölbt nach innen</translation>
     </message>
     <message>
         <source>Heights of the walls</source>
@@ -4261,14 +4213,6 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Drucken auf</translation>
     </message>
     <message>
-        <source>Pushes back at &amp;25 %</source>
-        <translation>Gegendruck bei &amp;25 %</translation>
-    </message>
-    <message>
-        <source>Pushes back at &amp;40 %</source>
-        <translation>Gegendruck bei &amp;40 %</translation>
-    </message>
-    <message>
         <source>Put back what is being moved</source>
         <translation>Bewegtes zurücksetzen</translation>
     </message>
@@ -4323,14 +4267,6 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>Redo</source>
         <translation>Wiederholen</translation>
-    </message>
-    <message>
-        <source>Rehearsal: %1</source>
-        <translation>Probelauf: %1</translation>
-    </message>
-    <message>
-        <source>Rehearse now?</source>
-        <translation>Jetzt proben?</translation>
     </message>
     <message>
         <source>Replace by another &amp;object…</source>
@@ -5009,10 +4945,6 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Im Formular der Werkstatt steht ein Preis für die Stunde.</translation>
     </message>
     <message>
-        <source>The shop’s times are the rehearsal’s now.</source>
-        <translation>Die Zeiten der Werkstatt sind jetzt die des Probelaufs.</translation>
-    </message>
-    <message>
         <source>The smallest it shows</source>
         <translation>Der kleinste, den sie zeigt</translation>
     </message>
@@ -5139,10 +5071,6 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>Time</source>
         <translation>Zeit</translation>
-    </message>
-    <message>
-        <source>Times of the rehearsal</source>
-        <translation>Zeiten des Probelaufs</translation>
     </message>
     <message>
         <source>Times the liquid left empty over it</source>
@@ -5877,10 +5805,6 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>bauen für</translation>
     </message>
     <message>
-        <source>bulge (%1)</source>
-        <translation>Bogen (%1)</translation>
-    </message>
-    <message>
         <source>butts </source>
         <translation>stößt an </translation>
     </message>
@@ -6085,10 +6009,6 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Durchmesser (%1)</translation>
     </message>
     <message>
-        <source>done by, from A meeting B</source>
-        <translation>fertig bis, ab Mischbeginn</translation>
-    </message>
-    <message>
         <source>done in</source>
         <translation>fertig in</translation>
     </message>
@@ -6243,10 +6163,6 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>from</source>
         <translation>von</translation>
-    </message>
-    <message>
-        <source>from A meeting B, at </source>
-        <translation>ab Mischbeginn, bei </translation>
     </message>
     <message>
         <source>from above</source>
@@ -7956,6 +7872,82 @@ Wieder aufnehmen?</translation>
     <message>
         <source>needs %1, has %2</source>
         <translation>nötig %1, hat %2</translation>
+    </message>
+    <message>
+        <source>%1 to note</source>
+        <translation>Hinweise: %1</translation>
+    </message>
+    <message>
+        <source>%1: past %2 s from the start of mixing the plate stays off.</source>
+        <translation>%1: Nach %2 s ab Mischbeginn die Druckplatte nicht mehr aufsetzen.</translation>
+    </message>
+    <message>
+        <source>&amp;Dry run with a stopwatch</source>
+        <translation>P&amp;robelauf mit Stoppuhr</translation>
+    </message>
+    <message>
+        <source>&amp;Tidy, and what changes</source>
+        <translation>Auf&amp;räumen, und was sich ändert</translation>
+    </message>
+    <message>
+        <source>A pour of this drawer is going on. A dry run hides its clock and its next step. Begin it all the same?</source>
+        <translation>Ein Guss dieser Schublade läuft. Ein Probelauf verdeckt seine Uhr und den nächsten Schritt. Trotzdem proben?</translation>
+    </message>
+    <message>
+        <source>As in the dry run</source>
+        <translation>Wie geprobt</translation>
+    </message>
+    <message>
+        <source>Begin a dry run</source>
+        <translation>Probelauf beginnen</translation>
+    </message>
+    <message>
+        <source>Compression stress at &amp;25 %</source>
+        <translation>Stauchspannung bei &amp;25 %</translation>
+    </message>
+    <message>
+        <source>Compression stress at &amp;40 %</source>
+        <translation>Stauchhärte bei &amp;40 %</translation>
+    </message>
+    <message>
+        <source>Dry run now?</source>
+        <translation>Jetzt proben?</translation>
+    </message>
+    <message>
+        <source>Dry run: %1</source>
+        <translation>Probelauf: %1</translation>
+    </message>
+    <message>
+        <source>Height of the arc from this corner to the next, outward; 0 is straight, less curves inward</source>
+        <translation>Höhe des Bogens von dieser Ecke zur nächsten, nach außen; 0 ist gerade, weniger wölbt nach innen</translation>
+    </message>
+    <message>
+        <source>Obround</source>
+        <translation>Langloch</translation>
+    </message>
+    <message>
+        <source>People who &amp;drive</source>
+        <translation>Leute an &amp;Schraubern</translation>
+    </message>
+    <message>
+        <source>The shop’s times are the dry run’s now.</source>
+        <translation>Die Zeiten der Werkstatt sind jetzt die des Probelaufs.</translation>
+    </message>
+    <message>
+        <source>Times of the dry run</source>
+        <translation>Zeiten des Probelaufs</translation>
+    </message>
+    <message>
+        <source>arc height (%1)</source>
+        <translation>Stichhöhe (%1)</translation>
+    </message>
+    <message>
+        <source>done by, from start of mixing</source>
+        <translation>fertig bis, ab Mischbeginn</translation>
+    </message>
+    <message>
+        <source>from the start of mixing, at </source>
+        <translation>ab Mischbeginn, bei </translation>
     </message>
 </context>
 </TS>
