@@ -3,6 +3,8 @@
 
 #include "base/number.h"
 
+#include <cmath>
+
 namespace drawercast::app {
 
 namespace {
@@ -70,7 +72,9 @@ Notation quantity_notation(Quantity quantity, const FormContext& context) {
 
 Notation number_notation(const FormContext& context, const QString& unit, double scale) {
     const DecimalMark mark = context.mark;
-    return {unit, [scale, mark](double value) { return number_words(value / scale, mark); },
+    const double tens = std::log10(scale); // of a percentage a whole number: nothing is converted
+    const int digits = tens == std::round(tens) ? most_digits : converted_digits;
+    return {unit, [scale, mark, digits](double value) { return digits_of(value / scale, digits, mark); },
             [scale, mark](const QString& typed) -> Expected<double> {
                 const auto value = parse_typed_number(typed.toStdString(), mark);
                 if (!value) return value.error();

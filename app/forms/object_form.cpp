@@ -73,7 +73,7 @@ QWidget* ObjectForm::make_left() {
     all->setContentsMargins(0, 0, 0, 0);
     all->setSpacing(8);
     all->addWidget(make_rows());
-    all->addWidget(make_from_drawing());
+    levels_->add_to_head(make_from_drawing());
     all->addWidget(levels_, 1);
     return left;
 }
@@ -146,18 +146,13 @@ void ObjectForm::add_level(const job::Level& level) {
     levels_->add_page(edit);
 }
 
-QWidget* ObjectForm::make_from_drawing() {
-    auto* line = new QWidget;
-    auto* row = new QHBoxLayout(line);
-    row->setContentsMargins(0, 0, 0, 0);
+QPushButton* ObjectForm::make_from_drawing() {
     from_drawing_ = new QPushButton(theme::icon(QStringLiteral("from-svg")), tr("Levels from an S&VG file…"));
     from_drawing_->setToolTip(
         tr("Several outlines of one drawing, each a level, in their places to each other"));
     from_drawing_->setAutoDefault(false);
-    row->addStretch(1);
-    row->addWidget(from_drawing_);
     connect(from_drawing_, &QPushButton::clicked, this, &ObjectForm::add_drawn_levels);
-    return line;
+    return from_drawing_;
 }
 
 /// A level of no size yet gives way to them.
@@ -186,6 +181,8 @@ void ObjectForm::fill() {
     const QSignalBlocker quiet(note_);
     name_->setText(QString::fromStdString(given_.name));
     numbers_.fill(given_);
+    // Every object has one: 0 says that nobody has measured it, and no check could see it stand too high.
+    if (!(given_.height_mm > 0)) height_->set_value(std::nullopt);
     turns_->setCurrentIndex(turns_->findData(static_cast<int>(given_.turns)));
     note_->setPlainText(QString::fromStdString(given_.note));
 }

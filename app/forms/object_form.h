@@ -42,7 +42,7 @@ class ObjectForm final : public FormDialog {
     FieldRows* make_rows();
     FieldRows* make_more();
     void add_level(const job::Level& level);
-    QWidget* make_from_drawing();
+    QPushButton* make_from_drawing();
     void add_drawn_levels();
     void fill();
     std::vector<LevelEdit*> level_edits() const;

@@ -13,8 +13,9 @@
 namespace drawercast::app {
 
 PartTabs::PartTabs(const Words& words, int least, int most, QWidget* parent)
-    : QWidget(parent), words_(words), least_(least), most_(most), tabs_(new QTabBar(this)),
-      add_(new QToolButton(this)), take_(new QToolButton(this)), stack_(new QStackedWidget(this)) {
+    : QWidget(parent), words_(words), least_(least), most_(most), head_(new QHBoxLayout),
+      tabs_(new QTabBar(this)), add_(new QToolButton(this)), take_(new QToolButton(this)),
+      stack_(new QStackedWidget(this)) {
     tabs_->setExpanding(false);
     tabs_->setDrawBase(true);
     tabs_->setUsesScrollButtons(true);
@@ -27,15 +28,16 @@ PartTabs::PartTabs(const Words& words, int least, int most, QWidget* parent)
         button->setAutoRaise(true);
         button->setFocusPolicy(Qt::StrongFocus);
     }
-    auto* head = new QHBoxLayout;
-    head->setSpacing(4);
-    head->addWidget(tabs_, 0, Qt::AlignBottom);
-    head->addWidget(add_);
-    head->addStretch(1);
-    head->addWidget(take_);
+    add_->setText(words_.add);
+    add_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+    head_->setSpacing(4);
+    head_->addWidget(tabs_, 0, Qt::AlignBottom);
+    head_->addWidget(add_);
+    head_->addStretch(1);
+    head_->addWidget(take_);
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 0, 0, 0);
-    all->addLayout(head);
+    all->addLayout(head_);
     all->addWidget(stack_, 1);
     if (!words_.none.isEmpty()) {
         auto* none = new QLabel(words_.none, this);
@@ -71,6 +73,8 @@ void PartTabs::take_page(QWidget* page) {
     show_page(page);
     take();
 }
+
+void PartTabs::add_to_head(QWidget* widget) { head_->insertWidget(head_->count() - 1, widget); }
 
 void PartTabs::set_to_mend(int index, bool to_mend) {
     const QString words = words_.one.arg(index + 1);

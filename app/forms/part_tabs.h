@@ -7,6 +7,7 @@
 
 #include <functional>
 
+class QHBoxLayout;
 class QStackedWidget;
 class QTabBar;
 class QToolButton;
@@ -31,6 +32,7 @@ class PartTabs final : public QWidget {
     void show_page(QWidget* page);
     void take_page(QWidget* page);             ///< away, unless it is one of the least
     void set_to_mend(int index, bool to_mend); ///< marks the tab
+    void add_to_head(QWidget* widget);         ///< before what takes a part away
 
   signals:
     void asked_for_another(); ///< the owner adds a page
@@ -44,6 +46,7 @@ class PartTabs final : public QWidget {
     Words words_;
     int least_;
     int most_;
+    QHBoxLayout* head_;
     QTabBar* tabs_;
     QToolButton* add_;
     QToolButton* take_;

@@ -15,6 +15,7 @@
 #include <QLineEdit>
 #include <QListView>
 #include <QSortFilterProxyModel>
+#include <QTimer>
 #include <QToolButton>
 #include <QVBoxLayout>
 
@@ -198,7 +199,13 @@ void LeftPane::show_choice() {
     if (object < 0)
         objects_table_->clearSelection();
     else if (row.isValid() && row.row() != objects_table_->currentIndex().row())
-        objects_table_->setCurrentIndex(row);
+        show_object(row);
+}
+
+/// A row that was only just added has no height yet: it is gone to once it is laid out.
+void LeftPane::show_object(const QModelIndex& row) {
+    objects_table_->setCurrentIndex(row);
+    QTimer::singleShot(0, this, [this, at = QPersistentModelIndex(row)] { objects_table_->scrollTo(at); });
 }
 
 } // namespace drawercast::app

@@ -40,6 +40,7 @@ class LeftPane final : public QWidget {
 
   private:
     void show_choice();
+    void show_object(const QModelIndex& row);
     void show_counts();
     void show_what_is_missing();
     void trigger(const QString& name); ///< the action of that name

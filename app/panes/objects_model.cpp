@@ -126,7 +126,8 @@ QVariant ObjectsModel::data(const QModelIndex& index, int role) const {
     case name_column:
         return QString::fromStdString(one->name);
     case mass_column:
-        return language::figures(plan::say_mass_g(one->mass_g, units_));
+        return one->mass_g > 0 ? language::figures(plan::say_mass_g(one->mass_g, units_))
+                               : QStringLiteral("–"); // nobody has weighed it
     case placed_column:
         return tr("%1 of %2").arg(placed).arg(one->count);
     default:

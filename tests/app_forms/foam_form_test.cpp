@@ -40,6 +40,14 @@ TEST(FoamForm, gives_back_what_it_was_given) {
     }
 }
 
+TEST(FoamForm, what_has_no_unit_is_not_told_one) {
+    test::dressed_application();
+    FoamForm form(job::builtin_foams().front(), {}, {});
+    test::open(form);
+    EXPECT_EQ(field(form, "Parts A").accessibleDescription(), QString("By volume; data sheet"));
+    EXPECT_EQ(field(form, "Mixing").accessibleDescription(), QString("s. Data sheet"));
+}
+
 TEST(FoamForm, a_builtin_profile_is_chosen_as_it_is) {
     test::dressed_application();
     FoamForm form(own_foam(), {}, {});

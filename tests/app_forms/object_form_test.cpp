@@ -67,6 +67,7 @@ TEST(ObjectForm, a_new_object_is_filled_in_by_keys_alone) {
     EXPECT_FALSE(test::take_button(form).isEnabled());
     type(form, "Name", "Wind vane");
     type(form, "Mass of one", "120 g");
+    EXPECT_EQ(field(form, "Height").accessibleDescription(), QString("To fill in")) << "0 is none";
     type(form, "Height", "3 cm");
     type(form, "Length, along x", "4 in");
     type(form, "Width, along y", "50");

@@ -272,6 +272,29 @@ TEST(LeftPane, EmptyListsSayWhatToDoNext) {
         EXPECT_FALSE(label->isVisible() && label->text().contains("drawers.add"));
 }
 
+TEST(LeftPane, WhatIsAddedAndChosenIsSeen) {
+    Bench bench;
+    LeftPane pane(bench.document, bench.selection);
+    pane.resize(264, 600);
+    pane.show();
+    QApplication::processEvents();
+    auto job = bench.document.job();
+    auto object = *job.objects.front();
+    object.mass_g = 0;
+    for (int i = 0; i < 4; ++i) {
+        object.id = job::free_object_id(job);
+        job = job::with_object(std::move(job), object);
+    }
+    bench.document.commit("Objects", std::move(job));
+    bench.selection.choose_object(object.id);
+    QApplication::processEvents();
+    auto& table = *pane.findChild<ObjectsTable*>();
+    const QModelIndex last = table.model()->index(table.model()->rowCount() - 1, ObjectsModel::mass_column);
+    EXPECT_EQ(table.currentIndex().row(), last.row());
+    EXPECT_TRUE(table.viewport()->rect().contains(table.visualRect(last)));
+    EXPECT_EQ(last.data().toString(), QString("–")) << "nobody has weighed it";
+}
+
 TEST(Rail, TellsCountsAndLimitsInWords) {
     Bench bench;
     Rail rail(bench.document, bench.selection);
