@@ -26,6 +26,7 @@
 #include <QDialogButtonBox>
 #include <QFileDialog>
 #include <QInputDialog>
+#include <QLabel>
 #include <QMessageBox>
 #include <QPushButton>
 #include <QTextBrowser>
@@ -44,6 +45,17 @@ const char* const job_files =
 
 std::optional<QString> if_named(const QString& path) {
     return path.isEmpty() ? std::nullopt : std::optional(path);
+}
+
+/// A small question, wide enough for its title to be read.
+bool asked(QInputDialog& dialog, const QString& title, const QString& label) {
+    constexpr int frame_px = 200; ///< of the program's name and the frame's buttons beside it
+    dialog.setWindowTitle(title);
+    dialog.setLabelText(label);
+    dialog.sizeHint(); // its parts are made by the first who asks
+    for (auto* words : dialog.findChildren<QLabel*>())
+        words->setMinimumWidth(dialog.fontMetrics().horizontalAdvance(title) + frame_px);
+    return dialog.exec() == QDialog::Accepted;
 }
 
 /// What a form holds once it is taken.
@@ -92,21 +104,23 @@ bool Dialogs::yes(const QString& title, const QString& question) {
 
 std::optional<int> Dialogs::number(const QString& title, const QString& label, int usual, int least,
                                    int most) {
-    bool ok = false;
-    const int value = QInputDialog::getInt(parent_, title, label, usual, least, most, 1, &ok);
-    return ok ? std::optional(value) : std::nullopt;
+    QInputDialog dialog(parent_);
+    dialog.setIntRange(least, most);
+    dialog.setIntValue(usual);
+    return asked(dialog, title, label) ? std::optional(dialog.intValue()) : std::nullopt;
 }
 
 std::optional<int> Dialogs::choice(const QString& title, const QString& label, const QStringList& of) {
-    bool ok = false;
-    const QString chosen = QInputDialog::getItem(parent_, title, label, of, 0, false, &ok);
-    return ok ? std::optional(static_cast<int>(of.indexOf(chosen))) : std::nullopt;
+    QInputDialog dialog(parent_);
+    dialog.setComboBoxItems(of);
+    if (!asked(dialog, title, label)) return std::nullopt;
+    return static_cast<int>(of.indexOf(dialog.textValue()));
 }
 
 std::optional<QString> Dialogs::text(const QString& title, const QString& label, const QString& usual) {
-    bool ok = false;
-    const QString typed = QInputDialog::getText(parent_, title, label, QLineEdit::Normal, usual, &ok);
-    return ok ? std::optional(typed) : std::nullopt;
+    QInputDialog dialog(parent_);
+    dialog.setTextValue(usual);
+    return asked(dialog, title, label) ? std::optional(dialog.textValue()) : std::nullopt;
 }
 
 std::optional<job::DrawerSize> Dialogs::drawer_size(const FormContext& context) {

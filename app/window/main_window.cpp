@@ -167,6 +167,7 @@ void MainWindow::connect_parts() {
     form_acts_ = new FormActs(desk_, actions_, this);
     auto* hand_acts = new HandActs(desk_, actions_, *placement_, this);
     connect(hand_acts, &HandActs::said, this, &MainWindow::say);
+    connect(placement_, &PlacementPane::done, this, [this] { sheets_->canvas().setFocus(); });
     auto* clip_acts = new ClipActs(desk_, actions_, this);
     connect(clip_acts, &ClipActs::said, this, &MainWindow::say);
     auto& canvas = sheets_->canvas();

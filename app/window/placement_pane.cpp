@@ -76,6 +76,9 @@ void PlacementPane::make_fields() {
             edit->setModified(false);
             if (typed && edit->value()) act(*edit->value());
         });
+        connect(edit, &QLineEdit::returnPressed, this, [this, edit] {
+            if (edit->problem().isEmpty()) emit done();
+        });
     };
     on(left_, [this](double mm) { emit put(placing::Axis::x, mm); });
     on(front_, [this](double mm) { emit put(placing::Axis::y, mm); });
@@ -119,7 +122,8 @@ void PlacementPane::take_focus() {
 bool PlacementPane::eventFilter(QObject* watched, QEvent* event) {
     auto* edit = qobject_cast<ValueEdit*>(watched);
     if (edit != nullptr && event->type() == QEvent::KeyPress &&
-        static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape && edit->isModified()) {
+        static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape) {
+        if (!edit->isModified()) return emit done(), true;
         edit->setModified(false);
         fill();
         edit->selectAll();

@@ -19,7 +19,7 @@ class Head;
 class ValueEdit;
 
 /// Where the chosen pockets stand, in fields to type into, and how they hold what is in them. Typed figures
-/// take effect when a field is left or Enter is pressed; Escape puts back what stood there.
+/// take effect when a field is left or Enter is pressed; Escape puts back what stood there, or leaves.
 class PlacementPane final : public QWidget {
     Q_OBJECT
   public:
@@ -40,6 +40,7 @@ class PlacementPane final : public QWidget {
   signals:
     void put(drawercast::app::placing::Axis axis, double edge_mm);
     void turned(double turn_deg);
+    void done(); ///< the keys are the sheet's again
 
   protected:
     bool eventFilter(QObject* watched, QEvent* event) override;

@@ -113,6 +113,9 @@ TEST_F(HandActsTest, TypedFiguresPutTheChoiceThere) {
     EXPECT_NEAR(test::pocket(desk, "i1#1")->pose.turn_deg, 30, 1e-9);
     EXPECT_NEAR(box("i1#1").center().x, middle.x, 1e-5);
     EXPECT_EQ(document.undo_stack().count(), 3);
+    QTest::keyClick(&test::field(desk.window, "Turn"), Qt::Key_Return);
+    EXPECT_EQ(QApplication::focusWidget(), &desk.window.sheets().canvas());
+    EXPECT_EQ(document.undo_stack().count(), 3) << "nothing else was typed";
 
     selection.choose_pockets({"i1#1", "i1#2"});
     const Vec apart = at("i1#2") - at("i1#1");
@@ -133,6 +136,10 @@ TEST_F(HandActsTest, EscapeAndNonsenseLeaveThePlaceAlone) {
     QTest::keyClick(&field, Qt::Key_Escape);
     QTest::keyClick(&field, Qt::Key_Tab);
     EXPECT_EQ(document.job(), before);
+    field.setFocus();
+    QTest::keyClick(&field, Qt::Key_Escape);
+    EXPECT_EQ(QApplication::focusWidget(), &desk.window.sheets().canvas())
+        << "the keys are the sheet's again";
     test::type(desk.window, "Left edge", "1,500"); // could be two numbers
     EXPECT_EQ(document.job(), before);
     document.commit("lock", job::locked(document.job(), {"i1#1"}, true));
