@@ -42,6 +42,7 @@ void FieldRows::append(Row row, bool wide) {
     grid_->addWidget(row.editor, at, 1, 1, wide ? 2 : 1);
     grid_->addWidget(row.note, wide ? at + 1 : at, wide ? 1 : 2, 1, wide ? 2 : 1);
     if (wide) row.note->setVisible(!row.hint.isEmpty());
+    row.wide = wide;
     rows_.push_back(std::move(row));
 }
 
@@ -120,6 +121,19 @@ FieldProblems FieldRows::own_problems() const {
     return problems;
 }
 
+/// What is missing in a wide line stands in it: a note below it would go at the first letter, and all that
+/// is below would jump.
+void FieldRows::show_words(const Row& row, const QString& problem) {
+    const bool missing = is_blank(row.editor);
+    auto* line = qobject_cast<QLineEdit*>(row.editor);
+    const bool within = row.wide && missing && line;
+    if (row.wide && line) line->setPlaceholderText(within ? problem : QString());
+    row.note->set_problem(within ? QString() : problem,
+                          missing ? RowNote::Tone::missing : RowNote::Tone::wrong);
+    row.note->setVisible(row.shown && !row.note->words().isEmpty());
+    row.editor->setAccessibleDescription(within ? problem : row.note->words());
+}
+
 FieldProblems FieldRows::show(const FieldProblems& problems, FieldProblems& shown) {
     std::vector<QString> words(rows_.size());
     FieldProblems left;
@@ -138,12 +152,7 @@ FieldProblems FieldRows::show(const FieldProblems& problems, FieldProblems& show
         first = problem.words;
         shown.push_back({problem.path, problem.words, without_mnemonic(row->label->text()), row->editor});
     }
-    for (std::size_t i = 0; i < rows_.size(); ++i) {
-        rows_[i].note->set_problem(words[i],
-                                   is_blank(rows_[i].editor) ? RowNote::Tone::missing : RowNote::Tone::wrong);
-        rows_[i].note->setVisible(rows_[i].shown && !rows_[i].note->words().isEmpty());
-        rows_[i].editor->setAccessibleDescription(rows_[i].note->words());
-    }
+    for (std::size_t i = 0; i < rows_.size(); ++i) show_words(rows_[i], words[i]);
     return left;
 }
 

@@ -52,9 +52,11 @@ class FieldRows final : public QWidget {
         RowNote* note;
         QString hint;
         bool shown = true;
+        bool wide = false; ///< its note stands below it
     };
     Row* find(const std::string& path);
     void append(Row row, bool wide);
+    void show_words(const Row& row, const QString& problem);
 
     QGridLayout* grid_;
     std::vector<Row> rows_;

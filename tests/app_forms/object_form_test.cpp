@@ -65,7 +65,10 @@ TEST(ObjectForm, a_new_object_is_filled_in_by_keys_alone) {
     test::open(form);
     EXPECT_FALSE(form.value().has_value());
     EXPECT_FALSE(test::take_button(form).isEnabled());
+    const QPoint before = field(form, "Depth").mapTo(&form, QPoint());
+    EXPECT_FALSE(field(form, "Name").accessibleDescription().isEmpty()) << "what is missing is told";
     type(form, "Name", "Wind vane");
+    EXPECT_EQ(field(form, "Depth").mapTo(&form, QPoint()), before) << "nothing jumps under the pointer";
     type(form, "Mass of one", "120 g");
     EXPECT_EQ(field(form, "Height").accessibleDescription(), QString("To fill in")) << "0 is none";
     type(form, "Height", "3 cm");
