@@ -161,8 +161,9 @@ void OutlineEdit::set_outline(const Outline& outline) {
     width_->set_value(s.width_mm);
     corner_->set_value(s.corner_mm);
     std::vector<NumberRow> rows;
-    for (const auto& c : corners_of(outline).corners)
-        rows.push_back({{}, {c.at.x, c.at.y, c.sagitta_mm}, -1});
+    const auto polygon = corners_of(outline);
+    if (outline::box_of(polygon).width() > 0) // else nothing is drawn yet: four corners in one place are none
+        for (const auto& c : polygon.corners) rows.push_back({{}, {c.at.x, c.at.y, c.sagitta_mm}, -1});
     corners_->set_rows(std::move(rows));
     std::vector<job::Cylinder> cylinders;
     if (const auto* lying = std::get_if<std::vector<job::Cylinder>>(&outline))

@@ -57,8 +57,8 @@ OutlineForm::OutlineForm(const shape::Polygon& polygon, const FormContext& conte
     connect(board_, &OutlineBoard::changed, this, &OutlineForm::take);
     connect(board_, &OutlineBoard::choice_changed, this, &OutlineForm::show_figures);
     board_->set_polygon(polygon);
+    show_figures(); // before anything is asked of the fields
     set_body(body);
-    show_figures();
     board_->setFocus();
 }
 
@@ -191,8 +191,8 @@ void OutlineForm::go_to_step(std::size_t step) {
     if (step >= steps_.size()) return;
     step_ = step;
     board_->set_polygon(steps_[step_]);
-    refresh();
     show_figures();
+    refresh();
 }
 
 void OutlineForm::show_figures() {

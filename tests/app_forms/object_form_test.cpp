@@ -2,6 +2,7 @@
 #include "app_forms/look.h"
 #include "app_forms/operate.h"
 #include "forms/level_edit.h"
+#include "forms/number_table.h"
 #include "forms/object_form.h"
 #include "forms/part_tabs.h"
 #include "forms/row_note.h"
@@ -83,6 +84,22 @@ TEST(ObjectForm, a_new_object_is_filled_in_by_keys_alone) {
               (decltype(job::Level::form)(job::Sunk{shape::Rectangle{101.6, 50, 0}, 20})));
     QTest::keyClick(&form, Qt::Key_Return);
     EXPECT_EQ(form.result(), QDialog::Accepted);
+}
+
+TEST(ObjectForm, a_free_outline_of_no_size_yet_has_no_corners) {
+    test::dressed_application();
+    ObjectForm form(ObjectForm::Purpose::add, blank_object(), {});
+    test::open(form);
+    auto& kind = dynamic_cast<QComboBox&>(field(form, "Shape"));
+    kind.setFocus();
+    QTest::keyClick(&kind, Qt::Key_Home);
+    for (int i = 0; i < 4; ++i) QTest::keyClick(&kind, Qt::Key_Down);
+    EXPECT_EQ(form.findChild<NumberTable*>()->rowCount(), 0);
+    type(form, "Name", "Wrench");
+    type(form, "Height", "12");
+    type(form, "Depth", "10");
+    ASSERT_EQ(form.problems().size(), 1U);
+    EXPECT_EQ(form.problems().front().label, QString("Corners"));
 }
 
 TEST(ObjectForm, says_beside_the_field_what_is_to_mend) {

@@ -84,6 +84,14 @@ TEST(OutlineForm, corners_are_dragged_on_the_grid_and_each_act_is_one_undo) {
     EXPECT_EQ(board.polygon(), end);
 }
 
+TEST(OutlineForm, what_is_given_can_be_taken_as_it_is) {
+    test::dressed_application();
+    OutlineForm form(square(), {});
+    test::open(form);
+    EXPECT_EQ(form.value(), square());
+    EXPECT_TRUE(test::take_button(form).isEnabled());
+}
+
 TEST(OutlineForm, escape_takes_a_drag_back_and_leaves_the_form_open) {
     test::dressed_application();
     OutlineForm form(square(), {});
