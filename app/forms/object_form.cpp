@@ -147,7 +147,7 @@ void ObjectForm::add_level(const job::Level& level) {
 }
 
 QPushButton* ObjectForm::make_from_drawing() {
-    from_drawing_ = new QPushButton(theme::icon(QStringLiteral("from-svg")), tr("Levels from an S&VG file…"));
+    from_drawing_ = new QPushButton(theme::icon(QStringLiteral("from-svg")), tr("Levels from S&VG…"));
     from_drawing_->setToolTip(
         tr("Several outlines of one drawing, each a level, in their places to each other"));
     from_drawing_->setAutoDefault(false);

@@ -52,6 +52,11 @@ OutlineForm::OutlineForm(const shape::Polygon& polygon, const FormContext& conte
     measures_->setWordWrap(true);
     right->addWidget(measures_);
     right->addStretch(1);
+    auto* how =
+        new QLabel(tr("Drag corners; drag the ring on a side to make it an arc. A double click on a side "
+                      "makes a corner, Delete takes the chosen one away. Ctrl leaves the grid."));
+    how->setWordWrap(true);
+    right->addWidget(how);
     columns->addLayout(left, 3);
     columns->addLayout(right, 2);
     connect(board_, &OutlineBoard::changed, this, &OutlineForm::take);
@@ -221,7 +226,9 @@ void OutlineForm::show_figures() {
             words += tr("; the arc’s radius is %1").arg(length_notation(context()).shown(*radius));
     constexpr double mm2_in_cm2 = 100;
     if (contour && context().metric())
-        words += tr("; %1 cm²").arg(number_words(shape::area(*contour) / mm2_in_cm2, context().mark));
+        words +=
+            tr("; %1 cm²")
+                .arg(number_words(std::round(10 * shape::area(*contour) / mm2_in_cm2) / 10, context().mark));
     measures_->setText(words);
 }
 

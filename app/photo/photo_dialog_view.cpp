@@ -126,7 +126,9 @@ QWidget* PhotoDialog::make_tools() {
         group->addButton(button);
         tools->addWidget(button);
     };
-    hand(tr("Points"), tr("Choose outlines and drag their points; a double click on a side makes one"),
+    hand(tr("Points"),
+         tr("Choose outlines and drag their points; a double click on a side makes one, Delete takes the "
+            "chosen one away"),
          "Ctrl+1", Board::Tool::points);
     hand(tr("Brush in"), tr("Paint over what belongs to an object and was not seen as such"), "Ctrl+2",
          Board::Tool::add);

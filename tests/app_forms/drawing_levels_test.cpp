@@ -65,7 +65,7 @@ TEST(DrawnLevels, several_outlines_become_levels_in_their_places) {
     form.set_drawing_asking(&answers);
     test::open(form);
     test::type(form, "Name", "Mast head");
-    starting(form, "Levels from an SVG file").click();
+    starting(form, "Levels from SVG").click();
     EXPECT_EQ(answers.listed.size(), 2);
     EXPECT_TRUE(answers.listed[0].contains("body"));
     EXPECT_FALSE(form.value()) << "depths are still to be told";
@@ -90,11 +90,11 @@ TEST(DrawnLevels, taken_back_and_unreadable_change_nothing) {
     ObjectForm form(ObjectForm::Purpose::add, blank_object(), {});
     form.set_drawing_asking(&answers);
     test::open(form);
-    starting(form, "Levels from an SVG file").click();
+    starting(form, "Levels from SVG").click();
     EXPECT_TRUE(answers.warned.isEmpty());
     const Drawing broken("<svg width='10mm' viewBox='0 0 10 10'>\n<path d='M1 1H9V9Q'/></svg>");
     answers.path = broken.path;
-    starting(form, "Levels from an SVG file").click();
+    starting(form, "Levels from SVG").click();
     EXPECT_TRUE(answers.warned.contains("line 2"));
     EXPECT_EQ(form.findChild<QTabBar*>()->count(), 1);
 }

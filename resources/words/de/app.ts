@@ -1984,8 +1984,8 @@
         <translation>Keine wählen</translation>
     </message>
     <message>
-        <source>Choose outlines and drag their points; a double click on a side makes one</source>
-        <translation>Umrisse wählen und ihre Punkte ziehen; ein Doppelklick auf eine Seite macht einen</translation>
+        <source>Choose outlines and drag their points; a double click on a side makes one, Delete takes the chosen one away</source>
+        <translation>Umrisse wählen und ihre Punkte ziehen; ein Doppelklick auf eine Seite setzt einen, Entf nimmt den gewählten weg</translation>
     </message>
     <message>
         <source>Choose pockets from a list</source>
@@ -2290,6 +2290,10 @@
     <message>
         <source>Drag an object from the list, or press %1</source>
         <translation>Gegenstand aus der Liste ziehen oder %1 drücken</translation>
+    </message>
+    <message>
+        <source>Drag corners; drag the ring on a side to make it an arc. A double click on a side makes a corner, Delete takes the chosen one away. Ctrl leaves the grid.</source>
+        <translation>Ecken ziehen; den Ring auf einer Seite ziehen macht einen Bogen daraus. Ein Doppelklick auf eine Seite setzt eine Ecke, Entf nimmt die gewählte weg. Strg verlässt das Raster.</translation>
     </message>
     <message>
         <source>Drag from one corner or edge to another. Shift keeps it level, Ctrl lets go of edges, Esc ends.</source>
@@ -3182,8 +3186,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Stufe %1</translation>
     </message>
     <message>
-        <source>Levels from an S&amp;VG file…</source>
-        <translation>Stufen aus S&amp;VG-Datei…</translation>
+        <source>Levels from S&amp;VG…</source>
+        <translation>Stufen aus S&amp;VG…</translation>
     </message>
     <message>
         <source>Levels in order, then notches, from 1</source>
