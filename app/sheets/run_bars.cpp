@@ -15,7 +15,7 @@ using theme::WashRole;
 
 namespace {
 
-constexpr double row_mm = 4.6, bar_mm = 2.8;
+constexpr double bar_share = 2.8 / 4.6; ///< of a row
 constexpr double night_mm = 4;
 constexpr double head_mm = 6;
 constexpr double least_mm = 0.5; ///< of a bar, however short
@@ -72,8 +72,9 @@ void put_tick(ChartPen& pen, Vec at) {
 }
 
 void put_row(ChartPen& pen, const runsheet::Slot& slot, const runsheet::Task& task,
-             const std::vector<job::Mark>& log, const Days& x, double top) {
-    const double middle = top - row_mm / 2, low = middle - bar_mm / 2, high = middle + bar_mm / 2;
+             const std::vector<job::Mark>& log, const Days& x, const Box& row) {
+    const double middle = row.center().y, half = bar_share * row.height() / 2;
+    const double low = middle - half, high = middle + half;
     const LineRole line = slot.critical ? LineRole::pocket_edge : LineRole::thin;
     const double from = x(slot.begins_min), left = std::max(x(slot.left_min), from + least_mm);
     if (slot.ready_min > slot.left_min)
@@ -94,13 +95,14 @@ void put_row(ChartPen& pen, const runsheet::Slot& slot, const runsheet::Task& ta
 
 } // namespace
 
-Sheet<OnChart> run_bars(const plan::RunSheet& run, const job::Job& job, double width_mm, double words_mm) {
+Sheet<OnChart> run_bars(const plan::RunSheet& run, const job::Job& job, double width_mm,
+                        const RunRoom& room) {
     Sheet<OnChart> sheet;
     sheet.name = "Run sheet";
     if (run.schedule.entries.empty()) return sheet;
     const int days = std::max(1, run.schedule.days);
-    const double height = row_mm * static_cast<double>(run.schedule.entries.size());
-    const Days x(*job.shop, days, width_mm, words_mm);
+    const double height = room.row_mm * static_cast<double>(run.schedule.entries.size());
+    const Days x(*job.shop, days, width_mm, room.words_mm);
     ChartPen pen(sheet);
     for (int day = 1; day <= days; ++day) {
         const double begin = x.begin(day), end = begin + x.day_mm();
@@ -116,8 +118,9 @@ Sheet<OnChart> run_bars(const plan::RunSheet& run, const job::Job& job, double w
     }
     double top = height;
     for (const auto& slot : run.schedule.entries) {
-        put_row(pen, slot, run.tasks[slot.task], job.log, x, top);
-        top -= row_mm;
+        const Box row{{0, top - room.row_mm}, {width_mm, top}};
+        put_row(pen, slot, run.tasks[slot.task], job.log, x, row);
+        top = row.min.y;
         pen.put(PathMark{line({0, top}, {width_mm, top}), LineRole::rule, std::nullopt});
     }
     sheet.area = {{0, 0}, {width_mm, height + head_mm}};
