@@ -12,6 +12,7 @@ namespace drawercast::arrange {
 struct Disc {
     shape::Vec center;
     double radius = 0;
+    bool operator==(const Disc&) const = default;
 };
 
 /// One hollow of what is arranged: what it keeps from its neighbors goes by its depth.
@@ -32,6 +33,7 @@ struct DiscRows {
     std::vector<float> x, y, radius, counts;
     void add(const Disc& disc);
     void fill(); ///< up to whole rows; once, after the last disc
+    bool operator==(const DiscRows&) const = default;
 };
 
 /// A part at one of its turns, ready to be asked about.
@@ -42,6 +44,7 @@ struct TurnedPart {
     shape::Box box;          ///< of the core alone
     double round_mm = 0;
     double depth_mm = 0;
+    bool operator==(const TurnedPart&) const = default;
 };
 
 struct TurnedFigure {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "arrange/parted.h"
 
+#include "arrange/skyline.h"
+
 #include <algorithm>
 #include <compare>
 #include <limits>
@@ -11,6 +13,12 @@ namespace drawercast::arrange {
 namespace {
 
 constexpr std::uint64_t look = 40'000; ///< evaluations between two looks at what stands well so far
+// Boxes are laid in a room this full at least, as a part of the budget: emptier ones are parted at once, and
+// stand less crowded then (our guess).
+constexpr double full = 0.7;
+constexpr double laying = 0.05;
+constexpr double laying_boxes = 0.4; ///< where all are about as large as their boxes
+constexpr double about_its_box = 0.97;
 
 /// The figure from `old` on that overlaps most, of those that do; none: the size.
 std::size_t most_in_the_way(const Search& search, std::size_t old) {
@@ -91,17 +99,55 @@ class Areas {
             areas_.push_back(most);
         }
     }
-    bool too_much(const std::vector<bool>& out) const {
+    double of(const std::vector<bool>& out) const {
         double sum = 0;
         for (std::size_t i = 0; i < out.size(); ++i)
             if (!out[i]) sum += areas_[i];
-        return sum > room_ * (1 + margin);
+        return sum;
     }
+    bool too_much(const std::vector<bool>& out) const { return of(out) > room_ * (1 + margin); }
+    bool fill(const std::vector<bool>& out) const { return of(out) > room_ * full; }
 
   private:
     static constexpr double margin = 0.01; ///< coarse outlines are a little too large
     double room_ = 0;
     std::vector<double> areas_;
+};
+
+bool about_a_box(const TurnedFigure& figure) {
+    const double whole = figure.box.width() * figure.box.height();
+    return std::any_of(figure.parts.begin(), figure.parts.end(), [&](const TurnedPart& part) {
+        return shape::area({part.core, part.round_mm}) > about_its_box * whole;
+    });
+}
+
+/// An empty room that is a box, as a strip that figures' boxes are laid in: the widest wall between any, the
+/// widest edge around.
+struct Shelf {
+    shape::Box inner;
+    std::vector<std::vector<Side>> boxes;
+    double wall = 0;
+
+    explicit Shelf(const Crowd& crowd) {
+        double edge = 0;
+        std::vector<double> depths;
+        for (const auto& turns : crowd.figures)
+            for (const TurnedPart& part : turns[0].parts) {
+                edge = std::max(edge, crowd.room.edge_mm(part.depth_mm));
+                depths.push_back(part.depth_mm);
+            }
+        std::sort(depths.begin(), depths.end()); // a wall is by depths: the widest between the deepest
+        if (!depths.empty()) wall = crowd.room.wall_mm(depths.back(), depths.back());
+        inner = crowd.room.box.grown(-edge);
+        for (const auto& turns : crowd.figures) boxes.push_back(ways_to_lay(turns, wall));
+    }
+    Layout best(std::vector<std::size_t>& order, Random& random, const std::function<bool()>& stop) const {
+        return best_laid(boxes, inner.height() + wall, inner.width() + wall, order, random, stop);
+    }
+    Stand stand(const Crowd& crowd, std::size_t i, const Lying& lying) const {
+        const std::size_t turn = boxes[i][lying.way].turn;
+        return {inner.min + lying.at - crowd.figures[i][turn].box.min, turn, 0};
+    }
 };
 
 /// One search for places, from its first throw to the end of its budget.
@@ -128,6 +174,7 @@ class Parting {
         best_ = {stands, std::vector<bool>(search_.size(), false)};
         std::fill(best_.out.begin() + static_cast<std::ptrdiff_t>(old_), best_.out.end(), true);
         next_drop_ = 0.5;
+        if (old_ == 0 && crowd.room.rings.empty() && areas_.fill(left_out_)) lay();
     }
 
     Parted result() {
@@ -148,7 +195,26 @@ class Parting {
 
   private:
     double done() const {
-        return static_cast<double>(search_.evaluations()) / static_cast<double>(budget_.evaluations);
+        return static_cast<double>(search_.evaluations() + laid_) / static_cast<double>(budget_.evaluations);
+    }
+    /// What finds its place on the shelf stands there at first; the others where they were thrown.
+    void lay() {
+        const bool boxes = std::all_of(crowd_.figures.begin(), crowd_.figures.end(),
+                                       [](const auto& turns) { return about_a_box(turns[0]); });
+        const Shelf shelf(crowd_);
+        auto order = large_first(shelf.boxes);
+        const Layout layout = shelf.best(order, search_.random(), [&] {
+            laid_ += shelf.boxes.size();
+            return done() >= (boxes ? laying_boxes : laying) || watch_(done());
+        });
+        Parted parted{search_.stands(), std::vector<bool>(search_.size(), true)};
+        for (std::size_t i = 0; i < search_.size(); ++i)
+            if (const auto& lying = layout.boxes[i]; lying && !never_[i]) {
+                parted.stands[i] = shelf.stand(crowd_, i, *lying);
+                parted.out[i] = false;
+            }
+        if (boxes || layout.left == 0) search_.set_stands(parted.stands);
+        take(std::move(parted));
     }
     bool over() {
         if (search_.evaluations() >= next_look_) {
@@ -215,6 +281,7 @@ class Parting {
     double next_drop_ = 0; ///< how much of the budget must be done
     std::size_t next_in_ = 0;
     std::uint64_t next_look_ = look;
+    std::uint64_t laid_ = 0; ///< boxes, which take about as long as evaluations
 };
 
 } // namespace

@@ -21,12 +21,20 @@ constexpr double widest_fine_turn_deg = 7.5;
 constexpr double angle_grain_deg = 1e-3; ///< finer nobody could set it down
 constexpr double everything = std::numeric_limits<double>::infinity();
 
+/// Whether figures are the same at each of their turns.
+template <class TurnedOnes>
+bool alike(const TurnedOnes& a, const TurnedOnes& b) {
+    return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](const auto& one, const auto& other) {
+        return one.figure.turn_deg == other.figure.turn_deg && one.figure.parts == other.figure.parts;
+    });
+}
+
 shape::Box moved(const shape::Box& box, Vec by) { return {box.min + by, box.max + by}; }
 
 } // namespace
 
 Search::Search(Room room, std::vector<std::vector<TurnedFigure>> figures, std::uint64_t seed)
-    : random_(seed) {
+    : room_(std::move(room)), random_(seed) {
     figures_.resize(figures.size());
     for (std::size_t i = 0; i < figures.size(); ++i)
         for (TurnedFigure& figure : figures[i]) figures_[i].push_back({std::move(figure), {}});
@@ -43,18 +51,33 @@ Search::Search(Room room, std::vector<std::vector<TurnedFigure>> figures, std::u
         for (const auto& part : first.parts)
             for (const auto& others : figures_)
                 for (const auto& other : others[0].figure.parts)
-                    widest_wall_ = std::max(widest_wall_, room.wall_mm(part.depth_mm, other.depth_mm));
+                    widest_wall_ = std::max(widest_wall_, room_.wall_mm(part.depth_mm, other.depth_mm));
     }
     for (const auto& turns : figures_)
         for (const auto& others : figures_)
             sizes_.push_back(std::sqrt(std::sqrt(turns[0].figure.size * others[0].figure.size)));
     soft_ = std::max(0.01 * largest, 1e-9);
+    number_figures();
     forget_weights();
-    set_room(std::move(room));
+    set_box(room_.box);
 }
 
-void Search::set_room(Room room) {
-    room_ = std::move(room);
+/// The same figures get the same numbers.
+void Search::number_figures() {
+    std::vector<const TurnedFigure*> all;
+    for (std::size_t i = 0; i < size(); ++i) {
+        const auto first_alike = std::find_if(figures_.begin(), figures_.begin() + std::ptrdiff_t(i),
+                                              [&](const auto& other) { return alike(other, figures_[i]); });
+        const auto before = static_cast<std::size_t>(first_alike - figures_.begin());
+        numbers_.push_back(before < i ? numbers_[before] : all.size());
+        if (before < i) continue;
+        for (const Turned& turned : figures_[i]) all.push_back(&turned.figure);
+    }
+    if (all.size() <= PairTables::most_figures) tables_.emplace(std::move(all), soft_);
+}
+
+void Search::set_box(const shape::Box& box) {
+    room_.box = box;
     for (auto& turns : figures_)
         for (Turned& turned : turns) turned.origins = origins(room_, turned.figure);
     set_stands(stands_);
@@ -121,20 +144,14 @@ void Search::swap(std::size_t a, std::size_t b) {
 }
 
 /// Of that figure there with another; once it is over `enough`, any such number.
-double Search::pair(std::size_t i, const TurnedFigure& one, Vec at, std::size_t j, double enough) const {
-    const TurnedFigure& other = figure(j);
-    const Vec by = stands_[j].at - at;
+double Search::pair(std::size_t i, const Stand& stand, const TurnedFigure& one, std::size_t j,
+                    double enough) {
+    const Stand& other = stands_[j];
+    const Vec by = other.at - stand.at;
     const double size = sizes_[i * this->size() + j];
-    const double root = std::max(0.0, enough / size - soft_);
-    const double enough_sum = root * root;
-    double sum = 0;
-    for (const TurnedPart& a : one.parts)
-        for (const TurnedPart& b : other.parts) {
-            const double wall = room_.wall_mm(a.depth_mm, b.depth_mm);
-            if (too_near(a, b, by, wall)) sum += overlap_weight(a, b, by, wall, soft_, enough_sum - sum);
-            if (sum > enough_sum) return (std::sqrt(sum) + soft_) * size;
-        }
-    return sum == 0 ? 0 : (std::sqrt(sum) + soft_) * size;
+    if (tables_ && stand.further_deg == 0 && other.further_deg == 0)
+        return tables_->overlap(room_, numbers_[i] + stand.turn, numbers_[j] + other.turn, by) * size;
+    return arrange::overlap(room_, one, figure(j), by, soft_, enough / size) * size;
 }
 
 double Search::outside(const TurnedFigure& one, Vec at) const {
@@ -142,17 +159,34 @@ double Search::outside(const TurnedFigure& one, Vec at) const {
     return (std::sqrt(leaving_weight(room_, one, at)) + soft_) * std::sqrt(one.size);
 }
 
+/// Which others' boxes come as near to that one as the widest wall; what is left out has none.
+void Search::look_around(const shape::Box& box) {
+    const shape::Box wide = box.grown(widest_wall_);
+    near_.resize(size() + 1); // one is written beyond the last that is near
+    std::size_t count = 0;
+    for (std::size_t j = 0; j < size(); ++j) { // without a branch: most are far, and which is chance
+        near_[count] = j;
+        const shape::Box& other = boxes_[j];
+        count += static_cast<std::size_t>(wide.min.x <= other.max.x) &
+                 static_cast<std::size_t>(other.min.x <= wide.max.x) &
+                 static_cast<std::size_t>(wide.min.y <= other.max.y) &
+                 static_cast<std::size_t>(other.min.y <= wide.max.y);
+    }
+    near_.resize(count);
+}
+
 /// What the figure would cost there; once it is more than `enough`, any such number.
-double Search::price(std::size_t i, Stand stand, double enough) {
+double Search::price(std::size_t i, const Stand& stand, double enough) {
     ++evaluations_;
     const TurnedFigure& one = turned_at(i, stand).figure;
-    const shape::Box box = moved(one.box, stand.at);
+    look_around(moved(one.box, stand.at));
     double sum = 0;
-    for (std::size_t j = 0; j < size() && sum <= enough; ++j)
-        if (j != i && !out_[j] && shape::near(box, boxes_[j], widest_wall_))
-            sum += weight(i, j) * pair(i, one, stand.at, j, (enough - sum) / weight(i, j));
-    if (sum <= enough) sum += weight(i, size()) * outside(one, stand.at);
-    return sum;
+    for (const std::size_t j : near_) {
+        if (j == i) continue;
+        sum += weight(i, j) * pair(i, stand, one, j, (enough - sum) / weight(i, j));
+        if (sum > enough) return sum;
+    }
+    return sum + weight(i, size()) * outside(one, stand.at);
 }
 
 /// Steps along, across and aslant that grow where they help and shrink where they do not.
@@ -259,19 +293,20 @@ void Search::turn_finely(std::size_t i, Stand& stand, double& value) {
 }
 
 void Search::renew(std::size_t i) {
-    boxes_[i] = moved(figure(i).box, stands_[i].at);
+    boxes_[i] = out_[i] ? shape::Box{} : moved(figure(i).box, stands_[i].at);
     for (std::size_t j = 0; j < size(); ++j) {
         if (j == i) continue;
         const bool near = !out_[i] && !out_[j] && !(fixed_[i] && fixed_[j]) &&
                           shape::near(boxes_[i], boxes_[j], widest_wall_);
-        loss(i, j) = loss(j, i) = near ? pair(i, figure(i), stands_[i].at, j, everything) : 0;
+        loss(i, j) = loss(j, i) = near ? pair(i, stands_[i], figure(i), j, everything) : 0;
     }
     loss(i, size()) = out_[i] || fixed_[i] ? 0 : outside(figure(i), stands_[i].at);
 }
 
 void Search::renew_all() {
     losses_.assign(size() * (size() + 1), 0);
-    for (std::size_t i = 0; i < size(); ++i) boxes_[i] = moved(figure(i).box, stands_[i].at);
+    for (std::size_t i = 0; i < size(); ++i)
+        boxes_[i] = out_[i] ? shape::Box{} : moved(figure(i).box, stands_[i].at);
     for (std::size_t i = 0; i < size(); ++i) renew(i);
 }
 

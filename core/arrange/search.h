@@ -4,10 +4,12 @@
 #include "base/watch.h"
 
 #include "arrange/figure.h"
+#include "arrange/pair_table.h"
 #include "arrange/random.h"
 #include "arrange/room.h"
 
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 namespace drawercast::arrange {
@@ -36,8 +38,8 @@ class Search {
     Random& random() { return random_; }
     std::uint64_t evaluations() const { return evaluations_; }
 
-    void set_room(Room room);       ///< figures are put back within its box
-    void set_stands(Stands stands); ///< likewise
+    void set_box(const shape::Box& box); ///< another for the room; figures are put back within it
+    void set_stands(Stands stands);      ///< likewise
     void set_fixed(std::vector<bool> fixed) { fixed_ = std::move(fixed); }
     void set_any_angle(std::vector<bool> any) { any_angle_ = std::move(any); } ///< turned finely too
     void set_left_out(std::vector<bool> out); ///< these neither stand anywhere nor are in the way
@@ -63,9 +65,11 @@ class Search {
     const Turned& turned_at(std::size_t i, const Stand& stand) const;
     Turned turned_further(std::size_t i, const Stand& stand) const;
     void turn_finely(std::size_t i, Stand& stand, double& value);
-    double pair(std::size_t i, const TurnedFigure& figure, shape::Vec at, std::size_t j, double enough) const;
+    void number_figures();
+    double pair(std::size_t i, const Stand& stand, const TurnedFigure& figure, std::size_t j, double enough);
     double outside(const TurnedFigure& figure, shape::Vec at) const;
-    double price(std::size_t i, Stand stand, double enough);
+    void look_around(const shape::Box& box);
+    double price(std::size_t i, const Stand& stand, double enough);
     Stand descended(std::size_t i, Stand from, double& value, double step, double least);
     void move(std::size_t i);
     void move_all();
@@ -86,11 +90,14 @@ class Search {
     std::size_t trial_of_ = 0;
     Stands stands_;
     std::vector<shape::Box> boxes_;
+    std::vector<std::size_t> near_; ///< looked up last
     std::vector<bool> fixed_;
     std::vector<bool> out_;
     std::vector<double> weights_; ///< of pairs; the last column: with the room
     std::vector<double> losses_;
-    std::vector<double> sizes_; ///< of pairs: what their overlap is worth, by the figures' sizes
+    std::vector<double> sizes_;        ///< of pairs: what their overlap is worth, by the figures' sizes
+    std::vector<std::size_t> numbers_; ///< of each figure's first turn among all turned figures there are
+    std::optional<PairTables> tables_; ///< by those numbers; none where there are very many
     double soft_ = 1;
     double widest_wall_ = 0;
     Random random_;

@@ -19,8 +19,9 @@ struct Strip {
 };
 
 /// The shortest strip found: shortened little by little, parted anew each time (Umetani et al. 2009); where
-/// that fails two figures change places, and at last the cuts get finer (Gardeyn and Vanden Berghe, arXiv
-/// 2509.13329). Figures must fit into the height.
+/// that fails, the search goes on from a failure with little overlap after two figures changed places, and at
+/// last the cuts get finer (Gardeyn and Vanden Berghe, arXiv 2509.13329). Rectangles are laid first
+/// (skyline.h). Figures must fit into the height.
 Strip shortest_strip(const std::vector<Figure>& figures, double height, const Budget& budget,
                      const Watch& watch);
 

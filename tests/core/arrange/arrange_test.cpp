@@ -5,6 +5,9 @@
 
 #include "arrange/coarse.h"
 #include "arrange/drawer.h"
+#include "arrange/need.h"
+#include "arrange/pair_table.h"
+#include "arrange/skyline.h"
 #include "arrange/standing.h"
 #include "arrange/strip.h"
 
@@ -21,8 +24,17 @@ Figure rectangle(double width, double height) {
     return {{{*shape::contour_of(shape::Rectangle{width, height, 0}), 10}}, {0, 90}};
 }
 
+void expect_none_overlaps(const std::vector<Figure>& figures, const Strip& strip) {
+    const auto at = [&](std::size_t k) {
+        return shape::placed(figures[k].parts[0].outline,
+                             {strip.stands[k].at, figures[k].turns_deg[strip.stands[k].turn]});
+    };
+    for (std::size_t i = 0; i < figures.size(); ++i)
+        for (std::size_t j = 0; j < i; ++j) EXPECT_GT(shape::gap_between(at(i), at(j)).mm, 0);
+}
+
 TEST(Strip, IsNoShorterThanTheAreaAndNothingOverlaps) {
-    // A 20 × 20 sheet cut in nine: 20 is the least length there can be.
+    // A sheet of 20 × 18.05 cut in seven: laid, they need no more than one row more.
     std::vector<Figure> figures;
     for (const auto& [w, h] : {std::pair{8, 12}, {12, 5}, {6, 7}, {6, 7}, {5, 8}, {7, 8}, {8, 8}})
         figures.push_back(rectangle(w, h));
@@ -31,17 +43,21 @@ TEST(Strip, IsNoShorterThanTheAreaAndNothingOverlaps) {
     const Strip strip = shortest_strip(figures, 20, {60'000, 1}, never_stop);
     EXPECT_GE(strip.length, area / 20);
     EXPECT_LE(strip.length, 1.2 * area / 20);
-    for (std::size_t i = 0; i < figures.size(); ++i)
-        for (std::size_t j = 0; j < i; ++j) {
-            const auto at = [&](std::size_t k) {
-                return shape::placed(figures[k].parts[0].outline,
-                                     {strip.stands[k].at, figures[k].turns_deg[strip.stands[k].turn]});
-            };
-            EXPECT_GT(shape::gap_between(at(i), at(j)).mm, 0);
-        }
+    expect_none_overlaps(figures, strip);
     const Strip again = shortest_strip(figures, 20, {60'000, 1}, never_stop);
     EXPECT_EQ(again.length, strip.length);
     EXPECT_EQ(again.stands, strip.stands);
+}
+
+TEST(Strip, OfEllsIsShorterThanTheirBoxesAndNothingOverlaps) {
+    const auto ell = shape::contour_of(
+        shape::Polygon{{{{0, 0}}, {{30, 0}}, {{30, 10}}, {{10, 10}}, {{10, 30}}, {{0, 30}}}});
+    const std::vector<Figure> figures(6, Figure{{{*ell, 1}}, {0, 90, 180, 270}});
+    const Strip strip = shortest_strip(figures, 61, {60'000, 1}, never_stop);
+    EXPECT_GT(strip.length, 6 * 500 / 61.0);
+    EXPECT_LT(strip.length, 0.9 * 3 * 30); // two boxes high, three long
+    expect_none_overlaps(figures, strip);
+    EXPECT_EQ(shortest_strip(figures, 61, {60'000, 1}, never_stop).stands, strip.stands);
 }
 
 TEST(TooNear, AgreesWithTheExactDistance) {
@@ -60,6 +76,66 @@ TEST(TooNear, AgreesWithTheExactDistance) {
         if (std::abs(gap - wall) < 1e-6) continue;
         EXPECT_EQ(too_near(a[0].parts[0], b[quarters].parts[0], by, wall), gap < wall) << k;
     }
+}
+
+/// What is remembered says the same of every way as the sides do, and nearly as much.
+TEST(PairTable, KnowsExactlyWhatIsTooNear) {
+    const auto ell = shape::contour_of(
+        shape::Polygon{{{{0, 0}}, {{30, 0}}, {{30, 10}}, {{10, 10}}, {{10, 30}}, {{0, 30}}}});
+    const auto a = turned({{{*ell, 1}}, {0}});
+    const auto b = turned({{{*shape::contour_of(shape::Capsule{20, 8}), 1}}, {30}});
+    Room room;
+    room.wall_mm = [](double, double) { return 3.0; };
+    PairTable table(room, a[0], b[0], 0.3);
+    Random random(7);
+    int near = 0;
+    for (int k = 0; k < 3000; ++k) {
+        const shape::Vec by{random.between(-30, 50), random.between(-30, 50)};
+        const double said = table.overlap(room, by);
+        const double asked = overlap(room, a[0], b[0], by, 0.3, 1e9);
+        EXPECT_EQ(said > 0, asked > 0) << k;
+        if (asked > 0) EXPECT_NEAR(said, asked, 0.1 * asked + 0.1) << k;
+        near += asked > 0 ? 1 : 0;
+    }
+    EXPECT_GT(near, 300);
+}
+
+/// Four quarters of a sheet and a bar beside them fit exactly; a fifth finds no place and is said.
+TEST(Skyline, LaysWhatFitsAndSaysWhatDoesNot) {
+    std::vector<std::vector<Side>> boxes(4, {{10, 10, 0}});
+    boxes.push_back({{20, 5, 0}, {5, 20, 1}});
+    Random random(1);
+    auto order = large_first(boxes);
+    EXPECT_EQ(laid(boxes, 20, 25, order).left, 0);
+    boxes.push_back({{10, 10, 0}});
+    order = large_first(boxes);
+    int looks = 0;
+    const Layout layout = best_laid(boxes, 20, 25, order, random, [&] { return ++looks > 50; });
+    EXPECT_EQ(layout.left, 100);
+    EXPECT_LE(layout.length, 25);
+}
+
+/// By hand: walls of 10 and edges of 12 leave 400 - 14 by 300 - 14; half a wall is about each of two bars.
+TEST(Need, IsAreaByArea) {
+    job::Job job;
+    job.minimums.wall_mm = 10;
+    job.minimums.edge_mm = 12;
+    job::Object object;
+    object.id = "i1";
+    object.count = 2;
+    object.fit_mm = 1;
+    object.levels.push_back({job::Sunk{shape::Rectangle{100, 50, 0}, 20}, {}, {}});
+    job = job::with_object(job, object);
+    job::Drawer drawer;
+    drawer.id = "d1";
+    drawer.gap_mm = 0;
+    drawer.outline = shape::Rectangle{400, 300, 0};
+    job = job::with_drawer(job, drawer);
+    const Need need = need_of(job);
+    const double room = 386 * 286;
+    EXPECT_NEAR(need.objects, 2 * 100 * 50 / room, 1e-9);
+    EXPECT_NEAR(need.with_fit, 2 * 102 * 52 / room, 1e-9);
+    EXPECT_NEAR(need.with_walls, 2 * (112 * 62 - (4 - 3.141592653589793) * 25) / room, 1e-9);
 }
 
 /// A wavy ring of five thousand corners, and one of few.
