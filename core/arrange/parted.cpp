@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "arrange/parted.h"
 
+#include "arrange/retry.h"
+#include "arrange/shorten.h"
 #include "arrange/skyline.h"
 
 #include <algorithm>
@@ -19,6 +21,11 @@ constexpr double full = 0.7;
 constexpr double laying = 0.05;
 constexpr double laying_boxes = 0.4; ///< where all are about as large as their boxes
 constexpr double about_its_box = 0.97;
+// An empty box that is too full for throws until so much of the budget is gone is squeezed into from a longer
+// one.
+constexpr double thrown = 0.1;
+constexpr double explored = 0.6;
+constexpr double refined = 0.8;
 
 /// The figure from `old` on that overlaps most, of those that do; none: the size.
 std::size_t most_in_the_way(const Search& search, std::size_t old) {
@@ -138,6 +145,7 @@ struct Shelf {
             }
         std::sort(depths.begin(), depths.end()); // a wall is by depths: the widest between the deepest
         if (!depths.empty()) wall = crowd.room.wall_mm(depths.back(), depths.back());
+        wall += Room::touch_mm; // a sum of sides may be a digit less
         inner = crowd.room.box.grown(-edge);
         for (const auto& turns : crowd.figures) boxes.push_back(ways_to_lay(turns, wall));
     }
@@ -174,7 +182,8 @@ class Parting {
         best_ = {stands, std::vector<bool>(search_.size(), false)};
         std::fill(best_.out.begin() + static_cast<std::ptrdiff_t>(old_), best_.out.end(), true);
         next_drop_ = 0.5;
-        if (old_ == 0 && crowd.room.rings.empty() && areas_.fill(left_out_)) lay();
+        may_squeeze_ = old_ == 0 && crowd.room.rings.empty();
+        if (may_squeeze_ && areas_.fill(left_out_)) lay();
     }
 
     Parted result() {
@@ -231,6 +240,7 @@ class Parting {
     void put_out(std::size_t i, bool out) {
         left_out_[i] = out;
         search_.set_left_out(left_out_);
+        retry_.forget();
     }
 
     /// All that are in are parted: one that was left out is thrown in again, if its area could do.
@@ -249,8 +259,27 @@ class Parting {
         return false;
     }
 
+    /// In a room that is a box: all parted in a longer one, which is shortened until it is this one.
+    void squeeze_in() {
+        const shape::Box& box = crowd_.room.box;
+        Shortening longer(search_, box, box.width(),
+                          {[&] { return done(); }, [&] { return watch_(done()); }});
+        longer.start(box.width());
+        longer.explore(explored);
+        longer.refine(refined);
+        search_.set_box(box);
+        search_.set_stands(longer.stands());
+        retry_.forget();
+        next_drop_ = (1 + done()) / 2;
+    }
+
     /// They cannot be parted: one goes out, or is thrown anew; false: nothing is left to try.
     bool drop_or_throw() {
+        if (may_squeeze_ && done() >= thrown && !areas_.too_much(left_out_)) {
+            may_squeeze_ = false;
+            squeeze_in();
+            return true;
+        }
         const std::size_t worst = most_in_the_way(search_, old_);
         const bool drop = areas_.too_much(left_out_) || done() >= next_drop_;
         if (drop && worst < search_.size()) {
@@ -258,7 +287,9 @@ class Parting {
             next_drop_ = (1 + done()) / 2;
             return true;
         }
-        if (worst < search_.size()) {
+        if (worst < search_.size() && search_.random()() < 0.5) {
+            retry_.after_failure(search_);
+        } else if (worst < search_.size()) {
             search_.put_anywhere(worst);
         } else if (const std::size_t old_one = most_in_the_way(search_, 0);
                    old_one < old_ && !fixed_[old_one]) {
@@ -274,6 +305,8 @@ class Parting {
     std::size_t old_;
     Search search_;
     Areas areas_;
+    Retry retry_;
+    bool may_squeeze_ = false;
     std::vector<bool> fixed_;
     std::vector<bool> left_out_;
     std::vector<bool> never_; ///< larger than the room

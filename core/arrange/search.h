@@ -41,6 +41,7 @@ class Search {
     void set_box(const shape::Box& box); ///< another for the room; figures are put back within it
     void set_stands(Stands stands);      ///< likewise
     void set_fixed(std::vector<bool> fixed) { fixed_ = std::move(fixed); }
+    bool may_move(std::size_t i) const { return !fixed_[i] && !out_[i]; }
     void set_any_angle(std::vector<bool> any) { any_angle_ = std::move(any); } ///< turned finely too
     void set_left_out(std::vector<bool> out); ///< these neither stand anywhere nor are in the way
     void put_anywhere(std::size_t i);         ///< at random
