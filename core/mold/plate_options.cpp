@@ -166,6 +166,9 @@ PlateDesign design_of(const PlateIn& in, const job::Board& board, const job::Boa
 double price_of(const PlateIn& in, const PlateDesign& design) {
     const double around = 2 * design.box_board.thickness_mm;
     double sum = area_price(design.board) * (in.width_mm + around) * (in.depth_mm + around);
+    const bool bought_anyway = design.board.name == design.box_board.name || design.board.at_hand > 0;
+    if (in.plates > 0 && !bought_anyway)
+        sum = std::max(sum, design.board.price / static_cast<double>(in.plates));
     for (const auto& at : design.stiffeners)
         sum += design.stiffener->price * shape::length(at.to.vec() - at.from.vec()) /
                design.stiffener->length_mm;

@@ -24,6 +24,7 @@ struct PlateIn {
     bool gasket = false;
     double seconds_per_closure = 3;
     std::vector<job::Board> boards; ///< the shop's or the built-in ones, none of them empty
+    std::size_t plates = 0; ///< of the job, which share a sheet that is bought for plates; 0: by area alone
     std::vector<job::Stiffener> stiffeners;
     std::vector<job::Closure> closures;
     std::vector<shape::Vec> last_places; ///< of air: vents belong there, stiffeners do not
@@ -76,7 +77,9 @@ PatternIn pattern_in(const PlateIn& in, const job::Board& box_board, const Stiff
 PlateDesign design_of(const PlateIn& in, const job::Board& board, const job::Board& box_board,
                       const Stiffening& stiffening, const ClosurePair& closures, double spacing_mm);
 
-/// Of plate, stiffeners and closures, each by its share of what is bought.
+/// Of plate, stiffeners and closures, each by its share of what is bought. A board that neither is at hand
+/// nor gives the box its walls is bought by the whole sheet: each of the job's plates bears its share of
+/// that, so that plates of one job tend to one board.
 double price_of(const PlateIn& in, const PlateDesign& design);
 
 PlateShape shape_of(const PlateIn& in, const job::Board& box_board);

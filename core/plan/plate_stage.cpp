@@ -65,6 +65,7 @@ std::optional<mold::PlateIn> plate_in(const job::Job& job, const DrawerPlan& pla
     in.gasket = job.mold.gasket;
     in.seconds_per_closure = job.shop->seconds_per_closure;
     in.boards = job::boards_of(*job.shop);
+    in.plates = job.drawers.size();
     in.stiffeners = job::stiffeners_of(*job.shop);
     in.closures = job::closures_of(*job.shop);
     in.last_places = last_places;

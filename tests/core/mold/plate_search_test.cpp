@@ -79,6 +79,25 @@ TEST(PlateSearch, TheCheapestKeepsEveryLimit) {
     EXPECT_FALSE(twice.answer.passes);
 }
 
+TEST(PlateSearch, ABoardBoughtForPlatesAloneCostsItsShareOfTheSheet) {
+    PlateIn in = box_of(300, 200, 40);
+    PlateDesign design; // a plate and nothing on it
+    design.box_board.name = "walls", design.box_board.thickness_mm = 16;
+    design.board.name = "plates", design.board.price = 60;
+    design.board.sheet_length_mm = 2440, design.board.sheet_width_mm = 1220;
+    const double by_area = 60 * 332.0 * 232 / (2440.0 * 1220);
+    EXPECT_NEAR(price_of(in, design), by_area, 1e-9);
+    in.plates = 3;
+    EXPECT_NEAR(price_of(in, design), 20, 1e-9);
+    in.plates = 100; // no less than what it takes
+    EXPECT_NEAR(price_of(in, design), by_area, 1e-9);
+    in.plates = 3;
+    design.board.at_hand = 1;
+    EXPECT_NEAR(price_of(in, design), by_area, 1e-9);
+    design.board.at_hand = 0, design.board.name = "walls";
+    EXPECT_NEAR(price_of(in, design), by_area, 1e-9);
+}
+
 TEST(PlateSearch, LooksOnlySaveTime) {
     PlateIn in = box_of(200, 150, 40);
     in.boards = {in.boards.begin(), in.boards.begin() + 4};
