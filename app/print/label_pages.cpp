@@ -7,6 +7,7 @@
 #include "language/spoken.h"
 #include "print/stamp.h"
 #include "print/title_block.h"
+#include "sheets/part_words.h"
 #include "sheets/signs.h"
 #include "sheets/table.h"
 #include "sheets/text.h"
@@ -50,14 +51,14 @@ class Labels {
                                {},
                                true});
         for (const auto& part : drawer.box.parts)
-            labels_.push_back({text(part.label).section(QLatin1Char(' '), 1),
+            labels_.push_back({sheets::part_name(part.label),
                                text(drawer.drawer),
                                {},
                                sizes({part.length_mm, part.width_mm, part.thickness_mm}),
                                text(part.board),
                                true});
         for (const auto& part : drawer.box.stiffeners)
-            labels_.push_back({text(part.label).section(QLatin1Char(' '), 1),
+            labels_.push_back({sheets::part_name(part.label),
                                text(drawer.drawer),
                                {},
                                sizes({part.length_mm}),
@@ -68,17 +69,20 @@ class Labels {
 
   private:
     void add(const stock::DrawerStock& drawer, const stock::BlockByStock& block, const stock::Body& body) {
-        QString remark;
-        if (body.stack.saw_off_mm > 0) remark = language::tr("saw off %1").arg(said(body.stack.saw_off_mm));
+        QStringList remarks;
+        if (body.stack.saw_off_mm > 0)
+            remarks.append(language::tr("saw off %1").arg(said(body.stack.saw_off_mm)));
         for (const auto& other : block.bodies)
-            if (body.rest != stock::Rest::on_board && other.of == body.other)
-                remark =
+            if (body.rest != stock::Rest::on_board && other.of == body.other) {
+                remarks.append(
                     (body.rest == stock::Rest::butts ? language::tr("butts ") : language::tr("stands on ")) +
-                    text(other.label);
+                    text(other.label));
+                break;
+            }
         labels_.push_back({text(body.label), text(drawer.drawer), text(block.name),
                            sizes({body.panel.length_mm, body.panel.width_mm}) + QStringLiteral("  h ") +
                                said(body.height_mm),
-                           remark, true});
+                           remarks.join(QStringLiteral(", ")), true});
     }
     QString said(double mm) const { return language::figures(plan::say_length_bare(mm, job_.display_units)); }
     QString sizes(std::initializer_list<double> all) const {

@@ -12,6 +12,7 @@
 #include "print/title_block.h"
 #include "sheets/box_and_cuts.h"
 #include "sheets/inking.h"
+#include "sheets/part_words.h"
 #include "sheets/wall_strip.h"
 
 #include <algorithm>
@@ -35,8 +36,8 @@ class Strips {
 
     /// One edge of a wall. `edge`: which, and what its holes are for.
     void add(const stock::Wall& wall, double thickness_mm, const QString& edge,
-             const std::vector<double>& holes_mm) {
-        const auto sheet = sheets::wall_strip(job_, wall, thickness_mm, holes_mm);
+             const std::vector<double>& holes_mm, const std::vector<double>& ringed_mm = {}) {
+        const auto sheet = sheets::wall_strip(job_, wall, thickness_mm, holes_mm, ringed_mm);
         const double length = 10 * std::floor((size_.x - 2 * safe_margin_mm) / 10);
         for (double from = 0; from < wall.length_mm; from += length)
             add_length(sheet, from, std::min(length, wall.length_mm - from), wall, edge, thickness_mm);
@@ -53,8 +54,9 @@ class Strips {
         }
         sheets::Inks& inks = pages_.back().inks;
         const Vec origin{safe_margin_mm - from, y_ + words_mm + thickness_mm};
-        const Box shown{{safe_margin_mm, y_ + words_mm - 0.5},
-                        {safe_margin_mm + length, y_ + words_mm + thickness_mm + figures_mm}};
+        constexpr double line_mm = 0.5; // the strip's own edges show whole
+        const Box shown{{safe_margin_mm - line_mm, y_ + words_mm - line_mm},
+                        {safe_margin_mm + length + line_mm, y_ + words_mm + thickness_mm + figures_mm}};
         inks.push_back(sheets::Clip{px(shown)});
         for (auto& ink : sheets::ink_of(sheet.marks, sheets::View::true_size(px(origin)), theme_))
             inks.push_back(std::move(ink));
@@ -64,7 +66,7 @@ class Strips {
         };
         const bool side = wall.side == stock::Side::left || wall.side == stock::Side::right;
         QString words = language::tr("%1, %2: %3 long; figures from its %4 end")
-                            .arg(QString::fromStdString(wall.label), edge, say(wall.length_mm),
+                            .arg(sheets::part_words(wall.label), edge, say(wall.length_mm),
                                  side ? language::tr("front") : language::tr("left"));
         if (from > 0 || from + length < wall.length_mm)
             words += language::tr("; this piece %1 to %2, join at the dash-dot line")
@@ -103,12 +105,18 @@ void add_tops(Strips& strips, const job::Job& job, const plan::DrawerPlan& answe
     const Box inside{
         {0, 0},
         {map.length_to_mold(answer.insert->box.width()), map.length_to_mold(answer.insert->box.height())}};
-    const double pilot = mold::holes_of(design.closure, job.shop->drills_mm).pilot_mm;
-    const QString edge = language::tr("top edge, pilot holes of %1 for the plate’s closures")
-                             .arg(language::figures(plan::say_length_bare(pilot, job.display_units)));
+    const auto pilot = [&](const job::Closure& closure) {
+        const double mm = mold::holes_of(closure, job.shop->drills_mm).pilot_mm;
+        return language::figures(plan::say_length_bare(mm, job.display_units));
+    };
+    const QString around =
+        language::tr("top edge, pilot holes of %1 for the plate’s closures").arg(pilot(design.closure));
+    const QString ends = language::tr(", of %1 in rings at the stiffeners").arg(pilot(design.end_closure));
     for (const auto& wall : made.box.walls) {
-        const auto holes = sheets::top_holes_mm(wall, design, inside, job.mold.corner);
-        if (!holes.empty()) strips.add(wall, design.box_board.thickness_mm, edge, holes);
+        const auto holes = sheets::top_holes(wall, design, inside, job.mold.corner);
+        if (holes.around_mm.empty() && holes.ends_mm.empty()) continue;
+        strips.add(wall, design.box_board.thickness_mm, holes.ends_mm.empty() ? around : around + ends,
+                   holes.around_mm, holes.ends_mm);
     }
 }
 

@@ -8,6 +8,7 @@
 #include "sheets/drilling.h"
 #include "sheets/edge_words.h"
 #include "sheets/filler_marks.h"
+#include "sheets/part_words.h"
 
 namespace drawercast::sheets {
 
@@ -39,9 +40,8 @@ std::vector<WallScrew> wall_screws(const job::Job& job, const casting::PatternBo
         const Box box = wall_box(outside, wall, job.mold.corner, t);
         const bool level = box.width() > box.height();
         for (const double along : stock::spread_mm(wall.length_mm, stock::first_joint_mm, wall.foot_screws))
-            screws.push_back(
-                {QString::fromStdString(wall.label),
-                 level ? Vec{box.min.x + along, box.center().y} : Vec{box.center().x, box.min.y + along}});
+            screws.push_back({part_words(wall.label), level ? Vec{box.min.x + along, box.center().y}
+                                                            : Vec{box.center().x, box.min.y + along}});
     }
     return screws;
 }

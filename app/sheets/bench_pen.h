@@ -13,11 +13,23 @@ namespace drawercast::sheets {
 
 using BenchPen = Drafter<OnBench>;
 
+/// "512.5", in the job's unit and the language's figures.
+std::string length_words(const job::Job& job, double mm);
+
 /// "512.5 × 60"
 std::string size_words(const job::Job& job, double a_mm, double b_mm);
 
-/// A sheet with its pieces, offcuts and numbered cuts, lower left corner at `at`. Pieces of `drawer` are
-/// washed; empty: all are. Each cut of `numbered_mm` or more has its
+/// How much of a sheet is drawn: where it is mostly left over, its far side or end is broken off.
+struct DrawnSheet {
+    double length_mm = 0;
+    double width_mm = 0;
+    bool whole_length = true;
+    bool whole_width = true;
+};
+DrawnSheet drawn_sheet(const stock::BoardCut& cut, std::size_t index);
+
+/// A sheet with its pieces, offcuts and numbered cuts, lower left corner at `at`, as much as drawn_sheet()
+/// says. Pieces of `drawer` are washed; empty: all are. Each cut of `numbered_mm` or more has its
 /// number where there is room; at 0 all have, on a leader if need be.
 void add_cut_sheet(BenchPen& pen, Vec at, const job::Job& job, const plan::StockPlan& stock,
                    std::size_t board, std::size_t index, const std::string& drawer, double numbered_mm);

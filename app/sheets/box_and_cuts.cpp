@@ -77,10 +77,11 @@ Sheet<OnBench> box_and_cuts(const job::Job& job, const plan::StockPlan& stock, c
         for (std::size_t board = 0; board < stock.cuts.boards.size(); ++board) {
             const auto& cut = stock.cuts.boards[board];
             for (std::size_t index = 0; index < cut.sheets.size(); ++index) {
-                const Vec at = rows.put(cut.board.sheet_length_mm, cut.board.sheet_width_mm);
+                const DrawnSheet drawn = drawn_sheet(cut, index);
+                const Vec at = rows.put(drawn.length_mm, drawn.width_mm);
                 if (draw)
-                    add_cut_sheet(pen, at - Vec{0, cut.board.sheet_width_mm}, job, stock, board, index,
-                                  drawer, numbered_mm);
+                    add_cut_sheet(pen, at - Vec{0, drawn.width_mm}, job, stock, board, index, drawer,
+                                  numbered_mm);
             }
         }
         for (const auto& cut : stock.cuts.bars) {
@@ -105,9 +106,9 @@ Sheet<OnBench> cut_sheet(const job::Job& job, const plan::StockPlan& stock, std:
     sheet.name = "Cuts";
     BenchPen pen(sheet);
     add_cut_sheet(pen, {0, 0}, job, stock, board, index, {}, numbered_mm);
-    const auto& made = stock.cuts.boards[board].board;
+    const DrawnSheet drawn = drawn_sheet(stock.cuts.boards[board], index);
     sheet.area.add(Vec{0, 0});
-    sheet.area.add(Vec{made.sheet_length_mm, made.sheet_width_mm});
+    sheet.area.add(Vec{drawn.length_mm, drawn.width_mm});
     sheet.lower_room_px = {8, 8}, sheet.upper_room_px = {8, 22};
     return sheet;
 }

@@ -5,6 +5,7 @@
 #include "language/spoken.h"
 #include "sheets/bench_pen.h"
 #include "sheets/edge_words.h"
+#include "sheets/part_words.h"
 
 namespace drawercast::sheets {
 
@@ -41,7 +42,7 @@ void add_wall(BenchPen& pen, const Box& box, const stock::Wall& wall, const job:
         pen.put(SignMark{Sign::screw, {at}});
     }
     const std::string words =
-        wall.label.substr(wall.label.find(' ') + 1) + "  " + size_words(job, wall.length_mm, wall.height_mm);
+        part_name(wall.label).toStdString() + "  " + size_words(job, wall.length_mm, wall.height_mm);
     const double off = 12;
     const Vec inward = level ? Vec{0, wall.side == WallSide::front ? off : -off}
                              : Vec{wall.side == WallSide::left ? off : -off, 0};
@@ -51,7 +52,7 @@ void add_wall(BenchPen& pen, const Box& box, const stock::Wall& wall, const job:
 }
 
 std::string inside_words(const job::Job& job, const stock::DrawerStock& drawer) {
-    const auto say = [&](double mm) { return plan::say_length_bare(mm, job.display_units); };
+    const auto say = [&](double mm) { return length_words(job, mm); };
     return language::tr("inside ").toStdString() + size_words(job, drawer.box.width_mm, drawer.box.depth_mm) +
            " × " + say(drawer.box.height_mm);
 }
@@ -62,7 +63,7 @@ void add_box(BenchPen& pen, Vec at, const job::Job& job, const stock::DrawerStoc
              double thickness_mm, double times) {
     const stock::Box& made = drawer.box;
     const Box outside{at, at + Vec{made.outside_width_mm, made.outside_depth_mm} * times};
-    const auto say = [&](double mm) { return plan::say_length_bare(mm, job.display_units); };
+    const auto say = [&](double mm) { return length_words(job, mm); };
     pen.turn_to(Layer::ground);
     pen.put(PathMark{path_of(outside), LineRole::cavity_edge, theme::Wash{WashRole::paper}});
     add_edge_words(pen, outside, EdgeWords::mold_once);

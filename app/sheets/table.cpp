@@ -84,6 +84,30 @@ Lettering face_for(const QString& text, bool bold, double px, double width) {
 
 } // namespace
 
+Table folded(const Table& table, double width) {
+    const auto spans = spans_of(table, 0, width);
+    Table out = table;
+    out.rows.clear();
+    for (const auto& row : table.rows) {
+        std::vector<std::vector<Table::Cell>> lines{row};
+        for (std::size_t c = 0; c < std::min(row.size(), table.columns.size()); ++c) {
+            if (!table.columns[c].folds) continue;
+            const Lettering face{row[c].bold ? Face::bold : Face::regular, table.text_px};
+            const auto words = broken(row[c].text, face, spans[c].second);
+            if (words.size() > lines.size()) lines.resize(words.size());
+            for (std::size_t i = 0; i < words.size(); ++i) {
+                if (lines[i].size() <= c) lines[i].resize(c + 1);
+                lines[i][c].text = words[i], lines[i][c].bold = row[c].bold;
+            }
+        }
+        for (std::size_t i = 0; i < lines.size(); ++i) {
+            out.rows.push_back(std::move(lines[i]));
+            out.goes_on.push_back(i + 1 < lines.size());
+        }
+    }
+    return out;
+}
+
 double Table::write(Inks& inks, Vec top_left, double width, std::size_t first, std::size_t count,
                     const theme::Theme& theme) const {
     const auto spans = spans_of(*this, top_left.x, width);
@@ -111,6 +135,7 @@ double Table::write(Inks& inks, Vec top_left, double width, std::size_t first, s
             put(cell.text, c, y + drop, face_for(cell.text, cell.bold, text_px, w + 0.5), theme.ink);
         }
         y += row_px;
+        if (r < goes_on.size() && goes_on[r]) continue;
         rule(y, theme::LineRole::rule);
     }
     return y - top_left.y;

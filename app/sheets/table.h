@@ -19,6 +19,7 @@ struct Table {
         double share = 1; ///< of the width left over by the columns of fixed width
         double fixed_px = 0;
         bool fitted = false; ///< as wide as its longest words
+        bool folds = false;  ///< words too long for it go on below, see folded()
     };
     struct Cell {
         QString text;
@@ -28,6 +29,7 @@ struct Table {
     };
     std::vector<Column> columns;
     std::vector<std::vector<Cell>> rows;
+    std::vector<bool> goes_on; ///< of each row, whether the next is its second line; shorter: no
     double text_px = 10;
     double head_px = 9.5;
     double row_px = 16;
@@ -39,6 +41,10 @@ struct Table {
     double write(Inks& inks, Vec top_left, double width, std::size_t first, std::size_t count,
                  const theme::Theme& theme) const;
 };
+
+/// The table as it is written `width` wide: a row whose words are too long for a column that folds becomes
+/// as many rows as it has lines.
+Table folded(const Table& table, double width);
 
 /// `text` shortened by "…" until it is no wider than `width`.
 QString elided(const QString& text, const theme::Lettering& lettering, double width);

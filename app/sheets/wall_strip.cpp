@@ -14,27 +14,33 @@ namespace drawercast::sheets {
 using theme::LineRole;
 using theme::TextRole;
 
+namespace {
+constexpr double ring_share = 0.4; ///< of the edge, around the holes of stiffener ends
+}
+
 std::vector<double> foot_holes_mm(const stock::Wall& wall) {
     return stock::spread_mm(wall.length_mm, stock::first_joint_mm, wall.foot_screws);
 }
 
-std::vector<double> top_holes_mm(const stock::Wall& wall, const mold::PlateDesign& design, const Box& inside,
-                                 job::BoxCorner corner) {
+TopHoles top_holes(const stock::Wall& wall, const mold::PlateDesign& design, const Box& inside,
+                   job::BoxCorner corner) {
     const double t = design.box_board.thickness_mm;
     const Box box = wall_box(inside.grown(t), wall, corner, t);
     const bool level = box.width() > box.height();
-    std::vector<double> holes;
+    TopHoles holes;
     for (const auto& closure : design.closures) {
         const Vec at = closure.at.vec();
         if (mold::kind_of(design, closure).kind != job::ClosureKind::screw) continue;
-        if (shape::near(box, Box{at, at})) holes.push_back(level ? at.x - box.min.x : at.y - box.min.y);
+        if (!shape::near(box, Box{at, at})) continue;
+        auto& of_kind = closure.stiffener_end ? holes.ends_mm : holes.around_mm;
+        of_kind.push_back(level ? at.x - box.min.x : at.y - box.min.y);
     }
-    std::sort(holes.begin(), holes.end());
+    for (auto* of_kind : {&holes.around_mm, &holes.ends_mm}) std::sort(of_kind->begin(), of_kind->end());
     return holes;
 }
 
 Sheet<OnBench> wall_strip(const job::Job& job, const stock::Wall& wall, double thickness_mm,
-                          const std::vector<double>& holes_mm) {
+                          const std::vector<double>& holes_mm, const std::vector<double>& ringed_mm) {
     Sheet<OnBench> sheet;
     sheet.name = "Wall strip";
     BenchPen pen(sheet);
@@ -44,14 +50,15 @@ Sheet<OnBench> wall_strip(const job::Job& job, const stock::Wall& wall, double t
     pen.put(PathMark{path_of(strip), LineRole::trace, std::nullopt});
     pen.turn_to(Layer::still);
     pen.put(PathMark{line({0, middle}, {wall.length_mm, middle}), LineRole::center, std::nullopt});
-    for (const double along : holes_mm) {
+    const auto add_hole = [&](double along) {
         pen.put(SignMark{Sign::screw, {{along, middle}}});
-        pen.put(TextMark{{{along, 0}, {0, -11}},
-                         plan::say_length_bare(along, job.display_units),
-                         TextRole::figure,
-                         Side::center,
-                         0,
-                         false});
+        pen.put(TextMark{
+            {{along, 0}, {0, -11}}, length_words(job, along), TextRole::figure, Side::center, 0, false});
+    };
+    for (const double along : holes_mm) add_hole(along);
+    for (const double along : ringed_mm) {
+        pen.put(PathMark{circle({along, middle}, thickness_mm * ring_share), LineRole::thin, std::nullopt});
+        add_hole(along);
     }
     sheet.area = strip;
     return sheet;

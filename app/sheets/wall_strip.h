@@ -16,12 +16,16 @@ namespace drawercast::sheets {
 std::vector<double> foot_holes_mm(const stock::Wall& wall);
 
 /// Likewise the plate's closures that are driven into the wall's top; none for rods, clamps and straps.
+struct TopHoles {
+    std::vector<double> around_mm;
+    std::vector<double> ends_mm; ///< of stiffeners: longer screws, maybe thicker ones
+};
 /// `inside`: the inner box, mold frame.
-std::vector<double> top_holes_mm(const stock::Wall& wall, const mold::PlateDesign& design, const Box& inside,
-                                 job::BoxCorner corner);
+TopHoles top_holes(const stock::Wall& wall, const mold::PlateDesign& design, const Box& inside,
+                   job::BoxCorner corner);
 
-/// One edge with its holes and their distances from its left end.
+/// One edge with its holes and their distances from its left end; those of `ringed_mm` in a ring.
 Sheet<OnBench> wall_strip(const job::Job& job, const stock::Wall& wall, double thickness_mm,
-                          const std::vector<double>& holes_mm);
+                          const std::vector<double>& holes_mm, const std::vector<double>& ringed_mm = {});
 
 } // namespace drawercast::sheets

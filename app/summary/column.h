@@ -37,7 +37,8 @@ class Column {
         sheets::write(inks(), words, {left(), y_ + 23}, {theme::Face::bold, 15}, summary_.theme.ink);
         y_ += 32;
     }
-    void table(const sheets::Table& table) {
+    void table(const sheets::Table& given) {
+        const sheets::Table table = sheets::folded(given, width());
         for (std::size_t first = 0; first < table.rows.size();) {
             const std::size_t count = table.rows_fitting(first, free() - 6);
             if (count == 0) {

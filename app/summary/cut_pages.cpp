@@ -6,6 +6,7 @@
 #include "language/spoken.h"
 #include "sheets/box_and_cuts.h"
 #include "sheets/inking.h"
+#include "sheets/part_words.h"
 #include "summary/column.h"
 #include "summary/cut_tables.h"
 
@@ -15,10 +16,21 @@ namespace drawercast::summary {
 
 namespace {
 
-/// One cut sheet across the column, at whatever scale that gives.
-void add_sheet(Column& column, const Summary& summary, const sheets::Sheet<sheets::OnBench>& sheet) {
+constexpr double least_reduction = 4; ///< small ones are not blown up further than this
+constexpr double most_high_px = 380;  ///< of a cut sheet: two on a page
+constexpr double page_high_px = 700;  ///< of one with many cuts: their numbers need the room
+constexpr std::size_t many_cuts = 40;
+
+double most_high(const stock::SheetLayout& sheet) {
+    return sheet.cuts.size() > many_cuts ? page_high_px : most_high_px;
+}
+
+/// One cut sheet, as large as the column allows.
+void add_sheet(Column& column, const Summary& summary, const sheets::Sheet<sheets::OnBench>& sheet,
+               double most_px) {
     const double width = column.width() - sheet.lower_room_px.x - sheet.upper_room_px.x;
-    const double reduction = print::px(sheet.area.width()) / width;
+    const double reduction = std::max(
+        {print::px(sheet.area.width()) / width, print::px(sheet.area.height()) / most_px, least_reduction});
     const double height = print::px(sheet.area.height()) / reduction;
     const double whole = height + sheet.lower_room_px.y + sheet.upper_room_px.y;
     if (column.free() < whole) column.turn_page();
@@ -39,7 +51,7 @@ void add_bar_lines(Column& column, const Summary& summary, const plan::StockPlan
             QStringList pieces;
             for (const int index : bar) {
                 const auto& part = stock.lengths[static_cast<std::size_t>(index)];
-                pieces.append(QString::fromStdString(part.label) + QStringLiteral(" ") +
+                pieces.append(sheets::part_words(part.label) + QStringLiteral(" ") +
                               summary.said(part.length_mm));
             }
             column.lines(language::tr("%1, bar %2 of %3:  %4")
@@ -54,7 +66,10 @@ void add_bar_lines(Column& column, const Summary& summary, const plan::StockPlan
 }
 
 void add_sheets(Column& column, const Summary& summary, const plan::StockPlan& stock) {
-    column.head(language::tr("Cut sheets"), 240);
+    double first = 0;
+    if (const auto& boards = stock.cuts.boards; !boards.empty() && !boards.front().sheets.empty())
+        first = most_high(boards.front().sheets.front());
+    column.head(language::tr("Cut sheets"), 80 + first);
     column.lines(language::tr("Numbers are the order of cuts, each from edge to edge of the panel at hand; "
                               "where a number has no room on its cut, a line leads to it. Kerf %1 and %2 off "
                               "every edge are taken care of.")
@@ -63,7 +78,8 @@ void add_sheets(Column& column, const Summary& summary, const plan::StockPlan& s
     column.down(8);
     for (std::size_t board = 0; board < stock.cuts.boards.size(); ++board)
         for (std::size_t index = 0; index < stock.cuts.boards[board].sheets.size(); ++index)
-            add_sheet(column, summary, sheets::cut_sheet(summary.job, stock, board, index, 0));
+            add_sheet(column, summary, sheets::cut_sheet(summary.job, stock, board, index, 0),
+                      most_high(stock.cuts.boards[board].sheets[index]));
 }
 
 /// Parts that no sheet or bar at hand gives.
@@ -71,10 +87,10 @@ void add_too_large(Column& column, const plan::StockPlan& stock) {
     QStringList words;
     for (const auto& cut : stock.cuts.boards)
         for (const int part : cut.too_large)
-            words.append(QString::fromStdString(stock.parts[static_cast<std::size_t>(part)].label));
+            words.append(sheets::part_words(stock.parts[static_cast<std::size_t>(part)].label));
     for (const auto& cut : stock.cuts.bars)
         for (const int part : cut.too_long)
-            words.append(QString::fromStdString(stock.lengths[static_cast<std::size_t>(part)].label));
+            words.append(sheets::part_words(stock.lengths[static_cast<std::size_t>(part)].label));
     if (words.isEmpty()) return;
     column.lines(language::tr("Larger than any sheet or bar of its kind: ") +
                      words.join(QStringLiteral(", ")),
@@ -95,8 +111,8 @@ std::vector<Composed> cut_pages(const Summary& summary, const plan::Plan& plan) 
         column.head(language::tr("Cost of a set: one insert of each drawer"), 120);
         column.lines(
             language::tr("Whole kits, sheets and bars, those on the shelf too; one mold for the whole "
-                         "run; hours are the run sheet’s, our guess. Sealer, release, clay and glue "
-                         "are not in it."),
+                         "run; hours are the run sheet’s, our guess. Sealer, release and the like "
+                         "count where the shop says how they are sold."),
             {theme::Face::regular, 11.5}, 15, 0);
         column.down(4);
         column.table(costs);

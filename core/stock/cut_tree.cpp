@@ -60,12 +60,17 @@ SheetLayout layout_of(const CutTree& tree, Micro kerf) {
     return out;
 }
 
-double largest_offcut(const CutTree& tree) {
-    double largest = 0;
-    for (const CutNode& panel : tree.nodes)
-        if (panel.saw == Saw::none && panel.piece < 0)
-            largest = std::max(largest, static_cast<double>(panel.width) * static_cast<double>(panel.height));
-    return largest;
+LeftOver left_over(const CutTree& tree) {
+    LeftOver over;
+    const CutNode& sheet = tree.nodes.front();
+    for (const CutNode& panel : tree.nodes) {
+        if (panel.saw != Saw::none || panel.piece >= 0) continue;
+        const double area = static_cast<double>(panel.width) * static_cast<double>(panel.height);
+        over.largest = std::max(over.largest, area);
+        if (panel.width == sheet.width || panel.height == sheet.height)
+            over.across = std::max(over.across, area);
+    }
+    return over;
 }
 
 } // namespace drawercast::stock

@@ -62,7 +62,11 @@ struct SheetLayout {
 };
 SheetLayout layout_of(const CutTree& tree, Micro kerf);
 
-/// The largest panel that is left over, in square micrometers.
-double largest_offcut(const CutTree& tree);
+/// The largest panel that is left over, in square micrometers; and of those as wide or as high as the sheet.
+struct LeftOver {
+    double largest = 0;
+    double across = 0;
+};
+LeftOver left_over(const CutTree& tree);
 
 } // namespace drawercast::stock

@@ -102,10 +102,13 @@ std::vector<CutTree> filled(const SheetsIn& in, const std::vector<int>& order, c
     return filling.take();
 }
 
-std::pair<int, double> cost_of(const std::vector<CutTree>& sheets) {
-    double largest = 0;
-    for (const auto& sheet : sheets) largest = std::max(largest, largest_offcut(sheet));
-    return {static_cast<int>(sheets.size()), -largest};
+SheetsCost cost_of(const std::vector<CutTree>& sheets) {
+    LeftOver most;
+    for (const auto& sheet : sheets) {
+        const LeftOver over = left_over(sheet);
+        most = {std::max(most.largest, over.largest), std::max(most.across, over.across)};
+    }
+    return {static_cast<int>(sheets.size()), -most.across, -most.largest};
 }
 
 } // namespace drawercast::stock

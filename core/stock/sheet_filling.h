@@ -3,7 +3,7 @@
 
 #include "stock/sheets.h"
 
-#include <utility>
+#include <tuple>
 #include <vector>
 
 namespace drawercast::stock {
@@ -19,7 +19,9 @@ struct FillingRule {
 /// Lays pieces in the given order, each into the panel it fits best of all sheets begun.
 std::vector<CutTree> filled(const SheetsIn& in, const std::vector<int>& order, const FillingRule& rule);
 
-/// How good a set of sheets is: fewer sheets, then a larger offcut on any.
-std::pair<int, double> cost_of(const std::vector<CutTree>& sheets);
+/// How good a set of sheets is: fewer of them, then a larger offcut across a whole one (a panel to keep, and
+/// parts close together), then a larger offcut of any kind.
+using SheetsCost = std::tuple<int, double, double>;
+SheetsCost cost_of(const std::vector<CutTree>& sheets);
 
 } // namespace drawercast::stock

@@ -47,7 +47,7 @@ struct Trial {
     std::vector<int> order;
     FillingRule rule;
     std::vector<CutTree> sheets;
-    std::pair<int, double> cost{std::numeric_limits<int>::max(), 0};
+    SheetsCost cost{std::numeric_limits<int>::max(), 0, 0};
 
     bool offer(const SheetsIn& in, std::vector<int> next, const FillingRule& by) {
         auto made = filled(in, next, by);

@@ -29,10 +29,10 @@ struct SheetsAnswer {
 
 inline constexpr int sheet_tries = 300;
 
-/// Few sheets, and on the emptiest as large an offcut as may be: many orders of the pieces, each piece into
-/// the panel it fits best, the panel cut by one of two rules; then orders like the best one (seeded, the same
-/// every time). Not exact: `least` says how far off it may be. Fit and cutting rules after Jylänki's survey
-/// (2010), A thousand ways to pack the bin, from memory.
+/// Few sheets, and on one of them as large an offcut across it as may be: many orders of the pieces, each
+/// piece into the panel it fits best, the panel cut by one of two rules; then orders like the best one
+/// (seeded, the same every time). Not exact: `least` says how far off it may be. Fit and cutting rules after
+/// Jylänki's survey (2010), A thousand ways to pack the bin, from memory.
 SheetsAnswer few_sheets(const SheetsIn& in, int most_tries = sheet_tries);
 
 /// A bound by area, by pieces that keep each other off a sheet, and, for few pieces that seem to fit one

@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "job/store.h"
 #include "plan/stock_stage.h"
 
+#include "app/ink_jobs.h"
 #include "print/label_pages.h"
 #include "print/strip_pages.h"
+#include "sheets/bench_pen.h"
 #include "sheets/box_and_cuts.h"
 #include "sheets/inking.h"
+#include "sheets/table.h"
 #include "sheets/wall_strip.h"
 #include "summary/summary.h"
 
@@ -21,11 +23,10 @@ struct Whole {
     plan::Plan plan;
 };
 
-/// The demo drawers with what to cut and buy.
-Whole demo() {
-    const auto job = job::load_job(DRAWERCAST_SOURCE_DIR "/resources/demo/field-service.drawercast.json");
-    EXPECT_TRUE(job);
-    Whole whole{*job, plan::compute(*job)};
+/// One small drawer of two rounds with what to cut and buy.
+Whole small() {
+    const job::Job job = test::asymmetric_job(240, 150);
+    Whole whole{job, plan::compute(job)};
     whole.plan.stock = std::make_shared<const plan::StockPlan>(plan::stock_of(whole.job, whole.plan));
     return whole;
 }
@@ -41,9 +42,9 @@ std::string all_words(const std::vector<print::Page>& pages) {
 }
 
 TEST(Cuts, every_cut_line_lies_inside_its_sheet) {
-    const Whole whole = demo();
+    const Whole whole = small();
     const auto sheet = sheets::cut_sheet(whole.job, *whole.plan.stock, 0, 0, 0);
-    const auto area = sheet.area.grown(1e-6);
+    const auto area = sheet.area.grown(21); // a break runs past the edges it breaks
     int paths = 0;
     for (const auto& mark : sheet.marks)
         if (const auto* path = std::get_if<sheets::PathMark>(&mark.kind)) {
@@ -52,11 +53,11 @@ TEST(Cuts, every_cut_line_lies_inside_its_sheet) {
                         box.max.y <= area.max.y);
             ++paths;
         }
-    EXPECT_GT(paths, 50);
+    EXPECT_GT(paths, 12);
 }
 
 TEST(Cuts, a_wall_strip_shows_its_screws_at_true_size) {
-    const Whole whole = demo();
+    const Whole whole = small();
     const auto& drawer = whole.plan.stock->drawers.front();
     const auto sheet =
         sheets::wall_strip(whole.job, drawer.box.walls[0], 16, sheets::foot_holes_mm(drawer.box.walls[0]));
@@ -82,7 +83,7 @@ TEST(Cuts, a_walls_top_has_the_closures_that_are_screwed_into_it) {
     const auto holes = [&](stock::Side side, job::BoxCorner corner) {
         stock::Wall wall;
         wall.side = side;
-        return sheets::top_holes_mm(wall, design, inside, corner);
+        return sheets::top_holes(wall, design, inside, corner).around_mm;
     };
     using Holes = std::vector<double>;
     EXPECT_EQ(holes(stock::Side::front, job::BoxCorner::lapped), (Holes{46, 116}));
@@ -91,12 +92,17 @@ TEST(Cuts, a_walls_top_has_the_closures_that_are_screwed_into_it) {
     EXPECT_EQ(holes(stock::Side::right, job::BoxCorner::lapped), (Holes{60}));
     EXPECT_EQ(holes(stock::Side::back, job::BoxCorner::pinwheel), (Holes{30}));
     EXPECT_EQ(holes(stock::Side::right, job::BoxCorner::pinwheel), (Holes{76}));
-    design.closure.kind = job::ClosureKind::clamp;
+    design.closures[0].stiffener_end = true;
+    stock::Wall front;
+    const auto both = sheets::top_holes(front, design, inside, job::BoxCorner::lapped);
+    EXPECT_EQ(both.around_mm, Holes{46});
+    EXPECT_EQ(both.ends_mm, Holes{116});
+    design.closure.kind = design.end_closure.kind = job::ClosureKind::clamp;
     EXPECT_TRUE(holes(stock::Side::front, job::BoxCorner::lapped).empty());
 }
 
 TEST(Cuts, every_cut_has_its_number_on_a_page) {
-    const Whole whole = demo();
+    const Whole whole = small();
     const auto& cut = whole.plan.stock->cuts.boards.at(0);
     const auto sheet = sheets::cut_sheet(whole.job, *whole.plan.stock, 0, 0, 0);
     const auto view = sheets::View::reduced(4, {0, 2000});
@@ -104,13 +110,65 @@ TEST(Cuts, every_cut_has_its_number_on_a_page) {
     std::multiset<std::string> words;
     for (const auto& ink : sheets::ink_of(sheet.marks, view, theme))
         if (const auto* text = std::get_if<sheets::Words>(&ink)) words.insert(text->text.toStdString());
-    ASSERT_GT(cut.sheets.at(0).cuts.size(), 20u);
+    ASSERT_GT(cut.sheets.at(0).cuts.size(), 8u);
     for (std::size_t i = 1; i <= cut.sheets[0].cuts.size(); ++i)
         EXPECT_GE(words.count(std::to_string(i)), 1u) << i;
 }
 
+TEST(Cuts, a_sheet_that_is_mostly_left_over_is_broken_off) {
+    Whole whole = small();
+    const auto& cut = whole.plan.stock->cuts.boards.at(0);
+    const auto drawn = sheets::drawn_sheet(cut, 0);
+    EXPECT_FALSE(drawn.whole_length);
+    EXPECT_LT(drawn.length_mm, cut.board.sheet_length_mm / 2);
+    for (const auto& piece : cut.sheets.at(0).pieces) {
+        EXPECT_LT(stock::mm_of(piece.x + piece.width), drawn.length_mm);
+        EXPECT_LT(stock::mm_of(piece.y + piece.height), drawn.width_mm);
+    }
+    stock::BoardCut full = cut;
+    full.board.sheet_length_mm = 1000, full.board.sheet_width_mm = 310; // hardly more than the parts take
+    EXPECT_TRUE(sheets::drawn_sheet(full, 0).whole_length);
+    EXPECT_DOUBLE_EQ(sheets::drawn_sheet(full, 0).length_mm, 1000);
+}
+
+TEST(Cuts, no_words_of_a_sheet_lie_over_one_another) {
+    const Whole whole = small();
+    const theme::Theme theme = theme::printed_theme();
+    const auto& boards = whole.plan.stock->cuts.boards;
+    for (std::size_t board = 0; board < boards.size(); ++board) {
+        const auto sheet = sheets::cut_sheet(whole.job, *whole.plan.stock, board, 0, 0);
+        std::vector<std::pair<std::string, shape::Box>> seen;
+        for (const auto& ink : sheets::ink_of(sheet.marks, sheets::View::reduced(4, {0, 2000}), theme)) {
+            const auto* text = std::get_if<sheets::Words>(&ink);
+            if (text == nullptr) continue;
+            const shape::Box box = sheets::reach_of(ink).grown(-1.5); // letters do not fill their line
+            for (const auto& [other, taken] : seen)
+                EXPECT_FALSE(shape::near(box, taken)) << text->text.toStdString() << " over " << other;
+            seen.emplace_back(text->text.toStdString(), box);
+        }
+        EXPECT_GT(seen.size(), 3u);
+    }
+}
+
+TEST(Tables, what_is_too_long_for_its_column_goes_on_below) {
+    sheets::Table table;
+    table.columns = {{"a", sheets::Align::left, 0, 40}, {"b", sheets::Align::left, 1, 0, false, true}};
+    const QString words = QStringLiteral("d1: wall front, wall back, wall left, wall right, 7a.1, 7a.2");
+    table.rows = {{{"1", false, {}}, {words, false, {}}}, {{"2", false, {}}, {"short", false, {}}}};
+    const auto written = sheets::folded(table, 140);
+    ASSERT_GT(written.rows.size(), 3u);
+    QStringList lines;
+    for (std::size_t row = 0; row + 1 < written.rows.size(); ++row) {
+        lines.append(written.rows[row].at(1).text);
+        EXPECT_LE(sheets::written_width(lines.back(), {theme::Face::regular, table.text_px}), 93);
+        EXPECT_EQ(written.goes_on.at(row), row + 2 < written.rows.size());
+    }
+    EXPECT_EQ(lines.join(QLatin1Char(' ')), words);
+    EXPECT_EQ(written.rows.back().at(1).text, QStringLiteral("short"));
+}
+
 TEST(Cuts, every_body_has_its_label) {
-    const Whole whole = demo();
+    const Whole whole = small();
     const std::string words =
         "\n" + all_words(print::label_pages(whole.job, whole.plan, print::Paper::a4, printing));
     for (const auto& drawer : whole.plan.stock->drawers)
@@ -120,7 +178,7 @@ TEST(Cuts, every_body_has_its_label) {
 }
 
 TEST(Cuts, the_summary_says_what_to_cut_and_buy_only_once_it_is_known) {
-    Whole whole = demo();
+    Whole whole = small();
     const auto said = [&] {
         return all_words(summary::summary_pages(whole.job, whole.plan, print::Paper::a4, printing));
     };

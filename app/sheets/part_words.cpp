@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "sheets/part_words.h"
+
+#include "language/spoken.h"
+
+#include <algorithm>
+#include <array>
+
+namespace drawercast::sheets {
+
+namespace {
+
+/// The names that are words; the others are signs.
+QString in_words(const QString& name) {
+    static constexpr std::array words{
+        QT_TRANSLATE_NOOP("", "base"),       QT_TRANSLATE_NOOP("", "plate"),
+        QT_TRANSLATE_NOOP("", "wall front"), QT_TRANSLATE_NOOP("", "wall right"),
+        QT_TRANSLATE_NOOP("", "wall back"),  QT_TRANSLATE_NOOP("", "wall left")};
+    const auto at = std::find_if(words.begin(), words.end(),
+                                 [&](const char* word) { return name == QLatin1String(word); });
+    if (at != words.end()) return language::tr(*at);
+    const QString stiffener = QStringLiteral("stiffener ");
+    if (name.startsWith(stiffener)) return language::tr("stiffener %1").arg(name.mid(stiffener.size()));
+    return name;
+}
+
+} // namespace
+
+QString part_name(const std::string& label) {
+    return in_words(QString::fromStdString(label.substr(label.find(' ') + 1)));
+}
+
+QString part_words(const std::string& label) {
+    return QString::fromStdString(label.substr(0, label.find(' ') + 1)) + part_name(label);
+}
+
+} // namespace drawercast::sheets
