@@ -4,6 +4,7 @@
 #include "job/write.h"
 #include "plan/as_built.h"
 #include "plan/say.h"
+#include "plan/stock_stage.h"
 
 #include "forms/field_rows.h"
 #include "forms/length_edit.h"
@@ -44,19 +45,13 @@ TableEdit* wall_table(const FormContext& context, double planned_mm) {
                       0, most_walls));
 }
 
-TableEdit* block_table(const FormContext& context, double planned_mm) {
+TableEdit* block_table(const FormContext& context) {
     const Notation length = length_notation(context);
-    NumberColumn pocket{AsBuiltForm::tr("block"), {}, {}, 0, true, AsBuiltForm::tr("As on its label: i1#1")};
-    NumberColumn body{AsBuiltForm::tr("level"),
-                      number_notation(context, {}),
-                      job::range_of("/as_built/*/blocks/*/body"),
-                      1,
-                      false,
-                      AsBuiltForm::tr("Levels in order, then notches, from 1")};
+    NumberColumn label{AsBuiltForm::tr("block"), {}, {}, 0, true, AsBuiltForm::tr("As on its label: 7a")};
     NumberColumn height{AsBuiltForm::tr("height, %1").arg(length.unit),
                         length,
                         job::range_of("/as_built/*/blocks/*/height_mm"),
-                        planned_mm,
+                        0, // the plan's, as soon as the block is known
                         false,
                         AsBuiltForm::tr("Over the board, sealed")};
     NumberColumn wider{AsBuiltForm::tr("wider a side, %1").arg(length.unit),
@@ -65,7 +60,7 @@ TableEdit* block_table(const FormContext& context, double planned_mm) {
                        0,
                        false,
                        AsBuiltForm::tr("Than planned; below 0: narrower")};
-    return low(new TableEdit({pocket, body, height, wider},
+    return low(new TableEdit({label, height, wider},
                              {AsBuiltForm::tr("Odd blocks"), AsBuiltForm::tr("Add a block (Insert)"),
                               AsBuiltForm::tr("Take this block away (Delete)")},
                              0, most_blocks));
@@ -80,6 +75,19 @@ double planned_height_mm(const plan::DrawerPlan& drawer, const job::BuiltBlock& 
     return 0;
 }
 
+constexpr int height_column = 1, wider_column = 2;
+
+/// All bodies of the drawer's blocks by their labels.
+std::map<QString, job::BuiltBlock> labeled(const job::Job& job, const plan::DrawerPlan& drawer) {
+    std::map<QString, job::BuiltBlock> bodies;
+    const auto stock = plan::drawer_stock(job, drawer);
+    if (!stock) return bodies;
+    for (const auto& block : stock->blocks)
+        for (const auto& body : block.bodies)
+            bodies[text(body.label)] = {block.subject, body.of + 1, {}, 0, {}};
+    return bodies;
+}
+
 bool same_length(double a, double b) { return std::abs(a - b) < 1e-6; }
 
 } // namespace
@@ -87,13 +95,14 @@ bool same_length(double a, double b) { return std::abs(a - b) < 1e-6; }
 AsBuiltForm::AsBuiltForm(const job::Job& job, const plan::DrawerPlan& drawer, const FormContext& context,
                          QWidget* parent)
     : FormDialog(tr("As built"), tr("Keep as built"), context, parent), job_(job), drawer_(drawer),
-      rows_(new FieldRows), width_(new LengthEdit(context, job::range_of("/as_built/*/width_mm"))),
+      bodies_(labeled(job, drawer)), rows_(new FieldRows),
+      width_(new LengthEdit(context, job::range_of("/as_built/*/width_mm"))),
       depth_(new LengthEdit(context, job::range_of("/as_built/*/depth_mm"))), note_(new QLineEdit),
       figures_(new QLabel) {
     const double k = 1 / (1 - job.foam->shrinkage);
-    const double planned_mm = drawer.cavity ? drawer.cavity->height_mm : 60;
-    walls_ = wall_table(context, planned_mm);
-    blocks_ = block_table(context, planned_mm);
+    const double walls_mm = drawer.cavity ? drawer.cavity->height_mm : 60;
+    walls_ = wall_table(context, walls_mm);
+    blocks_ = block_table(context);
     if (drawer.insert) {
         const auto shown = length_notation(context).shown;
         width_->allow_empty(shown(drawer.insert->box.width() * k));
@@ -130,7 +139,10 @@ AsBuiltForm::AsBuiltForm(const job::Job& job, const plan::DrawerPlan& drawer, co
     fill(last != nullptr ? *last : given_);
     connect(rows_, &FieldRows::edited, this, &AsBuiltForm::refresh);
     connect(walls_, &TableEdit::edited, this, &AsBuiltForm::refresh);
-    connect(blocks_, &TableEdit::edited, this, &AsBuiltForm::refresh);
+    connect(blocks_, &TableEdit::edited, this, [this] {
+        follow_labels();
+        refresh();
+    });
     connect(note_, &QLineEdit::textEdited, this, &AsBuiltForm::refresh);
     set_body(body);
     width_->setFocus();
@@ -143,14 +155,63 @@ void AsBuiltForm::fill(const job::AsBuilt& built) {
     note_->setText(text(built.note));
     std::vector<NumberRow> walls, blocks;
     for (const double height : built.walls_mm) walls.push_back({{}, {height}, int(walls.size())});
-    const double k = 1 / (1 - job_.foam->shrinkage);
     for (const auto& block : built.blocks)
-        blocks.push_back({text(block.pocket),
-                          {0, double(block.body),
-                           block.height_mm.value_or(planned_height_mm(drawer_, block, k)), block.grown_mm},
+        blocks.push_back({label_of(block),
+                          {0, block.height_mm.value_or(planned_mm(block)), block.grown_mm},
                           int(blocks.size())});
     walls_->set_rows(std::move(walls));
     blocks_->set_rows(std::move(blocks));
+    labels_.clear();
+    for (const auto& row : blocks_->rows()) labels_.push_back(row.words);
+}
+
+double AsBuiltForm::planned_mm(const job::BuiltBlock& block) const {
+    return planned_height_mm(drawer_, block, 1 / (1 - job_.foam->shrinkage));
+}
+
+/// A body that has no label, in a file, goes by its pocket.
+QString AsBuiltForm::label_of(const job::BuiltBlock& block) const {
+    for (const auto& [label, body] : bodies_)
+        if (body.pocket == block.pocket && body.body == block.body) return label;
+    return text(block.pocket);
+}
+
+/// "7a", or "7" for its first body.
+const job::BuiltBlock* AsBuiltForm::labeled_as(const QString& words) const {
+    const QString label = words.trimmed().toLower();
+    for (const QString& one : {label, label + QLatin1Char('a')})
+        if (const auto at = bodies_.find(one); at != bodies_.end()) return &at->second;
+    return nullptr;
+}
+
+/// A row whose height was the plan's for the block it named, or none yet, takes the plan's of the block it
+/// names now.
+void AsBuiltForm::follow_labels() {
+    const auto rows = blocks_->rows();
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        const double height = rows[i].numbers[std::size_t(height_column)];
+        const auto* now = labeled_as(rows[i].words);
+        const auto* before = i < labels_.size() ? labeled_as(labels_[i]) : nullptr;
+        if (now != nullptr &&
+            (height == 0 || (before != nullptr && same_length(height, planned_mm(*before)))))
+            blocks_->table().put(static_cast<int>(i), height_column, planned_mm(*now));
+    }
+    labels_.clear();
+    for (const auto& row : rows) labels_.push_back(row.words);
+}
+
+job::BuiltBlock AsBuiltForm::block_of(const NumberRow& row) const {
+    job::BuiltBlock block =
+        row.origin < 0 ? job::BuiltBlock{} : given_.blocks[static_cast<std::size_t>(row.origin)];
+    const auto* known = labeled_as(row.words);
+    if (known != nullptr)
+        block.pocket = known->pocket, block.body = known->body;
+    else if (row.origin < 0 || row.words != label_of(block))
+        block.pocket = row.words.trimmed().toStdString();
+    const double height = row.numbers[std::size_t(height_column)];
+    if (block.height_mm || !same_length(height, planned_mm(block))) block.height_mm = height;
+    block.grown_mm = row.numbers[std::size_t(wider_column)];
+    return block;
 }
 
 std::optional<job::AsBuilt> AsBuiltForm::typed() const {
@@ -162,17 +223,7 @@ std::optional<job::AsBuilt> AsBuiltForm::typed() const {
     built.walls_mm.clear();
     for (const auto& row : walls_->rows()) built.walls_mm.push_back(row.numbers[0]);
     built.blocks.clear();
-    const double k = 1 / (1 - job_.foam->shrinkage);
-    for (const auto& row : blocks_->rows()) {
-        job::BuiltBlock block =
-            row.origin < 0 ? job::BuiltBlock{} : given_.blocks[static_cast<std::size_t>(row.origin)];
-        block.pocket = row.words.trimmed().toStdString();
-        block.body = static_cast<int>(row.numbers[1]);
-        if (block.height_mm || !same_length(row.numbers[2], planned_height_mm(drawer_, block, k)))
-            block.height_mm = row.numbers[2];
-        block.grown_mm = row.numbers[3];
-        built.blocks.push_back(std::move(block));
-    }
+    for (const auto& row : blocks_->rows()) built.blocks.push_back(block_of(row));
     return built;
 }
 
@@ -185,11 +236,10 @@ FieldProblems AsBuiltForm::show_problems() {
     const auto built = typed();
     if (built) {
         for (const auto& block : built->blocks)
-            if (planned_height_mm(drawer_, block, 1) <= 0)
-                all.push_back({"/blocks", tr("“%1”, level %2, is not in this drawer: write it as on the "
-                                             "block’s label, such as i1#1")
-                                              .arg(text(block.pocket))
-                                              .arg(block.body)});
+            if (planned_mm(block) <= 0)
+                all.push_back({"/blocks", tr("There is no block “%1” in this drawer: write it as on its "
+                                             "label, such as 7a")
+                                              .arg(label_of(block))});
         auto job = job_;
         job.as_built = {*built};
         if (const auto checked = job::checked_text(job); !checked)

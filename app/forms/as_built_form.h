@@ -5,8 +5,11 @@
 #include "plan/plan.h"
 
 #include "forms/form_dialog.h"
+#include "forms/number_table.h"
 
+#include <map>
 #include <optional>
+#include <vector>
 
 class QLabel;
 class QLineEdit;
@@ -34,11 +37,18 @@ class AsBuiltForm final : public FormDialog {
 
   private:
     void fill(const job::AsBuilt& built);
+    double planned_mm(const job::BuiltBlock& block) const; ///< height; 0: there is no such body
+    QString label_of(const job::BuiltBlock& block) const;
+    const job::BuiltBlock* labeled_as(const QString& words) const;
+    void follow_labels();
+    job::BuiltBlock block_of(const NumberRow& row) const;
     std::optional<job::AsBuilt> typed() const;
     QString figures(const job::AsBuilt& built) const;
 
     job::Job job_;
     plan::DrawerPlan drawer_;
+    std::map<QString, job::BuiltBlock> bodies_; ///< by label
+    std::vector<QString> labels_;               ///< of the rows, before the last edit
     job::AsBuilt given_;
     FieldRows* rows_;
     LengthEdit* width_;

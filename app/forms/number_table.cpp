@@ -40,6 +40,11 @@ void NumberTable::remove_row(int row) {
     emit edited();
 }
 
+void NumberTable::put(int row, int column, double number) {
+    rows_[std::size_t(row)].numbers[std::size_t(column)] = number;
+    emit dataChanged(index(row, column), index(row, column));
+}
+
 int NumberTable::rowCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : int(rows_.size());
 }
@@ -102,7 +107,8 @@ QVariant NumberTable::headerData(int section, Qt::Orientation orientation, int r
 
 Qt::ItemFlags NumberTable::flags(const QModelIndex& index) const {
     if (!index.isValid()) return Qt::NoItemFlags;
-    return Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsEditable | Qt::ItemNeverHasChildren;
+    const Qt::ItemFlags shown = Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemNeverHasChildren;
+    return columns_[std::size_t(index.column())].fixed ? shown : shown | Qt::ItemIsEditable;
 }
 
 } // namespace drawercast::app

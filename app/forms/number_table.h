@@ -19,7 +19,8 @@ struct NumberColumn {
     job::Range range;
     double start = 0; ///< of a new row
     bool words = false;
-    QString hint = {}; ///< tool tip of the head
+    QString hint = {};  ///< tool tip of the head
+    bool fixed = false; ///< is not typed into
 };
 
 struct NumberRow {
@@ -40,6 +41,7 @@ class NumberTable final : public QAbstractTableModel {
     const std::vector<NumberRow>& rows() const { return rows_; }
     void insert_row(int before, NumberRow row);
     void remove_row(int row);
+    void put(int row, int column, double number); ///< by the form, not the maker: edited() is not told
     NumberRow new_row() const;
 
     int rowCount(const QModelIndex& parent = {}) const override;

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "plan/stock_stage.h"
+
 #include "app_forms/look.h"
 #include "app_forms/operate.h"
 #include "core/plan/sample_job.h"
+#include "forms/as_built_form.h"
 #include "forms/as_cast_form.h"
 
 #include <QCheckBox>
@@ -119,6 +122,37 @@ TEST(AsCastForm, pictures) {
         EXPECT_LE(form.width(), 1366);
         test::picture(form, dark ? "as-cast-dark" : "as-cast-light");
     }
+}
+
+TEST(AsBuiltForm, odd_blocks_go_by_their_labels) {
+    test::dressed_application();
+    const Shop shop;
+    AsBuiltForm form(shop.job, shop.plan.drawers[0], {});
+    test::open(form);
+    const QString planned = form.figures_text();
+    auto& blocks = dynamic_cast<QAbstractItemView&>(test::field(form, "Odd blocks"));
+    QTest::mouseClick(&test::button(form, "Add a block (Insert)"), Qt::LeftButton);
+    EXPECT_FALSE(form.value().has_value()); // it names none yet
+    test::type_cell(blocks, 0, 0, "2A");
+    ASSERT_TRUE(form.value() && form.value()->blocks.size() == 1);
+    job::BuiltBlock block = form.value()->blocks[0];
+    EXPECT_FALSE(block.height_mm.has_value()); // the plan's, until another is typed
+    EXPECT_EQ(form.figures_text(), planned);
+    const auto stock = plan::drawer_stock(shop.job, shop.plan.drawers[0]);
+    EXPECT_EQ(block.pocket, stock->blocks.at(1).subject);
+    test::type_cell(blocks, 0, 1, "10");
+    block = form.value()->blocks[0];
+    EXPECT_EQ(block.height_mm, 10);
+    EXPECT_NE(form.figures_text(), planned);
+    test::type_cell(blocks, 0, 0, "99");
+    EXPECT_FALSE(form.value().has_value());
+    test::picture(form, "as-built");
+    job::Job kept = shop.job;
+    job::AsBuilt built;
+    built.drawer = "d1", built.walls_mm = {60.123456},
+    built.blocks = {block, {"C1#1", 1, {}, 0.25, {{"k", "1"}}}};
+    kept.as_built = {built};
+    EXPECT_EQ(AsBuiltForm(kept, shop.plan.drawers[0], {}).value(), built);
 }
 
 } // namespace
