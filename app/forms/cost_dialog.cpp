@@ -89,6 +89,8 @@ void CostDialog::show_run() {
     rows += row(tr("Boards, bars and tubes"), priced(basis_.wood_priced, one.wood),
                 priced(basis_.wood_priced, run.wood), false);
     rows += row(tr("Closures of the plates"), money(one.closures), money(run.closures), false);
+    const bool sold = !basis_.supplies.empty();
+    rows += row(tr("What is used up"), priced(sold, one.supplies), priced(sold, run.supplies), false);
     rows += row(tr("Hours"), hours(one.hours), hours(run.hours), false);
     rows += row(tr("Work"), priced(work, one.work), priced(work, run.work), false);
     rows += row(tr("Margin, %1 %").arg(percent), money(one.margin), money(run.margin), false);
@@ -103,7 +105,8 @@ QString CostDialog::notes() const {
            "bars and kits are charged, those on the shelf too. Hours are the run sheet’s, our guess.")
             .arg(basis_.days);
     if (basis_.hour_price <= 0) words += QLatin1Char(' ') + tr("The shop’s form has a price for the hour.");
-    return words + QLatin1Char(' ') + tr("Sealer, release, clay and glue are not in it.");
+    return words + QLatin1Char(' ') +
+           tr("Sealer, release and the like count where the shop says how they are sold.");
 }
 
 } // namespace drawercast::app

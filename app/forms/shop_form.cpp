@@ -5,9 +5,11 @@
 #include "job/write.h"
 
 #include "forms/length_edit.h"
+#include "forms/stock_pages.h"
 
 #include <QHBoxLayout>
 #include <QLineEdit>
+#include <QTabWidget>
 #include <QVBoxLayout>
 
 namespace drawercast::app {
@@ -35,20 +37,24 @@ QWidget* column_of(QWidget* rows) {
 } // namespace
 
 ShopForm::ShopForm(const Shop& shop, const FormContext& context, QWidget* parent)
-    : FormDialog(tr("Shop"), tr("Keep changes"), context, parent), given_(shop), left_(new FieldRows),
-      right_(new FieldRows), drills_(new QLineEdit) {
+    : FormDialog(tr("Shop"), tr("Keep changes"), context, parent), given_(shop), pages_(new QTabWidget),
+      left_(new FieldRows), right_(new FieldRows), drills_(new QLineEdit) {
     add_day_rows();
     add_mixing_rows();
     add_saw_rows();
     numbers_.fill(shop);
-    auto* body = new QWidget;
-    auto* columns = new QHBoxLayout(body);
+    auto* day = new QWidget;
+    auto* columns = new QHBoxLayout(day);
     columns->setSpacing(24);
     columns->addWidget(column_of(left_));
     columns->addWidget(column_of(right_));
     for (auto* rows : {left_, right_}) connect(rows, &FieldRows::edited, this, &ShopForm::refresh);
     connect(drills_, &QLineEdit::textEdited, this, &ShopForm::refresh);
-    set_body(body);
+    pages_->setAccessibleName(tr("Parts of the shop"));
+    pages_->addTab(day, tr("Day and tools"));
+    stock_ = new StockPages(shop, context, *pages_);
+    connect(stock_, &StockPages::edited, this, &ShopForm::refresh);
+    set_body(pages_);
     numbers_.fields().front().edit->setFocus();
 }
 
@@ -153,6 +159,7 @@ std::optional<Shop> ShopForm::typed() const {
     const auto drills = typed_drills();
     if (!numbers_.take(shop) || !drills) return std::nullopt;
     shop.drills_mm = *drills;
+    stock_->take(shop);
     return shop;
 }
 
@@ -166,6 +173,7 @@ FieldProblems ShopForm::show_problems() {
         for (auto& problem : reader_problems(*shop)) all.push_back(std::move(problem));
     FieldProblems shown;
     for (auto& problem : right_->show(left_->show(all, shown), shown)) shown.push_back(std::move(problem));
+    for (auto& problem : stock_->problems()) shown.push_back(std::move(problem));
     return shown;
 }
 

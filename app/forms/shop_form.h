@@ -9,11 +9,14 @@
 #include <optional>
 
 class QLineEdit;
+class QTabWidget;
 
 namespace drawercast::app {
 
-/// The workshop on the day of the pour: where it is and how warm, who is there, what things are mixed in, and
-/// the saw. Boards, stiffeners and closures are kept as they are.
+class StockPages;
+
+/// The workshop on the day of the pour: where it is and how warm, who is there, what things are mixed in,
+/// the saw, and what it builds with.
 class ShopForm final : public FormDialog {
     Q_OBJECT
   public:
@@ -33,6 +36,8 @@ class ShopForm final : public FormDialog {
     std::optional<job::Shop> typed() const;
 
     job::Shop given_;
+    QTabWidget* pages_;
+    StockPages* stock_;
     FieldRows* left_;
     FieldRows* right_;
     Bindings<job::Shop> numbers_;

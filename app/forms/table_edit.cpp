@@ -48,6 +48,8 @@ TableEdit::TableEdit(std::vector<NumberColumn> columns, const Words& words, int 
     all->addWidget(view_, 1);
     all->addLayout(foot);
 
+    const bool fixed = least_rows_ == most_rows_; // then there is nothing to press
+    add_->setVisible(!fixed), take_->setVisible(!fixed);
     connect(add_, &QToolButton::clicked, this, &TableEdit::add);
     connect(take_, &QToolButton::clicked, this, &TableEdit::take);
     connect(table_, &NumberTable::refused, note_, [this](const QString& why) { note_->set_problem(why); });

@@ -18,9 +18,9 @@ Table cost_table(const Summary& summary, const plan::Plan& plan) {
     table.columns = {
         {language::tr("sets in a run"), Align::left, 0, 76}, {language::tr("foam"), Align::right, 1, 0},
         {language::tr("boards, bars"), Align::right, 1, 0},  {language::tr("closures"), Align::right, 1, 0},
-        {language::tr("hours"), Align::right, 1, 0},         {language::tr("work"), Align::right, 1, 0},
-        {language::tr("margin"), Align::right, 1, 0},        {language::tr("together"), Align::right, 1, 0},
-        {language::tr("each set"), Align::right, 1, 0}};
+        {language::tr("used up"), Align::right, 1, 0},       {language::tr("hours"), Align::right, 1, 0},
+        {language::tr("work"), Align::right, 1, 0},          {language::tr("margin"), Align::right, 1, 0},
+        {language::tr("together"), Align::right, 1, 0},      {language::tr("each set"), Align::right, 1, 0}};
     const auto money = [](bool known, double amount) {
         return known ? language::figures(plan::fixed(amount, amount < 100 ? 2 : 0))
                      : language::tr("no price");
@@ -32,6 +32,7 @@ Table cost_table(const Summary& summary, const plan::Plan& plan) {
                               {money(basis->foam_priced, cost.foam), false, {}},
                               {money(basis->wood_priced, cost.wood), false, {}},
                               {money(true, cost.closures), false, {}},
+                              {money(!basis->supplies.empty(), cost.supplies), false, {}},
                               {language::figures(plan::fixed(cost.hours, 1)), false, {}},
                               {money(work, cost.work), false, {}},
                               {money(true, cost.margin), false, {}},

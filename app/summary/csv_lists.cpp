@@ -6,6 +6,7 @@
 #include "plan/stock_stage.h"
 
 #include "language/in_words.h"
+#include "summary/cut_tables.h"
 
 #include <QCoreApplication>
 #include <QRegularExpression>
@@ -163,6 +164,15 @@ QByteArray purchases(const job::Job& job, const plan::Plan& plan) {
     for (const auto& line : plan.stock->buy)
         rows.add({text(line.name), QString::number(line.needed), QString::number(line.at_hand),
                   QString::number(line.buy), price(line.price)});
+    for (const auto& line : plan.stock->supplies) {
+        const QString name = words_of(line.supply) + QStringLiteral(", ") + text(line.unit);
+        if (const auto& packages = line.packages)
+            rows.add({tr("%1, in packages of %2").arg(name, Rows::figure(packages->amount, 2)),
+                      Rows::figure(line.amount, 2), Rows::figure(packages->at_hand, 2),
+                      QString::number(packages->buy), price(packages->price)});
+        else
+            rows.add({name, Rows::figure(line.amount, 2), {}, {}, {}});
+    }
     if (plan.purchase)
         for (const auto& kit : plan.purchase->kits)
             rows.add({text(kit.name), QString::number(kit.count), {}, QString::number(kit.count), {}});

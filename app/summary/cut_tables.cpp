@@ -4,7 +4,11 @@
 #include "plan/say.h"
 
 #include "language/spoken.h"
+#include "sheets/part_words.h"
 #include "sheets/text.h"
+
+#include <algorithm>
+#include <array>
 
 namespace drawercast::summary {
 
@@ -34,6 +38,11 @@ QString layers(const std::vector<std::string>& names) {
     return words.join(QStringLiteral(" + "));
 }
 
+QString saw_off_words(const Summary& summary, const stock::StackToHeight& stack) {
+    if (stack.saw_off_mm <= 0) return {};
+    return language::tr(", saw off %1").arg(summary.said(stack.saw_off_mm));
+}
+
 QString made_of(const Summary& summary, const stock::Body& body) {
     QString words = layers(body.layers);
     if (body.tube) {
@@ -43,9 +52,7 @@ QString made_of(const Summary& summary, const stock::Body& body) {
                     : tube;
         if (body.tube->wrap_mm > 0) words += language::tr(", wrap %1").arg(summary.said(body.tube->wrap_mm));
     }
-    if (body.stack.saw_off_mm > 0)
-        words += language::tr(", saw off %1").arg(summary.said(body.stack.saw_off_mm));
-    return words;
+    return words + saw_off_words(summary, body.stack);
 }
 
 QString rests(const stock::BlockByStock& block, const stock::Body& body) {
@@ -55,6 +62,24 @@ QString rests(const stock::BlockByStock& block, const stock::Body& body) {
             return (body.rest == stock::Rest::butts ? language::tr("butts ") : language::tr("stands on ")) +
                    text(other.label);
     return {};
+}
+
+/// "d1: wall front, wall back; d2: 7a.1": each label begins with its drawer.
+QString labels_by_drawer(const std::vector<std::string>& labels) {
+    QString words;
+    std::string last;
+    for (const auto& label : labels) {
+        const auto blank = label.find(' ');
+        const std::string drawer = label.substr(0, blank);
+        if (drawer == last)
+            words += QStringLiteral(", ");
+        else
+            words +=
+                (words.isEmpty() ? QString() : QStringLiteral("; ")) + text(drawer) + QStringLiteral(": ");
+        last = drawer;
+        words += sheets::part_name(label);
+    }
+    return words;
 }
 
 QString screw_words(const Summary& summary, const stock::BlockByStock& block) {
@@ -74,6 +99,35 @@ QString money(const Summary& summary, double price) {
     if (price == 0) return {};
     const QString figure = language::figures(plan::fixed(price, 2));
     return summary.job.currency.empty() ? figure : figure + QStringLiteral(" ") + text(summary.job.currency);
+}
+
+/// The units of core's lines that are words.
+QString unit_words(const char* unit) {
+    static constexpr std::array words{
+        QT_TRANSLATE_NOOP("", "pairs"), QT_TRANSLATE_NOOP("", "pcs"), QT_TRANSLATE_NOOP("", "L/pour"),
+        QT_TRANSLATE_NOOP("", "a person and pour"), QT_TRANSLATE_NOOP("", "a batch")};
+    const QString text = QString::fromUtf8(unit);
+    const auto at = std::find_if(words.begin(), words.end(),
+                                 [&](const char* word) { return text == QString::fromUtf8(word); });
+    return at == words.end() ? text : language::tr(*at);
+}
+
+/// "0.62 L", "4 pairs"
+QString amount_words(const stock::SupplyLine& line, double amount) {
+    const bool whole = line.supply == stock::Supply::gloves || line.supply == stock::Supply::cups;
+    const int places = whole || amount >= 100 ? 0 : amount >= 10 ? 1 : 2;
+    return language::figures(plan::fixed(amount, places)) + QStringLiteral(" ") + unit_words(line.unit);
+}
+
+/// A supply as it is bought: what is needed and left by amount, what is bought by packages.
+std::vector<Table::Cell> package_row(const Summary& summary, const stock::SupplyLine& line) {
+    const auto& packages = *line.packages;
+    const QString bought = language::tr("%1 × %2").arg(packages.buy).arg(amount_words(line, packages.amount));
+    return {{words_of(line.supply), false, {}},
+            {amount_words(line, line.amount), false, {}},
+            {amount_words(line, packages.at_hand), false, {}},
+            {packages.buy > 0 ? bought : QStringLiteral("0"), true, {}},
+            {money(summary, packages.price), false, {}}};
 }
 
 } // namespace
@@ -144,11 +198,14 @@ Table box_table(const Summary& summary, const plan::StockPlan& stock) {
 
 Table block_stock_table(const Summary& summary, const stock::DrawerStock& drawer) {
     Table table;
-    table.columns = {
-        {language::tr("body"), Align::left, 0, 34},        {language::tr("block"), Align::left, 0.8, 0},
-        {language::tr("make"), Align::left, 0, 0, true},   {language::tr("of"), Align::left, 1.3, 0},
-        {language::tr("stands"), Align::left, 0, 0, true}, {language::tr("cut to"), Align::right, 0, 0, true},
-        {language::tr("height"), Align::right, 0, 44},     {language::tr("screws"), Align::right, 0, 120}};
+    table.columns = {{language::tr("body"), Align::left, 0, 34},
+                     {language::tr("block"), Align::left, 0.8, 0, false, true},
+                     {language::tr("make"), Align::left, 0, 0, true},
+                     {language::tr("of"), Align::left, 1.7, 0, false, true},
+                     {language::tr("stands"), Align::left, 0, 0, true},
+                     {language::tr("cut to"), Align::right, 0, 0, true},
+                     {language::tr("height"), Align::right, 0, 44},
+                     {language::tr("screws"), Align::right, 0, 0, true}};
     for (const auto& block : drawer.blocks)
         for (std::size_t i = 0; i < block.bodies.size(); ++i) {
             const stock::Body& body = block.bodies[i];
@@ -165,7 +222,7 @@ Table block_stock_table(const Summary& summary, const stock::DrawerStock& drawer
         table.rows.push_back({{text(filler.label), true, {}},
                               {language::tr("filler"), false, {}},
                               {language::tr("stack"), false, {}},
-                              {layers(filler.layers), false, {}},
+                              {layers(filler.layers) + saw_off_words(summary, filler.stack), false, {}},
                               {},
                               {sizes(summary, {filler.panel.length_mm, filler.panel.width_mm}), true, {}},
                               {summary.said(filler.stack.height_mm), true, {}},
@@ -178,23 +235,19 @@ Table ticket_table(const Summary& summary, const plan::StockPlan& stock) {
     table.columns = {{language::tr("board"), Align::left, 0, 0, true},
                      {language::tr("fence at"), Align::right, 0, 60},
                      {language::tr("run"), Align::right, 0, 56},
-                     {"", Align::left, 0, 10},
-                     {language::tr("then crosscut"), Align::left, 1, 0}};
+                     {language::tr("then crosscut"), Align::right, 0, 0, true},
+                     {language::tr("for"), Align::left, 1, 0, false, true}};
     for (const auto& ticket : stock.tickets) {
         bool first = true;
         for (const auto& line : ticket.lines) {
-            QStringList labels;
-            for (const auto& label : line.labels) labels.append(text(label));
-            const QString words = QStringLiteral("%1 × %2%3:  %4")
-                                      .arg(line.labels.size())
-                                      .arg(summary.said(line.length_mm),
-                                           line.from_strip ? language::tr(" off one strip") : QString(),
-                                           labels.join(QStringLiteral(", ")));
+            const QString pieces =
+                QStringLiteral("%1 × %2").arg(line.labels.size()).arg(summary.said(line.length_mm));
+            const QString from = line.from_strip ? language::tr("off one strip: ") : QString();
             table.rows.push_back({{first ? text(ticket.board) : QString(), false, {}},
                                   {first ? summary.said(ticket.fence_mm) : QString(), true, {}},
                                   {first ? summary.said(ticket.run_mm) : QString(), false, {}},
-                                  {},
-                                  {words, false, {}}});
+                                  {pieces, true, {}},
+                                  {from + labels_by_drawer(line.labels), false, {}}});
             first = false;
         }
     }
@@ -206,7 +259,7 @@ Table buy_table(const Summary& summary, const plan::StockPlan& stock) {
     table.columns = {{language::tr("what"), Align::left, 1, 0},
                      {language::tr("needed"), Align::right, 0, 64},
                      {language::tr("at hand"), Align::right, 0, 64},
-                     {language::tr("buy"), Align::right, 0, 64},
+                     {language::tr("buy"), Align::right, 0, 96},
                      {language::tr("price"), Align::right, 0, 90}};
     for (const auto& line : stock.buy) {
         const QString name = line.goods == stock::Goods::screw &&
@@ -219,6 +272,8 @@ Table buy_table(const Summary& summary, const plan::StockPlan& stock) {
                               {QString::number(line.buy), true, {}},
                               {money(summary, line.price), false, {}}});
     }
+    for (const auto& line : stock.supplies)
+        if (line.packages) table.rows.push_back(package_row(summary, line));
     if (stock.price > 0)
         table.rows.push_back({{language::tr("together, foam apart"), true, {}},
                               {},
@@ -235,18 +290,16 @@ Table supply_table(const Summary&, const plan::StockPlan& stock) {
                      {language::tr("from"), Align::left, 0, 120},
                      {language::tr("amount"), Align::right, 0, 74}};
     for (const auto& line : stock.supplies) {
-        const bool whole = line.supply == stock::Supply::gloves || line.supply == stock::Supply::cups;
-        const int places = whole || line.amount >= 100 ? 0 : line.amount >= 10 ? 1 : 2;
-        const QString rate =
-            line.rate > 0 ? QStringLiteral("%1 %2").arg(line.rate).arg(QString::fromUtf8(line.rate_unit))
-                          : QString();
+        const QString rate = line.rate > 0 ? language::figures(QString::number(line.rate).toStdString()) +
+                                                 QStringLiteral(" ") + unit_words(line.rate_unit)
+                                           : QString();
         const QString from = line.source == stock::Rate::counted    ? language::tr("counted from the job")
                              : line.source == stock::Rate::practice ? language::tr("common practice")
                                                                     : language::tr("our guess");
-        const QString amount = language::figures(plan::fixed(line.amount, places)) + QStringLiteral(" ") +
-                               QString::fromUtf8(line.unit);
-        table.rows.push_back(
-            {{words_of(line.supply), false, {}}, {rate, false, {}}, {from, false, {}}, {amount, true, {}}});
+        table.rows.push_back({{words_of(line.supply), false, {}},
+                              {rate, false, {}},
+                              {from, false, {}},
+                              {amount_words(line, line.amount), true, {}}});
     }
     return table;
 }
@@ -254,11 +307,11 @@ Table supply_table(const Summary&, const plan::StockPlan& stock) {
 Table missed_table(const Summary& summary, const plan::StockPlan& stock) {
     Table table;
     table.columns = {{language::tr("drawer"), Align::left, 1, 0},
-                     {language::tr("wall tops"), Align::right, 0, 60},
-                     {language::tr("edges of base and plate"), Align::right, 0, 130},
-                     {language::tr("end grain of blocks"), Align::right, 0, 106},
-                     {language::tr("screw holes"), Align::right, 0, 76},
-                     {language::tr("vent holes"), Align::right, 0, 70}};
+                     {language::tr("wall tops"), Align::right, 0, 0, true},
+                     {language::tr("edges of base and plate"), Align::right, 0, 0, true},
+                     {language::tr("end grain of blocks"), Align::right, 0, 0, true},
+                     {language::tr("screw holes"), Align::right, 0, 0, true},
+                     {language::tr("vent holes"), Align::right, 0, 0, true}};
     for (const auto& drawer : stock.drawers) {
         const auto& missed = drawer.missed;
         const auto meters = [](double mm) {

@@ -81,6 +81,20 @@ struct Tube { ///< for round blocks
     bool operator==(const Tube&) const = default;
 };
 
+/// What is used up beside wood and foam.
+enum class Supply { sealer, release, clay, seal, glue, pigment, solvent, gloves, cups };
+
+/// How a supply is sold, and what is left of it. Amounts in the unit its need is told in: L of sealer,
+/// release and solvent; mL of clay, seal and pigment; g of glue; pairs of gloves; cups.
+struct SupplyPack {
+    Supply supply = Supply::sealer;
+    double amount = 1;  ///< in one package
+    double price = 0;   ///< of a package
+    double at_hand = 0; ///< amount left, opened or not
+    Unknowns unknown;
+    bool operator==(const SupplyPack&) const = default;
+};
+
 struct Shop {
     double temperature_c = 23;
     double altitude_m = 0;
@@ -107,6 +121,7 @@ struct Shop {
     std::vector<Stiffener> stiffeners; ///< empty: the built-in catalog
     std::vector<Closure> closures;     ///< empty: the built-in catalog
     std::vector<Tube> tubes;           ///< empty: the usual drain pipes
+    std::vector<SupplyPack> supplies;  ///< those whose packages are known
     Unknowns unknown;
     bool operator==(const Shop&) const = default;
 };

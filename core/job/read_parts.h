@@ -12,6 +12,7 @@ Board read_board(Reading& reading, JsonValue at);
 Stiffener read_stiffener(Reading& reading, JsonValue at);
 Closure read_closure(Reading& reading, JsonValue at);
 Tube read_tube(Reading& reading, JsonValue at);
+SupplyPack read_supply(Reading& reading, JsonValue at);
 Shop read_shop(Reading& reading, JsonValue at);
 Foam read_foam(Reading& reading, JsonValue at);
 Mold read_mold(Reading& reading, JsonValue at);

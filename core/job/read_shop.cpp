@@ -2,6 +2,8 @@
 #include "job/read_parts.h"
 #include "job/words.h"
 
+#include <algorithm>
+
 namespace drawercast::job {
 
 namespace {
@@ -75,6 +77,18 @@ Tube read_tube(Reading& reading, JsonValue at) {
     return tube;
 }
 
+SupplyPack read_supply(Reading& reading, JsonValue at) {
+    SupplyPack pack;
+    Fields fields(reading, at, "/shop/supplies/*");
+    fields.require("supply");
+    fields.word("supply", pack.supply, supply_words());
+    fields.number("amount", pack.amount);
+    fields.number("price", pack.price);
+    fields.number("at_hand", pack.at_hand);
+    pack.unknown = fields.rest();
+    return pack;
+}
+
 Shop read_shop(Reading& reading, JsonValue at) {
     Shop shop;
     Fields fields(reading, at, "/shop");
@@ -110,6 +124,14 @@ Shop read_shop(Reading& reading, JsonValue at) {
                 [&](JsonValue item) { shop.closures.push_back(read_closure(reading, item)); });
     fields.list("tubes", most_entries,
                 [&](JsonValue item) { shop.tubes.push_back(read_tube(reading, item)); });
+    fields.list("supplies", most_entries, [&](JsonValue item) {
+        const SupplyPack pack = read_supply(reading, item);
+        if (std::any_of(shop.supplies.begin(), shop.supplies.end(),
+                        [&](const SupplyPack& known) { return known.supply == pack.supply; }))
+            reading.report("supply-twice", item, phrase("a package of this supply is in the list already"),
+                           phrase("Keep one of them"));
+        shop.supplies.push_back(pack);
+    });
     shop.unknown = fields.rest();
     return shop;
 }

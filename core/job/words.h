@@ -22,6 +22,11 @@ inline Words<ClosureKind> closure_words() {
             {"clamp", ClosureKind::clamp},
             {"strap", ClosureKind::strap}};
 }
+inline Words<Supply> supply_words() {
+    return {{"sealer", Supply::sealer},   {"release", Supply::release}, {"clay", Supply::clay},
+            {"joint-seal", Supply::seal}, {"wood-glue", Supply::glue},  {"pigment", Supply::pigment},
+            {"solvent", Supply::solvent}, {"gloves", Supply::gloves},   {"cups", Supply::cups}};
+}
 inline Words<Firmness> firmness_words() {
     return {{"firm", Firmness::firm}, {"medium", Firmness::medium}, {"soft", Firmness::soft}};
 }

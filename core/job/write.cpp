@@ -114,6 +114,16 @@ void tube(JsonLines& out, const Tube& tube) {
     out.end_object();
 }
 
+void supply(JsonLines& out, const SupplyPack& pack) {
+    out.begin_object(Width::narrow);
+    out.member("supply", word_of(pack.supply, supply_words()));
+    out.member("amount", pack.amount);
+    out.member("price", pack.price);
+    out.member("at_hand", pack.at_hand);
+    out.rest(pack.unknown);
+    out.end_object();
+}
+
 void shop(JsonLines& out, const Shop& shop) {
     out.key("shop");
     out.begin_object(Width::wide);
@@ -146,6 +156,7 @@ void shop(JsonLines& out, const Shop& shop) {
     list(out, "stiffeners", shop.stiffeners, stiffener);
     list(out, "closures", shop.closures, closure);
     if (!shop.tubes.empty()) list(out, "tubes", shop.tubes, tube);
+    if (!shop.supplies.empty()) list(out, "supplies", shop.supplies, supply);
     out.rest(shop.unknown);
     out.end_object();
 }

@@ -52,6 +52,12 @@ double charged(const job::Shop& shop, const stock::BuyLine& line) {
     return 0;
 }
 
+double package_price(const job::Shop& shop, stock::Supply supply) {
+    for (const auto& pack : shop.supplies)
+        if (pack.supply == stock::sold_as(supply)) return pack.price;
+    return 0;
+}
+
 } // namespace
 
 Hours hours_of(const std::vector<runsheet::Task>& tasks, int people) {
@@ -72,6 +78,12 @@ std::optional<CostBasis> cost_basis(const job::Job& job, const Plan& plan) {
         const double price = charged(*job.shop, line);
         const bool small = line.goods == stock::Goods::closure || line.goods == stock::Goods::screw;
         (small ? basis.closures : basis.wood) += price;
+    }
+    for (const auto& line : plan.stock->supplies) {
+        if (!line.packages) continue;
+        SupplyCost cost{0, 0, line.packages->amount, package_price(*job.shop, line.supply)};
+        (stock::used_by_each_cast(line.supply) ? cost.each : cost.once) = line.amount;
+        basis.supplies.push_back(cost);
     }
     basis.wood_priced = basis.wood > 0;
     const RunSheet sheet = run_sheet(job, plan);
@@ -94,9 +106,11 @@ Cost cost_of(const CostBasis& basis, int sets) {
     if (!basis.kits.empty()) cost.foam = casting::purchase_of({basis.mixed_ml * sets, basis.kits}).price;
     cost.wood = basis.wood;
     cost.closures = basis.closures;
+    for (const SupplyCost& one : basis.supplies)
+        cost.supplies += stock::packages_for(one.once + one.each * sets, one.package) * one.price;
     cost.hours = basis.hours.once + basis.hours.each * sets;
     cost.work = cost.hours * basis.hour_price;
-    const double sum = cost.foam + cost.wood + cost.closures + cost.work;
+    const double sum = cost.foam + cost.wood + cost.closures + cost.supplies + cost.work;
     cost.margin = sum * basis.margin;
     cost.total = sum + cost.margin;
     return cost;

@@ -20,9 +20,19 @@ struct Hours {
 Hours hours_of(const std::vector<runsheet::Task>& tasks, int people);
 
 /// What is paid for; without prices a part is 0 and said to be left out.
+/// Of one kind, in its own unit.
+struct SupplyCost {
+    double once = 0; ///< with the mold
+    double each = 0; ///< with each cast
+    double package = 1;
+    double price = 0; ///< of a package
+    bool operator==(const SupplyCost&) const = default;
+};
+
 struct CostBasis {
     double wood = 0;     ///< whole sheets, bars and tubes as needed, those at hand too
     double closures = 0; ///< screws of the plates as needed; of rods, clamps and straps those to buy
+    std::vector<SupplyCost> supplies; ///< those whose packages the shop has said
     Hours hours;
     int days = 0; ///< of the shop, until the first set is ready
     std::vector<job::Kit> kits;
@@ -41,6 +51,7 @@ struct Cost {
     double foam = 0;
     double wood = 0;
     double closures = 0;
+    double supplies = 0;
     double hours = 0;
     double work = 0;
     double margin = 0; ///< its money
@@ -51,7 +62,7 @@ struct Cost {
 /// A run of `sets` ≥ 1 from one mold of each drawer. Foam is the cheapest whole set of kits that covers all
 /// of it with the spare (casting/kits.h), charged as if none were on the shelf: what lies there was paid for.
 /// Wood, closures and the hours of building once; hours of casting each time; then the margin on all of it.
-/// Sealer, release, clay, glue and seal have no prices in a job and are left out.
+/// Supplies in whole packages over the run; those whose packages the shop has not said are left out.
 Cost cost_of(const CostBasis& basis, int sets);
 
 } // namespace drawercast::plan

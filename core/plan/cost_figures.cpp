@@ -44,6 +44,7 @@ void write_cost(JsonText& json, const job::Job& job, const Plan& plan) {
     json.member("foam", one.foam);
     json.member("wood", one.wood);
     json.member("closures", one.closures);
+    json.member("supplies", one.supplies);
     json.member("hours", one.hours);
     json.member("hours_each_further", basis->hours.each);
     json.member("work", one.work);

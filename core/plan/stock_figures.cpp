@@ -135,6 +135,13 @@ void write_supplies(JsonText& json, const StockPlan& stock) {
         json.member("unit", line.unit);
         if (line.rate > 0) json.member("rate", line.rate), json.member("rate_unit", line.rate_unit);
         json.member("by", word_of(line.source));
+        if (line.packages) {
+            json.member("package", line.packages->amount);
+            json.member("needed", line.packages->needed);
+            json.member("at_hand", line.packages->at_hand);
+            json.member("buy", line.packages->buy);
+            json.member("price", line.packages->price);
+        }
         json.end_object();
     }
     json.end_array();
@@ -154,11 +161,23 @@ void write_built_figures(JsonText& json, std::string_view key, const BuiltFigure
     json.end_object();
 }
 
+void write_missed(JsonText& json, const stock::Missed& missed) {
+    json.key("missed");
+    json.begin_object();
+    json.member("wall_tops_mm", missed.wall_tops_mm);
+    json.member("raw_edges_mm", missed.raw_edges_mm);
+    json.member("end_grain_mm2", missed.end_grain_mm2);
+    json.member("screw_holes", missed.screw_holes);
+    if (missed.vent_holes) json.member("vent_holes", *missed.vent_holes);
+    json.end_object();
+}
+
 } // namespace
 
 void write_drawer_stock(JsonText& json, const stock::DrawerStock& drawer) {
     write_box(json, drawer.box);
     write_blocks(json, drawer.blocks);
+    write_missed(json, drawer.missed);
 }
 
 void write_built(JsonText& json, const job::Job& job, const DrawerPlan& drawer,

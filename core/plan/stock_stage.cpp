@@ -98,24 +98,14 @@ stock::SuppliesIn supplies_in(const job::Job& job, const Plan& plan, const Stock
     return in;
 }
 
-void add_closures(std::vector<stock::ClosureUse>& all, const std::vector<stock::ClosureUse>& more) {
-    for (const auto& use : more) {
-        const auto at = std::find_if(all.begin(), all.end(), [&](const stock::ClosureUse& known) {
-            return known.closure.name == use.closure.name;
-        });
-        if (at != all.end())
-            at->count += use.count;
-        else
-            all.push_back(use);
-    }
-}
-
 } // namespace
 
 std::optional<stock::DrawerStock> drawer_stock(const job::Job& job, const DrawerPlan& drawer) {
     const auto board = pattern_board(job, drawer);
     if (!board) return std::nullopt;
-    return stock::drawer_stock_of(stock_in(job, drawer, *board));
+    auto made = stock::drawer_stock_of(stock_in(job, drawer, *board));
+    if (drawer.air) made.missed.vent_holes = static_cast<int>(drawer.air->vented.vents.size());
+    return made;
 }
 
 StockPlan stock_of(const job::Job& job, const Plan& plan) {
@@ -128,7 +118,7 @@ StockPlan stock_of(const job::Job& job, const Plan& plan) {
         add_parts(job, *made, all.parts);
         all.lengths.insert(all.lengths.end(), made->lengths.begin(), made->lengths.end());
         for (const auto& use : made->screws) stock::add_screws(screws, use);
-        add_closures(closures, plate_parts(job, drawer).closures);
+        for (const auto& use : plate_parts(job, drawer).closures) stock::add_closure(closures, use);
         all.drawers.push_back(std::move(*made));
     }
     const auto tubes = job.shop->tubes.empty() ? stock::usual_tubes() : job.shop->tubes;
@@ -137,8 +127,9 @@ StockPlan stock_of(const job::Job& job, const Plan& plan) {
                                    job.shop->kerf_mm, stock::sheet_trim_mm});
     all.tickets = stock::tickets_of(all.cuts, all.parts);
     all.supplies = stock::supplies_of(supplies_in(job, plan, all));
-    all.buy = stock::buy_list_of({all.cuts, screws, closures, tubes});
-    all.price = stock::price_of(all.buy);
+    stock::add_packages(all.supplies, job.shop->supplies);
+    all.buy = stock::buy_list_of({all.cuts, screws, closures, tubes, job::closures_of(*job.shop)});
+    all.price = stock::price_of(all.buy) + stock::price_of(all.supplies);
     return all;
 }
 

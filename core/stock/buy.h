@@ -26,15 +26,21 @@ struct ClosureUse {
     int count = 0;
 };
 
+/// Adds to those of that name.
+void add_closure(std::vector<ClosureUse>& all, const ClosureUse& more);
+
 struct BuyIn {
     const CutList& cuts;
     std::vector<ScrewUse> screws;     ///< of joints and blocks
     std::vector<ClosureUse> closures; ///< of the plate
     std::vector<job::Tube> tubes;
+    std::vector<job::Closure> sold; ///< where joints' screws have their price from
 };
 
 inline constexpr double spare_screws = 0.10; ///< over those counted (common practice)
 
+/// Screws of joints and blocks that the shop knows as closures are one line with those, a fastener of that
+/// size.
 std::vector<BuyLine> buy_list_of(const BuyIn& in);
 double price_of(const std::vector<BuyLine>& list);
 

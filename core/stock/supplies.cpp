@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stock/supplies.h"
 
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
 namespace drawercast::stock {
 
 namespace {
@@ -40,6 +44,76 @@ std::vector<SupplyLine> supplies_of(const SuppliesIn& in) {
     lines.push_back(
         {Supply::cups, in.batches * cups_a_batch, "pcs", cups_a_batch, "a batch", Rate::practice});
     return lines;
+}
+
+int packages_for(double amount, double package) {
+    return static_cast<int>(std::ceil(amount / package - 1e-9));
+}
+
+std::optional<job::Supply> sold_as(Supply supply) {
+    switch (supply) {
+    case Supply::sealer:
+        return job::Supply::sealer;
+    case Supply::release:
+        return job::Supply::release;
+    case Supply::clay_length:
+        return std::nullopt;
+    case Supply::clay_volume:
+        return job::Supply::clay;
+    case Supply::seal:
+        return job::Supply::seal;
+    case Supply::glue:
+        return job::Supply::glue;
+    case Supply::pigment:
+        return job::Supply::pigment;
+    case Supply::solvent:
+        return job::Supply::solvent;
+    case Supply::gloves:
+        return job::Supply::gloves;
+    case Supply::cups:
+        return job::Supply::cups;
+    }
+    return std::nullopt;
+}
+
+bool used_by_each_cast(Supply supply) {
+    switch (supply) {
+    case Supply::release:
+    case Supply::pigment:
+    case Supply::solvent:
+    case Supply::gloves:
+    case Supply::cups:
+        return true;
+    case Supply::sealer:
+    case Supply::clay_length:
+    case Supply::clay_volume:
+    case Supply::seal:
+    case Supply::glue:
+        return false;
+    }
+    return false;
+}
+
+void add_packages(std::vector<SupplyLine>& lines, const std::vector<job::SupplyPack>& known) {
+    for (SupplyLine& line : lines) {
+        const auto sold = sold_as(line.supply);
+        const auto pack = std::find_if(known.begin(), known.end(),
+                                       [&](const job::SupplyPack& one) { return one.supply == sold; });
+        if (pack == known.end()) continue;
+        Packages packages;
+        packages.amount = pack->amount;
+        packages.at_hand = std::min(pack->at_hand, line.amount);
+        packages.needed = packages_for(line.amount, pack->amount);
+        packages.buy = packages_for(line.amount - packages.at_hand, pack->amount);
+        packages.price = packages.buy * pack->price;
+        line.packages = packages;
+    }
+}
+
+double price_of(const std::vector<SupplyLine>& lines) {
+    return std::accumulate(lines.begin(), lines.end(), 0.0, [](double sum, const SupplyLine& line) {
+        return sum + (line.packages ? line.packages->price : 0);
+    });
 }
 
 } // namespace drawercast::stock

@@ -3,6 +3,7 @@
 
 #include "stock/drawer_stock.h"
 
+#include <optional>
 #include <vector>
 
 /// What is used up beside wood and foam.
@@ -11,6 +12,16 @@ namespace drawercast::stock {
 enum class Supply { sealer, release, clay_length, clay_volume, seal, glue, pigment, solvent, gloves, cups };
 enum class Rate { counted, practice, guess }; ///< from the job itself, common practice, or our guess
 
+/// A supply in the packages the shop buys it in.
+struct Packages {
+    double amount = 0;  ///< in one, in the line's unit
+    double at_hand = 0; ///< amount left, no more than is needed
+    int needed = 0;     ///< whole packages, those at hand too
+    int buy = 0;
+    double price = 0; ///< of what is bought
+    bool operator==(const Packages&) const = default;
+};
+
 struct SupplyLine {
     Supply supply = Supply::sealer;
     double amount = 0;
@@ -18,6 +29,7 @@ struct SupplyLine {
     double rate = 0;       ///< 0: counted
     const char* rate_unit = "";
     Rate source = Rate::counted;
+    std::optional<Packages> packages = {}; ///< absent: the shop has not said how it is sold
 };
 
 struct SuppliesIn {
@@ -34,5 +46,20 @@ struct SuppliesIn {
 };
 
 std::vector<SupplyLine> supplies_of(const SuppliesIn& in);
+
+/// How many whole packages of `package` hold `amount`; both in the same unit, `package` > 0.
+int packages_for(double amount, double package);
+
+/// What of the job a line is bought as; the clay's length is no goods.
+std::optional<job::Supply> sold_as(Supply supply);
+
+/// Whether every cast needs it anew; the others are used up with the mold.
+bool used_by_each_cast(Supply supply);
+
+/// Says for each line the shop knows packages of how many are needed and bought.
+void add_packages(std::vector<SupplyLine>& lines, const std::vector<job::SupplyPack>& known);
+
+/// Of all packages bought.
+double price_of(const std::vector<SupplyLine>& lines);
 
 } // namespace drawercast::stock

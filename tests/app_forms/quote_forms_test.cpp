@@ -43,7 +43,7 @@ TEST(CostDialog, says_what_has_no_price) {
     auto bare = basis();
     bare.hour_price = 0, bare.foam_priced = false;
     CostDialog dialog(bare, {}, {});
-    EXPECT_EQ(dialog.figures_text().count("no price"), 4);
+    EXPECT_EQ(dialog.figures_text().count("no price"), 6); // foam, what is used up, work
 }
 
 TEST(QuickQuoteForm, answers_while_it_is_typed_and_starts_a_job) {

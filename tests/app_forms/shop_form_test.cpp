@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "job/catalog.h"
+
 #include "app_forms/look.h"
 #include "app_forms/operate.h"
 #include "forms/minimums_form.h"
 #include "forms/shop_form.h"
 
+#include <QTabWidget>
 #include <gtest/gtest.h>
 
 namespace drawercast::app {
@@ -23,6 +26,8 @@ TEST(ShopForm, gives_back_what_it_was_given) {
     shop.scale_step_g = 0.123456, shop.opens_h = 7.123456, shop.closes_h = 15.5;
     shop.hour_price = 48.123456, shop.margin = 0.123456;
     shop.boards = {{}};
+    shop.boards[0].unknown = {{"y", "2"}};
+    shop.supplies = {{job::Supply::glue, 500.123456, 9, 120, {{"z", "3"}}}};
     shop.unknown = {{"x", "1"}};
     for (const auto units : {job::DisplayUnits::mm, job::DisplayUnits::inch, job::DisplayUnits::inch_32}) {
         FormContext context;
@@ -70,6 +75,40 @@ TEST(ShopForm, is_typed_in_the_jobs_units_or_others) {
     EXPECT_FALSE(form.value().has_value()); // the reader's range
 }
 
+QAbstractItemView& table(QWidget& form, const char* name) {
+    return dynamic_cast<QAbstractItemView&>(field(form, name));
+}
+
+TEST(ShopForm, boards_are_measured_and_packages_priced) {
+    test::dressed_application();
+    ShopForm form({}, {});
+    test::open(form);
+    auto& pages = *form.findChild<QTabWidget*>();
+    EXPECT_TRUE(form.value()->boards.empty()); // the built-in list stays that
+    pages.setCurrentIndex(1);
+    test::type_cell(table(form, "Boards"), 1, 1, "15.7");
+    test::type_cell(table(form, "Boards"), 1, 5, "2");
+    const auto shop = form.value();
+    ASSERT_TRUE(shop && shop->boards.size() == job::builtin_boards().size());
+    EXPECT_EQ(shop->boards[1].thickness_mm, 15.7);
+    EXPECT_EQ(shop->boards[1].at_hand, 2);
+    EXPECT_EQ(shop->boards[0], job::builtin_boards()[0]);
+    EXPECT_TRUE(shop->tubes.empty() && shop->closures.empty());
+    QTest::keyClick(&table(form, "Boards"), Qt::Key_Insert); // one like it, whose name is taken
+    EXPECT_FALSE(form.value().has_value());
+    test::type_cell(table(form, "Boards"), 2, 0, "Offcuts 16");
+    ASSERT_TRUE(form.value().has_value());
+    EXPECT_EQ(form.value()->boards[2].name, "Offcuts 16");
+    pages.setCurrentIndex(4);
+    auto& supplies = table(form, "What is used up");
+    EXPECT_FALSE(supplies.model()->flags(supplies.model()->index(0, 0)) & Qt::ItemIsEditable);
+    test::type_cell(supplies, 4, 1, "750");
+    test::type_cell(supplies, 4, 2, "8.5");
+    EXPECT_EQ(form.value()->supplies, (std::vector<job::SupplyPack>{{job::Supply::glue, 750, 8.5, 0, {}}}));
+    test::type_cell(supplies, 4, 1, "0");
+    EXPECT_TRUE(form.value()->supplies.empty());
+}
+
 TEST(MinimumsForm, empty_goes_by_the_firmness) {
     test::dressed_application();
     MinimumsForm form({}, {});
@@ -88,7 +127,10 @@ TEST(SmallForms, every_field_has_a_name_and_is_reached_by_tab) {
     test::dressed_application();
     ShopForm shop({}, {});
     test::open(shop);
-    test::expect_named_and_reached_by_tab(shop);
+    for (int page = 0; page < 5; ++page) {
+        shop.findChild<QTabWidget*>()->setCurrentIndex(page);
+        test::expect_named_and_reached_by_tab(shop);
+    }
     MinimumsForm minimums({}, {});
     test::open(minimums);
     test::expect_named_and_reached_by_tab(minimums);
@@ -106,6 +148,10 @@ TEST(SmallForms, pictures) {
             EXPECT_LE(shop.height(), 730);
             EXPECT_LE(shop.width(), 1366);
             test::picture(shop, QStringLiteral("shop") + end);
+            for (int page = 1; page < 5; ++page) {
+                shop.findChild<QTabWidget*>()->setCurrentIndex(page);
+                test::picture(shop, QStringLiteral("shop%1").arg(page) + end);
+            }
             MinimumsForm minimums({}, context);
             test::open(minimums);
             test::picture(minimums, QStringLiteral("minimums") + end);

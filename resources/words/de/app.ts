@@ -40,10 +40,6 @@
         <translation> des geschlossenen</translation>
     </message>
     <message>
-        <source> off one strip</source>
-        <translation> von einem Streifen</translation>
-    </message>
-    <message>
         <source> poured</source>
         <translation> gegossen</translation>
     </message>
@@ -1632,10 +1628,6 @@
         <translation>Wie auf dem Klotzetikett: i1#1</translation>
     </message>
     <message>
-        <source>As on its label: i1#1</source>
-        <translation>Wie auf dem Etikett: i1#1</translation>
-    </message>
-    <message>
         <source>As the &amp;desktop</source>
         <translation>Wie der &amp;Desktop</translation>
     </message>
@@ -3188,10 +3180,6 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>Levels from S&amp;VG…</source>
         <translation>Stufen aus S&amp;VG…</translation>
-    </message>
-    <message>
-        <source>Levels in order, then notches, from 1</source>
-        <translation>Stufen der Reihe nach, dann Mulden, ab 1</translation>
     </message>
     <message>
         <source>Limits and use</source>
@@ -5445,10 +5433,6 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Was weniger Teilblätter braucht</translation>
     </message>
     <message>
-        <source>Whole kits, sheets and bars, those on the shelf too; one mold for the whole run; hours are the run sheet’s, our guess. Sealer, release, clay and glue are not in it.</source>
-        <translation>Ganze Gebinde, Platten und Leisten, auch vorhandene; eine Form für die ganze Serie; Stunden vom Ablaufblatt, unsere Schätzung. Versiegelung, Trennmittel, Ton und Leim sind nicht enthalten.</translation>
-    </message>
-    <message>
         <source>Width</source>
         <translation>Breite</translation>
     </message>
@@ -6463,10 +6447,6 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>length × width × height</source>
         <translation>Länge × Breite × Höhe</translation>
-    </message>
-    <message>
-        <source>level</source>
-        <translation>Stufe</translation>
     </message>
     <message>
         <source>level of the liquid</source>
@@ -7706,10 +7686,6 @@ Take it up again?</source>
 Wieder aufnehmen?</translation>
     </message>
     <message>
-        <source>“%1”, level %2, is not in this drawer: write it as on the block’s label, such as i1#1</source>
-        <translation>„%1“, Stufe %2, ist nicht in dieser Schublade: wie auf dem Etikett schreiben, etwa i1#1</translation>
-    </message>
-    <message>
         <source>… and %1 more</source>
         <translation>… und %1 weitere</translation>
     </message>
@@ -7952,6 +7928,334 @@ Wieder aufnehmen?</translation>
     <message>
         <source>from the start of mixing, at </source>
         <translation>ab Mischbeginn, bei </translation>
+    </message>
+    <message>
+        <source>%1, in packages of %2</source>
+        <translation>%1, in Packungen zu %2</translation>
+    </message>
+    <message>
+        <source>, of %1 in rings at the stiffeners</source>
+        <translation>, von %1 in Ringen an den Versteifungen</translation>
+    </message>
+    <message>
+        <source>0: not bought by packages</source>
+        <translation>0: wird nicht in Packungen gekauft</translation>
+    </message>
+    <message>
+        <source>A row has no name: type one</source>
+        <translation>Eine Zeile hat keinen Namen: einen eingeben</translation>
+    </message>
+    <message>
+        <source>Add a bar like this one (Insert)</source>
+        <translation>Eine Leiste wie diese hinzufügen (Einfg)</translation>
+    </message>
+    <message>
+        <source>Add a board like this one (Insert)</source>
+        <translation>Eine Platte wie diese hinzufügen (Einfg)</translation>
+    </message>
+    <message>
+        <source>Add a screw of this size (Insert)</source>
+        <translation>Eine Schraube dieser Größe hinzufügen (Einfg)</translation>
+    </message>
+    <message>
+        <source>Add a tube like this one (Insert)</source>
+        <translation>Ein Rohr wie dieses hinzufügen (Einfg)</translation>
+    </message>
+    <message>
+        <source>Amount left, opened or not</source>
+        <translation>Restmenge, angebrochen oder nicht</translation>
+    </message>
+    <message>
+        <source>As measured: the box, blocks and their heights follow from it</source>
+        <translation>Laut Messung: Formkasten, Klötze und ihre Höhen folgen daraus</translation>
+    </message>
+    <message>
+        <source>As on its label: 7a</source>
+        <translation>Wie auf seinem Etikett: 7a</translation>
+    </message>
+    <message>
+        <source>As sold</source>
+        <translation>Wie verkauft</translation>
+    </message>
+    <message>
+        <source>Bars and tubes</source>
+        <translation>Leisten und Rohre</translation>
+    </message>
+    <message>
+        <source>Boards</source>
+        <translation>Platten</translation>
+    </message>
+    <message>
+        <source>Closures</source>
+        <translation>Verschlüsse</translation>
+    </message>
+    <message>
+        <source>Day and tools</source>
+        <translation>Tag und Werkzeug</translation>
+    </message>
+    <message>
+        <source>How the shop buys what is used up. Where a package is 0, the lists say how much is needed and no price.</source>
+        <translation>Wie die Werkstatt kauft, was verbraucht wird. Wo eine Packung 0 ist, nennen die Listen den Bedarf und keinen Preis.</translation>
+    </message>
+    <message>
+        <source>L/pour</source>
+        <translation>L je Guss</translation>
+    </message>
+    <message>
+        <source>Length of a whole sheet</source>
+        <translation>Länge einer ganzen Platte</translation>
+    </message>
+    <message>
+        <source>Measure the boards: nominal thicknesses are off by half a millimeter. Sheets at hand are used before any are bought.</source>
+        <translation>Platten messen: Nenndicken weichen um einen halben Millimeter ab. Vorhandene Platten werden verbraucht, bevor gekauft wird.</translation>
+    </message>
+    <message>
+        <source>Modulus of elasticity in bending</source>
+        <translation>Elastizitätsmodul bei Biegung</translation>
+    </message>
+    <message>
+        <source>Modulus of rupture</source>
+        <translation>Biegefestigkeit</translation>
+    </message>
+    <message>
+        <source>Of a bar</source>
+        <translation>Einer Leiste</translation>
+    </message>
+    <message>
+        <source>Of a package</source>
+        <translation>Einer Packung</translation>
+    </message>
+    <message>
+        <source>Of a sheet</source>
+        <translation>Einer Platte</translation>
+    </message>
+    <message>
+        <source>Of a tube</source>
+        <translation>Eines Rohrs</translation>
+    </message>
+    <message>
+        <source>Of one</source>
+        <translation>Eines Stücks</translation>
+    </message>
+    <message>
+        <source>Parts of the shop</source>
+        <translation>Teile der Werkstatt</translation>
+    </message>
+    <message>
+        <source>Sealer, release and the like count where the shop says how they are sold.</source>
+        <translation>Versiegelung, Trennmittel und Ähnliches zählen, wo die Werkstatt sagt, wie sie verkauft werden.</translation>
+    </message>
+    <message>
+        <source>Specific, oven-dry: screws hold by it</source>
+        <translation>Darrdichte zu Wasser: Danach halten Schrauben</translation>
+    </message>
+    <message>
+        <source>Standing on the plate</source>
+        <translation>Auf der Druckplatte stehend</translation>
+    </message>
+    <message>
+        <source>Take this bar away (Delete)</source>
+        <translation>Diese Leiste entfernen (Entf)</translation>
+    </message>
+    <message>
+        <source>Take this board away (Delete)</source>
+        <translation>Diese Platte entfernen (Entf)</translation>
+    </message>
+    <message>
+        <source>Take this closure away (Delete)</source>
+        <translation>Diesen Verschluss entfernen (Entf)</translation>
+    </message>
+    <message>
+        <source>Take this tube away (Delete)</source>
+        <translation>Dieses Rohr entfernen (Entf)</translation>
+    </message>
+    <message>
+        <source>There is no block “%1” in this drawer: write it as on its label, such as 7a</source>
+        <translation>In dieser Schublade gibt es keinen Klotz „%1“: so schreiben wie auf seinem Etikett, etwa 7a</translation>
+    </message>
+    <message>
+        <source>Tubes</source>
+        <translation>Rohre</translation>
+    </message>
+    <message>
+        <source>What holds the plate down; joints and blocks take screws of these sizes too. An added row is a screw.</source>
+        <translation>Was die Druckplatte niederhält; auch Fugen und Klötze bekommen Schrauben dieser Größen. Eine hinzugefügte Zeile ist eine Schraube.</translation>
+    </message>
+    <message>
+        <source>What is used up</source>
+        <translation>Verbrauchsmaterial</translation>
+    </message>
+    <message>
+        <source>Whole kits, sheets and bars, those on the shelf too; one mold for the whole run; hours are the run sheet’s, our guess. Sealer, release and the like count where the shop says how they are sold.</source>
+        <translation>Ganze Gebinde, Platten und Leisten, auch die im Regal; eine Form für die ganze Serie; Stunden nach dem Ablaufblatt, unsere Schätzung. Versiegelung, Trennmittel und Ähnliches zählen, wo die Werkstatt sagt, wie sie verkauft werden.</translation>
+    </message>
+    <message>
+        <source>Whole sheets; blocks are made of boards at hand</source>
+        <translation>Ganze Platten; Klötze entstehen aus vorhandenen Platten</translation>
+    </message>
+    <message>
+        <source>Whole tubes; they are taken before others</source>
+        <translation>Ganze Rohre; sie gehen anderen vor</translation>
+    </message>
+    <message>
+        <source>Width of a whole sheet</source>
+        <translation>Breite einer ganzen Platte</translation>
+    </message>
+    <message>
+        <source>a batch</source>
+        <translation>je Ansatz</translation>
+    </message>
+    <message>
+        <source>a person and pour</source>
+        <translation>je Person und Guss</translation>
+    </message>
+    <message>
+        <source>base</source>
+        <translation>Grundplatte</translation>
+    </message>
+    <message>
+        <source>by, %1</source>
+        <translation>mal, %1</translation>
+    </message>
+    <message>
+        <source>clay, mL</source>
+        <translation>Ton, mL</translation>
+    </message>
+    <message>
+        <source>closure</source>
+        <translation>Verschluss</translation>
+    </message>
+    <message>
+        <source>gloves, pairs</source>
+        <translation>Handschuhe, Paare</translation>
+    </message>
+    <message>
+        <source>gravity</source>
+        <translation>Dichte</translation>
+    </message>
+    <message>
+        <source>high, %1</source>
+        <translation>hoch, %1</translation>
+    </message>
+    <message>
+        <source>in a package</source>
+        <translation>je Packung</translation>
+    </message>
+    <message>
+        <source>joint seal, mL</source>
+        <translation>Fugendichtung, mL</translation>
+    </message>
+    <message>
+        <source>left over </source>
+        <translation>übrig </translation>
+    </message>
+    <message>
+        <source>length, %1</source>
+        <translation>Länge, %1</translation>
+    </message>
+    <message>
+        <source>off one strip: </source>
+        <translation>von einem Streifen: </translation>
+    </message>
+    <message>
+        <source>outside, %1</source>
+        <translation>außen, %1</translation>
+    </message>
+    <message>
+        <source>pairs</source>
+        <translation>Paare</translation>
+    </message>
+    <message>
+        <source>pcs</source>
+        <translation>Stück</translation>
+    </message>
+    <message>
+        <source>pigment, mL</source>
+        <translation>Pigment, mL</translation>
+    </message>
+    <message>
+        <source>plate</source>
+        <translation>Druckplatte</translation>
+    </message>
+    <message>
+        <source>release, L</source>
+        <translation>Trennmittel, L</translation>
+    </message>
+    <message>
+        <source>sealer, L</source>
+        <translation>Versiegelung, L</translation>
+    </message>
+    <message>
+        <source>sheet, %1</source>
+        <translation>Platte, %1</translation>
+    </message>
+    <message>
+        <source>solvent, L</source>
+        <translation>Lösemittel, L</translation>
+    </message>
+    <message>
+        <source>stiffener</source>
+        <translation>Versteifung</translation>
+    </message>
+    <message>
+        <source>stiffener %1</source>
+        <translation>Versteifung %1</translation>
+    </message>
+    <message>
+        <source>stiffness, MPa</source>
+        <translation>Steifigkeit, MPa</translation>
+    </message>
+    <message>
+        <source>strength, MPa</source>
+        <translation>Festigkeit, MPa</translation>
+    </message>
+    <message>
+        <source>strip</source>
+        <translation>Streifen</translation>
+    </message>
+    <message>
+        <source>thick, %1</source>
+        <translation>dick, %1</translation>
+    </message>
+    <message>
+        <source>tube</source>
+        <translation>Rohr</translation>
+    </message>
+    <message>
+        <source>used up</source>
+        <translation>verbraucht</translation>
+    </message>
+    <message>
+        <source>wall back</source>
+        <translation>Wand hinten</translation>
+    </message>
+    <message>
+        <source>wall front</source>
+        <translation>Wand vorn</translation>
+    </message>
+    <message>
+        <source>wall left</source>
+        <translation>Wand links</translation>
+    </message>
+    <message>
+        <source>wall right</source>
+        <translation>Wand rechts</translation>
+    </message>
+    <message>
+        <source>wall, %1</source>
+        <translation>Wand, %1</translation>
+    </message>
+    <message>
+        <source>wide, %1</source>
+        <translation>breit, %1</translation>
+    </message>
+    <message>
+        <source>wood glue, g</source>
+        <translation>Holzleim, g</translation>
+    </message>
+    <message>
+        <source>“%1” is there twice: give one another name</source>
+        <translation>„%1“ steht doppelt da: einer einen anderen Namen geben</translation>
     </message>
 </context>
 </TS>

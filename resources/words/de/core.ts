@@ -1603,5 +1603,13 @@
         <source>Save it as plain SVG, with paths</source>
         <translation>Als einfaches SVG mit Pfaden speichern</translation>
     </message>
+    <message>
+        <source>Keep one of them</source>
+        <translation>Eine davon behalten</translation>
+    </message>
+    <message>
+        <source>a package of this supply is in the list already</source>
+        <translation>eine Packung dieses Verbrauchsmaterials steht schon in der Liste</translation>
+    </message>
 </context>
 </TS>

@@ -27,6 +27,7 @@ inline Job full_job() {
         shop.closures[0].seconds = 3;
         shop.closures[0].at_hand = 100;
         shop.tubes = {Tube{}};
+        shop.supplies = {SupplyPack{}};
     });
     job.mold.share_walls = true;
     job.as_built = {AsBuilt{"d1", 480, 360, {60, 60.2}, {BuiltBlock{"i1#1", 1, 45, 0.3}}, "measured", {}}};

@@ -148,6 +148,9 @@ class RandomJob {
         if (pick(0, 1)) shop.stiffeners = builtin_stiffeners();
         if (pick(0, 1)) shop.closures = builtin_closures();
         if (pick(0, 1)) shop.tubes = {Tube{"a tube", length(20, 120), 1.8, 2000, 3, pick(0, 4), unknowns()}};
+        if (pick(0, 1))
+            shop.supplies = {SupplyPack{static_cast<Supply>(pick(0, 8)), real(0.1, 20), real(0, 50),
+                                        real(0, 3), unknowns()}};
         shop.unknown = unknowns();
         return shop;
     }

@@ -127,6 +127,7 @@ TEST_F(Schema, names_every_key_that_is_written_in_the_order_it_is_written) {
         {"/shop/stiffeners/*", "/$defs/stiffener"},
         {"/shop/closures/*", "/$defs/closure"},
         {"/shop/tubes/*", "/$defs/tube"},
+        {"/shop/supplies/*", "/$defs/supply_pack"},
         {"/as_built/*", "/$defs/as_built"},
         {"/as_built/*/blocks/*", "/$defs/built_block"},
         {"/foam", "/$defs/foam"},
@@ -200,6 +201,7 @@ TEST_F(Schema, states_the_defaults_that_keys_left_out_take) {
         shop.stiffeners = {Stiffener{}};
         shop.closures = {Closure{}};
         shop.tubes = {Tube{}};
+        shop.supplies = {SupplyPack{}};
     });
     job.foam.edit([](Foam& foam) {
         foam.kits = {Kit{}};
@@ -226,6 +228,7 @@ TEST_F(Schema, states_the_defaults_that_keys_left_out_take) {
         {0, "/shop/stiffeners/*", "stiffener"},
         {0, "/shop/closures/*", "closure"},
         {0, "/shop/tubes/*", "tube"},
+        {0, "/shop/supplies/*", "supply_pack"},
         {0, "/as_built/*", "as_built"},
         {0, "/as_built/*/blocks/*", "built_block"},
         {0, "/foam", "foam"},

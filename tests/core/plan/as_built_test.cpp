@@ -98,6 +98,19 @@ TEST(Stock, a_whole_job_is_cut_and_bought) {
     EXPECT_EQ(laid, stock.parts.size());
     EXPECT_FALSE(stock.tickets.empty());
     EXPECT_GT(stock.price, 0);
+    auto priced = job;
+    priced.shop.edit([](job::Shop& shop) { shop.supplies = {{job::Supply::sealer, 1, 22, 0, {}}}; });
+    EXPECT_DOUBLE_EQ(stock_of(priced, compute(priced)).price, stock.price + 22); // half a liter or so
+}
+
+TEST(Stock, vent_holes_are_missed_too_once_they_are_known) {
+    const auto job = one_object();
+    Plan plan = compute(job);
+    EXPECT_FALSE(drawer_stock(job, plan.drawers[0])->missed.vent_holes.has_value());
+    air::Answer answer;
+    answer.vented.vents.resize(7);
+    plan.drawers[0].air = std::make_shared<const air::Answer>(answer);
+    EXPECT_EQ(drawer_stock(job, plan.drawers[0])->missed.vent_holes, 7);
 }
 
 TEST(Stock, walls_that_are_shared_are_cut_once) {

@@ -45,6 +45,16 @@ TEST(Cost, a_run_builds_the_mold_once_and_buys_foam_in_larger_kits) {
     EXPECT_LT(run.each(), cost_of(basis(), 1).each());
 }
 
+TEST(Cost, supplies_are_bought_by_packages_for_the_whole_run) {
+    CostBasis one = basis();
+    one.supplies = {{2, 0, 1.5, 10},
+                    {0.4, 0.3, 1, 5}}; // the mold's alone; some of it, and some for each cast
+    EXPECT_DOUBLE_EQ(cost_of(one, 1).supplies, 2 * 10 + 1 * 5);
+    EXPECT_DOUBLE_EQ(cost_of(one, 2).supplies, 2 * 10 + 1 * 5); // 1.0 exactly
+    EXPECT_DOUBLE_EQ(cost_of(one, 3).supplies, 2 * 10 + 2 * 5);
+    EXPECT_DOUBLE_EQ(cost_of(one, 3).total, cost_of(basis(), 3).total + 1.25 * 30);
+}
+
 TEST(Cost, every_hour_of_the_run_sheet_is_counted_once) {
     auto job = testing::worked_job();
     job.shop.edit([](job::Shop& shop) { shop.people = 2; });

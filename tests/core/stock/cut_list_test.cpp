@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stock/buy.h"
 #include "stock/cut_list.h"
+#include "stock/supplies.h"
 #include "stock/tickets.h"
 
 #include "core/stock/stock_scene.h"
 
 #include <gmock/gmock.h>
 
+#include <algorithm>
 #include <set>
 
 namespace drawercast::stock {
@@ -40,6 +42,18 @@ TEST(CutList, each_part_lies_on_a_sheet_of_its_board_once) {
     in.boards[0].at_hand = 3;
     EXPECT_EQ(cut_list_of(in).boards[0].to_buy, 0);
     EXPECT_DOUBLE_EQ(cut_list_of(in).boards[0].price, 0);
+}
+
+TEST(CutList, drawers_share_their_sheets) {
+    std::vector<Part> parts;
+    for (const char* drawer : {"d1", "d2", "d3", "d4"}) {
+        parts.push_back(part(std::string(drawer) + " plate", 500, 390));
+        parts.back().drawer = drawer;
+    }
+    const CutList list = cut_list_of(list_in(parts));
+    ASSERT_EQ(list.boards.size(), 1U);
+    EXPECT_EQ(list.boards[0].sheets.size(), 1U);
+    EXPECT_EQ(list.boards[0].sheets[0].pieces.size(), 4U);
 }
 
 TEST(CutList, a_part_larger_than_any_sheet_is_told) {
@@ -100,13 +114,45 @@ TEST(BuyList, is_what_is_needed_less_what_is_at_hand) {
     const CutList cuts = cut_list_of(in);
     job::Closure closure;
     closure.name = "4 × 50", closure.price = 0.05, closure.at_hand = 20;
-    const auto list = buy_list_of({cuts, {{4, 40, 21}}, {{closure, 38}}, {}});
+    const auto list = buy_list_of({cuts, {{4, 40, 21}}, {{closure, 38}}, {}, {}});
     ASSERT_EQ(list.size(), 3U);
     EXPECT_EQ(list[0].buy, 1);
     EXPECT_EQ(list[1], (BuyLine{Goods::screw, "4 × 40", 24, 0, 24, 0})); // 23.1 with a tenth spare
     EXPECT_EQ(list[2].needed, 42);
     EXPECT_EQ(list[2].buy, 22);
     EXPECT_NEAR(price_of(list), 30 + 22 * 0.05, 1e-9);
+}
+
+TEST(BuyList, joints_take_the_screws_the_shop_knows) {
+    CutListIn in = list_in({});
+    job::Closure closure, other;
+    closure.name = "Screw 4 × 50", closure.price = 0.05, closure.at_hand = 20;
+    other.name = "Screw 4 × 40", other.length_mm = 40, other.price = 0.04;
+    const auto list = buy_list_of(
+        {cut_list_of(in), {{4, 50, 10}, {4, 40, 10}, {4, 30, 10}}, {{closure, 30}}, {}, {closure, other}});
+    ASSERT_EQ(list.size(), 3U);
+    EXPECT_EQ(list[0].name, "4 × 30");
+    EXPECT_EQ(list[1].needed, 44); // of plate and joints together, a tenth to spare
+    EXPECT_EQ(list[1].buy, 24);
+    EXPECT_EQ(list[2], (BuyLine{Goods::closure, "Screw 4 × 40", 11, 0, 11, 11 * 0.04}));
+}
+
+TEST(Supplies, are_bought_by_whole_packages_less_what_is_at_hand) {
+    SuppliesIn in;
+    in.sealed_mm2 = 5e6; // 3 coats at 10 m²/L: 1.5 L
+    in.clay_mm3 = 90'000, in.batches = 2, in.pours = 1;
+    auto lines = supplies_of(in);
+    add_packages(lines, {{job::Supply::sealer, 0.75, 14, 0.2, {}}, {job::Supply::cups, 10, 3, 100, {}}});
+    const auto line = [&](Supply supply) {
+        return *std::find_if(lines.begin(), lines.end(),
+                             [&](const auto& one) { return one.supply == supply; });
+    };
+    EXPECT_EQ(line(Supply::sealer).packages, (Packages{0.75, 0.2, 2, 2, 28})); // 1.3 L more
+    EXPECT_EQ(line(Supply::cups).packages, (Packages{10, 6, 1, 0, 0}));
+    EXPECT_FALSE(line(Supply::clay_volume).packages.has_value());
+    EXPECT_DOUBLE_EQ(price_of(lines), 28);
+    EXPECT_EQ(packages_for(1.5, 0.75), 2);
+    EXPECT_EQ(packages_for(0.1 + 0.2, 0.1), 3); // what rounds up is no package more
 }
 
 } // namespace
