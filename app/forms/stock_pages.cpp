@@ -229,7 +229,7 @@ TableEdit* StockPages::add_table(std::vector<Goods> job::Shop::*list, std::vecto
     std::vector<NumberRow> given;
     for (const Goods& goods : shown) given.push_back(fields.row_of(goods, int(given.size())));
     table->set_rows(given);
-    named_.push_back({fields.path, table});
+    named_.push_back({fields.path, table, given});
     takers_.push_back([=, shown = std::move(shown), given = std::move(given)](job::Shop& shop) {
         if (table->rows() == given) return;
         (shop.*list).clear();
@@ -283,7 +283,8 @@ void StockPages::take(job::Shop& shop) const {
 
 FieldProblems StockPages::problems() const {
     FieldProblems found;
-    for (const auto& [path, table] : named_) {
+    for (const auto& [path, table, given] : named_) {
+        if (table->rows() == given) continue;
         std::set<QString> names;
         for (const NumberRow& row : table->rows()) {
             const QString name = row.words.trimmed();

@@ -5,6 +5,7 @@
 
 #include "forms/field_problem.h"
 #include "forms/form_context.h"
+#include "forms/number_table.h"
 
 #include <QObject>
 
@@ -41,9 +42,10 @@ class StockPages final : public QObject {
     TableEdit* add_supplies(const job::Shop& shop, const FormContext& context);
     TableEdit* watched(TableEdit* table);
 
-    struct Named { ///< a table whose rows must have names of their own
+    struct Named { ///< a table whose rows must have names of their own, once any is changed
         const char* path;
         TableEdit* table;
+        std::vector<NumberRow> given;
     };
     std::vector<Named> named_;
     std::vector<std::function<void(job::Shop&)>> takers_;

@@ -130,7 +130,11 @@ TEST(AsBuiltForm, odd_blocks_go_by_their_labels) {
     AsBuiltForm form(shop.job, shop.plan.drawers[0], {});
     test::open(form);
     const QString planned = form.figures_text();
-    auto& blocks = dynamic_cast<QAbstractItemView&>(test::field(form, "Odd blocks"));
+    QAbstractItemView* view = nullptr;
+    for (auto* one : form.findChildren<QAbstractItemView*>())
+        if (one->accessibleName() == QStringLiteral("Odd blocks")) view = one;
+    ASSERT_NE(view, nullptr);
+    auto& blocks = *view;
     QTest::mouseClick(&test::button(form, "Add a block (Insert)"), Qt::LeftButton);
     EXPECT_FALSE(form.value().has_value()); // it names none yet
     test::type_cell(blocks, 0, 0, "2A");
