@@ -54,12 +54,12 @@ TableEdit* block_table(const FormContext& context) {
                         0, // the plan's, as soon as the block is known
                         false,
                         AsBuiltForm::tr("Over the board, sealed")};
-    NumberColumn wider{AsBuiltForm::tr("wider a side, %1").arg(length.unit),
+    NumberColumn wider{AsBuiltForm::tr("wider, %1").arg(length.unit),
                        length,
                        job::range_of("/as_built/*/blocks/*/grown_mm"),
                        0,
                        false,
-                       AsBuiltForm::tr("Than planned; below 0: narrower")};
+                       AsBuiltForm::tr("On each side, than planned; below 0: narrower")};
     return low(new TableEdit({label, height, wider},
                              {AsBuiltForm::tr("Odd blocks"), AsBuiltForm::tr("Add a block (Insert)"),
                               AsBuiltForm::tr("Take this block away (Delete)")},

@@ -44,7 +44,11 @@ ShopForm::ShopForm(const Shop& shop, const FormContext& context, QWidget* parent
     add_saw_rows();
     numbers_.fill(shop);
     auto* day = new QWidget;
-    auto* columns = new QHBoxLayout(day);
+    auto* all = new QVBoxLayout(day);
+    auto* columns = new QHBoxLayout;
+    all->addLayout(columns, 1);
+    constexpr int wide_px = 940; // hints and heads of columns are read whole, where the screen is as wide
+    all->addSpacerItem(new QSpacerItem(wide_px, 0, QSizePolicy::Preferred, QSizePolicy::Fixed));
     columns->setSpacing(24);
     columns->addWidget(column_of(left_));
     columns->addWidget(column_of(right_));

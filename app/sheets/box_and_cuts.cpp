@@ -17,7 +17,7 @@ namespace {
 
 constexpr double numbered_mm = 330;  ///< on a whole bench a number hides a shorter cut
 constexpr double apart_mm = 260;     ///< between what lies on the bench: words and dimensions
-constexpr double box_times = 4.4;    ///< the box is a detail, drawn larger than the boards
+constexpr double box_times = 2.8;    ///< the box is a detail, drawn larger than the boards
 constexpr double box_words_mm = 330; ///< its dimension and FRONT below it
 constexpr double aspect = 1.3;       ///< of a window's sheet, about
 

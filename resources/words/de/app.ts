@@ -4713,10 +4713,6 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Als geplant, ganze Breite; unter 0: schmaler</translation>
     </message>
     <message>
-        <source>Than planned; below 0: narrower</source>
-        <translation>Als geplant; unter 0: schmaler</translation>
-    </message>
-    <message>
         <source>That makes more than %1 pockets</source>
         <translation>Das ergibt mehr als %1 Aussparungen</translation>
     </message>
@@ -7540,10 +7536,6 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>breit</translation>
     </message>
     <message>
-        <source>wider a side, %1</source>
-        <translation>breiter je Seite, %1</translation>
-    </message>
-    <message>
         <source>wider, %1</source>
         <translation>breiter, %1</translation>
     </message>
@@ -8256,6 +8248,10 @@ Wieder aufnehmen?</translation>
     <message>
         <source>“%1” is there twice: give one another name</source>
         <translation>„%1“ steht doppelt da: einer einen anderen Namen geben</translation>
+    </message>
+    <message>
+        <source>On each side, than planned; below 0: narrower</source>
+        <translation>Je Seite, als geplant; unter 0: schmaler</translation>
     </message>
 </context>
 </TS>
