@@ -4,6 +4,7 @@
 #include "job/edit.h"
 
 #include "arrange/drawer.h"
+#include "arrange/need.h"
 
 #include <algorithm>
 #include <chrono>
@@ -14,7 +15,7 @@ namespace drawercast::subcommands {
 namespace {
 
 /// About what a machine of today looks at in a second; the search plans its patience by it.
-constexpr std::uint64_t evaluations_a_second = 1'500'000;
+constexpr std::uint64_t evaluations_a_second = 2'000'000;
 
 /// The clock is a cap alone: a job that needs less is answered alike on every machine. No drawer takes the
 /// time of the ones after it.
@@ -39,6 +40,13 @@ std::string takes(const arrange::Trial& trial) {
     const int all = trial.arranged.placed + trial.arranged.left;
     return trial.drawer + " takes " + std::to_string(trial.arranged.placed) + " of " + std::to_string(all) +
            "\n";
+}
+
+/// By area alone: says why something found no room.
+std::string needed(const arrange::Need& need) {
+    const auto percent = [](double share) { return std::to_string(std::lround(share * 100)) + " %"; };
+    return "of the room within the edges: objects need " + percent(need.objects) + ", with their fit " +
+           percent(need.with_fit) + ", with walls " + percent(need.with_walls) + "\n";
 }
 
 } // namespace
@@ -67,6 +75,8 @@ Expected<ArrangeReport> arrange_report(const Command& command, const job::Job& j
     }
     told += "placed: " + std::to_string(arranged.placed) +
             "\nfound no room: " + std::to_string(arranged.left) + "\n";
+    if (arranged.left > 0)
+        told += needed(single ? arrange::need_of(job, {command.into}) : arrange::need_of(job));
     return ArrangeReport{std::move(arranged.job), std::move(told), arranged.left == 0};
 }
 

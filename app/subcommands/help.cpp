@@ -33,7 +33,8 @@ foam to mix, and the templates to build the mold by. It reads a job file
         that would do: each is tried by itself, what it takes is said, and the
         one that takes the most, of those the smallest, is written. Locked
         pockets stay. Takes at most SECONDS, 60 where they are left out; exit
-        code 1 where something found no room.
+        code 1 where something found no room; then what objects, fit and walls
+        need of the room is said.
   drawercast quote [JOB] --drawer WxDxT [--drawer …] [--objects N] [--area PERCENT]
         About what drawers cost before anything is measured: inside width and
         depth and the insert's thickness in mm, about how many objects in all

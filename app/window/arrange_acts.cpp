@@ -32,20 +32,24 @@ ArrangeActs::ArrangeActs(const Desk& desk, Actions& actions, QWidget* window)
 ArrangeDialog* ArrangeActs::dialog() const { return dialog_; }
 
 void ArrangeActs::in_drawer(const QString& what, arrange::Moving moving) {
+    const job::Job job = desk_.document.job();
+    const std::string drawer = desk_.selection.drawer();
+    const QString need = need_words(arrange::need_of(job, {drawer}));
     arrange(
-        [job = desk_.document.job(), drawer = desk_.selection.drawer(), moving](const Watch& watch,
-                                                                                const arrange::Tell& tell) {
+        [job, drawer, moving](const Watch& watch, const arrange::Tell& tell) {
             return arrange::arranged(job, drawer, moving, patience, watch, tell);
         },
-        keep(what));
+        need, keep(what, need));
 }
 
 void ArrangeActs::over_drawers() {
+    const job::Job job = desk_.document.job();
+    const QString need = need_words(arrange::need_of(job));
     arrange(
-        [job = desk_.document.job()](const Watch& watch, const arrange::Tell& tell) {
+        [job](const Watch& watch, const arrange::Tell& tell) {
             return arrange::arranged(job, arrange::Moving::none, patience, watch, tell);
         },
-        keep(tr("Arrange over all drawers")));
+        need, keep(tr("Arrange over all drawers"), need));
 }
 
 /// Each drawer is tried by itself; the maker chooses among what came of it.
@@ -57,6 +61,7 @@ void ArrangeActs::which_drawer() {
             *tried = arrange::each_drawer(job, patience, watch);
             return arrange::Arranged{job, 0, 0, arrange::not_placed_yet(job)};
         },
+        need_words(arrange::need_of(job)),
         [this, tried](const arrange::Arranged&) {
             QStringList rows;
             for (const arrange::Trial& trial : *tried) {
@@ -77,16 +82,16 @@ void ArrangeActs::which_drawer() {
         });
 }
 
-ArrangeActs::Answered ArrangeActs::keep(const QString& what) {
-    return [this, what](const arrange::Arranged& found) {
+ArrangeActs::Answered ArrangeActs::keep(const QString& what, const QString& need) {
+    return [this, what, need](const arrange::Arranged& found) {
         desk_.document.commit(what, found.job);
-        emit said(arranged_words(found));
+        emit said(found.left == 0 ? arranged_words(found) : arranged_words(found) + u' ' + need);
     };
 }
 
-void ArrangeActs::arrange(Arranging::Task task, Answered answered) {
+void ArrangeActs::arrange(Arranging::Task task, const QString& need, Answered answered) {
     if (dialog_) return;
-    dialog_ = new ArrangeDialog(std::move(task), window_);
+    dialog_ = new ArrangeDialog(std::move(task), need, window_);
     Document& document = desk_.document;
     connect(dialog_, &ArrangeDialog::better, this,
             [&document](const arrange::Arranged& found) { document.preview(found.job); });

@@ -26,8 +26,8 @@ class ArrangeActs final : public QObject {
 
   private:
     using Answered = std::function<void(const arrange::Arranged& found)>;
-    void arrange(Arranging::Task task, Answered answered);
-    Answered keep(const QString& what);
+    void arrange(Arranging::Task task, const QString& need, Answered answered);
+    Answered keep(const QString& what, const QString& need); ///< said where something found no room
     void in_drawer(const QString& what, arrange::Moving moving);
     void over_drawers();
     void which_drawer();

@@ -2,11 +2,12 @@
 #include "window/arrange_dialog.h"
 
 #include <QCoreApplication>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
 #include <QVBoxLayout>
+
+#include <cmath>
 
 namespace drawercast::app {
 
@@ -14,7 +15,8 @@ namespace {
 
 constexpr int thousandths = 1000;
 constexpr int above_edge_px = 40;
-constexpr int narrowest_px = 420;
+constexpr int beside_edge_px = 8;
+constexpr int width_px = 300; ///< as wide as the right pane, so that no part of the plan is under it
 
 } // namespace
 
@@ -25,25 +27,34 @@ QString arranged_words(const arrange::Arranged& found) {
         .arg(found.left);
 }
 
-ArrangeDialog::ArrangeDialog(Arranging::Task task, QWidget* window)
+QString need_words(const arrange::Need& need) {
+    const auto percent = [](double share) { return QString::number(std::round(share * 100)); };
+    return QCoreApplication::translate(
+               "ArrangeDialog",
+               "Of the room within the edges, objects need %1 %, with their fit %2 %, with walls %3 %.")
+        .arg(percent(need.objects), percent(need.with_fit), percent(need.with_walls));
+}
+
+ArrangeDialog::ArrangeDialog(Arranging::Task task, const QString& need, QWidget* window)
     : QDialog(window), arranging_(std::move(task)), words_(new QLabel(tr("Looking for places…"), this)),
       progress_(new QProgressBar(this)), keep_(new QPushButton(tr("&Keep the best so far"), this)),
       back_(new QPushButton(tr("&Back to what was"), this)) {
     setWindowTitle(tr("Arrange for me"));
     setWindowModality(Qt::WindowModal);
-    setMinimumWidth(narrowest_px);
+    words_->setWordWrap(true);
+    setFixedWidth(width_px);
     progress_->setRange(0, thousandths);
     progress_->setTextVisible(false);
     progress_->setAccessibleName(tr("How much of the search is done"));
     keep_->setDefault(true);
     auto* all = new QVBoxLayout(this);
     all->addWidget(words_);
+    auto* takes = new QLabel(need, this);
+    takes->setWordWrap(true);
+    all->addWidget(takes);
     all->addWidget(progress_);
-    auto* buttons = new QHBoxLayout;
-    buttons->addStretch(1);
-    buttons->addWidget(back_);
-    buttons->addWidget(keep_);
-    all->addLayout(buttons);
+    all->addWidget(keep_);
+    all->addWidget(back_);
     connect(keep_, &QPushButton::clicked, this, &ArrangeDialog::finish);
     connect(back_, &QPushButton::clicked, this, &ArrangeDialog::drop);
     connect(&arranging_, &Arranging::better, this, &ArrangeDialog::show_best);
@@ -54,9 +65,9 @@ ArrangeDialog::ArrangeDialog(Arranging::Task task, QWidget* window)
 
 void ArrangeDialog::begin() {
     open();
-    const QPoint middle = parentWidget()->mapToGlobal(QPoint(parentWidget()->width() / 2, 0));
-    const QPoint edge = parentWidget()->mapToGlobal(QPoint(0, parentWidget()->height()));
-    move(middle.x() - width() / 2, edge.y() - height() - above_edge_px);
+    const QPoint corner =
+        parentWidget()->mapToGlobal(QPoint(parentWidget()->width(), parentWidget()->height()));
+    move(corner - QPoint(frameGeometry().width() + beside_edge_px, frameGeometry().height() + above_edge_px));
     arranging_.begin();
 }
 

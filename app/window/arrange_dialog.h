@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "arrange/need.h"
 #include "window/arranging.h"
 
 #include <QDialog>
@@ -18,9 +19,10 @@ namespace drawercast::app {
 class ArrangeDialog final : public QDialog {
     Q_OBJECT
   public:
-    ArrangeDialog(Arranging::Task task, QWidget* window);
+    /// `need`: what all of it takes of the room, a sentence.
+    ArrangeDialog(Arranging::Task task, const QString& need, QWidget* window);
 
-    void begin();                        ///< shown at the window's lower edge, so that the sheet is seen
+    void begin(); ///< shown in the window's lower right corner, so that the whole plan is seen
     void reject() override { finish(); } ///< Escape and the frame's button keep the best
     const arrange::Arranged* best() const { return best_ ? &*best_ : nullptr; }
 
@@ -44,7 +46,9 @@ class ArrangeDialog final : public QDialog {
     bool dropped_ = false;
 };
 
-/// "12 placed, 2 found no room, 3 moved."
+/// "Placed: 12. Moved: 3. Found no room: 2."
 QString arranged_words(const arrange::Arranged& found);
+/// "Of the room within the edges, objects need 60 %, with their fit 71 %, with walls 104 %."
+QString need_words(const arrange::Need& need);
 
 } // namespace drawercast::app

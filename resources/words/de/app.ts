@@ -8253,5 +8253,9 @@ Wieder aufnehmen?</translation>
         <source>On each side, than planned; below 0: narrower</source>
         <translation>Je Seite, als geplant; unter 0: schmaler</translation>
     </message>
+    <message>
+        <source>Of the room within the edges, objects need %1 %, with their fit %2 %, with walls %3 %.</source>
+        <translation>Vom Platz innerhalb der Ränder brauchen Gegenstände %1 %, mit ihrer Passung %2 %, mit Stegen %3 %.</translation>
+    </message>
 </context>
 </TS>
