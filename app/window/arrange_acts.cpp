@@ -15,7 +15,7 @@ namespace drawercast::app {
 
 namespace {
 
-constexpr arrange::Budget patience{60'000'000, 1}; ///< a minute or two: whoever waits may stop it
+constexpr arrange::Budget patience{60'000'000, 1}; ///< less than a minute: whoever waits may stop it
 
 } // namespace
 

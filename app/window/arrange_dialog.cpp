@@ -29,9 +29,9 @@ QString arranged_words(const arrange::Arranged& found) {
 
 QString need_words(const arrange::Need& need) {
     const auto percent = [](double share) { return QString::number(std::round(share * 100)); };
-    return QCoreApplication::translate(
-               "ArrangeDialog",
-               "Of the room within the edges, objects need %1 %, with their fit %2 %, with walls %3 %.")
+    return QCoreApplication::translate("ArrangeDialog",
+                                       "Of the room within the edges, objects need %1\u00a0%, with their fit "
+                                       "%2\u00a0%, with walls %3\u00a0%.")
         .arg(percent(need.objects), percent(need.with_fit), percent(need.with_walls));
 }
 

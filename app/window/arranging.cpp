@@ -4,11 +4,14 @@
 #include <QElapsedTimer>
 #include <QMetaObject>
 
+#include <algorithm>
+
 namespace drawercast::app {
 
 namespace {
 
-constexpr int between_tells_ms = 50; ///< a search asks far oftener than anybody can look
+constexpr int between_tells_ms = 50;  ///< a search asks far oftener than anybody can look
+constexpr double longest_ms = 60'000; ///< nobody waits longer; a slow machine gets its best so far then
 
 } // namespace
 
@@ -28,14 +31,17 @@ void Arranging::begin() {
 /// On the worker's thread; everything told is queued to the window's.
 void Arranging::run() {
     QElapsedTimer since;
+    QElapsedTimer whole;
     since.start();
-    const auto watch = [&](double done) {
+    whole.start();
+    const auto watch = [&](double searched) {
+        const double done = std::max(searched, static_cast<double>(whole.elapsed()) / longest_ms);
         if (since.elapsed() >= between_tells_ms) {
             since.restart();
             QMetaObject::invokeMethod(
                 this, [this, done] { emit progressed(done); }, Qt::QueuedConnection);
         }
-        return stop_.load();
+        return done >= 1 || stop_.load();
     };
     const auto tell = [this](const arrange::Arranged& found) {
         QMetaObject::invokeMethod(

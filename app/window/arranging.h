@@ -11,8 +11,8 @@
 
 namespace drawercast::app {
 
-/// One search beside the window: what it finds is told as it gets better, and once it is over. Stopped, it
-/// ends with its best so far.
+/// One search beside the window: what it finds is told as it gets better, and once it is over. Stopped, or
+/// after a minute, it ends with its best so far.
 class Arranging final : public QObject {
     Q_OBJECT
   public:

@@ -24,8 +24,8 @@ constexpr double about_its_box = 0.97;
 // An empty box that is too full for throws until so much of the budget is gone is squeezed into from a longer
 // one.
 constexpr double thrown = 0.1;
-constexpr double explored = 0.6;
-constexpr double refined = 0.8;
+constexpr double explored = 0.4;
+constexpr double refined = 0.5;
 
 /// The figure from `old` on that overlaps most, of those that do; none: the size.
 std::size_t most_in_the_way(const Search& search, std::size_t old) {

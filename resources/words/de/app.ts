@@ -8254,8 +8254,8 @@ Wieder aufnehmen?</translation>
         <translation>Je Seite, als geplant; unter 0: schmaler</translation>
     </message>
     <message>
-        <source>Of the room within the edges, objects need %1 %, with their fit %2 %, with walls %3 %.</source>
-        <translation>Vom Platz innerhalb der Ränder brauchen Gegenstände %1 %, mit ihrer Passung %2 %, mit Stegen %3 %.</translation>
+        <source>Of the room within the edges, objects need %1 %, with their fit %2 %, with walls %3 %.</source>
+        <translation>Vom Platz innerhalb der Ränder brauchen Gegenstände %1 %, mit ihrer Passung %2 %, mit Stegen %3 %.</translation>
     </message>
 </context>
 </TS>
