@@ -7,9 +7,12 @@
 #include "window/arrange_dialog.h"
 #include "window/tidy_acts.h"
 
+#include <QLabel>
 #include <QPushButton>
 #include <QtTest>
 #include <gtest/gtest.h>
+
+#include <algorithm>
 
 namespace drawercast::app {
 namespace {
@@ -62,6 +65,10 @@ TEST_F(ArrangeActsTest, EscapeKeepsTheBestSoFarAndTheSheetShowsItMeanwhile) {
     open(60); // more than there is room for: the search goes on until it is stopped
     shortcut(QKeySequence("Ctrl+R"));
     ASSERT_NE(dialog(), nullptr);
+    const auto labels = dialog()->findChildren<QLabel*>();
+    EXPECT_TRUE(std::any_of(labels.begin(), labels.end(), [](const QLabel* label) {
+        return label->text().contains("with walls");
+    })) << "why there is no room for all of them";
     ASSERT_TRUE(QTest::qWaitFor([&] { return document.previewing(); }, 60'000));
     EXPECT_EQ(placed(), 1U) << "nothing is committed yet";
     EXPECT_GT(document.shown().drawers.front()->pockets.size(), 1U);
