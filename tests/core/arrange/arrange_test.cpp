@@ -94,7 +94,9 @@ TEST(PairTable, KnowsExactlyWhatIsTooNear) {
         const double said = table.overlap(room, by);
         const double asked = overlap(room, a[0], b[0], by, 0.3, 1e9);
         EXPECT_EQ(said > 0, asked > 0) << k;
-        if (asked > 0) EXPECT_NEAR(said, asked, 0.1 * asked + 0.1) << k;
+        if (asked > 0) {
+            EXPECT_NEAR(said, asked, 0.1 * asked + 0.1) << k;
+        }
         near += asked > 0 ? 1 : 0;
     }
     EXPECT_GT(near, 300);
