@@ -3,6 +3,7 @@
 
 #include "plan/say.h"
 
+#include "language/in_words.h"
 #include "language/spoken.h"
 
 #include <algorithm>
@@ -114,8 +115,7 @@ void draw_guide(const LiveDesk& desk, const layout::SnapAxis& axis, const std::v
     const Vec across = Vec{-(b - a).y, (b - a).x} * (1 / length);
     for (const auto& [from, to] : parts) desk.pencil.line(sheets::line(from, to), 1.25, {14, 3, 2, 3, 2, 3});
     for (const Vec end : {a, b}) desk.pencil.line(sheets::line(end - across * 4, end + across * 4), 1.25);
-    const auto words = layout::text_of(axis.reason);
-    const auto text = QString::fromUtf8(words.data(), static_cast<qsizetype>(words.size()));
+    const auto text = in_words(layout::words_of(axis.reason));
     const Vec size = desk.pencil.plate_size(text);
     desk.pencil.words(text, desk.room.place(middles(a, b, size, false), size));
 }

@@ -9,6 +9,7 @@
 #include "forms/foam_pages.h"
 #include "forms/problem_words.h"
 #include "forms/table_edit.h"
+#include "language/goods.h"
 #include "language/spoken.h"
 
 #include <QCheckBox>
@@ -31,7 +32,7 @@ constexpr int most_name = 200;
 bool is_builtin_name(const QString& name) {
     const auto& foams = job::builtin_foams();
     return std::any_of(foams.begin(), foams.end(),
-                       [&](const job::Foam& foam) { return QString::fromStdString(foam.name) == name; });
+                       [&](const job::Foam& foam) { return language::goods_name(foam.name) == name; });
 }
 
 TableEdit* kit_table(const FormContext& context) {
@@ -83,7 +84,7 @@ FoamForm::FoamForm(const job::Foam& foam, const job::Shop& shop, const FormConte
 
 QWidget* FoamForm::make_head() {
     for (std::size_t i = 0; i < profiles_.size(); ++i) {
-        const QString name = QString::fromStdString(profiles_[i].name);
+        const QString name = language::goods_name(profiles_[i].name);
         choice_->addItem(i == 0 ? tr("This job's: %1").arg(name) : tr("Built in: %1").arg(name));
     }
     name_->setMaxLength(most_name);
@@ -103,7 +104,7 @@ QWidget* FoamForm::make_head() {
 QWidget* FoamForm::make_pages() {
     add_rise_rows(*rise_rows_, rise_, context());
     for (const QString& words : {tr("firm"), tr("medium"), tr("soft")}) firmness_->addItem(words);
-    cured_rows_->add("/firmness", tr("&Firmness"), firmness_,
+    cured_rows_->add("/firmness", tr("Firmn&ess"), firmness_,
                      tr("Says which fits, walls and floors are practice"));
     add_cured_rows(*cured_rows_, cured_, context());
     cured_rows_->add_widget(crush_);
@@ -151,7 +152,7 @@ void FoamForm::choose_profile(int index) {
 
 void FoamForm::fill(const job::Foam& foam) {
     profile_ = foam;
-    name_->setText(QString::fromStdString(foam.name));
+    name_->setText(language::goods_name(foam.name));
     rise_.fill(foam);
     cured_.fill(foam);
     cup_.fill(foam.cup.value_or(job::Cup{}));
@@ -161,7 +162,7 @@ void FoamForm::fill(const job::Foam& foam) {
     use_cup_->setChecked(foam.cup && foam.cup->use);
     std::vector<NumberRow> rows;
     for (const auto& kit : foam.kits)
-        rows.push_back({QString::fromStdString(kit.name),
+        rows.push_back({language::goods_name(kit.name),
                         {0, kit.volume_ml, kit.price, double(kit.at_hand)},
                         int(rows.size())});
     kits_->set_rows(std::move(rows));
@@ -178,7 +179,7 @@ std::optional<job::Foam> FoamForm::typed() const {
     const bool all = rise_.take(foam) & cured_.take(foam);
     const bool cup_read = cup_.take(cup);
     if (!all || (use_cup_->isChecked() && !cup_read)) return std::nullopt;
-    foam.name = name_->text().toStdString();
+    foam.name = language::goods_key(name_->text());
     foam.firmness = static_cast<job::Firmness>(firmness_->currentIndex());
     foam.crush = crush_->isChecked();
     cup.use = use_cup_->isChecked();
@@ -186,7 +187,7 @@ std::optional<job::Foam> FoamForm::typed() const {
     std::vector<job::Kit> kits;
     for (const NumberRow& row : kits_->rows()) {
         job::Kit kit = row.origin < 0 ? job::Kit{} : profile_.kits[static_cast<std::size_t>(row.origin)];
-        kit.name = row.words.toStdString();
+        kit.name = language::goods_key(row.words);
         kit.volume_ml = row.numbers[1];
         kit.price = row.numbers[2];
         kit.at_hand = static_cast<int>(row.numbers[3]);

@@ -6,6 +6,7 @@
 #include "forms/form_context.h"
 #include "forms/money.h"
 #include "forms/small_screen.h"
+#include "language/goods.h"
 #include "language/spoken.h"
 
 #include <QDialogButtonBox>
@@ -65,7 +66,8 @@ FoamsDialog::FoamsDialog(std::vector<plan::FoamBeside> foams, const job::Job& jo
         add_row(*grid, caption, all);
     };
     row({}, [](const auto& foam) {
-        return foam.of_job ? tr("%1 (this job’s)").arg(text(foam.foam.name)) : text(foam.foam.name);
+        return foam.of_job ? tr("%1 (this job’s)").arg(language::goods_name(foam.foam.name))
+                           : language::goods_name(foam.foam.name);
     });
     row(tr("Firmness"), [](const auto& foam) { return firmness_words(foam.foam.firmness); });
     row(tr("The inserts weigh"),
@@ -130,7 +132,7 @@ void FoamsDialog::add_buttons(QGridLayout& grid) {
         if (foams_[i].of_job) continue;
         auto* take = new QPushButton(tr("Take this foam"));
         take->setAutoDefault(false);
-        take->setAccessibleName(tr("Take the foam “%1”").arg(text(foams_[i].foam.name)));
+        take->setAccessibleName(tr("Take the foam “%1”").arg(language::goods_name(foams_[i].foam.name)));
         connect(take, &QPushButton::clicked, this, [this, i] {
             taken_ = i;
             accept();

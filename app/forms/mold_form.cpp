@@ -5,6 +5,7 @@
 #include "job/write.h"
 
 #include "forms/length_edit.h"
+#include "language/goods.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -26,13 +27,13 @@ FieldProblems reader_problems(const job::Mold& mold, const job::Shop& shop) {
 template <class Items>
 QStringList names_of(const Items& items) {
     QStringList names;
-    for (const auto& item : items) names << QString::fromStdString(item.name);
+    for (const auto& item : items) names << language::goods_name(item.name);
     return names;
 }
 
 std::optional<std::string> chosen(const QComboBox* combo) {
     if (combo->currentIndex() <= 0) return std::nullopt; // the first says "automatic"
-    return combo->currentText().toStdString();
+    return language::goods_key(combo->currentText());
 }
 
 } // namespace
@@ -65,7 +66,7 @@ MoldForm::MoldForm(const job::Mold& mold, const job::Shop& shop, const FormConte
 /// "automatic" and the shop's; one that the shop has no more stays, so that the form changes nothing unasked.
 QComboBox* MoldForm::names(QStringList names, const std::optional<std::string>& now) {
     auto* combo = new QComboBox;
-    const QString name = now ? QString::fromStdString(*now) : QString();
+    const QString name = now ? language::goods_name(*now) : QString();
     if (now && !names.contains(name)) names << name;
     combo->addItem(tr("automatic"));
     combo->addItems(names);
@@ -80,7 +81,7 @@ void MoldForm::add_plate() {
     closure_ = names(names_of(job::closures_of(shop_)), given_.closure);
     rows_->add_head(tr("Plate and box"));
     rows_->add_wide("/board", tr("&Board of the plate"), board_);
-    rows_->add_wide("/box_board", tr("Board of walls and &base"), box_board_);
+    rows_->add_wide("/box_board", tr("Board of wa&lls and base"), box_board_);
     rows_->add_wide("/closure", tr("&Closures"), closure_);
     auto* spacing = new LengthEdit(context(), job::range_of("/mold/spacing_mm"));
     spacing->allow_empty(tr("automatic"));
@@ -139,7 +140,7 @@ void MoldForm::fill() {
     share_walls_->setChecked(given_.share_walls);
     job::StiffenerChoice choice = given_.stiffeners.value_or(job::StiffenerChoice{});
     stiffening_->setCurrentIndex(!given_.stiffeners ? automatic : choice.count == 0 ? none : fixed);
-    const QString name = QString::fromStdString(choice.name);
+    const QString name = language::goods_name(choice.name);
     if (!name.isEmpty() && piece_->findText(name) < 0) piece_->addItem(name);
     if (!name.isEmpty()) piece_->setCurrentIndex(piece_->findText(name));
     along_->setCurrentIndex(choice.along == job::Along::long_side ? 1 : 0);
@@ -174,7 +175,7 @@ std::optional<job::Mold> MoldForm::typed() const {
         choice.count = 0;
     } else {
         if (!count_.take(choice)) return std::nullopt;
-        choice.name = piece_->currentText().toStdString();
+        choice.name = language::goods_key(piece_->currentText());
         choice.along = along_->currentIndex() == 1 ? job::Along::long_side : job::Along::short_side;
         choice.glued = glued_->isChecked();
     }

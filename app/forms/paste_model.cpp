@@ -25,7 +25,7 @@ QString column_word(const std::string& where) {
 
 QString reason(const Problem& problem) {
     if (problem.code == "paste-missing")
-        return PasteModel::tr("No %1").arg(column_word(problem.where).toLower());
+        return PasteModel::tr("%1 is missing").arg(column_word(problem.where));
     const QString words = problem_words(problem);
     const QString column = column_word(problem.where);
     return column.isEmpty() ? words : PasteModel::tr("%1: %2").arg(column, words);

@@ -7,6 +7,7 @@
 #include "forms/length_edit.h"
 #include "forms/money.h"
 #include "forms/problem_words.h"
+#include "language/goods.h"
 #include "language/spoken.h"
 
 #include <QDialogButtonBox>
@@ -162,7 +163,7 @@ QString QuickQuoteForm::answer(const job::Job& job, const plan::QuickQuote& quot
     QString words = QStringLiteral("<table>%1</table><p>").arg(rows);
     words += tr("With the foam “%1”. The spread is that of what is not known yet: pockets’ depths, area, "
                 "number, the foam’s rise, hours, boards.")
-                 .arg(text(job.foam->name).toHtmlEscaped());
+                 .arg(language::goods_name(job.foam->name).toHtmlEscaped());
     if (!quote.work_priced) words += QLatin1Char(' ') + tr("The hour has no price: work is not in it.");
     if (!quote.foam_priced) words += QLatin1Char(' ') + tr("The kits have no prices: foam is not in it.");
     return words + QLatin1Char(' ') + tr("Sealer, release, clay and glue are not in it.") +

@@ -5,6 +5,7 @@
 
 #include "forms/object_picture.h"
 #include "forms/small_screen.h"
+#include "language/goods.h"
 
 #include <QDialogButtonBox>
 #include <QHBoxLayout>
@@ -20,6 +21,15 @@ namespace drawercast::app {
 
 namespace {
 
+/// The catalog's, called as the maker speaks: what is taken is the maker's own from then on.
+std::vector<job::Object> all_objects() {
+    auto objects = job::standard_objects();
+    for (job::Object& object : objects)
+        for (std::string* words : {&object.name, &object.note})
+            *words = language::goods_name(*words).toStdString();
+    return objects;
+}
+
 /// Every typed word must be found somewhere in the name or the source.
 bool answers(const job::Object& object, const QString& words) {
     const QString text = QString::fromStdString(object.name + ' ' + object.note);
@@ -31,7 +41,7 @@ bool answers(const job::Object& object, const QString& words) {
 } // namespace
 
 StandardDialog::StandardDialog(const FormContext& context, QWidget* parent)
-    : QDialog(parent), find_(new QLineEdit(this)), list_(new QListWidget(this)),
+    : QDialog(parent), all_(all_objects()), find_(new QLineEdit(this)), list_(new QListWidget(this)),
       picture_(new ObjectPicture(context, this)), source_(new QLabel(this)) {
     setWindowTitle(tr("Objects of published size"));
     find_->setPlaceholderText(tr("Find by name or standard"));
@@ -39,7 +49,7 @@ StandardDialog::StandardDialog(const FormContext& context, QWidget* parent)
     find_->setClearButtonEnabled(true);
     list_->setAccessibleName(tr("Objects of published size"));
     list_->setSelectionMode(QAbstractItemView::ExtendedSelection);
-    for (const auto& object : job::standard_objects()) list_->addItem(QString::fromStdString(object.name));
+    for (const auto& object : all_) list_->addItem(QString::fromStdString(object.name));
     source_->setWordWrap(true);
     source_->setTextInteractionFlags(Qt::TextSelectableByMouse);
     source_->setMinimumHeight(3 * fontMetrics().height());
@@ -70,10 +80,9 @@ StandardDialog::StandardDialog(const FormContext& context, QWidget* parent)
 }
 
 void StandardDialog::find(const QString& words) {
-    const auto& objects = job::standard_objects();
     int first = -1;
     for (int i = 0; i < list_->count(); ++i) {
-        const bool found = answers(objects[static_cast<std::size_t>(i)], words);
+        const bool found = answers(all_[static_cast<std::size_t>(i)], words);
         list_->item(i)->setHidden(!found);
         if (found && first < 0) first = i;
     }
@@ -87,7 +96,7 @@ void StandardDialog::show_choice() {
     take_->setText(chosen.size() > 1 ? tr("Add %1 objects").arg(chosen.size()) : tr("Add object"));
     const auto* shown = list_->currentItem();
     if (shown == nullptr || shown->isHidden()) return source_->clear();
-    const auto& object = job::standard_objects()[static_cast<std::size_t>(list_->currentRow())];
+    const auto& object = all_[static_cast<std::size_t>(list_->currentRow())];
     picture_->set_object(object);
     source_->setText(QString::fromStdString(object.note));
 }
@@ -96,7 +105,7 @@ std::vector<job::Object> StandardDialog::objects() const {
     std::vector<job::Object> chosen;
     for (int i = 0; i < list_->count(); ++i) {
         if (!list_->item(i)->isSelected() || list_->item(i)->isHidden()) continue;
-        chosen.push_back(job::standard_objects()[static_cast<std::size_t>(i)]);
+        chosen.push_back(all_[static_cast<std::size_t>(i)]);
         chosen.back().id.clear();
     }
     return chosen;

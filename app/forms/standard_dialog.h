@@ -29,6 +29,7 @@ class StandardDialog final : public QDialog {
     void find(const QString& words);
     void show_choice();
 
+    const std::vector<job::Object> all_;
     QLineEdit* find_;
     QListWidget* list_;
     ObjectPicture* picture_;

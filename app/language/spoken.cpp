@@ -20,6 +20,12 @@ QString code_of(Language language) {
     return language == Language::german ? QStringLiteral("de") : QStringLiteral("en");
 }
 
+Language first_spoken(const QStringList& listed) {
+    for (const QString& one : listed)
+        if (const auto language = named(QStringView(one).left(2))) return *language;
+    return Language::english;
+}
+
 bool FlatTable::isEmpty() const { return QTranslator::isEmpty(); }
 
 QString FlatTable::translate(const char*, const char* source, const char* comment, int n) const {
@@ -40,6 +46,11 @@ Spoken::Spoken(Language language) {
 Spoken::~Spoken() {
     QCoreApplication::removeTranslator(&words_);
     QCoreApplication::removeTranslator(&toolkit_);
+}
+
+Language spoken_now() {
+    return named(QCoreApplication::translate("Language", "en", "code of the language"))
+        .value_or(Language::english);
 }
 
 QString tr(const char* text, const char* comment) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QString>
+#include <QStringList>
 #include <QTranslator>
 
 #include <optional>
@@ -14,6 +15,10 @@ enum class Language { english, german };
 /// "en" or "de"; anything else is none.
 std::optional<Language> named(QStringView code);
 QString code_of(Language language); ///< the other way around
+
+/// Of the languages a system lists ("de-AT", "en"), the best first, the first that the program speaks;
+/// English where there is none.
+Language first_spoken(const QStringList& listed);
 
 /// Looks up by text and comment alone, wherever it stands in the code: the same words are translated once.
 class FlatTable : public QTranslator {
@@ -35,6 +40,8 @@ class Spoken {
     FlatTable words_;
     QTranslator toolkit_;
 };
+
+Language spoken_now();
 
 /// A text of paper, which has no widget to ask: lupdate finds it by the name.
 QString tr(const char* text, const char* comment = nullptr);

@@ -39,14 +39,14 @@ QString drawing_words(const job::SvgOutline& outline, const FormContext& context
     const auto box = outline::box_of(outline.polygon);
     return tr("%1, %2 × %3 (%4)")
         .arg(QString::fromStdString(outline.name), notation.shown(box.width()), notation.shown(box.height()),
-             QString::fromStdString(outline.where));
+             place_words(outline.where));
 }
 
 namespace {
 
 /// Notes of a drawing under what is asked.
 QString with_notes(QString words, const job::SvgOutlines& read) {
-    for (const auto& note : read.notes) words += QLatin1Char('\n') + QString::fromStdString(note);
+    for (const auto& note : read.notes) words += QLatin1Char('\n') + in_words(note);
     return words;
 }
 

@@ -70,8 +70,7 @@ QVariant ChecksModel::data(const QModelIndex& index, int role) const {
     case Qt::ToolTipRole:
         return in_words(plan::advice(one, job));
     case Qt::AccessibleTextRole: {
-        const QString severity =
-            one.left_as_is ? tr("left as is") : text(std::string(layout::text_of(one.severity)));
+        const QString severity = one.left_as_is ? tr("left as is") : sheets::severity_words(one.severity);
         const QString said =
             tr("%1 %2: %3").arg(row.number).arg(severity, in_words(plan::sentence(one, job)));
         return row.zone.isEmpty() ? said : said + tr(", zone %1").arg(row.zone);

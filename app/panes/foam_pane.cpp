@@ -6,6 +6,7 @@
 
 #include "document/document.h"
 #include "document/selection.h"
+#include "language/goods.h"
 #include "panes/dose_gauge.h"
 #include "panes/explain/deciding.h"
 #include "panes/explain_sheet.h"
@@ -163,7 +164,7 @@ void FoamPane::refresh() {
     const int mends = drawer == nullptr ? 0 : to_mend(*drawer);
     head_->set_remark(drawer == nullptr ? QString()
                       : mends > 0       ? tr("not yet: %n to mend", nullptr, mends)
-                                        : QString::fromStdString(document_.shown().foam->name));
+                                        : language::goods_name(document_.shown().foam->name));
     none_->setVisible(figures_.empty());
     none_->setText(drawer == nullptr
                        ? tr("How much of each part to mix, how hard it pushes and what to buy, once there "

@@ -4,15 +4,18 @@
 #include "base/demand.h"
 #include "base/number.h"
 #include "layout/pocket.h"
+#include "plan/say.h"
 #include "shape/easy.h"
 #include "shape/region.h"
 #include "shape/symmetric.h"
 
 #include "capture/parallax.h"
+#include "language/spoken.h"
+
+#include <QCoreApplication>
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 
 namespace drawercast::app::photo {
 
@@ -74,16 +77,19 @@ std::optional<shape::Polygon> reshaped(const shape::Contour& contour, Shape want
     return std::nullopt;
 }
 
+QString tr(const char* words) { return QCoreApplication::translate("PhotoOutline", words); }
+
 std::string note_of(const Outline& outline, const Measured& measured) {
-    char text[160];
-    std::snprintf(text, sizeof text, "Measured from a photo: the outline lies within ± %.2f mm%s.",
-                  measured.band_mm, outline.band_in_fit ? ", which its fit allows for" : "");
-    std::string note = text;
-    if (outline.brushed) note += " Part of it was brushed by hand.";
-    if (outline.by_hand) note += " Points of it were put right by hand.";
-    if (outline.maybe_shadow) note += " Part of it may be a shadow: hold it against the object.";
-    if (outline.maybe_part) note += " It and its neighbor may be one thing, cut by a blank streak.";
-    return note;
+    QStringList note{
+        (outline.band_in_fit
+             ? tr("Measured from a photo: the outline lies within ± %1 mm, which its fit allows for.")
+             : tr("Measured from a photo: the outline lies within ± %1 mm."))
+            .arg(language::figures(plan::fixed(measured.band_mm, 2)))};
+    if (outline.brushed) note << tr("Part of it was brushed by hand.");
+    if (outline.by_hand) note << tr("Points of it were put right by hand.");
+    if (outline.maybe_shadow) note << tr("Part of it may be a shadow: hold it against the object.");
+    if (outline.maybe_part) note << tr("It and its neighbor may be one thing, cut by a blank streak.");
+    return note.join(QLatin1Char(' ')).toStdString();
 }
 
 /// The area both cover, where that is more than half of the lesser of them: then they are of the same thing.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "pourday/pour_paint.h"
 
+#include "language/in_words.h"
 #include "theme/lettering.h"
 
 #include <QCoreApplication>
@@ -64,6 +65,12 @@ void write_foot(QPainter& painter, const QRectF& foot, const PourPicture& pictur
 
 } // namespace
 
+QString step_words(const plan::PourStep& step) {
+    QString words = in_words(step.what);
+    if (!words.isEmpty()) words[0] = words[0].toUpper(); // gates are listed in lower case
+    return words;
+}
+
 QString clock_text(double seconds) {
     const bool minus = seconds < -0.5;
     const auto whole = static_cast<long>(std::lround(std::abs(seconds)));
@@ -114,16 +121,15 @@ void paint_pour(QPainter& painter, const QRect& room, const PourPicture& picture
                   theme.red, Qt::AlignRight);
     }
     double y = words.top();
-    y += write(painter, {words.left(), y, words.width(), unit * 8},
-               QString::fromStdString(picture.next->what), Face::bold, unit * 3, theme.ink) +
+    y += write(painter, {words.left(), y, words.width(), unit * 8}, step_words(*picture.next), Face::bold,
+               unit * 3, theme.ink) +
          unit * 0.4;
     for (const auto& detail : picture.next->details)
         y += write(painter, {words.left(), y, words.width(), std::max(unit, words.bottom() - y - unit * 2)},
-                   QString::fromStdString(detail), Face::regular, unit * 1.5, theme.ink);
+                   in_words(detail), Face::regular, unit * 1.5, theme.ink);
     if (picture.after != nullptr)
         write(painter, {words.left(), body.bottom() - unit * 1.9, body.width(), unit * 1.8},
-              tr("then: %1").arg(QString::fromStdString(picture.after->what)), Face::regular, unit * 1.2,
-              theme.ink2);
+              tr("then: %1").arg(step_words(*picture.after)), Face::regular, unit * 1.2, theme.ink2);
     write_foot(painter, foot, picture, unit, theme);
 }
 

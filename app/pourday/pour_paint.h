@@ -27,6 +27,8 @@ struct PourPicture {
     bool rehearsal = false;
 };
 
+QString step_words(const plan::PourStep& step); ///< "Plate on", begun with a capital
+
 void paint_pour(QPainter& painter, const QRect& room, const PourPicture& picture, const theme::Theme& theme);
 
 /// "1:07", "-0:05", "2:03:00"

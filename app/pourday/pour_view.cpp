@@ -35,7 +35,7 @@ void PourView::refresh() {
     run_ = port_.run();
     steps_ = port_.steps();
     const auto* step = next();
-    setAccessibleDescription(step ? QString::fromStdString(step->what) : tr("All done."));
+    setAccessibleDescription(step ? step_words(*step) : tr("All done."));
     update();
 }
 

@@ -35,7 +35,7 @@ void write_foot(sheets::Inks& inks, const Box& border, const Template& drawing, 
     rule(inks, {split, foot.min.y}, {split, foot.max.y}, LineRole::thin, theme);
     rule(inks, {split, middle}, {foot.max.x, middle}, LineRole::thin, theme);
     const TitleCell sign{
-        "frame",
+        language::tr("frame"),
         {drawing.mirrored ? language::tr("Mold, MIRRORED") : language::tr("Drawer, from above")},
         1.5,
         false,
@@ -43,9 +43,9 @@ void write_foot(sheets::Inks& inks, const Box& border, const Template& drawing, 
     write_cells(
         inks, {{split, foot.min.y}, {foot.max.x, middle}},
         {sign,
-         {"scale", {language::tr("1 : 1, true size")}, 1.1, false, {}},
-         {"tiles", {QString::fromStdString(laid.tiling.extent())}, 0.6, false, {}},
-         {"printed",
+         {language::tr("scale"), {language::tr("1 : 1, true size")}, 1.1, false, {}},
+         {language::tr("tiles"), {QString::fromStdString(laid.tiling.extent())}, 0.6, false, {}},
+         {language::tr("printed"),
           {printing.at, printing.corrected.isEmpty() ? language::tr("no printer correction")
                                                      : language::tr("corrected for ") + printing.corrected},
           1.2,
@@ -53,9 +53,9 @@ void write_foot(sheets::Inks& inks, const Box& border, const Template& drawing, 
           {}}},
         theme);
     write_cells(inks, {{split, middle}, foot.max},
-                {{"job", {drawing.words.job, drawing.words.revision}, 1.8, false, {}},
-                 {"drawer", {drawing.words.drawer}, 1.6, false, {}},
-                 {"page", {language::tr("%1 of %2").arg(number).arg(total)}, 1.0, false, {}}},
+                {{language::tr("job"), {drawing.words.job, drawing.words.revision}, 1.8, false, {}},
+                 {language::tr("drawer"), {drawing.words.drawer}, 1.6, false, {}},
+                 {language::tr("page"), {language::tr("%1 of %2").arg(number).arg(total)}, 1.0, false, {}}},
                 theme);
     rule(inks, foot.min, {foot.max.x, foot.min.y}, LineRole::title_line, theme);
     frame(inks, border, LineRole::border, theme);

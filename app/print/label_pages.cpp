@@ -4,6 +4,7 @@
 #include "plan/say.h"
 #include "plan/stock_stage.h"
 
+#include "language/goods.h"
 #include "language/spoken.h"
 #include "print/stamp.h"
 #include "print/title_block.h"
@@ -55,14 +56,14 @@ class Labels {
                                text(drawer.drawer),
                                {},
                                sizes({part.length_mm, part.width_mm, part.thickness_mm}),
-                               text(part.board),
+                               language::goods_name(part.board),
                                true});
         for (const auto& part : drawer.box.stiffeners)
             labels_.push_back({sheets::part_name(part.label),
                                text(drawer.drawer),
                                {},
                                sizes({part.length_mm}),
-                               text(part.stock),
+                               language::goods_name(part.stock),
                                false});
     }
     std::vector<Label> take() { return std::move(labels_); }

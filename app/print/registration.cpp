@@ -53,8 +53,8 @@ RingMark placed(Vec from, Vec to, bool upright, bool far_half, const std::vector
     for (const double share : shares) {
         const Vec at = from + (to - from) * (far_half ? 1 - share : share);
         RingMark mark{at, upright,
-                      QString::fromStdString("x " + plan::say_length_bare(at.x, units) + "  y " +
-                                             plan::say_length_bare(at.y, units))};
+                      language::figures("x " + plan::say_length_bare(at.x, units) + "  y " +
+                                        plan::say_length_bare(at.y, units))};
         const int count = covered(mark, words);
         if (best && count >= least) continue;
         best = mark;

@@ -26,9 +26,8 @@ struct TemplateWords {
     job::DisplayUnits units = job::DisplayUnits::mm;
     QString remark;                     ///< one line for the cover: "Enlarged 1.0040 …"; may be empty
     std::optional<sheets::Table> table; ///< of places from the datum
-    QString table_name = QStringLiteral("blocks");
-    QString table_head =
-        QStringLiteral("Blocks, from the datum 0, 0 in the front-left inner corner of the box");
+    QString table_name;                 ///< "blocks"
+    QString table_head; ///< "Blocks, from the datum 0, 0 in the front-left inner corner of the box"
 };
 
 /// A drawing to be printed at true size, with its frame told apart for good.

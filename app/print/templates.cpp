@@ -47,6 +47,8 @@ Template board_template(const job::Job& job, const job::Drawer& drawer, const ca
     words.remark = language::tr("Enlarged %1 times for shrinkage.")
                        .arg(language::figures(plan::fixed(board.enlargement, 4)));
     words.table = sheets::block_table(job, board);
+    words.table_name = language::tr("blocks");
+    words.table_head = language::tr("Blocks, from the datum 0, 0 in the front-left inner corner of the box");
     return template_of(sheets::pattern_board(job, board, sheets::Finish::lines_only), std::move(words));
 }
 

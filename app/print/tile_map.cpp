@@ -52,7 +52,7 @@ double write_tile_map(sheets::Inks& inks, const Box& box, const Template& drawin
         const theme::Lettering face{Face::bold, 15}, small{Face::regular, 10};
         const QString name = QString::fromStdString(tile.name());
         const double half = std::max(sheets::written_width(name, face),
-                                     tile.empty ? sheets::written_width("empty", small) : 0.0) /
+                                     tile.empty ? sheets::written_width(language::tr("empty"), small) : 0.0) /
                                 2 +
                             3;
         const Vec c = cell.center();

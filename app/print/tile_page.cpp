@@ -95,18 +95,18 @@ void write_title(sheets::Inks& inks, const Box& block_mm, const Template& drawin
     rule(inks, {block.min.x, middle}, {block.max.x, middle}, LineRole::thin, theme);
     rule(inks, {frame_cell.max.x, block.min.y}, {frame_cell.max.x, middle}, LineRole::thin, theme);
     const std::vector<TitleCell> cells{
-        {"lay on", drawing.words.lay_on, 58, true, {}},
-        {"job", {drawing.words.job, drawing.words.revision}, 40, false, {}},
-        {"drawer", {drawing.words.drawer}, 32, false, {}},
-        {"scale", {"1 : 1"}, 12.5, false, {}},
-        {"printed",
+        {language::tr("lay on"), drawing.words.lay_on, 58, true, {}},
+        {language::tr("job"), {drawing.words.job, drawing.words.revision}, 38, false, {}},
+        {language::tr("drawer"), {drawing.words.drawer}, 31, false, {}},
+        {language::tr("scale"), {"1 : 1"}, 12.5, false, {}},
+        {language::tr("printed"),
          printing.corrected.isEmpty()
              ? std::vector{printing.at}
              : std::vector{printing.at, language::tr("corrected for ") + printing.corrected},
          31,
          false,
          {}},
-        {"page", {language::tr("%1 of %2").arg(number).arg(total)}, 17, false, {}}};
+        {language::tr("page"), {language::tr("%1 of %2").arg(number).arg(total)}, 20, false, {}}};
     write_cells(inks, {{block.min.x, middle}, block.max}, cells, theme);
     write_outline(inks, block, theme);
 }

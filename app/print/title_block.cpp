@@ -59,26 +59,37 @@ void write_cells(sheets::Inks& inks, const Box& box, const std::vector<TitleCell
 
 void write_frame(sheets::Inks& inks, const Box& box, bool mirrored, double capital_mm,
                  const theme::Theme& theme) {
-    const double height = px(capital_mm);
-    const double large = height / theme::capital_share;
+    struct Word {
+        QString text;
+        double of_capitals; ///< share of the large letters
+    };
+    const std::vector<Word> words =
+        mirrored ? std::vector<Word>{{language::tr("Mold,"), 0.7}, {language::tr("MIRRORED"), 1}}
+                 : std::vector<Word>{{language::tr("Drawer,"), 0.85}, {language::tr("from above"), 0.7}};
+    const auto face = [](double height, const Word& word) {
+        return theme::Lettering{Face::drafting, height / theme::capital_share * word.of_capitals};
+    };
+    constexpr double sign_share = 1.25, lead = 0.45, sign_step = 0.62, after_sign = 0.5, gap = 0.3; // of them
+    const auto whole = [&](double height) {
+        double width = height * (lead + sign_share * sign_step + after_sign);
+        for (const Word& word : words)
+            width += sheets::written_width(word.text, face(height, word)) + face(height, word).px * gap;
+        return width;
+    };
+    const double wanted = px(capital_mm);
+    const double height =
+        wanted * std::min(1.0, box.width() / whole(wanted)); // words of some languages are long
     const QColor ink = mirrored ? theme.paper : theme.ink;
     if (mirrored) inks.push_back(sheets::Fill{sheets::path_of(box), theme.ink});
     const double base = box.center().y + height / 2;
-    double x = box.min.x + height * 0.45;
-    const double sign = height * 1.25;
-    inks.push_back(sheets::Fill{sheets::frame_sign({x + sign * 0.31, box.center().y}, sign, mirrored), ink});
-    x += sign * 0.62 + height * 0.5;
-    const auto put = [&](const QString& text, double size) {
-        const theme::Lettering face{Face::drafting, size};
-        sheets::write(inks, text, {x, base}, face, ink);
-        x += sheets::written_width(text, face) + size * 0.3;
-    };
-    if (mirrored) {
-        put(language::tr("Mold,"), large * 0.7);
-        put(language::tr("MIRRORED"), large);
-    } else {
-        put(language::tr("Drawer,"), large * 0.85);
-        put(language::tr("from above"), large * 0.7);
+    const double sign = height * sign_share;
+    double x = box.min.x + height * lead;
+    inks.push_back(
+        sheets::Fill{sheets::frame_sign({x + sign * sign_step / 2, box.center().y}, sign, mirrored), ink});
+    x += sign * sign_step + height * after_sign;
+    for (const Word& word : words) {
+        sheets::write(inks, word.text, {x, base}, face(height, word), ink);
+        x += sheets::written_width(word.text, face(height, word)) + face(height, word).px * gap;
     }
 }
 

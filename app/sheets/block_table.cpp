@@ -68,7 +68,7 @@ Table block_table(const job::Job& job, const casting::PatternBoard& board) {
             row.push_back({say(point.x_mm), false, {}});
             row.push_back({say(point.y_mm), false, {}});
         }
-        if (block.pin && block.fixing.size() == 1) row.push_back({"and a pin", false, {}});
+        if (block.pin && block.fixing.size() == 1) row.push_back({language::tr("and a pin"), false, {}});
         table.rows.push_back(std::move(row));
     }
     for (const auto& filler : casting::fillers_of(board)) add_filler(table, filler, board.height_mm, job);

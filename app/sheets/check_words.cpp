@@ -39,6 +39,18 @@ std::string plate_words(const layout::Check& check, const job::Job& job) {
     }
 }
 
+QString severity_words(layout::Severity severity) {
+    switch (severity) {
+    case layout::Severity::mend:
+        return language::tr("mend", "severity");
+    case layout::Severity::look:
+        return language::tr("look", "severity");
+    case layout::Severity::note:
+        return language::tr("note", "severity");
+    }
+    return {};
+}
+
 std::optional<Vec> place_of(const layout::Check& check, const plan::DrawerPlan& drawer) {
     if (check.frame == layout::CheckFrame::drawer && check.at)
         return check.to ? (*check.at + *check.to) * 0.5 : *check.at;

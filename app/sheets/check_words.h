@@ -7,6 +7,8 @@
 
 #include "sheets/marks.h"
 
+#include <QString>
+
 #include <optional>
 #include <string>
 
@@ -15,6 +17,9 @@ namespace drawercast::sheets {
 /// The few words that stand on the drawing beside a check's number: "wall 6.2, needs 8"; empty where the
 /// number is enough. In the job's display units.
 std::string plate_words(const layout::Check& check, const job::Job& job);
+
+/// "mend", "look", "note".
+QString severity_words(layout::Severity severity);
 
 /// Where a check lies on the drawer plan: its own point, else its pocket's middle, else nowhere.
 std::optional<Vec> place_of(const layout::Check& check, const plan::DrawerPlan& drawer);

@@ -2,6 +2,7 @@
 #include "plan/say.h"
 #include "stock/saw.h"
 
+#include "language/goods.h"
 #include "language/spoken.h"
 #include "sheets/bench_pen.h"
 #include "sheets/part_words.h"
@@ -145,9 +146,9 @@ void add_cut_sheet(BenchPen& pen, Vec at, const job::Job& job, const plan::Stock
     const auto within = [&](Vec p) { return Vec{std::min(p.x, last.x), std::min(p.y, last.y)}; };
     pen.turn_to(Layer::ground);
     add_edges(pen, seen, drawn);
-    const std::string name = cut.board.name + "   " + language::tr("sheet").toStdString() + " " +
-                             std::to_string(index + 1) + language::tr(" of ").toStdString() +
-                             std::to_string(cut.sheets.size()) + "   " +
+    const std::string name = language::goods_name(cut.board.name).toStdString() + "   " +
+                             language::tr("sheet").toStdString() + " " + std::to_string(index + 1) +
+                             language::tr(" of ").toStdString() + std::to_string(cut.sheets.size()) + "   " +
                              size_words(job, cut.board.sheet_length_mm, cut.board.sheet_width_mm);
     pen.put(TextMark{{at + Vec{0, drawn.width_mm}, {0, 9}}, name, TextRole::name, Side::left, 0, false});
     pen.turn_to(Layer::still);
@@ -179,13 +180,13 @@ double add_bars(BenchPen& pen, Vec at, const job::Job& job, const plan::StockPla
                 const stock::BarCut& cut) {
     double y = at.y;
     pen.turn_to(Layer::still);
-    pen.put(
-        TextMark{{at, {0, 9}},
-                 cut.stock + "   " + std::to_string(cut.bars.size()) + " × " + length_words(job, cut.bar_mm),
-                 TextRole::name,
-                 Side::left,
-                 0,
-                 false});
+    pen.put(TextMark{{at, {0, 9}},
+                     language::goods_name(cut.stock).toStdString() + "   " + std::to_string(cut.bars.size()) +
+                         " × " + length_words(job, cut.bar_mm),
+                     TextRole::name,
+                     Side::left,
+                     0,
+                     false});
     for (const auto& bar : cut.bars) {
         pen.put(PathMark{path_of(box_at({at.x, y - bar_mm}, cut.bar_mm, bar_mm)), LineRole::cavity_edge,
                          std::nullopt});

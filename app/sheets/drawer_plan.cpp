@@ -241,7 +241,7 @@ Plan drawer_plan(const job::Job& job, const job::Drawer& drawer, const plan::Dra
     const double full = ladder_full_mm(drawer.insert_mm, job.display_units);
     pen.put(LegendMark{{{sheet.area.max.x, sheet.area.min.y}, {-6 * 31 - 12, -42}},
                        Ladder::depth,
-                       "depth",
+                       language::tr("depth").toStdString(),
                        depth_figures(full, job.display_units)});
 
     for (const auto& pocket : plan.pockets) add_plan_wash(pen, *pocket, full);

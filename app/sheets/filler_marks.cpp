@@ -4,6 +4,7 @@
 #include "plan/say.h"
 
 #include "language/spoken.h"
+#include "sheets/said.h"
 
 #include <string>
 
@@ -22,7 +23,7 @@ LabelMark filler_label(const casting::Filler& filler, const job::Job& job, theme
     const std::string name = filler_name(filler).toStdString();
     LabelMark label;
     if (with_height_mm) {
-        const std::string height = "h " + plan::say_length_bare(*with_height_mm, job.display_units);
+        const std::string height = "h " + said(plan::say_length_bare(*with_height_mm, job.display_units));
         label.tries = {{TextLine{name + " " + language::tr("filler").toStdString(), role},
                         TextLine{height, theme::TextRole::depth}},
                        {TextLine{name + " " + language::tr("filler").toStdString() + "  " + height,

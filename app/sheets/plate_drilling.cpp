@@ -2,6 +2,7 @@
 #include "mold/plate_judge.h"
 #include "plan/say.h"
 
+#include "language/goods.h"
 #include "language/spoken.h"
 #include "sheets/aligned_length.h"
 #include "sheets/drilling.h"
@@ -80,11 +81,11 @@ QString end_words(const job::Job& job, const mold::PlateDesign& design, Vec clos
 
 /// Its name, with its kind before it unless the name says so.
 QString closure_words(const job::Closure& closure) {
-    const QString name = QString::fromStdString(closure.name);
+    const QString name = language::goods_name(closure.name);
     const auto kind = [&] {
         switch (closure.kind) {
         case job::ClosureKind::screw:
-            return QStringLiteral("screw");
+            return language::tr("screw");
         case job::ClosureKind::rod:
             return language::tr("rod");
         case job::ClosureKind::clamp:
@@ -94,7 +95,7 @@ QString closure_words(const job::Closure& closure) {
         }
         return QString();
     }();
-    const QString words = name.startsWith(kind, Qt::CaseInsensitive) ? name : kind + QLatin1Char(' ') + name;
+    const QString words = name.contains(kind, Qt::CaseInsensitive) ? name : kind + QLatin1Char(' ') + name;
     return closure.kind == job::ClosureKind::rod ? language::tr("%1, on through wall and base").arg(words)
                                                  : words;
 }

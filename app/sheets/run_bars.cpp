@@ -3,6 +3,8 @@
 
 #include "plan/run_ticks.h"
 
+#include "language/in_words.h"
+
 #include <QCoreApplication>
 
 #include <algorithm>
@@ -53,8 +55,9 @@ class Days {
 /// drawer's name as far as there is room.
 std::string short_words(const runsheet::Task& task) {
     constexpr int most_letters = 52; // at the caption's size they end before the bars
-    const std::size_t end = std::min(task.what.find_first_of(",;"), task.what.find(" and "));
-    QString words = QString::fromStdString(task.what.substr(0, end));
+    QString words = in_words(task.what);
+    for (const QString& end : {QStringLiteral(","), QStringLiteral(";"), tr(" and ")})
+        words = words.section(end, 0, 0);
     if (!task.drawer.empty()) words = tr("%1: %2").arg(words, QString::fromStdString(task.drawer));
     if (words.size() > most_letters) words = words.left(most_letters - 1) + QChar(0x2026);
     return words.toStdString();

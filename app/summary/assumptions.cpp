@@ -6,6 +6,7 @@
 #include "layout/minimums.h"
 #include "plan/say.h"
 
+#include "language/goods.h"
 #include "language/spoken.h"
 #include "sheets/text.h"
 #include "summary/dose_mass.h"
@@ -20,16 +21,16 @@ using Rows = std::vector<std::vector<sheets::Table::Cell>>;
 using sheets::text;
 QString fixed(double value, int decimals) { return language::figures(plan::fixed(value, decimals)); }
 
-const char* firmness_name(job::Firmness firmness) {
+QString firmness_name(job::Firmness firmness) {
     switch (firmness) {
     case job::Firmness::firm:
-        return "firm";
+        return language::tr("firm");
     case job::Firmness::medium:
-        return "medium";
+        return language::tr("medium");
     case job::Firmness::soft:
-        return "soft";
+        return language::tr("soft");
     }
-    return "firm";
+    return {};
 }
 
 /// For what is thinner than a thirty-second of an inch.
@@ -79,7 +80,7 @@ void add_foam(RowAdder row, const Summary& summary, const plan::Plan& plan) {
             uncertainty = drawer.band->uncertainty;
         }
     row(language::tr("foam"),
-        text(foam.name) + QStringLiteral(", ") + QLatin1String(firmness_name(foam.firmness)),
+        language::goods_name(foam.name) + QStringLiteral(", ") + firmness_name(foam.firmness),
         language::tr("set in the job"));
     row(language::tr("rise, free, at this altitude"), QStringLiteral("×") + fixed(expansion, 2), source);
     row(language::tr("rise may be off by"),
@@ -121,20 +122,19 @@ void add_shop(RowAdder row, const Summary& summary) {
 void add_minimums(RowAdder row, const Summary& summary) {
     const job::Job& job = summary.job;
     const layout::Minimums least = layout::minimums_of(job.minimums, job.foam->firmness);
-    const QString usual = language::tr("common practice, %1 foam")
-                              .arg(language::tr(firmness_name(job.foam->firmness))),
+    const QString usual = language::tr("common practice, %1 foam").arg(firmness_name(job.foam->firmness)),
                   set = language::tr("set in the job");
     row(language::tr("wall between pockets, least"),
         summary.said(least.wall_mm) + language::tr(", and depth / ") + fixed(least.wall_ratio, 1),
         job.minimums.wall_mm || job.minimums.wall_ratio ? set : usual);
-    const auto two = [&](double one, double other, const char* when) {
-        return one == other
-                   ? summary.said(one)
-                   : summary.said(one) + QStringLiteral(", ") + summary.said(other) + QLatin1String(when);
+    const auto two = [&](double one, double other, const QString& both) {
+        return one == other ? summary.said(one) : both.arg(summary.said(one), summary.said(other));
     };
-    row(language::tr("edge, least"), two(least.edge_mm, least.edge_deep_mm, " beside deep ones"),
+    row(language::tr("edge, least"),
+        two(least.edge_mm, least.edge_deep_mm, language::tr("%1, %2 beside deep ones")),
         job.minimums.edge_mm ? set : usual);
-    row(language::tr("floor, least"), two(least.floor_mm, least.floor_heavy_mm, " wide or heavy"),
+    row(language::tr("floor, least"),
+        two(least.floor_mm, least.floor_heavy_mm, language::tr("%1, %2 wide or heavy")),
         job.minimums.floor_mm ? set : usual);
 }
 
@@ -193,9 +193,10 @@ std::vector<QString> purchase_lines(const Summary& summary, const plan::Plan& pl
     std::vector<QString> lines{language::tr("Needed with spare: ") +
                                language::figures(plan::say_volume_ml(purchase.needed_ml, units))};
     for (const auto& kit : purchase.from_shelf)
-        lines.push_back(language::tr("From the shelf: %1 × ").arg(kit.count) + text(kit.name));
+        lines.push_back(language::tr("From the shelf: %1 × ").arg(kit.count) +
+                        language::goods_name(kit.name));
     for (const auto& kit : purchase.kits)
-        lines.push_back(language::tr("To buy: %1 × ").arg(kit.count) + text(kit.name));
+        lines.push_back(language::tr("To buy: %1 × ").arg(kit.count) + language::goods_name(kit.name));
     if (purchase.kits.empty()) lines.push_back(language::tr("Nothing to buy"));
     if (purchase.price > 0) {
         const QString currency =

@@ -26,11 +26,9 @@ constexpr Lettering title_face{Face::bold, 11.5}, body_face{Face::regular, 10};
 
 /// "mend: Battery pack 1, Barometer. Move one of them apart by 1.8 mm"
 QString body_words(const layout::Check& check, const job::Job& job) {
-    const std::string severity =
-        check.left_as_is ? "left as is" : std::string(layout::text_of(check.severity));
     const std::string whom = plan::subjects_text(check, job);
     const QString todo = in_words(plan::advice(check, job));
-    QString words = sheets::text(severity);
+    QString words = check.left_as_is ? language::tr("left as is") : sheets::severity_words(check.severity);
     if (!whom.empty()) words += QStringLiteral(": ") + sheets::text(whom);
     if (!todo.isEmpty() && !check.left_as_is)
         words += (whom.empty() ? QStringLiteral(": ") : QStringLiteral(". ")) + todo;

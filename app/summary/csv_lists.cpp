@@ -5,7 +5,10 @@
 #include "plan/sentences.h"
 #include "plan/stock_stage.h"
 
+#include "language/goods.h"
 #include "language/in_words.h"
+#include "sheets/check_words.h"
+#include "sheets/part_words.h"
 #include "summary/cut_tables.h"
 
 #include <QCoreApplication>
@@ -129,7 +132,7 @@ QByteArray checks(const job::Job& job, const plan::Plan& plan) {
     rows.add({tr("drawer"), tr("severity"), tr("check"), tr("whom"), tr("what"), tr("what to do"),
               tr("left as is")});
     const auto add = [&](const QString& drawer, const layout::Check& check) {
-        rows.add({drawer, text(std::string(layout::text_of(check.severity))),
+        rows.add({drawer, sheets::severity_words(check.severity),
                   text(std::string(layout::text_of(check.code))), text(plan::subjects_text(check, job)),
                   in_words(plan::title(check, job)), in_words(plan::advice(check, job)),
                   check.left_as_is ? tr("yes") : tr("no")});
@@ -145,12 +148,13 @@ QByteArray cuts(const job::Job& job, const plan::StockPlan& stock) {
     rows.add({tr("drawer"), tr("part"), tr("from"), rows.length_head(tr("length")),
               rows.length_head(tr("width")), rows.length_head(tr("thickness"))});
     for (const auto& part : stock.parts)
-        rows.add({drawer_name(job, part.drawer), text(part.label), text(part.board),
-                  rows.length(part.length_mm), rows.length(part.width_mm), rows.length(part.thickness_mm)});
+        rows.add({drawer_name(job, part.drawer), sheets::part_words(part.label),
+                  language::goods_name(part.board), rows.length(part.length_mm), rows.length(part.width_mm),
+                  rows.length(part.thickness_mm)});
     for (const auto& part : stock.lengths)
         rows.add({drawer_name(job, part.drawer),
-                  text(part.label),
-                  text(part.stock),
+                  sheets::part_words(part.label),
+                  language::goods_name(part.stock),
                   rows.length(part.length_mm),
                   {},
                   {}});
@@ -162,8 +166,8 @@ QByteArray purchases(const job::Job& job, const plan::Plan& plan) {
     rows.add({tr("what"), tr("needed"), tr("at hand"), tr("buy"), tr("price")});
     const auto price = [](double amount) { return amount > 0 ? Rows::figure(amount, 2) : QString(); };
     for (const auto& line : plan.stock->buy)
-        rows.add({text(line.name), QString::number(line.needed), QString::number(line.at_hand),
-                  QString::number(line.buy), price(line.price)});
+        rows.add({language::goods_name(line.name), QString::number(line.needed),
+                  QString::number(line.at_hand), QString::number(line.buy), price(line.price)});
     for (const auto& line : plan.stock->supplies) {
         const QString name = words_of(line.supply) + QStringLiteral(", ") + text(line.unit);
         if (const auto& packages = line.packages)
@@ -175,7 +179,11 @@ QByteArray purchases(const job::Job& job, const plan::Plan& plan) {
     }
     if (plan.purchase)
         for (const auto& kit : plan.purchase->kits)
-            rows.add({text(kit.name), QString::number(kit.count), {}, QString::number(kit.count), {}});
+            rows.add({language::goods_name(kit.name),
+                      QString::number(kit.count),
+                      {},
+                      QString::number(kit.count),
+                      {}});
     return rows.take();
 }
 

@@ -3,6 +3,7 @@
 
 #include "plan/stock_stage.h"
 
+#include "language/goods.h"
 #include "language/spoken.h"
 #include "sheets/box_and_cuts.h"
 #include "sheets/inking.h"
@@ -55,7 +56,7 @@ void add_bar_lines(Column& column, const Summary& summary, const plan::StockPlan
                               summary.said(part.length_mm));
             }
             column.lines(language::tr("%1, bar %2 of %3:  %4")
-                             .arg(QString::fromStdString(cut.stock))
+                             .arg(language::goods_name(cut.stock))
                              .arg(++number)
                              .arg(cut.bars.size())
                              .arg(pieces.join(QStringLiteral(",  "))),

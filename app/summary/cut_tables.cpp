@@ -3,6 +3,7 @@
 
 #include "plan/say.h"
 
+#include "language/goods.h"
 #include "language/spoken.h"
 #include "sheets/part_words.h"
 #include "sheets/text.h"
@@ -31,7 +32,7 @@ QString layers(const std::vector<std::string>& names) {
     for (std::size_t i = 0; i < names.size();) {
         std::size_t same = i;
         while (same < names.size() && names[same] == names[i]) ++same;
-        const QString name = text(names[i]);
+        const QString name = language::goods_name(names[i]);
         words.append(same - i > 1 ? QStringLiteral("%1 × %2").arg(same - i).arg(name) : name);
         i = same;
     }
@@ -46,7 +47,7 @@ QString saw_off_words(const Summary& summary, const stock::StackToHeight& stack)
 QString made_of(const Summary& summary, const stock::Body& body) {
     QString words = layers(body.layers);
     if (body.tube) {
-        const QString tube = text(body.tube->tube.name);
+        const QString tube = language::goods_name(body.tube->tube.name);
         words = body.make == stock::Make::half_tube && !words.isEmpty()
                     ? language::tr("half %1 on %2").arg(tube, words)
                     : tube;
@@ -243,7 +244,7 @@ Table ticket_table(const Summary& summary, const plan::StockPlan& stock) {
             const QString pieces =
                 QStringLiteral("%1 × %2").arg(line.labels.size()).arg(summary.said(line.length_mm));
             const QString from = line.from_strip ? language::tr("off one strip: ") : QString();
-            table.rows.push_back({{first ? text(ticket.board) : QString(), false, {}},
+            table.rows.push_back({{first ? language::goods_name(ticket.board) : QString(), false, {}},
                                   {first ? summary.said(ticket.fence_mm) : QString(), true, {}},
                                   {first ? summary.said(ticket.run_mm) : QString(), false, {}},
                                   {pieces, true, {}},
@@ -265,7 +266,7 @@ Table buy_table(const Summary& summary, const plan::StockPlan& stock) {
         const QString name = line.goods == stock::Goods::screw &&
                                      !text(line.name).startsWith(QStringLiteral("screw"), Qt::CaseInsensitive)
                                  ? language::tr("screws ") + text(line.name)
-                                 : text(line.name);
+                                 : language::goods_name(line.name);
         table.rows.push_back({{name, false, {}},
                               {QString::number(line.needed), false, {}},
                               {QString::number(line.at_hand), false, {}},

@@ -77,7 +77,7 @@ double write_plan(sheets::Inks& inks, const Box& box, const sheets::Sheet<shape:
     const Vec corner = sheet.area.min * (theme::px_per_mm / reduction);
     const auto view = sheets::View::reduced(reduction, {left - corner.x, bottom + corner.y});
     for (auto& ink : sheets::ink_of(sheet.marks, view, theme)) inks.push_back(std::move(ink));
-    scale = QStringLiteral("1 : ") + QString::fromStdString(rounded_text(reduction, 3));
+    scale = QStringLiteral("1 : ") + language::figures(rounded_text(reduction, 3));
     return drawn.y + margins.y;
 }
 

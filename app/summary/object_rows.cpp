@@ -3,6 +3,7 @@
 
 #include "plan/say.h"
 
+#include "language/in_words.h"
 #include "language/spoken.h"
 #include "sheets/depth_ladder.h"
 #include "sheets/object_keys.h"
@@ -55,15 +56,13 @@ void sketch(sheets::Inks& inks, const Box& box, const layout::PocketForm& form, 
     }
 }
 
-std::string grip_words(const std::vector<layout::Feel>& feels, const std::string& object) {
-    std::string words;
+QString grip_words(const std::vector<layout::Feel>& feels, const std::string& object) {
+    QStringList words;
     for (const auto& feel : feels) {
         if (feel.subject.substr(0, feel.subject.find('#')) != object) continue;
-        const std::string grip(layout::text_of(feel.grip));
-        if (words.find(grip) != std::string::npos) continue;
-        words += words.empty() ? grip : ", " + grip;
+        if (const QString grip = in_words(layout::words_of(feel.grip)); !words.contains(grip)) words << grip;
     }
-    return words;
+    return words.join(QStringLiteral(", "));
 }
 
 int pockets_of(const job::Drawer& drawer, const std::string& object) {
@@ -102,17 +101,14 @@ QString size_words(const job::Object& object, job::DisplayUnits units) {
 sheets::Table object_table(const Summary& summary, const job::Drawer& drawer, const plan::DrawerPlan& plan) {
     const auto units = summary.job.display_units;
     sheets::Table table;
-    const auto fitted = [](const char* head, Align align) {
+    const auto fitted = [](const QString& head, Align align) {
         return sheets::Table::Column{head, align, 1, 0, true};
     };
-    table.columns = {fitted("key", Align::left),
-                     {{}, Align::left, 0, 20},
-                     {language::tr("object"), Align::left, 1, 0},
-                     fitted("size", Align::left),
-                     fitted("deep", Align::right),
-                     fitted("weight", Align::right),
-                     fitted("hold", Align::left),
-                     fitted("here", Align::right)};
+    table.columns = {
+        fitted(language::tr("key"), Align::left),    {{}, Align::left, 0, 20},
+        {language::tr("object"), Align::left, 1, 0}, fitted(language::tr("size"), Align::left),
+        fitted(language::tr("deep"), Align::right),  fitted(language::tr("weight"), Align::right),
+        fitted(language::tr("hold"), Align::left),   fitted(language::tr("here"), Align::right)};
     const auto feels = plan::feel_of(summary.job, plan);
     const double full = sheets::ladder_full_mm(drawer.insert_mm, units);
     for (const auto& shared : summary.job.objects) {
@@ -143,7 +139,7 @@ sheets::Table object_table(const Summary& summary, const job::Drawer& drawer, co
                                 : QStringLiteral("–"),
               false,
               {}},
-             {QString::fromStdString(grip_words(feels, object.id)), false, {}},
+             {grip_words(feels, object.id), false, {}},
              {language::tr("%1 of %2").arg(here).arg(object.count), here != object.count, {}}});
     }
     return table;

@@ -41,7 +41,7 @@ print::TitleCell frame_cell() {
         const theme::Theme theme = theme::printed_theme();
         inks.push_back(
             sheets::Fill{sheets::frame_sign({box.min.x + 7, box.center().y}, 20, false), theme.ink});
-        sheets::write(inks, QStringLiteral("frame"), {box.min.x + 22, box.min.y + 11}, {Face::regular, 9.5},
+        sheets::write(inks, language::tr("frame"), {box.min.x + 22, box.min.y + 11}, {Face::regular, 9.5},
                       theme.ink3);
         sheets::write(inks, language::tr("Drawer, from above"), {box.min.x + 22, box.max.y - 7},
                       {Face::bold, 12}, theme.ink);
@@ -85,24 +85,25 @@ void write_page_frame(Page& page, const Summary& summary, const Foot& foot, int 
     const QString title =
         summary.job.title.empty() ? language::tr("Untitled job") : QString::fromStdString(summary.job.title);
     print::write_cells(inks, {{split, block.min.y}, {block.max.x, middle}},
-                       {{"job", {title}, 2.1, false, {}},
-                        {"revision",
+                       {{language::tr("job"), {title}, 2.1, false, {}},
+                        {language::tr("revision"),
                          {QStringLiteral("%1 · %2")
                               .arg(summary.job.revision)
                               .arg(QString::fromStdString(job::fingerprint(summary.job)))},
                          0.9,
                          false,
                          {}},
-                        {"printed", {summary.printing.at}, 1.2, false, {}}},
+                        {language::tr("printed"), {summary.printing.at}, 1.2, false, {}}},
                        theme);
     std::vector<print::TitleCell> second;
     if (foot.has_frame) {
         second.push_back(frame_cell());
-        second.push_back({"scale", {foot.scale}, 0.6, false, {}});
+        second.push_back({language::tr("scale"), {foot.scale}, 0.6, false, {}});
     }
-    second.push_back({"unit", {unit_name(summary.job.display_units)}, 0.4, false, {}});
-    second.push_back({"drawer", {foot.drawer}, 1.3, false, {}});
-    second.push_back({"page", {language::tr("%1 of %2").arg(number).arg(total)}, 0.6, false, {}});
+    second.push_back({language::tr("unit"), {unit_name(summary.job.display_units)}, 0.4, false, {}});
+    second.push_back({language::tr("drawer"), {foot.drawer}, 1.3, false, {}});
+    second.push_back(
+        {language::tr("page"), {language::tr("%1 of %2").arg(number).arg(total)}, 0.6, false, {}});
     print::write_cells(inks, {{split, middle}, block.max}, second, theme);
     print::rule(inks, block.min, {block.max.x, block.min.y}, LineRole::title_line, theme);
     print::frame(inks, border, LineRole::border, theme);

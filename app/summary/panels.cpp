@@ -5,6 +5,7 @@
 #include "plan/say.h"
 #include "plan/sentences.h"
 
+#include "language/goods.h"
 #include "language/in_words.h"
 #include "language/spoken.h"
 #include "print/title_block.h"
@@ -27,7 +28,6 @@ namespace {
 
 constexpr double pad = 10;
 
-using sheets::text;
 QString fixed(double value, int decimals) { return language::figures(plan::fixed(value, decimals)); }
 
 void write_head(sheets::Inks& inks, const Box& box, const QString& name, const QString& aside,
@@ -62,13 +62,15 @@ void write_foam(sheets::Inks& inks, const Box& box, const Summary& summary, cons
     const job::Foam& foam = *summary.job.foam;
     const auto units = summary.job.display_units;
     if (!drawer.dose) {
-        write_head(inks, box, language::tr("Foam"), text(foam.name), theme);
+        write_head(inks, box, language::tr("Foam"), language::goods_name(foam.name), theme);
         write_line(inks, box, box.min.y + 24, missing(summary, drawer), theme);
         return;
     }
     const casting::Dose& dose = *drawer.dose;
     write_head(inks, box, language::tr("Foam"),
-               text(foam.name) + language::tr(", %1 % over").arg(fixed(dose.overpack * 100, 0)), theme);
+               language::goods_name(foam.name) +
+                   language::tr(", %1 % over").arg(fixed(dose.overpack * 100, 0)),
+               theme);
     const double third = box.width() / 3, y = box.min.y + 24;
     write_key_figure(inks, {box.min.x, y}, language::tr("part A"), dose_mass(dose.a_g, units), theme);
     write_key_figure(inks, {box.min.x + third, y}, language::tr("part B"), dose_mass(dose.b_g, units), theme);

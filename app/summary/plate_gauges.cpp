@@ -4,6 +4,7 @@
 #include "base/units.h"
 #include "plan/say.h"
 
+#include "language/goods.h"
 #include "language/spoken.h"
 #include "sheets/magnitude_ladder.h"
 #include "summary/gauge.h"
@@ -13,8 +14,6 @@
 namespace drawercast::summary {
 
 namespace {
-
-QString text(const std::string& words) { return QString::fromStdString(words); }
 
 /// "7.2 MPa", "1040 psi"
 QString say_stress(double mpa, job::DisplayUnits units) {
@@ -29,18 +28,18 @@ class Gauges {
   public:
     Gauges(const mold::PlateAnswer& answer, job::DisplayUnits units) : answer_(answer), units_(units) {}
 
-    void add(const char* label, mold::Limit limit, double value, double most, const QString& value_words,
+    void add(const QString& label, mold::Limit limit, double value, double most, const QString& value_words,
              const QString& most_words) {
         const double share = most > 0 ? value / most : 2;
-        all_.push_back({QString::fromUtf8(label), value_words, language::tr("of ") + most_words, share, false,
-                        share > 1 + 1e-9, answer_.governs == limit});
+        all_.push_back({label, value_words, language::tr("of ") + most_words, share, false, share > 1 + 1e-9,
+                        answer_.governs == limit});
     }
-    void length(const char* label, mold::Limit limit, double value, double most) {
+    void length(const QString& label, mold::Limit limit, double value, double most) {
         const QString unit = units_ == job::DisplayUnits::mm ? QStringLiteral(" mm") : QStringLiteral(" in");
-        add(label, limit, value, most, text(sheets::say_small(value, units_)) + unit,
-            text(sheets::say_small(most, units_)));
+        add(label, limit, value, most, language::figures(sheets::say_small(value, units_)) + unit,
+            language::figures(sheets::say_small(most, units_)));
     }
-    void stress(const char* label, mold::Limit limit, double value, double most) {
+    void stress(const QString& label, mold::Limit limit, double value, double most) {
         add(label, limit, value, most, say_stress(value, units_), say_stress(most, units_));
     }
     const std::vector<Gauge>& all() const { return all_; }
@@ -54,18 +53,19 @@ class Gauges {
 std::vector<Gauge> gauges_of(const mold::PlateAnswer& answer, job::DisplayUnits units) {
     using mold::Limit;
     Gauges gauges(answer, units);
-    gauges.length("bow", Limit::bow, answer.bow_mm, mold::bow_limit_mm);
-    gauges.length("gap under it", Limit::gap, answer.gap_mm, answer.gap_limit_mm);
+    gauges.length(language::tr("bow"), Limit::bow, answer.bow_mm, mold::bow_limit_mm);
+    gauges.length(language::tr("gap under it"), Limit::gap, answer.gap_mm, answer.gap_limit_mm);
     double wall = 0;
     for (const auto& one : answer.walls) wall = std::max(wall, one.bow_mm);
-    gauges.length("walls’ bow", Limit::wall_bow, wall, mold::wall_bow_limit_mm);
-    gauges.stress("stress of the board", Limit::stress, answer.stress_mpa,
+    gauges.length(language::tr("walls’ bow"), Limit::wall_bow, wall, mold::wall_bow_limit_mm);
+    gauges.stress(language::tr("stress of the board"), Limit::stress, answer.stress_mpa,
                   answer.design.board.rupture_mpa / mold::stress_factor);
     if (answer.design.stiffener)
-        gauges.stress("stress of stiffeners", Limit::stiffener_stress, answer.stiffener_stress_mpa,
+        gauges.stress(language::tr("stress of stiffeners"), Limit::stiffener_stress,
+                      answer.stiffener_stress_mpa,
                       answer.design.stiffener->rupture_mpa / mold::stress_factor);
     const double allowed = answer.capacity_n[answer.worst] / mold::capacity_factor;
-    gauges.add("worst closure", Limit::closure, answer.closure_n[answer.worst], allowed,
+    gauges.add(language::tr("worst closure"), Limit::closure, answer.closure_n[answer.worst], allowed,
                language::figures(plan::say_force_n(answer.closure_n[answer.worst], units)),
                language::figures(plan::say_force_n(allowed, units)));
     return gauges.all();
@@ -78,17 +78,20 @@ std::vector<QString> plate_lines(const Summary& summary, const plan::DrawerPlan&
     const auto& design = answer.design;
     const auto units = summary.job.display_units;
     QString built =
-        language::tr("Plate %1, box and base %2").arg(text(design.board.name), text(design.box_board.name));
+        language::tr("Plate %1, box and base %2")
+            .arg(language::goods_name(design.board.name), language::goods_name(design.box_board.name));
     if (design.stiffener)
         built +=
             (design.stiffeners.size() == 1
                  ? language::tr(", one stiffener %1%2")
                  : language::tr(", %1 stiffeners ").arg(design.stiffeners.size()) + QStringLiteral("%1%2"))
-                .arg(text(design.stiffener->name),
+                .arg(language::goods_name(design.stiffener->name),
                      design.glued ? language::tr(", glued on") : language::tr(", loose"));
-    built += language::tr("; %1 closures %2").arg(design.closures.size()).arg(text(design.closure.name));
+    built += language::tr("; %1 closures %2")
+                 .arg(design.closures.size())
+                 .arg(language::goods_name(design.closure.name));
     if (design.stiffener && !(design.end_closure == design.closure))
-        built += language::tr(", %1 at stiffeners’ ends").arg(text(design.end_closure.name));
+        built += language::tr(", %1 at stiffeners’ ends").arg(language::goods_name(design.end_closure.name));
     std::vector<QString> lines{
         built + QStringLiteral("."),
         language::tr("Bow and gap at %1 (closed), stress and pull at %2 (to build for). Estimates.")
@@ -100,14 +103,14 @@ std::vector<QString> plate_lines(const Summary& summary, const plan::DrawerPlan&
                              ? language::tr("Next best: %1, one stiffener, %3 closures.")
                              : language::tr("Next best: %1, %2 stiffeners, %3 closures.")
                                    .replace(QStringLiteral("%2"), QString::number(next->stiffeners)))
-                            .replace(QStringLiteral("%1"), text(next->board))
+                            .replace(QStringLiteral("%1"), language::goods_name(next->board))
                             .replace(QStringLiteral("%3"), QString::number(next->closures)));
     return lines;
 }
 
 double write_plate_gauges(sheets::Inks& inks, Vec top_left, double width, const Summary& summary,
                           const plan::DrawerPlan& plan) {
-    constexpr int columns = 3;
+    constexpr int columns = 2;
     constexpr double gutter = 18;
     const double each = (width - gutter * (columns - 1)) / columns;
     const auto gauges = gauges_of(plan.plate->answer, summary.job.display_units);

@@ -5,6 +5,7 @@
 #include "plan/pour_steps.h"
 #include "plan/say.h"
 
+#include "language/in_words.h"
 #include "language/spoken.h"
 #include "sheets/text.h"
 #include "summary/column.h"
@@ -18,8 +19,6 @@ using sheets::Align;
 using sheets::Table;
 
 namespace {
-
-using sheets::text;
 
 constexpr theme::Lettering words{theme::Face::regular, 14};
 constexpr double pitch = 20;
@@ -42,7 +41,8 @@ Table weighing_table(const Summary& summary, const casting::Dose& dose) {
     for (const auto& one : plan::scale_readings(dose, summary.job.shop->scale_step_g))
         table.rows.push_back(
             {tick_cell(summary.theme),
-             {one.zero_first ? language::tr("scale to zero, %1").arg(text(one.part)) : text(one.part),
+             {one.zero_first ? language::tr("scale to zero, %1").arg(in_words(plan::words_of(one.part)))
+                             : in_words(plan::words_of(one.part)),
               true,
               {}},
              {one.shown_g > 0 ? language::figures(plan::say_mass_g(one.shown_g, units)) : QString(),
@@ -71,7 +71,7 @@ Table clock_table(const Summary& summary, const std::vector<plan::PourStep>& ste
         const QString due = step.id == plan::clock_step ? seconds(0)
                             : step.due_s                ? seconds(*step.due_s)
                                                         : QString();
-        table.rows.push_back({tick_cell(summary.theme), {due, true, {}}, {text(step.what), false, {}}});
+        table.rows.push_back({tick_cell(summary.theme), {due, true, {}}, {in_words(step.what), false, {}}});
         if (step.limit_s)
             table.rows.push_back({{},
                                   {seconds(std::floor(*step.limit_s)), true, {}},
@@ -109,8 +109,8 @@ std::vector<Composed> pour_card(const Summary& summary, const plan::DrawerPlan& 
     for (const auto& step : steps)
         if (step.id == "closed")
             for (const auto& line : step.details)
-                column.lines(language::tr("Closures, numbered as on the plate, %1.").arg(text(line)), words,
-                             pitch, 0);
+                column.lines(language::tr("Closures, numbered as on the plate, %1.").arg(in_words(line)),
+                             words, pitch, 0);
     column.down(4);
     column.lines(who_does_what(*summary.job.shop), words, pitch, 0);
     column.down(6);

@@ -20,27 +20,32 @@ struct Rescue {
 };
 
 const Rescue rescues[] = {
-    {"You are late: foam is at the plate's height before the plate is on",
-     "Leave the plate off and let it rise open. Once cured, cut it flat with a long blade along the walls' "
-     "tops.",
-     "Never force the plate down on foam that rises: closures tear out one after another."},
-    {"It stays short: foam does not reach the plate everywhere",
-     "Leave it closed and let it cure. Make a test cup, take its figures, and cast again.",
-     "Do not pour a second batch on cured foam: it does not bind well."},
-    {"A joint leaks",
-     "Press clay on it with a gloved hand, from the side, and hold it until the foam has set there.",
-     "Do not loosen closures to get at it."},
-    {"A corner of the plate lifts",
-     "Drive the closures beside it from the side, or add clamps there. What has set under the gap is cut "
-     "off.",
-     "Nobody leans over the mold: it is under pressure."},
-    {"The insert is stuck",
-     "Give it another hour. Take the blocks' screws out from below, blow air under an edge, peel from the "
-     "edges.",
-     "Do not pry with metal: it tears the foam and the sealer."},
-    {"Foam on skin or in eyes",
-     "Stop, and do what the material's safety sheet says. Have it at hand before the pour.",
-     "Do not use solvent on skin."},
+    {QT_TRANSLATE_NOOP("Paper", "You are late: foam is at the plate's height before the plate is on"),
+     QT_TRANSLATE_NOOP("Paper", "Leave the plate off and let it rise open. Once cured, cut it flat with a "
+                                "long blade along the walls' tops."),
+     QT_TRANSLATE_NOOP(
+         "Paper", "Never force the plate down on foam that rises: closures tear out one after another.")},
+    {QT_TRANSLATE_NOOP("Paper", "It stays short: foam does not reach the plate everywhere"),
+     QT_TRANSLATE_NOOP("Paper",
+                       "Leave it closed and let it cure. Make a test cup, take its figures, and cast again."),
+     QT_TRANSLATE_NOOP("Paper", "Do not pour a second batch on cured foam: it does not bind well.")},
+    {QT_TRANSLATE_NOOP("Paper", "A joint leaks"),
+     QT_TRANSLATE_NOOP(
+         "Paper",
+         "Press clay on it with a gloved hand, from the side, and hold it until the foam has set there."),
+     QT_TRANSLATE_NOOP("Paper", "Do not loosen closures to get at it.")},
+    {QT_TRANSLATE_NOOP("Paper", "A corner of the plate lifts"),
+     QT_TRANSLATE_NOOP("Paper", "Drive the closures beside it from the side, or add clamps there. What has "
+                                "set under the gap is cut off."),
+     QT_TRANSLATE_NOOP("Paper", "Nobody leans over the mold: it is under pressure.")},
+    {QT_TRANSLATE_NOOP("Paper", "The insert is stuck"),
+     QT_TRANSLATE_NOOP("Paper", "Give it another hour. Take the blocks' screws out from below, blow air "
+                                "under an edge, peel from the edges."),
+     QT_TRANSLATE_NOOP("Paper", "Do not pry with metal: it tears the foam and the sealer.")},
+    {QT_TRANSLATE_NOOP("Paper", "Foam on skin or in eyes"),
+     QT_TRANSLATE_NOOP(
+         "Paper", "Stop, and do what the material's safety sheet says. Have it at hand before the pour."),
+     QT_TRANSLATE_NOOP("Paper", "Do not use solvent on skin.")},
 };
 
 } // namespace
@@ -58,9 +63,9 @@ std::vector<Composed> rescue_card(const Summary& summary, const plan::Plan& plan
     column.down(6);
     for (const Rescue& one : rescues) {
         column.down(8);
-        column.lines(QString::fromUtf8(one.seen) + QStringLiteral("."), seen, 24, 0);
-        column.lines(QString::fromUtf8(one.act), act, 21, 18);
-        column.lines(QString::fromUtf8(one.never), act, 21, 18);
+        column.lines(language::tr(one.seen) + QStringLiteral("."), seen, 24, 0);
+        column.lines(language::tr(one.act), act, 21, 18);
+        column.lines(language::tr(one.never), act, 21, 18);
     }
     column.down(10);
     column.lines(language::tr("This is common practice, not the maker of your foam speaking: the material's "

@@ -5,6 +5,7 @@
 #include "plan/run_ticks.h"
 #include "runsheet/steps.h"
 
+#include "language/in_words.h"
 #include "language/spoken.h"
 #include "sheets/inking.h"
 #include "sheets/run_bars.h"
@@ -40,7 +41,7 @@ Table day_table(const Summary& summary, const plan::RunSheet& sheet, int day) {
              {sheets::run_clock(slot.begins_min), false, {}},
              {sheets::run_until(slot), false, {}},
              {text(task.drawer), false, {}},
-             {text(task.what), slot.critical, {}},
+             {in_words(task.what), slot.critical, {}},
              {sheets::run_then(slot), false, {}}});
     }
     return table;
@@ -55,14 +56,14 @@ void add_gates(Column& column, const Summary& summary, const plan::RunSheet& run
     column.head(language::tr("Before each pour"), 120);
     Table table;
     for (const auto* pour : pours)
-        table.columns.push_back({text(pour->drawer), Align::left, 0, 20, pours.size() > 1});
+        table.columns.push_back({text(pour->drawer), Align::left, 0, pours.size() > 1 ? 0.0 : 20.0, true});
     table.columns.push_back({"", Align::left, 1, 0});
     for (std::size_t gate = 0; gate < gates.size(); ++gate) {
         std::vector<Table::Cell> row;
         for (const auto* pour : pours)
             row.push_back(
                 tick_cell(summary.theme, plan::is_ticked(summary.job.log, plan::gate_tick(*pour, gate))));
-        row.push_back({text(gates[gate]), false, {}});
+        row.push_back({in_words(gates[gate]), false, {}});
         table.rows.push_back(std::move(row));
     }
     column.table(table);

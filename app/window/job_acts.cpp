@@ -49,6 +49,9 @@ void JobActs::make_new() {
     const auto size = desk_.asking.drawer_size(form_context(desk_.document.job()));
     if (!size) return;
     auto job = job::new_job(*size);
+    job::Drawer drawer = *job.drawers.front();
+    drawer.name = tr("Drawer %1").arg(1).toStdString();
+    job = job::with_drawer(std::move(job), std::move(drawer));
     job.display_units = desk_.document.job().display_units;
     desk_.document.replace(std::move(job), {}, true); // nothing of the maker's own in it yet
 }

@@ -1,13 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/print_dialog.h"
 
+#include "plan/say.h"
+
+#include "forms/either_mark.h"
 #include "forms/small_screen.h"
+#include "language/spoken.h"
 #include "theme/theme_of.h"
 #include "window/page_preview.h"
 
 #include <QComboBox>
 #include <QDialogButtonBox>
-#include <QDoubleSpinBox>
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -48,7 +51,7 @@ void choose(QComboBox* box, const std::optional<E>& value) {
 
 /// What a scale of 100 mm measures; far too much can be typed too, and is answered.
 QDoubleSpinBox* measured(QWidget* parent, const QString& name, const QString& suffix) {
-    auto* box = new QDoubleSpinBox(parent);
+    auto* box = new EitherMark(parent);
     box->setAccessibleName(name);
     box->setRange(80, 120);
     box->setDecimals(2);
@@ -249,7 +252,7 @@ void PrintDialog::renew_pages() {
     if (!drawings && !print::is_sound(measured))
         sentences << tr("No printer is off by more than %1 mm in 100: some window fitted these pages. Print "
                         "them at actual size and measure again.")
-                         .arg(print::correctable_mm, 0, 'f', 1);
+                         .arg(language::figures(plan::fixed(print::correctable_mm, 1)));
     else if (!drawings && !print::is_none(measured))
         sentences << tr("Pages are corrected for what its scales measured, and say so. To measure again, "
                         "print a page with 100 and 100.");

@@ -4,6 +4,7 @@
 #include "plan/run_ticks.h"
 
 #include "document/document.h"
+#include "language/in_words.h"
 #include "sheets/run_words.h"
 
 #include <QDateTime>
@@ -26,9 +27,9 @@ double now_s() { return static_cast<double>(QDateTime::currentMSecsSinceEpoch())
 
 QString words(const std::string& utf8) { return QString::fromStdString(utf8); }
 
-QString joined(const std::vector<std::string>& all) {
+QString joined(const std::vector<Phrase>& all) {
     QStringList list;
-    for (const auto& one : all) list << words(one);
+    for (const Phrase& one : all) list << in_words(one);
     return list.join(QStringLiteral(", "));
 }
 
@@ -95,7 +96,7 @@ void RunList::fill() {
         const auto& task = run_.tasks[slot.task];
         several = several || !task.drawer.empty();
         auto* row = new QTreeWidgetItem(rows_);
-        row->setText(what, words(task.what));
+        row->setText(what, in_words(task.what));
         row->setText(drawer, words(task.drawer));
         row->setText(from, sheets::run_day_and_time(slot.begins_min));
         row->setText(until, sheets::run_until(slot));
@@ -109,7 +110,7 @@ void RunList::fill() {
         }
         for (std::size_t gate = 0; gate < task.gates.size(); ++gate) {
             auto* child = new QTreeWidgetItem(row);
-            child->setText(what, tr("first: %1").arg(words(task.gates[gate])));
+            child->setText(what, tr("first: %1").arg(in_words(task.gates[gate])));
             child->setData(what, tick_role, words(plan::gate_tick(task, gate)));
         }
         if (!task.materials.empty()) {

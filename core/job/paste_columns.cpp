@@ -16,42 +16,120 @@ struct Known {
     Word word;
 };
 constexpr std::array known_words{
-    Known{"name", Word::name},        Known{"object", Word::name},      Known{"objects", Word::name},
-    Known{"item", Word::name},        Known{"items", Word::name},       Known{"what", Word::name},
-    Known{"thing", Word::name},       Known{"description", Word::name}, Known{"equipment", Word::name},
-    Known{"part", Word::name},        Known{"tool", Word::name},        Known{"device", Word::name},
-    Known{"length", Word::length},    Known{"long", Word::length},      Known{"l", Word::length},
-    Known{"len", Word::length},       Known{"x", Word::length},         Known{"width", Word::width},
-    Known{"wide", Word::width},       Known{"w", Word::width},          Known{"breadth", Word::width},
-    Known{"b", Word::width},          Known{"y", Word::width},          Known{"height", Word::height},
-    Known{"high", Word::height},      Known{"h", Word::height},         Known{"tall", Word::height},
-    Known{"thickness", Word::height}, Known{"thick", Word::height},     Known{"z", Word::height},
-    Known{"depth", Word::depth},      Known{"deep", Word::depth},       Known{"d", Word::depth},
-    Known{"size", Word::size},        Known{"sizes", Word::size},       Known{"dimensions", Word::size},
-    Known{"dimension", Word::size},   Known{"mass", Word::mass},        Known{"weight", Word::mass},
-    Known{"weighs", Word::mass},      Known{"wt", Word::mass},          Known{"m", Word::mass},
-    Known{"count", Word::count},      Known{"quantity", Word::count},   Known{"qty", Word::count},
-    Known{"pieces", Word::count},     Known{"pcs", Word::count},        Known{"number", Word::count},
-    Known{"amount", Word::count},     Known{"many", Word::count},       Known{"no", Word::count},
-    Known{"n", Word::count},          Known{"note", Word::note},        Known{"notes", Word::note},
-    Known{"remark", Word::note},      Known{"remarks", Word::note},     Known{"comment", Word::note},
-    Known{"id", Word::note},          Known{"serial", Word::note},      Known{"code", Word::note},
+    Known{"name", Word::name},
+    Known{"object", Word::name},
+    Known{"objects", Word::name},
+    Known{"item", Word::name},
+    Known{"items", Word::name},
+    Known{"what", Word::name},
+    Known{"thing", Word::name},
+    Known{"description", Word::name},
+    Known{"equipment", Word::name},
+    Known{"part", Word::name},
+    Known{"tool", Word::name},
+    Known{"device", Word::name},
+    Known{"length", Word::length},
+    Known{"long", Word::length},
+    Known{"l", Word::length},
+    Known{"len", Word::length},
+    Known{"x", Word::length},
+    Known{"width", Word::width},
+    Known{"wide", Word::width},
+    Known{"w", Word::width},
+    Known{"breadth", Word::width},
+    Known{"b", Word::width},
+    Known{"y", Word::width},
+    Known{"height", Word::height},
+    Known{"high", Word::height},
+    Known{"h", Word::height},
+    Known{"tall", Word::height},
+    Known{"thickness", Word::height},
+    Known{"thick", Word::height},
+    Known{"z", Word::height},
+    Known{"depth", Word::depth},
+    Known{"deep", Word::depth},
+    Known{"d", Word::depth},
+    Known{"size", Word::size},
+    Known{"sizes", Word::size},
+    Known{"dimensions", Word::size},
+    Known{"dimension", Word::size},
+    Known{"mass", Word::mass},
+    Known{"weight", Word::mass},
+    Known{"weighs", Word::mass},
+    Known{"wt", Word::mass},
+    Known{"m", Word::mass},
+    Known{"count", Word::count},
+    Known{"quantity", Word::count},
+    Known{"qty", Word::count},
+    Known{"pieces", Word::count},
+    Known{"pcs", Word::count},
+    Known{"number", Word::count},
+    Known{"amount", Word::count},
+    Known{"many", Word::count},
+    Known{"no", Word::count},
+    Known{"n", Word::count},
+    Known{"note", Word::note},
+    Known{"notes", Word::note},
+    Known{"remark", Word::note},
+    Known{"remarks", Word::note},
+    Known{"comment", Word::note},
+    Known{"id", Word::note},
+    Known{"serial", Word::note},
+    Known{"code", Word::note},
+    // German
+    Known{"bezeichnung", Word::name},
+    Known{"gegenstand", Word::name},
+    Known{"teil", Word::name},
+    Known{"gerät", Word::name},
+    Known{"werkzeug", Word::name},
+    Known{"länge", Word::length},
+    Known{"lang", Word::length},
+    Known{"breite", Word::width},
+    Known{"breit", Word::width},
+    Known{"höhe", Word::height},
+    Known{"hoch", Word::height},
+    Known{"dicke", Word::height},
+    Known{"tiefe", Word::depth},
+    Known{"tief", Word::depth},
+    Known{"größe", Word::size},
+    Known{"maße", Word::size},
+    Known{"masse", Word::mass},
+    Known{"gewicht", Word::mass},
+    Known{"anzahl", Word::count},
+    Known{"stück", Word::count},
+    Known{"menge", Word::count},
+    Known{"notiz", Word::note},
+    Known{"bemerkung", Word::note},
 };
 constexpr std::array<std::string_view, 6> length_units{"mm", "cm", "m", "in", "inch", "inches"};
 constexpr std::array<std::string_view, 8> mass_units{"g", "gram", "grams", "kg", "oz", "ounces", "lb", "lbs"};
 
+char lower(char c, char from, char to) {
+    return c >= from && c <= to ? static_cast<char>(c + ('a' - 'A')) : c;
+}
+
+/// The lower-case letter that begins there, in one or two bytes of UTF-8: a to z, à to ÿ; empty: none.
+std::string letter_at(std::string_view cell, std::size_t at) {
+    constexpr char accented = '\xC3', times = '\x97';
+    if (cell[at] == accented && at + 1 < cell.size() && cell[at + 1] != times)
+        return {accented, lower(cell[at + 1], '\x80', '\x9E')};
+    const char low = lower(cell[at], 'A', 'Z');
+    return low >= 'a' && low <= 'z' ? std::string(1, low) : std::string();
+}
+
 /// Lower-case words and inch signs of a header cell.
 std::vector<std::string> words_of(std::string_view cell) {
     std::vector<std::string> words(1);
-    for (const char c : cell.substr(0, 200)) {
-        const char low = c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-        if (low >= 'a' && low <= 'z')
-            words.back() += low;
-        else {
-            if (!words.back().empty()) words.emplace_back();
-            if (c == '"') words.back() = "in", words.emplace_back();
-            if (c == '#') words.back() = "count", words.emplace_back();
+    cell = cell.substr(0, 200);
+    for (std::size_t at = 0; at < cell.size(); ++at) {
+        if (const std::string letter = letter_at(cell, at); !letter.empty()) {
+            words.back() += letter;
+            at += letter.size() - 1;
+            continue;
         }
+        if (!words.back().empty()) words.emplace_back();
+        if (cell[at] == '"') words.back() = "in", words.emplace_back();
+        if (cell[at] == '#') words.back() = "count", words.emplace_back();
     }
     if (words.back().empty()) words.pop_back();
     return words;

@@ -138,8 +138,8 @@ class Reader {
                            phrase("Turn letters and strokes into paths, and save it as plain SVG")};
         if (!found_.sized)
             found_.notes.insert(found_.notes.begin(),
-                                "The drawing does not say its size: 96 units were taken as one inch");
-        for (const auto& name : left_out_) found_.notes.push_back("Left out: <" + name + ">");
+                                phrase("The drawing does not say its size: 96 units were taken as one inch"));
+        for (const auto& name : left_out_) found_.notes.push_back(phrase("Left out: <%1>", verbatim(name)));
         std::stable_sort(found_.outlines.begin(), found_.outlines.end(),
                          [](const auto& a, const auto& b) { return box(a) > box(b); });
         return std::move(found_);

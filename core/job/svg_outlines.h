@@ -20,7 +20,7 @@ struct SvgOutline {
 
 struct SvgOutlines {
     std::vector<SvgOutline> outlines; ///< by area, largest first
-    std::vector<std::string> notes;   ///< what was taken another way than drawn, or left out
+    std::vector<Phrase> notes;        ///< what was taken another way than drawn, or left out
     bool sized = false;               ///< the drawing says how large it is in mm, in or the like
 };
 

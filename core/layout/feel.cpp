@@ -76,16 +76,16 @@ class Pull {
 
 } // namespace
 
-std::string_view text_of(Grip grip) {
+Phrase words_of(Grip grip) {
     switch (grip) {
     case Grip::falls_out:
-        return "falls out";
+        return phrase("falls out");
     case Grip::easy:
-        return "easy";
+        return phrase("easy");
     case Grip::firm:
-        return "firm";
+        return phrase("firm");
     case Grip::two_hands:
-        return "two hands";
+        return phrase("two hands");
     }
     demand_failed("every grip has a name", __FILE__, __LINE__);
 }

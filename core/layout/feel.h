@@ -1,20 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/phrase.h"
 #include "job/job.h"
 #include "layout/insert.h"
 #include "layout/pocket.h"
 
 #include <memory>
 #include <string>
-#include <string_view>
 #include <vector>
 
 namespace drawercast::layout {
 
 /// How a pocket holds its object (engineering estimate, our guess of friction 0.5).
 enum class Grip { falls_out, easy, firm, two_hands };
-std::string_view text_of(Grip grip); ///< "falls out", "easy", "firm", "two hands"
+Phrase words_of(Grip grip); ///< "falls out", "easy", "firm", "two hands"
 
 struct Feel {
     std::string subject;

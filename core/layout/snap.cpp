@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "layout/snap.h"
 
-#include <array>
 #include <cmath>
 #include <tuple>
 
@@ -147,14 +146,22 @@ std::optional<SnapAxis> along(const SnapIn& in, bool along_x) {
 
 } // namespace
 
-std::string_view text_of(SnapReason reason) {
-    constexpr std::array<std::string_view, 6> texts{"edge as the shop wants it",
-                                                    "wall as the shop wants it",
-                                                    "equal walls",
-                                                    "centers in line",
-                                                    "sides in line",
-                                                    "grid"};
-    return texts.at(static_cast<std::size_t>(reason));
+Phrase words_of(SnapReason reason) {
+    switch (reason) {
+    case SnapReason::edge:
+        return phrase("edge as the shop wants it");
+    case SnapReason::wall:
+        return phrase("wall as the shop wants it");
+    case SnapReason::equal_walls:
+        return phrase("equal walls");
+    case SnapReason::centers_in_line:
+        return phrase("centers in line");
+    case SnapReason::sides_in_line:
+        return phrase("sides in line");
+    case SnapReason::grid:
+        return phrase("grid");
+    }
+    return {};
 }
 
 Snap snapped(const SnapIn& in) {

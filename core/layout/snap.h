@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/phrase.h"
 #include "shape/vec.h"
 
 #include <optional>
-#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -13,7 +13,7 @@ namespace drawercast::layout {
 /// Why something snapped, in order of priority: what the foam needs comes before what looks tidy, the grid
 /// last.
 enum class SnapReason { edge, wall, equal_walls, centers_in_line, sides_in_line, grid };
-std::string_view text_of(SnapReason reason); ///< "edge as thin as allowed", "centers in line", …
+Phrase words_of(SnapReason reason); ///< "edge as the shop wants it", "centers in line", …
 
 /// A neighbor as snapping sees it: its box and the wall the shop wants beside it.
 struct SnapNeighbor {

@@ -25,20 +25,23 @@ class Steps {
     void before_the_clock() {
         int n = 0;
         for (const auto& gate : runsheet::pour_gates()) add("gate-" + std::to_string(++n), gate);
-        add("premix", "Stir part A and part B, each in its own can");
+        add("premix", phrase("Stir part A and part B, each in its own can"));
         for (int batch = 1; batch <= dose_.batches; ++batch) weigh(batch);
     }
 
     void against_the_clock(bool rehearsal) {
         const double mixed = job_.foam->mix_s, poured = mixed + dose_.pour_s,
                      plate_on = poured + job_.shop->set_plate_s;
-        add(std::string(clock_step), rehearsal ? "Start the stopwatch" : "A into B: start mixing",
-            {rehearsal ? "as if A met B now" : "mark it at the moment they meet"});
-        add("mixed", "Mix", {"scrape sides and bottom while mixing"}, mixed);
-        add("poured", "Pour", {"slots and blocks first, deepest last; never scrape out"}, poured);
-        add("plate-on", "Plate on", {}, plate_on);
+        add(std::string(clock_step),
+            rehearsal ? phrase("Start the stopwatch") : phrase("A into B: start mixing"),
+            {rehearsal ? phrase("as if A met B now") : phrase("mark it at the moment they meet")});
+        add("mixed", phrase("Mix"), {phrase("scrape sides and bottom while mixing")}, mixed);
+        add("poured", phrase("Pour"), {phrase("slots and blocks first, deepest last; never scrape out")},
+            poured);
+        add("plate-on", phrase("Plate on"), {}, plate_on);
         if (!drawer_.plate)
-            steps_.back().details = {"the closing is still being worked out: rather sooner than later"};
+            steps_.back().details = {
+                phrase("the closing is still being worked out: rather sooner than later")};
         steps_.back().limit_s = latest_plate_on_s(drawer_);
         close(plate_on);
     }
@@ -47,13 +50,13 @@ class Steps {
     void after_closing() {
         const auto& times = *drawer_.times;
         const auto first = static_cast<std::ptrdiff_t>(steps_.size());
-        add("pegged", "Peg or tape each vent as foam shows", {"from the side; nobody leans over the mold"},
-            times.contact_s);
-        add("tools", "Wash the tools, in open air", {}, closed_s_ + tools_s);
-        add("risen", "Leave it alone until it has risen", {}, times.rise_s);
+        add("pegged", phrase("Peg or tape each vent as foam shows"),
+            {phrase("from the side; nobody leans over the mold")}, times.contact_s);
+        add("tools", phrase("Wash the tools, in open air"), {}, closed_s_ + tools_s);
+        add("risen", phrase("Leave it alone until it has risen"), {}, times.rise_s);
         const double cure =
             job_.shop->temperature_c < runsheet::cool_shop_c ? runsheet::cool_cure_min : runsheet::cure_min;
-        add(std::string(last_step), "Let it cure, then cut the stubs flush and open", {},
+        add(std::string(last_step), phrase("Let it cure, then cut the stubs flush and open"), {},
             60 * std::max(cure, times.demold_min));
         std::stable_sort(steps_.begin() + first, steps_.end(),
                          [](const PourStep& a, const PourStep& b) { return a.due_s < b.due_s; });
@@ -62,46 +65,47 @@ class Steps {
     std::vector<PourStep> take() { return std::move(steps_); }
 
   private:
-    void add(std::string id, std::string what, std::vector<std::string> details = {},
+    void add(std::string id, Phrase what, std::vector<Phrase> details = {},
              std::optional<double> due_s = {}) {
-        if (what.front() >= 'a' && what.front() <= 'z')
-            what.front() += 'A' - 'a'; // gates are listed in lower case
         steps_.push_back({std::move(id), std::move(what), std::move(details), due_s, {}});
     }
 
+    /// What is weighed, said with the batch it belongs to where there are several.
+    Phrase of_batch(int batch, Phrase what) const {
+        if (dose_.batches == 1) return what;
+        return phrase("Batch %1 of %2: %3", figure(std::to_string(batch)),
+                      figure(std::to_string(dose_.batches)), std::move(what));
+    }
+
     void weigh(int batch) {
-        const std::string of = dose_.batches == 1 ? std::string()
-                                                  : "Batch " + std::to_string(batch) + " of " +
-                                                        std::to_string(dose_.batches) + ": ";
         const auto units = job_.display_units;
         int n = 0;
         for (const auto& one : scale_readings(dose_, job_.shop->scale_step_g)) {
-            if (one.part == "part A") break; // A goes in when the clock starts
-            const std::string reads = one.shown_g > 0 ? say_mass_g(one.shown_g, units) + " on the scale"
-                                                      : say_volume_ml(one.ml, units);
-            add("weigh-" + std::to_string(batch) + "-" + std::to_string(++n), of + one.part + ": " + reads,
-                {one.shown_g > 0 ? "or " + say_volume_ml(one.ml, units) : "stir it in"});
+            if (one.part == Component::a) break; // A goes in when the clock starts
+            const Phrase by_volume = figure(say_volume_ml(one.ml, units));
+            Phrase what = one.shown_g > 0 ? phrase("%1: %2 on the scale", words_of(one.part),
+                                                   figure(say_mass_g(one.shown_g, units)))
+                                          : phrase("%1: %2", words_of(one.part), by_volume);
+            add("weigh-" + std::to_string(batch) + "-" + std::to_string(++n),
+                of_batch(batch, std::move(what)),
+                {one.shown_g > 0 ? phrase("or %1", by_volume) : phrase("stir it in")});
         }
+        const double a_g = to_step(dose_.a_g / dose_.batches, job_.shop->scale_step_g);
         add("weigh-" + std::to_string(batch) + "-a",
-            of + "part A, in a cup of its own: " +
-                say_mass_g(to_step(dose_.a_g / dose_.batches, job_.shop->scale_step_g), units),
-            {"or " + say_volume_ml(dose_.a_ml / dose_.batches, units) +
-             "; what sticks to the cup is missing: wet it and empty it first"});
+            of_batch(batch, phrase("part A, in a cup of its own: %1", figure(say_mass_g(a_g, units)))),
+            {phrase("or %1; what sticks to the cup is missing: wet it and empty it first",
+                    figure(say_volume_ml(dose_.a_ml / dose_.batches, units)))});
     }
 
     void close(double plate_on) {
         const auto order = closing_order(drawer_);
         const double each = drawer_.plate ? drawer_.plate->closing.close_s : 0;
         closed_s_ = plate_on + each;
+        if (order.empty()) return add("closed", phrase("Drive the closures"));
         std::string numbers;
         for (const int one : order) numbers += (numbers.empty() ? "" : ", ") + std::to_string(one);
-        add("closed",
-            order.empty() ? "Drive the closures"
-                          : "Drive the closures, " + std::to_string(order.size()) + " of them",
-            order.empty() ? std::vector<std::string>{}
-                          : std::vector<std::string>{"in this order: " + numbers},
-            order.empty() ? std::nullopt : std::optional(closed_s_));
-        steps_.back().limit_s.reset();
+        add("closed", phrase("Drive the closures, %1 of them", figure(std::to_string(order.size()))),
+            {phrase("in this order: %1", verbatim(numbers))}, closed_s_);
     }
 
     const job::Job& job_;
@@ -120,13 +124,25 @@ std::optional<casting::Dose> dose_to_pour(const job::Job& job, const DrawerPlan&
     return drawer.dose;
 }
 
+Phrase words_of(Component part) {
+    switch (part) {
+    case Component::a:
+        return phrase("part A");
+    case Component::b:
+        return phrase("part B");
+    case Component::pigment:
+        return phrase("pigment");
+    }
+    return {};
+}
+
 std::vector<ScaleReading> scale_readings(const casting::Dose& dose, double scale_step_g) {
     const double batches = dose.batches;
     const double b = to_step(dose.b_g / batches, scale_step_g), a = to_step(dose.a_g / batches, scale_step_g);
-    std::vector<ScaleReading> all{{"part B", b, dose.b_ml / batches, true}};
-    if (dose.pigment_ml > 0) all.push_back({"pigment", 0, dose.pigment_ml / batches, false});
+    std::vector<ScaleReading> all{{Component::b, b, dose.b_ml / batches, true}};
+    if (dose.pigment_ml > 0) all.push_back({Component::pigment, 0, dose.pigment_ml / batches, false});
     const bool zero = dose.pigment_ml > 0;
-    all.push_back({"part A", zero ? a : a + b, dose.a_ml / batches, zero});
+    all.push_back({Component::a, zero ? a : a + b, dose.a_ml / batches, zero});
     return all;
 }
 

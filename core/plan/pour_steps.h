@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/phrase.h"
 #include "plan/plan.h"
 
 #include <optional>
@@ -11,9 +12,9 @@ namespace drawercast::plan {
 
 /// One thing to do at the pour, to be marked as done.
 struct PourStep {
-    std::string id;   ///< as the log keeps it
-    std::string what; ///< a few words, readable from two meters
-    std::vector<std::string> details;
+    std::string id; ///< as the log keeps it
+    Phrase what;    ///< a few words, readable from two meters
+    std::vector<Phrase> details;
     std::optional<double> due_s;   ///< done by then, stopwatch from A meeting B
     std::optional<double> limit_s; ///< past it this is not done any more: let it rise open
     bool operator==(const PourStep&) const = default;
@@ -29,13 +30,15 @@ std::optional<casting::Dose> dose_to_pour(const job::Job& job, const DrawerPlan&
 
 /// What the scale shows while one batch is weighed into one bucket, the readings adding up; each part is
 /// rounded to the scale's step first. Pigment goes by volume, and the scale is set to zero after it.
+enum class Component { a, b, pigment };
 struct ScaleReading {
-    std::string part;
+    Component part = Component::b;
     double shown_g = 0; ///< 0: by volume alone
     double ml = 0;
     bool zero_first = false;
     bool operator==(const ScaleReading&) const = default;
 };
+Phrase words_of(Component part); ///< "part A"
 std::vector<ScaleReading> scale_readings(const casting::Dose& dose, double scale_step_g);
 
 /// Closures to drive, numbered as on the plate's sheet, in driving order; empty until worked out.

@@ -13,10 +13,11 @@ namespace {
 
 constexpr double mm2_per_m2 = 1e6;
 
-std::vector<std::string> pour_materials(const casting::Dose& dose, job::DisplayUnits units) {
-    std::vector<std::string> lines{"part A " + say_mass_g(dose.a_g, units),
-                                   "part B " + say_mass_g(dose.b_g, units)};
-    if (dose.pigment_ml > 0) lines.push_back("pigment " + say_volume_ml(dose.pigment_ml, units));
+std::vector<Phrase> pour_materials(const casting::Dose& dose, job::DisplayUnits units) {
+    std::vector<Phrase> lines{phrase("part A %1", figure(say_mass_g(dose.a_g, units))),
+                              phrase("part B %1", figure(say_mass_g(dose.b_g, units)))};
+    if (dose.pigment_ml > 0)
+        lines.push_back(phrase("pigment %1", figure(say_volume_ml(dose.pigment_ml, units))));
     return lines;
 }
 

@@ -32,7 +32,7 @@ class Steps {
         : hands_(std::max(1, shop.people)), shop_(shop), several_(several) {}
 
     void cut(const std::vector<DrawerWork>& drawers) {
-        Task task{"cut", "Cut blocks, boxes and plates; label each", {}, 0, 0, {}, false, {}, {}};
+        Task task{"cut", phrase("Cut blocks, boxes and plates; label each"), {}, 0, 0, {}, false, {}, {}};
         for (const DrawerWork& drawer : drawers) task.hands_min += cut_box + cut_block * drawer.blocks;
         task.hands_min /= hands_;
         tasks_.push_back(std::move(task));
@@ -41,16 +41,17 @@ class Steps {
     void prepare(const DrawerWork& d) {
         const double coating = coat + coat_m2 * d.insert_m2;
         const int holes = 2 * d.blocks + d.closures + d.vents;
-        add(d, "dry-fit", "Dry-fit, drill every hole, mark, take apart, dust off",
+        add(d, "dry-fit", phrase("Dry-fit, drill every hole, mark, take apart, dust off"),
             fit_box + drill_hole * holes, 0, {"cut"});
-        add(d, "fix", "Fix the blocks from below and lay the clay fillets", fix_block * d.blocks, 0,
+        add(d, "fix", phrase("Fix the blocks from below and lay the clay fillets"), fix_block * d.blocks, 0,
             {"dry-fit"});
-        add(d, "seal-1", "First coat of sealer, two more on end grain", coating, sealer_dry, {"fix"});
-        add(d, "seal-2", "Second coat of sealer", coating, sealer_dry, {"seal-1"});
-        add(d, "seal-3", "Third coat of sealer; leave it overnight", coating, sealer_night, {"seal-2"});
-        add(d, "release-1", "First coat of release", coating / 2, release_dry, {"seal-3"});
-        add(d, "release-2", "Second coat of release", coating / 2, release_dry, {"release-1"});
-        add(d, "rehearse", "Rehearse pouring and closing, empty, with a stopwatch", rehearse, 0,
+        add(d, "seal-1", phrase("First coat of sealer, two more on end grain"), coating, sealer_dry, {"fix"});
+        add(d, "seal-2", phrase("Second coat of sealer"), coating, sealer_dry, {"seal-1"});
+        add(d, "seal-3", phrase("Third coat of sealer; leave it overnight"), coating, sealer_night,
+            {"seal-2"});
+        add(d, "release-1", phrase("First coat of release"), coating / 2, release_dry, {"seal-3"});
+        add(d, "release-2", phrase("Second coat of release"), coating / 2, release_dry, {"release-1"});
+        add(d, "rehearse", phrase("Dry run of pouring and closing, empty, with a stopwatch"), rehearse, 0,
             {"release-1"});
     }
 
@@ -58,24 +59,26 @@ class Steps {
         const double cure =
             std::max(shop_.temperature_c < cool_shop_c ? cool_cure_min : cure_min, d.demold_min);
         Task& pour =
-            add(d, "pour", "Premix, mix, pour, plate on, close, peg the vents",
+            add(d, "pour", phrase("Premix, mix, pour, plate on, close, peg the vents"),
                 (pour_first + pour_batch * (d.batches - 1)) * hands_, cure, {"release-2", "rehearse"});
         pour.in_one_go = true;
         pour.gates = pour_gates();
         pour.materials = d.pour_materials;
-        add(d, "open", "Cut the stubs flush, open, peel the insert out", open_mold, 0, {"pour"});
-        if (d.crush) add(d, "crush", "Crush the insert all over while it is fresh", crushing, 0, {"open"});
-        add(d, "flat", "Wipe it off and lay it flat", lay_flat, flat_min, {d.crush ? "crush" : "open"});
-        add(d, "fit", "Fit it and air it before electronics go in", fit_insert, airing_min, {"flat"});
+        add(d, "open", phrase("Cut the stubs flush, open, peel the insert out"), open_mold, 0, {"pour"});
+        if (d.crush)
+            add(d, "crush", phrase("Crush the insert all over while it is fresh"), crushing, 0, {"open"});
+        add(d, "flat", phrase("Wipe it off and lay it flat"), lay_flat, flat_min,
+            {d.crush ? "crush" : "open"});
+        add(d, "fit", phrase("Fit it and air it before electronics go in"), fit_insert, airing_min, {"flat"});
     }
 
     std::vector<Task> take() { return std::move(tasks_); }
 
   private:
-    Task& add(const DrawerWork& d, const std::string& id, const std::string& what, double hands_min,
-              double wait_min, const std::vector<std::string>& after) {
+    Task& add(const DrawerWork& d, const std::string& id, Phrase what, double hands_min, double wait_min,
+              const std::vector<std::string>& after) {
         Task task{d.id + "/" + id,
-                  what,
+                  std::move(what),
                   several_ ? d.name : std::string(),
                   hands_min / hands_,
                   wait_min,
@@ -96,14 +99,14 @@ class Steps {
 
 } // namespace
 
-std::vector<std::string> pour_gates() {
-    return {"wood at most 10 % moist",
-            "mold level to 2 mm across it",
-            "parts at 22 to 25 °C",
-            "mold at 20 °C at least",
-            "release dry",
-            "test cup poured and entered",
-            "everybody in gloves and goggles, air moving"};
+std::vector<Phrase> pour_gates() {
+    return {phrase("wood at most 10 % moist"),
+            phrase("mold level to 2 mm across it"),
+            phrase("parts at 22 to 25 °C"),
+            phrase("mold at 20 °C at least"),
+            phrase("release dry"),
+            phrase("test cup poured and entered"),
+            phrase("everybody in gloves and goggles, air moving")};
 }
 
 std::vector<Task> tasks_for(const std::vector<DrawerWork>& drawers, const ShopWork& shop) {

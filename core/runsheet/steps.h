@@ -19,7 +19,7 @@ struct DrawerWork {
     int batches = 1;
     double demold_min = 0; ///< of the foam today, never below its label
     bool crush = false;
-    std::vector<std::string> pour_materials; ///< "part A 551 g"
+    std::vector<Phrase> pour_materials; ///< "part A 551 g"
     bool operator==(const DrawerWork&) const = default;
 };
 
@@ -34,7 +34,7 @@ struct ShopWork {
 std::vector<Task> tasks_for(const std::vector<DrawerWork>& drawers, const ShopWork& shop);
 
 /// What must be true before a pour is begun (common practice, no source).
-std::vector<std::string> pour_gates();
+std::vector<Phrase> pour_gates();
 
 inline constexpr double cool_shop_c = 18; ///< below it a cast is left alone longer
 inline constexpr double cure_min = 120;   ///< before a mold is opened (common practice, no source)

@@ -3,6 +3,7 @@
 #include "casting/dose.h"
 #include "casting/kits.h"
 
+#include "language/goods.h"
 #include "panes/explain/figures.h"
 
 #include <algorithm>
@@ -81,9 +82,9 @@ class Mixing {
         if (!purchase) return std::nullopt;
         QStringList names;
         for (const auto& kit : purchase->from_shelf)
-            names << tr("%1 × %2 at hand").arg(kit.count).arg(QString::fromStdString(kit.name));
+            names << tr("%1 × %2 at hand").arg(kit.count).arg(language::goods_name(kit.name));
         for (const auto& kit : purchase->kits)
-            names << QStringLiteral("%1 × %2").arg(kit.count).arg(QString::fromStdString(kit.name));
+            names << QStringLiteral("%1 × %2").arg(kit.count).arg(language::goods_name(kit.name));
         const double covered = purchase->needed_ml + purchase->left_over_ml;
         const Line over{
             tr("left over"),

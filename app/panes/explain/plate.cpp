@@ -2,6 +2,8 @@
 #include "base/units.h"
 #include "plan/say.h"
 
+#include "language/goods.h"
+#include "language/spoken.h"
 #include "panes/mold_figures.h"
 #include "sheets/magnitude_ladder.h"
 
@@ -10,8 +12,6 @@
 namespace drawercast::app::explain {
 
 namespace {
-
-QString text(const std::string& words) { return QString::fromStdString(words); }
 
 class Plate {
     Q_DECLARE_TR_FUNCTIONS(drawercast::app::explain::Plate)
@@ -47,7 +47,7 @@ class Plate {
     QString of(const QString& value, const QString& most) const { return tr("%1 of %2").arg(value, most); }
 
     QString small(double mm) const {
-        return text(sheets::say_small(mm, answer_.units())) +
+        return language::figures(sheets::say_small(mm, answer_.units())) +
                (is_metric(answer_.units()) ? QStringLiteral(" mm") : QStringLiteral(" in"));
     }
     Result stress(double mpa) const {
@@ -60,9 +60,9 @@ class Plate {
         const QString found =
             tr("The cheapest of the shop’s boards, stiffeners and closures that keeps every "
                "limit and can be closed in time.");
-        put("board", tr("board"), text(design_.board.name),
+        put("board", tr("board"), language::goods_name(design_.board.name),
             {answer_.job.mold.board ? fixed : found, {}, {}, {}});
-        put("box", tr("walls and base"), text(design_.box_board.name),
+        put("box", tr("walls and base"), language::goods_name(design_.box_board.name),
             {answer_.job.mold.box_board
                  ? fixed
                  : tr("The cheapest board that is thick enough for a screw in its edge and bows little "
@@ -75,7 +75,7 @@ class Plate {
             const int count = static_cast<int>(design_.stiffeners.size());
             pieces = (design_.glued ? tr("%1 × %2, glued on") : tr("%1 × %2, loose"))
                          .arg(count)
-                         .arg(text(design_.stiffener->name));
+                         .arg(language::goods_name(design_.stiffener->name));
         }
         put("stiffeners", tr("stiffeners"), pieces,
             {answer_.job.mold.stiffeners ? fixed : found,
@@ -86,7 +86,7 @@ class Plate {
                                         [](const mold::ClosureAt& at) { return at.stiffener_end; });
         const bool other = ends > 0 && !(design_.end_closure == design_.closure);
         const auto around = static_cast<std::ptrdiff_t>(design_.closures.size()) - (other ? ends : 0);
-        const QString closures = tr("%1 × %2").arg(around).arg(text(design_.closure.name));
+        const QString closures = tr("%1 × %2").arg(around).arg(language::goods_name(design_.closure.name));
         put("closures", tr("closures"), closures,
             {answer_.job.mold.closure ? fixed : found,
              {},
@@ -95,7 +95,7 @@ class Plate {
                 "corners, halves, always opposite pairs. Loosen them in reverse.")});
         if (other)
             put("end_closures", tr("at stiffeners’ ends"),
-                tr("%1 × %2").arg(ends).arg(text(design_.end_closure.name)),
+                tr("%1 × %2").arg(ends).arg(language::goods_name(design_.end_closure.name)),
                 {tr("A closure of its own at each end of a stiffener takes the most: the worst pull falls by "
                     "a "
                     "good third."),
@@ -186,10 +186,10 @@ class Plate {
 
     void add_runner_up() {
         const auto& next = *plate_.runner_up;
-        const QString pieces = next.stiffeners > 0
-                                   ? tr("%1 × %2").arg(next.stiffeners).arg(text(next.stiffener))
-                                   : tr("no stiffener");
-        put("next", tr("next best"), tr("%1, %2").arg(text(next.board), pieces),
+        const QString pieces =
+            next.stiffeners > 0 ? tr("%1 × %2").arg(next.stiffeners).arg(language::goods_name(next.stiffener))
+                                : tr("no stiffener");
+        put("next", tr("next best"), tr("%1, %2").arg(language::goods_name(next.board), pieces),
             {tr("With %1 closures, at a higher price. Fix it in the mold’s form to have it.")
                  .arg(next.closures),
              {},

@@ -401,7 +401,7 @@
     </message>
     <message>
         <source>%1, on through wall and base</source>
-        <translation>%1, weiter durch Wand und Grundplatte</translation>
+        <translation>%1, ganz durch</translation>
     </message>
     <message>
         <source>%1, one with its neighbor?</source>
@@ -447,12 +447,8 @@
         <translation>Entlüftungsloch &amp;hinzufügen</translation>
     </message>
     <message>
-        <source>&amp;Add an object…</source>
-        <translation>Gegenstand &amp;hinzufügen…</translation>
-    </message>
-    <message>
         <source>&amp;Align</source>
-        <translation>&amp;Ausrichten</translation>
+        <translation>Ausri&amp;chten</translation>
     </message>
     <message>
         <source>&amp;All found</source>
@@ -503,10 +499,6 @@
         <translation>&amp;Sicherheit</translation>
     </message>
     <message>
-        <source>&amp;Change the object…</source>
-        <translation>Gegenstand &amp;ändern…</translation>
-    </message>
-    <message>
         <source>&amp;Choose a photo…</source>
         <translation>&amp;Foto wählen…</translation>
     </message>
@@ -520,7 +512,7 @@
     </message>
     <message>
         <source>&amp;Copy</source>
-        <translation>&amp;Kopieren</translation>
+        <translation>Ko&amp;pieren</translation>
     </message>
     <message>
         <source>&amp;Corner radius</source>
@@ -528,11 +520,11 @@
     </message>
     <message>
         <source>&amp;Cost and quote…</source>
-        <translation>&amp;Kosten und Angebot…</translation>
+        <translation>K&amp;osten und Angebot…</translation>
     </message>
     <message>
         <source>&amp;Crush by hand after demolding</source>
-        <translation>Nach dem Entformen von Hand &amp;walken</translation>
+        <translation>Nach dem &amp;Entformen von Hand walken</translation>
     </message>
     <message>
         <source>&amp;Day</source>
@@ -541,10 +533,6 @@
     <message>
         <source>&amp;Decimals like</source>
         <translation>&amp;Dezimalen wie</translation>
-    </message>
-    <message>
-        <source>&amp;Delete</source>
-        <translation>&amp;Löschen</translation>
     </message>
     <message>
         <source>&amp;Demold after</source>
@@ -572,7 +560,7 @@
     </message>
     <message>
         <source>&amp;Drawer plan</source>
-        <translation>&amp;Schubladenplan</translation>
+        <translation>Sc&amp;hubladenplan</translation>
     </message>
     <message>
         <source>&amp;Drawers</source>
@@ -600,23 +588,15 @@
     </message>
     <message>
         <source>&amp;Equal walls, left to right</source>
-        <translation>&amp;Gleiche Stege, von links nach rechts</translation>
+        <translation>Gleiche Stege, &amp;von links nach rechts</translation>
     </message>
     <message>
         <source>&amp;Find an object</source>
         <translation>Gegenstand s&amp;uchen</translation>
     </message>
     <message>
-        <source>&amp;Firmness</source>
-        <translation>&amp;Festigkeit</translation>
-    </message>
-    <message>
         <source>&amp;Fit a side</source>
         <translation>S&amp;piel je Seite</translation>
-    </message>
-    <message>
-        <source>&amp;Fit the sheet</source>
-        <translation>Blatt ein&amp;passen</translation>
     </message>
     <message>
         <source>&amp;Floor at least</source>
@@ -625,10 +605,6 @@
     <message>
         <source>&amp;Foam…</source>
         <translation>S&amp;chaum…</translation>
-    </message>
-    <message>
-        <source>&amp;Fully risen</source>
-        <translation>&amp;Ganz aufgeschäumt</translation>
     </message>
     <message>
         <source>&amp;Gap all around</source>
@@ -676,7 +652,7 @@
     </message>
     <message>
         <source>&amp;Insert&apos;s thickness</source>
-        <translation>&amp;Dicke des Einsatzes</translation>
+        <translation>Di&amp;cke des Einsatzes</translation>
     </message>
     <message>
         <source>&amp;Inside diameter</source>
@@ -708,7 +684,7 @@
     </message>
     <message>
         <source>&amp;Length, along x</source>
-        <translation>&amp;Länge, entlang x</translation>
+        <translation>Länge, &amp;entlang x</translation>
     </message>
     <message>
         <source>&amp;Light</source>
@@ -732,7 +708,7 @@
     </message>
     <message>
         <source>&amp;Margin on the pressure</source>
-        <translation>Zuschla&amp;g auf den Druck</translation>
+        <translation>Zuschlag auf &amp;den Druck</translation>
     </message>
     <message>
         <source>&amp;Mass of one</source>
@@ -748,7 +724,7 @@
     </message>
     <message>
         <source>&amp;Mixed</source>
-        <translation>&amp;Gemischt</translation>
+        <translation>Gemis&amp;cht</translation>
     </message>
     <message>
         <source>&amp;Mixer takes</source>
@@ -768,11 +744,7 @@
     </message>
     <message>
         <source>&amp;New job…</source>
-        <translation>&amp;Neuer Auftrag…</translation>
-    </message>
-    <message>
-        <source>&amp;Next drawer</source>
-        <translation>&amp;Nächste Schublade</translation>
+        <translation>Neue&amp;r Auftrag…</translation>
     </message>
     <message>
         <source>&amp;Note</source>
@@ -815,20 +787,8 @@
         <translation>Temperatur der &amp;Komponenten</translation>
     </message>
     <message>
-        <source>&amp;Paste</source>
-        <translation>Ein&amp;fügen</translation>
-    </message>
-    <message>
         <source>&amp;Paste from clipboard</source>
         <translation>Aus der &amp;Zwischenablage</translation>
-    </message>
-    <message>
-        <source>&amp;Pattern board</source>
-        <translation>&amp;Musterplatte</translation>
-    </message>
-    <message>
-        <source>&amp;People who mix</source>
-        <translation>&amp;Leute, die mischen</translation>
     </message>
     <message>
         <source>&amp;Pigment</source>
@@ -840,7 +800,7 @@
     </message>
     <message>
         <source>&amp;Place in the drawer</source>
-        <translation>In die Schublade &amp;platzieren</translation>
+        <translation>In &amp;die Schublade platzieren</translation>
     </message>
     <message>
         <source>&amp;Place the other vents</source>
@@ -852,7 +812,7 @@
     </message>
     <message>
         <source>&amp;Pot life</source>
-        <translation>&amp;Topfzeit</translation>
+        <translation>To&amp;pfzeit</translation>
     </message>
     <message>
         <source>&amp;Pour day</source>
@@ -864,7 +824,7 @@
     </message>
     <message>
         <source>&amp;Print…</source>
-        <translation>&amp;Drucken…</translation>
+        <translation>Druc&amp;ken…</translation>
     </message>
     <message>
         <source>&amp;Quit</source>
@@ -876,15 +836,15 @@
     </message>
     <message>
         <source>&amp;Redo</source>
-        <translation>&amp;Wiederholen</translation>
+        <translation>Wi&amp;ederholen</translation>
     </message>
     <message>
         <source>&amp;Redo: %1</source>
-        <translation>&amp;Wiederholen: %1</translation>
+        <translation>Wi&amp;ederholen: %1</translation>
     </message>
     <message>
         <source>&amp;Release used</source>
-        <translation>&amp;Trennmittel verbraucht</translation>
+        <translation>Trennmittel &amp;verbraucht</translation>
     </message>
     <message>
         <source>&amp;Resolution</source>
@@ -912,7 +872,7 @@
     </message>
     <message>
         <source>&amp;Setting the plate</source>
-        <translation>&amp;Druckplatte aufsetzen</translation>
+        <translation>Druckplatte &amp;aufsetzen</translation>
     </message>
     <message>
         <source>&amp;Sheets</source>
@@ -935,20 +895,12 @@
         <translation>&amp;Seite zur nächsten</translation>
     </message>
     <message>
-        <source>&amp;Sizes of the finger notch…</source>
-        <translation>Ma&amp;ße der Griffmulde…</translation>
-    </message>
-    <message>
-        <source>&amp;Snap</source>
-        <translation>&amp;Einrasten</translation>
-    </message>
-    <message>
         <source>&amp;Starts to rise</source>
-        <translation>&amp;Beginnt zu steigen</translation>
+        <translation>Beginnt zu &amp;steigen</translation>
     </message>
     <message>
         <source>&amp;Stiffeners</source>
-        <translation>&amp;Versteifungen</translation>
+        <translation>V&amp;ersteifungen</translation>
     </message>
     <message>
         <source>&amp;Stop</source>
@@ -960,27 +912,11 @@
     </message>
     <message>
         <source>&amp;Templates…</source>
-        <translation>Schab&amp;lonen…</translation>
-    </message>
-    <message>
-        <source>&amp;Text size</source>
-        <translation>&amp;Schriftgröße</translation>
-    </message>
-    <message>
-        <source>&amp;Through: the object stands on the drawer&apos;s bottom</source>
-        <translation>&amp;Durchgehend: Der Gegenstand steht auf dem Schubladenboden</translation>
+        <translation>Scha&amp;blonen…</translation>
     </message>
     <message>
         <source>&amp;Trimmings</source>
         <translation>&amp;Abschnitt</translation>
-    </message>
-    <message>
-        <source>&amp;Turn 90°</source>
-        <translation>Um 90° &amp;drehen</translation>
-    </message>
-    <message>
-        <source>&amp;Turned when arranged</source>
-        <translation>Beim Anordnen &amp;drehen</translation>
     </message>
     <message>
         <source>&amp;Undo</source>
@@ -992,7 +928,7 @@
     </message>
     <message>
         <source>&amp;Units</source>
-        <translation>&amp;Einheiten</translation>
+        <translation>Einhei&amp;ten</translation>
     </message>
     <message>
         <source>&amp;Use this cup in place of the label</source>
@@ -1031,16 +967,12 @@
         <translation>S&amp;tege zwischen Spalten</translation>
     </message>
     <message>
-        <source>&amp;Ways to mend it</source>
-        <translation>&amp;Wege zum Beheben</translation>
-    </message>
-    <message>
         <source>&amp;What</source>
         <translation>&amp;Was</translation>
     </message>
     <message>
         <source>&amp;Where air stays</source>
-        <translation>Wo &amp;Luft bleibt</translation>
+        <translation>Wo Lu&amp;ft bleibt</translation>
     </message>
     <message>
         <source>&amp;Which drawer would do…</source>
@@ -1060,7 +992,7 @@
     </message>
     <message>
         <source>&amp;Width, along y</source>
-        <translation>&amp;Breite, entlang y</translation>
+        <translation>B&amp;reite, entlang y</translation>
     </message>
     <message>
         <source>&amp;x</source>
@@ -1076,7 +1008,7 @@
     </message>
     <message>
         <source>, %1 % over</source>
-        <translation>, %1 % darüber</translation>
+        <translation>, +%1 %</translation>
     </message>
     <message>
         <source>, %1 at stiffeners’ ends</source>
@@ -1281,7 +1213,7 @@
     </message>
     <message>
         <source>A closure of its own at each end of a stiffener takes the most: the worst pull falls by a good third.</source>
-        <translation>Ein eigener Verschluss an jedem Ende einer Versteifung nimmt das meiste: Der schlimmste Zug sinkt um gut ein Drittel.</translation>
+        <translation>Ein eigener Verschluss an jedem Ende einer Versteifung nimmt das meiste: Die größte Zugkraft sinkt um gut ein Drittel.</translation>
     </message>
     <message>
         <source>A copy of “%1”, without a name yet.</source>
@@ -1348,12 +1280,8 @@
         <translation>Ein hoher schmaler Steg knickt</translation>
     </message>
     <message>
-        <source>A&amp;ll vents automatic</source>
-        <translation>&amp;Alle Entlüftungslöcher automatisch</translation>
-    </message>
-    <message>
         <source>A&amp;rrange</source>
-        <translation>A&amp;nordnen</translation>
+        <translation>An&amp;ordnen</translation>
     </message>
     <message>
         <source>A&amp;xis below face</source>
@@ -1549,7 +1477,7 @@
     </message>
     <message>
         <source>An h&amp;our costs</source>
-        <translation>Eine St&amp;unde kostet</translation>
+        <translation>Eine Stunde &amp;kostet</translation>
     </message>
     <message>
         <source>An object has up to %1 levels: the smallest outlines were left out.</source>
@@ -1672,10 +1600,6 @@
         <translation>&amp;Durchbiegung der Unterseite</translation>
     </message>
     <message>
-        <source>B&amp;uild-up</source>
-        <translation>A&amp;ufbau</translation>
-    </message>
-    <message>
         <source>BACK</source>
         <translation>HINTEN</translation>
     </message>
@@ -1756,10 +1680,6 @@
         <translation>Platte</translation>
     </message>
     <message>
-        <source>Board of walls and &amp;base</source>
-        <translation>Platte für Wände und &amp;Grundplatte</translation>
-    </message>
-    <message>
         <source>Board with the outline</source>
         <translation>Brett mit dem Umriss</translation>
     </message>
@@ -1837,7 +1757,7 @@
     </message>
     <message>
         <source>C&amp;hoose pockets from a list…</source>
-        <translation>&amp;Aussparungen aus einer Liste wählen…</translation>
+        <translation>Aussparungen aus einer Liste &amp;wählen…</translation>
     </message>
     <message>
         <source>C&amp;loses at</source>
@@ -1932,10 +1852,6 @@
         <translation>Auf der Platte geändert</translation>
     </message>
     <message>
-        <source>Chec&amp;ks and foam</source>
-        <translation>Prüfungen und S&amp;chaum</translation>
-    </message>
-    <message>
         <source>Check one outline with a caliper before you cut.</source>
         <translation>Vor dem Sägen einen Umriss mit dem Messschieber prüfen.</translation>
     </message>
@@ -1966,10 +1882,6 @@
     <message>
         <source>Choose an outline in the photo or in the list.</source>
         <translation>Einen Umriss im Foto oder in der Liste wählen.</translation>
-    </message>
-    <message>
-        <source>Choose i&amp;ts pockets</source>
-        <translation>Seine &amp;Aussparungen wählen</translation>
     </message>
     <message>
         <source>Choose none</source>
@@ -2069,7 +1981,7 @@
     </message>
     <message>
         <source>Copies in ro&amp;ws…</source>
-        <translation>Kopien in R&amp;eihen…</translation>
+        <translation>&amp;Kopien in Reihen…</translation>
     </message>
     <message>
         <source>Copies in rows</source>
@@ -2121,7 +2033,7 @@
     </message>
     <message>
         <source>Cu&amp;t</source>
-        <translation>&amp;Ausschneiden</translation>
+        <translation>A&amp;usschneiden</translation>
     </message>
     <message>
         <source>Cup %1</source>
@@ -2329,7 +2241,7 @@
     </message>
     <message>
         <source>Drawer check</source>
-        <translation>Probeblatt für die Schublade</translation>
+        <translation>Probeblatt</translation>
     </message>
     <message>
         <source>Drawer plan</source>
@@ -2358,10 +2270,6 @@
     <message>
         <source>Drawers</source>
         <translation>Schubladen</translation>
-    </message>
-    <message>
-        <source>Drawers and &amp;objects</source>
-        <translation>Schubladen und &amp;Gegenstände</translation>
     </message>
     <message>
         <source>Drawer…</source>
@@ -2405,7 +2313,7 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
     </message>
     <message>
         <source>Dupl&amp;icate</source>
-        <translation>Ver&amp;doppeln</translation>
+        <translation>&amp;Verdoppeln</translation>
     </message>
     <message>
         <source>Duplicate</source>
@@ -2505,7 +2413,7 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
     </message>
     <message>
         <source>FRONT of the drawer</source>
-        <translation>VORDERSEITE der Schublade</translation>
+        <translation>Schublade VORN</translation>
     </message>
     <message>
         <source>Falls out when turned over: %1 hold it, it weighs %2.</source>
@@ -2545,7 +2453,7 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
     </message>
     <message>
         <source>Finger &amp;notch</source>
-        <translation>Griff&amp;mulde</translation>
+        <translation>Griffmuld&amp;e</translation>
     </message>
     <message>
         <source>Finger notch</source>
@@ -2562,10 +2470,6 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
     <message>
         <source>First row is a &amp;header</source>
         <translation>Erste Zeile ist &amp;Kopfzeile</translation>
-    </message>
-    <message>
-        <source>Fit at the en&amp;ds</source>
-        <translation>Spiel an den &amp;Enden</translation>
     </message>
     <message>
         <source>Fix each block by its number; the dashed line is the edge of the clay.</source>
@@ -2985,7 +2889,7 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
     </message>
     <message>
         <source>Its closures&apos; &amp;holes were new or shifted</source>
-        <translation>&amp;Löcher der Verschlüsse neu oder versetzt</translation>
+        <translation>Löcher der Verschlüsse neu &amp;oder versetzt</translation>
     </message>
     <message>
         <source>Its neighbor is so near that both may be one thing, cut by a blank streak: then brush over the gap.</source>
@@ -3103,7 +3007,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>Leave as &amp;is</source>
-        <translation>&amp;Hinnehmen</translation>
+        <translation>Hi&amp;nnehmen</translation>
     </message>
     <message>
         <source>Leave as is</source>
@@ -3178,10 +3082,6 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Stufe %1</translation>
     </message>
     <message>
-        <source>Levels from S&amp;VG…</source>
-        <translation>Stufen aus S&amp;VG…</translation>
-    </message>
-    <message>
         <source>Limits and use</source>
         <translation>Grenzen und Gebrauch</translation>
     </message>
@@ -3196,10 +3096,6 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>Linear; data sheet, better from a cast of your own</source>
         <translation>Linear; Datenblatt, besser ein eigener Guss</translation>
-    </message>
-    <message>
-        <source>Lists as &amp;CSV…</source>
-        <translation>Listen als CS&amp;V…</translation>
     </message>
     <message>
         <source>Lock</source>
@@ -3390,10 +3286,6 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Mehr kam heraus als gemischt: neu wiegen.</translation>
     </message>
     <message>
-        <source>More in the &amp;guide</source>
-        <translation>Mehr im Han&amp;dbuch</translation>
-    </message>
-    <message>
         <source>More in the guide</source>
         <translation>Mehr im Handbuch</translation>
     </message>
@@ -3458,10 +3350,6 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Neue Revision</translation>
     </message>
     <message>
-        <source>Next &amp;check</source>
-        <translation>Nächste &amp;Prüfung</translation>
-    </message>
-    <message>
         <source>Next best: %1, %2 stiffeners, %3 closures.</source>
         <translation>Nächstbeste: %1, %2 Versteifungen, %3 Verschlüsse.</translation>
     </message>
@@ -3476,10 +3364,6 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>Next pocket</source>
         <translation>Nächste Aussparung</translation>
-    </message>
-    <message>
-        <source>No %1</source>
-        <translation>Kein Wert: %1</translation>
     </message>
     <message>
         <source>No checks: nothing to mend</source>
@@ -3632,10 +3516,6 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>Numbers are the order of cuts, each from edge to edge of the panel at hand; where a number has no room on its cut, a line leads to it. Kerf %1 and %2 off every edge are taken care of.</source>
         <translation>Zahlen sind die Reihenfolge der Schnitte, jeder von Kante zu Kante der Platte; wo eine Zahl auf ihrem Schnitt keinen Platz hat, führt eine Linie hin. Schnittbreite %1 und %2 von jeder Kante sind berücksichtigt.</translation>
-    </message>
-    <message>
-        <source>Ob&amp;ject sheets, true size…</source>
-        <translation>&amp;Blätter der Gegenstände, wahre Größe…</translation>
     </message>
     <message>
         <source>Object</source>
@@ -3802,11 +3682,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>Ope&amp;ns at</source>
-        <translation>Ö&amp;ffnet um</translation>
-    </message>
-    <message>
-        <source>Open &amp;recent</source>
-        <translation>&amp;Zuletzt benutzt</translation>
+        <translation>Öffnet &amp;um</translation>
     </message>
     <message>
         <source>Open a job</source>
@@ -3817,12 +3693,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Schon offen</translation>
     </message>
     <message>
-        <source>Open the d&amp;emo job: field service</source>
-        <translation>B&amp;eispielauftrag öffnen: Außendienst</translation>
-    </message>
-    <message>
         <source>Open the demo &amp;job: standard objects</source>
-        <translation>Beispielauftrag öffnen: &amp;Normteile</translation>
+        <translation>Beispielauftra&amp;g öffnen: Normteile</translation>
     </message>
     <message>
         <source>Orientation</source>
@@ -3930,7 +3802,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>Paste a &amp;list…</source>
-        <translation>&amp;Liste einfügen…</translation>
+        <translation>Liste &amp;einfügen…</translation>
     </message>
     <message>
         <source>Paste a list</source>
@@ -4102,7 +3974,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>Pour da&amp;y</source>
-        <translation>&amp;Gießtag</translation>
+        <translation>Gieß&amp;tag</translation>
     </message>
     <message>
         <source>Pour day</source>
@@ -4194,7 +4066,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>Print at actual size (100 %), never “fit”.</source>
-        <translation>In tatsächlicher Größe (100 %) drucken, nie „einpassen“.</translation>
+        <translation>Mit 100 % drucken, nie „einpassen“.</translation>
     </message>
     <message>
         <source>Print every page at actual size (100 %), never “fit to page”.</source>
@@ -4209,20 +4081,12 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Bewegtes zurücksetzen</translation>
     </message>
     <message>
-        <source>Put the build-up to&amp;gether</source>
-        <translation>Aufbau zusa&amp;mmensetzen</translation>
-    </message>
-    <message>
         <source>Quic&amp;k quote…</source>
-        <translation>Schnellange&amp;bot…</translation>
+        <translation>Schnellangebo&amp;t…</translation>
     </message>
     <message>
         <source>Quick quote</source>
         <translation>Schnellangebot</translation>
-    </message>
-    <message>
-        <source>R&amp;oom to stir</source>
-        <translation>&amp;Raum zum Rühren</translation>
     </message>
     <message>
         <source>R&amp;oom&apos;s temperature</source>
@@ -4259,10 +4123,6 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>Redo</source>
         <translation>Wiederholen</translation>
-    </message>
-    <message>
-        <source>Replace by another &amp;object…</source>
-        <translation>Durch &amp;anderen Gegenstand ersetzen…</translation>
     </message>
     <message>
         <source>Replace by another object</source>
@@ -4317,10 +4177,6 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Ablaufblatt, Werkstatt offen von %1 bis %2</translation>
     </message>
     <message>
-        <source>S&amp;hape</source>
-        <translation>&amp;Gestalt</translation>
-    </message>
-    <message>
         <source>S&amp;hop and day of the pour…</source>
         <translation>&amp;Werkstatt und Gießtag…</translation>
     </message>
@@ -4334,7 +4190,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>S&amp;ummary…</source>
-        <translation>Zusammen&amp;fassung…</translation>
+        <translation>Zus&amp;ammenfassung…</translation>
     </message>
     <message>
         <source>SI 2019</source>
@@ -4346,7 +4202,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>Sa&amp;w&apos;s step</source>
-        <translation>Schritt der Sä&amp;ge</translation>
+        <translation>Schritt &amp;der Säge</translation>
     </message>
     <message>
         <source>Save &amp;as…</source>
@@ -4403,10 +4259,6 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>Seen in the mold: mirrored left to right, enlarged by the shrinkage</source>
         <translation>In der Form gesehen: links und rechts gespiegelt, um den Schwund vergrößert</translation>
-    </message>
-    <message>
-        <source>Select &amp;all</source>
-        <translation>Alles au&amp;swählen</translation>
     </message>
     <message>
         <source>Sent to “%1”; pages: %2. Hold a ruler to the scales before you cut.</source>
@@ -4502,7 +4354,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>So many must be in when the foam begins to push, after %1. From then on as many as the pressure at each moment needs, with the worst closure’s share.</source>
-        <translation>So viele müssen drin sein, wenn der Schaum zu drücken beginnt, nach %1. Von da an so viele, wie der Druck in jedem Moment verlangt, mit dem Anteil des schlimmsten Verschlusses.</translation>
+        <translation>So viele müssen drin sein, wenn der Schaum zu drücken beginnt, nach %1. Von da an so viele, wie der Druck in jedem Moment verlangt, mit dem Anteil des am stärksten gezogenen Verschlusses.</translation>
     </message>
     <message>
         <source>Solvents for cleaning and release can flash below room temperature: no flame, spark or heater near them; keep rags in a closed metal bin.</source>
@@ -4546,7 +4398,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>Start &amp;from</source>
-        <translation>&amp;Ausgehen von</translation>
+        <translation>A&amp;usgehen von</translation>
     </message>
     <message>
         <source>Start a job with it</source>
@@ -4554,7 +4406,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>Start a new re&amp;vision</source>
-        <translation>Neue Re&amp;vision beginnen</translation>
+        <translation>&amp;Neue Revision beginnen</translation>
     </message>
     <message>
         <source>Stiffeners</source>
@@ -4582,19 +4434,15 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>T&amp;yped place and turn</source>
-        <translation>Stelle und Drehung e&amp;ingeben</translation>
+        <translation>&amp;Stelle und Drehung eingeben</translation>
     </message>
     <message>
         <source>TOP FACE of the base, print up;</source>
-        <translation>OBERSEITE der Grundplatte, Druck nach oben;</translation>
+        <translation>OBERSEITE der Grundplatte, Druck oben;</translation>
     </message>
     <message>
         <source>TOP FACE of the pressure plate, print up;</source>
-        <translation>OBERSEITE der Druckplatte, Druck nach oben;</translation>
-    </message>
-    <message>
-        <source>Ta&amp;ke finger notch away</source>
-        <translation>Griffmulde ent&amp;fernen</translation>
+        <translation>OBERSEITE der Druckplatte, Druck oben;</translation>
     </message>
     <message>
         <source>Tab</source>
@@ -4782,7 +4630,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>The greatest pull at the pressure to build for, with closures twice as stiff. The plate pries at its rim, so the worst pulls about twice what an even share would be.</source>
-        <translation>Der größte Zug beim Bemessungsdruck, mit doppelt so steifen Verschlüssen. Die Druckplatte hebelt an ihrem Rand, der schlimmste zieht also etwa das Doppelte des gleichen Anteils.</translation>
+        <translation>Die größte Zugkraft beim Bemessungsdruck, mit doppelt so steifen Verschlüssen. Die Druckplatte hebelt an ihrem Rand, auf den am stärksten gezogenen Verschluss kommt also etwa das Doppelte des gleichen Anteils.</translation>
     </message>
     <message>
         <source>The guide’s text</source>
@@ -5066,7 +4914,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>Tit&amp;le…</source>
-        <translation>&amp;Titel…</translation>
+        <translation>Tit&amp;el…</translation>
     </message>
     <message>
         <source>Title</source>
@@ -5078,7 +4926,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>To another &amp;drawer…</source>
-        <translation>In andere &amp;Schublade…</translation>
+        <translation>&amp;In andere Schublade…</translation>
     </message>
     <message>
         <source>To another drawer</source>
@@ -5098,7 +4946,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>To fill in</source>
-        <translation>Auszufüllen</translation>
+        <translation>Ausfüllen</translation>
     </message>
     <message>
         <source>To the &amp;back instead of to the front</source>
@@ -5147,10 +4995,6 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>Turn</source>
         <translation>Drehen</translation>
-    </message>
-    <message>
-        <source>Turn &amp;15°</source>
-        <translation>Um &amp;15° drehen</translation>
     </message>
     <message>
         <source>Turn 90° &amp;clockwise</source>
@@ -5246,7 +5090,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>Unl&amp;ock</source>
-        <translation>&amp;Loslassen</translation>
+        <translation>L&amp;oslassen</translation>
     </message>
     <message>
         <source>Unlock</source>
@@ -5347,10 +5191,6 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>What is automatic is found anew after every change: the cheapest of the shop’s that holds and can be closed in time. What you fix is checked alike.</source>
         <translation>Automatisches wird nach jeder Änderung neu gesucht: das Billigste der Werkstatt, das hält und rechtzeitig zu schließen ist. Festgelegtes wird ebenso geprüft.</translation>
-    </message>
-    <message>
-        <source>What is not &amp;placed, for me</source>
-        <translation>Nicht &amp;Platziertes platzieren lassen</translation>
     </message>
     <message>
         <source>What is not placed, over all &amp;drawers</source>
@@ -5505,20 +5345,12 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Ver&amp;größern</translation>
     </message>
     <message>
-        <source>Zoom &amp;out</source>
-        <translation>Ver&amp;kleinern</translation>
-    </message>
-    <message>
         <source>Zoom about the pointer</source>
         <translation>Um den Zeiger zoomen</translation>
     </message>
     <message>
         <source>Zoom to the chec&amp;k</source>
-        <translation>P&amp;rüfung heranholen</translation>
-    </message>
-    <message>
-        <source>Zoom to what is &amp;chosen</source>
-        <translation>&amp;Gewähltes heranholen</translation>
+        <translation>Prüfung heranh&amp;olen</translation>
     </message>
     <message>
         <source>a rule of this program</source>
@@ -5742,7 +5574,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>boards, bars</source>
-        <translation>Platten, Leisten</translation>
+        <translation>Holz</translation>
     </message>
     <message>
         <source>boards, sheets</source>
@@ -6026,7 +5858,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>edges of base and plate</source>
-        <translation>Kanten Grund-, Druckpl.</translation>
+        <translation>Kanten der Platten</translation>
     </message>
     <message>
         <source>else the outlines are wrong by as much.</source>
@@ -6126,7 +5958,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>foam&apos;s label, as entered</source>
-        <translation>Etikett des Schaums, wie eingegeben</translation>
+        <translation>Etikett, wie eingegeben</translation>
     </message>
     <message>
         <source>foot edge</source>
@@ -6206,11 +6038,11 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>glue: too low to screw</source>
-        <translation>Leim: zu niedrig zum Schrauben</translation>
+        <translation>Leim: zu niedrig</translation>
     </message>
     <message>
         <source>glue: too slim to screw</source>
-        <translation>Leim: zu schmal zum Schrauben</translation>
+        <translation>Leim: zu schmal</translation>
     </message>
     <message>
         <source>grid</source>
@@ -6817,7 +6649,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>past this time do not close: let it rise open</source>
-        <translation>nach dieser Zeit nicht schließen: offen aufschäumen lassen</translation>
+        <translation>danach offen lassen, nicht mehr schließen</translation>
     </message>
     <message>
         <source>pigment</source>
@@ -7273,11 +7105,11 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>the insert is cast FACE DOWN on it</source>
-        <translation>der Einsatz wird darauf mit der OBERSEITE NACH UNTEN gegossen</translation>
+        <translation>Einsatz darauf: OBERSEITE NACH UNTEN</translation>
     </message>
     <message>
         <source>the insert will lie FACE UP</source>
-        <translation>der Einsatz liegt mit der OBERSEITE NACH OBEN</translation>
+        <translation>Einsatz dann: OBERSEITE NACH OBEN</translation>
     </message>
     <message>
         <source>the job</source>
@@ -7445,7 +7277,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>vent holes</source>
-        <translation>Entlüftungslöcher</translation>
+        <translation>Entlüftung</translation>
     </message>
     <message>
         <source>vent, </source>
@@ -7477,7 +7309,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>wall tops</source>
-        <translation>Wandoberkanten</translation>
+        <translation>Oberkanten</translation>
     </message>
     <message>
         <source>walls and base</source>
@@ -7573,7 +7405,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>worst closure</source>
-        <translation>schlimmster Verschluss</translation>
+        <translation>größte Zugkraft</translation>
     </message>
     <message>
         <source>x</source>
@@ -8256,6 +8088,602 @@ Wieder aufnehmen?</translation>
     <message>
         <source>Of the room within the edges, objects need %1 %, with their fit %2 %, with walls %3 %.</source>
         <translation>Vom Platz innerhalb der Ränder brauchen Gegenstände %1 %, mit ihrer Passung %2 %, mit Stegen %3 %.</translation>
+    </message>
+    <message>
+        <source> and </source>
+        <translation> und </translation>
+    </message>
+    <message>
+        <source>%1 is missing</source>
+        <translation>%1 fehlt</translation>
+    </message>
+    <message>
+        <source>%1, %2 beside deep ones</source>
+        <translation>%1, neben tiefen %2</translation>
+    </message>
+    <message>
+        <source>%1, %2 wide or heavy</source>
+        <translation>%1, breit oder schwer %2</translation>
+    </message>
+    <message>
+        <source>&amp;Deutsch</source>
+        <translation>&amp;Deutsch</translation>
+    </message>
+    <message>
+        <source>&amp;English</source>
+        <translation>&amp;English</translation>
+    </message>
+    <message>
+        <source>&amp;Language</source>
+        <translation>S&amp;prache</translation>
+    </message>
+    <message>
+        <source>&amp;Replace by another object…</source>
+        <translation>Durch anderen &amp;Gegenstand ersetzen…</translation>
+    </message>
+    <message>
+        <source>&amp;Select all</source>
+        <translation>Alles au&amp;swählen</translation>
+    </message>
+    <message>
+        <source>&amp;Turn 15°</source>
+        <translation>Um 15° dre&amp;hen</translation>
+    </message>
+    <message>
+        <source>&amp;Zoom out</source>
+        <translation>&amp;Verkleinern</translation>
+    </message>
+    <message>
+        <source>1.9 L set</source>
+        <translation>Gebinde 1,9 L</translation>
+    </message>
+    <message>
+        <source>38 L set</source>
+        <translation>Gebinde 38 L</translation>
+    </message>
+    <message>
+        <source>7.6 L set</source>
+        <translation>Gebinde 7,6 L</translation>
+    </message>
+    <message>
+        <source>A corner of the plate lifts</source>
+        <translation>Eine Ecke der Druckplatte hebt sich</translation>
+    </message>
+    <message>
+        <source>A joint leaks</source>
+        <translation>Eine Fuge leckt</translation>
+    </message>
+    <message>
+        <source>Add an &amp;object…</source>
+        <translation>Gegenstand &amp;hinzufügen…</translation>
+    </message>
+    <message>
+        <source>All &amp;vents automatic</source>
+        <translation>&amp;Alle Entlüftungslöcher automatisch</translation>
+    </message>
+    <message>
+        <source>As the &amp;system</source>
+        <translation>Wie das &amp;System</translation>
+    </message>
+    <message>
+        <source>Bar clamp</source>
+        <translation>Schraubzwinge</translation>
+    </message>
+    <message>
+        <source>Block 6F22 (9 V)</source>
+        <translation>Blockbatterie 6F22 (9 V)</translation>
+    </message>
+    <message>
+        <source>Blocks, from the datum 0, 0 in the front-left inner corner of the box</source>
+        <translation>Klötze, vom Nullpunkt 0, 0 in der vorderen linken Innenecke des Kastens</translation>
+    </message>
+    <message>
+        <source>Board of wa&amp;lls and base</source>
+        <translation>Platte für Wände und &amp;Grundplatte</translation>
+    </message>
+    <message>
+        <source>Build-u&amp;p</source>
+        <translation>Auf&amp;bau</translation>
+    </message>
+    <message>
+        <source>Change the o&amp;bject…</source>
+        <translation>Gegenstand &amp;ändern…</translation>
+    </message>
+    <message>
+        <source>Checks and &amp;foam</source>
+        <translation>Prüfungen und S&amp;chaum</translation>
+    </message>
+    <message>
+        <source>Choose its poc&amp;kets</source>
+        <translation>Seine &amp;Aussparungen wählen</translation>
+    </message>
+    <message>
+        <source>Coin cell CR2032</source>
+        <translation>Knopfzelle CR2032</translation>
+    </message>
+    <message>
+        <source>D&amp;elete</source>
+        <translation>Lös&amp;chen</translation>
+    </message>
+    <message>
+        <source>Do not loosen closures to get at it.</source>
+        <translation>Keine Verschlüsse lösen, um heranzukommen.</translation>
+    </message>
+    <message>
+        <source>Do not pour a second batch on cured foam: it does not bind well.</source>
+        <translation>Keinen zweiten Ansatz auf ausgehärteten Schaum gießen: er verbindet sich schlecht.</translation>
+    </message>
+    <message>
+        <source>Do not pry with metal: it tears the foam and the sealer.</source>
+        <translation>Nicht mit Metall hebeln: das reißt Schaum und Versiegelung auf.</translation>
+    </message>
+    <message>
+        <source>Do not use solvent on skin.</source>
+        <translation>Kein Lösemittel auf die Haut.</translation>
+    </message>
+    <message>
+        <source>Drawers and obje&amp;cts</source>
+        <translation>Schubladen &amp;und Gegenstände</translation>
+    </message>
+    <message>
+        <source>Drive the closures beside it from the side, or add clamps there. What has set under the gap is cut off.</source>
+        <translation>Die Verschlüsse daneben von der Seite nachziehen oder dort Zwingen ansetzen. Was im Spalt fest geworden ist, wird abgeschnitten.</translation>
+    </message>
+    <message>
+        <source>F&amp;it at the ends</source>
+        <translation>Spiel &amp;an den Enden</translation>
+    </message>
+    <message>
+        <source>Firm, rises ×6</source>
+        <translation>Fest, steigt ×6</translation>
+    </message>
+    <message>
+        <source>Firmn&amp;ess</source>
+        <translation>&amp;Festigkeit</translation>
+    </message>
+    <message>
+        <source>Fit th&amp;e sheet</source>
+        <translation>Blatt e&amp;inpassen</translation>
+    </message>
+    <message>
+        <source>Foam on skin or in eyes</source>
+        <translation>Schaum auf der Haut oder in den Augen</translation>
+    </message>
+    <message>
+        <source>Full&amp;y risen</source>
+        <translation>&amp;Ganz aufgeschäumt</translation>
+    </message>
+    <message>
+        <source>Gauge block 35 × 9, 100 long</source>
+        <translation>Endmaß 35 × 9, 100 lang</translation>
+    </message>
+    <message>
+        <source>Give it another hour. Take the blocks&apos; screws out from below, blow air under an edge, peel from the edges.</source>
+        <translation>Noch eine Stunde warten. Die Schrauben der Klötze von unten lösen, Luft unter einen Rand blasen, von den Rändern her abziehen.</translation>
+    </message>
+    <message>
+        <source>Hexagon nut M16, across flats 24</source>
+        <translation>Sechskantmutter M16, Schlüsselweite 24</translation>
+    </message>
+    <message>
+        <source>ID-1 card</source>
+        <translation>Karte ID-1</translation>
+    </message>
+    <message>
+        <source>IEC 60086-2: at most 26.5 × 17.5 × 48.5; standing</source>
+        <translation>IEC 60086-2: höchstens 26,5 × 17,5 × 48,5; stehend</translation>
+    </message>
+    <message>
+        <source>IEC 60086-2: diameter 13.5–14.5, height 49.2–50.5; largest taken, lying</source>
+        <translation>IEC 60086-2: Durchmesser 13,5–14,5, Höhe 49,2–50,5; größte Maße, liegend</translation>
+    </message>
+    <message>
+        <source>IEC 60086-2: diameter 24.9–26.2, height 48.6–50.0; largest taken, lying</source>
+        <translation>IEC 60086-2: Durchmesser 24,9–26,2, Höhe 48,6–50,0; größte Maße, liegend</translation>
+    </message>
+    <message>
+        <source>IEC 60086-2: diameter 32.3–34.2, height 59.5–61.5; largest taken, standing</source>
+        <translation>IEC 60086-2: Durchmesser 32,3–34,2, Höhe 59,5–61,5; größte Maße, stehend</translation>
+    </message>
+    <message>
+        <source>IEC 60086-2: diameter 9.5–10.5, height 43.3–44.5; largest taken, lying</source>
+        <translation>IEC 60086-2: Durchmesser 9,5–10,5, Höhe 43,3–44,5; größte Maße, liegend</translation>
+    </message>
+    <message>
+        <source>IEC 60086: diameter 20.0, height 3.2, as its designation says; on edge</source>
+        <translation>IEC 60086: Durchmesser 20,0, Höhe 3,2, wie die Bezeichnung sagt; hochkant</translation>
+    </message>
+    <message>
+        <source>IEC 60297-3-100: 482.6 wide, 44.45 less 0.79 high; 25 deep with its flange taken</source>
+        <translation>IEC 60297-3-100: 482,6 breit, 44,45 weniger 0,79 hoch; 25 tief mit Kantung angenommen</translation>
+    </message>
+    <message>
+        <source>ISO 272: 24 across flats, 27.71 across corners; ISO 4032 height 14.8 (from memory)</source>
+        <translation>ISO 272: Schlüsselweite 24, Eckmaß 27,71; ISO 4032: Höhe 14,8 (aus dem Gedächtnis)</translation>
+    </message>
+    <message>
+        <source>ISO 3650: section 35 × 9 above 10 mm length (section from memory); lying</source>
+        <translation>ISO 3650: Querschnitt 35 × 9 über 10 mm Länge (Querschnitt aus dem Gedächtnis); liegend</translation>
+    </message>
+    <message>
+        <source>ISO/IEC 7810: 85.60 × 53.98 × 0.76, corners 3.18; a stack of ten, on edge</source>
+        <translation>ISO/IEC 7810: 85,60 × 53,98 × 0,76, Ecken 3,18; Stapel von zehn, hochkant</translation>
+    </message>
+    <message>
+        <source>It and its neighbor may be one thing, cut by a blank streak.</source>
+        <translation>Er und sein Nachbar können ein Gegenstand sein, von einem hellen Streifen zerteilt.</translation>
+    </message>
+    <message>
+        <source>It stays short: foam does not reach the plate everywhere</source>
+        <translation>Zu wenig: der Schaum erreicht die Druckplatte nicht überall</translation>
+    </message>
+    <message>
+        <source>L&amp;ists as CSV…</source>
+        <translation>Listen als CS&amp;V…</translation>
+    </message>
+    <message>
+        <source>Leave it closed and let it cure. Make a test cup, take its figures, and cast again.</source>
+        <translation>Geschlossen lassen und aushärten. Einen Probebecher gießen, seine Werte übernehmen und neu gießen.</translation>
+    </message>
+    <message>
+        <source>Leave the plate off and let it rise open. Once cured, cut it flat with a long blade along the walls&apos; tops.</source>
+        <translation>Die Druckplatte weglassen und offen aufschäumen lassen. Nach dem Aushärten mit langer Klinge auf den Wandoberkanten plan schneiden.</translation>
+    </message>
+    <message>
+        <source>Levels f&amp;rom SVG…</source>
+        <translation>&amp;Stufen aus SVG…</translation>
+    </message>
+    <message>
+        <source>Lithium cell 18650</source>
+        <translation>Lithiumzelle 18650</translation>
+    </message>
+    <message>
+        <source>M&amp;ore in the guide</source>
+        <translation>&amp;Mehr im Handbuch</translation>
+    </message>
+    <message>
+        <source>Measured from a photo: the outline lies within ± %1 mm, which its fit allows for.</source>
+        <translation>Vom Foto gemessen: der Umriss stimmt auf ± %1 mm, die Passung deckt das ab.</translation>
+    </message>
+    <message>
+        <source>Measured from a photo: the outline lies within ± %1 mm.</source>
+        <translation>Vom Foto gemessen: der Umriss stimmt auf ± %1 mm.</translation>
+    </message>
+    <message>
+        <source>Medium, rises ×10</source>
+        <translation>Mittel, steigt ×10</translation>
+    </message>
+    <message>
+        <source>Ne&amp;xt drawer</source>
+        <translation>&amp;Nächste Schublade</translation>
+    </message>
+    <message>
+        <source>Never force the plate down on foam that rises: closures tear out one after another.</source>
+        <translation>Nie die Druckplatte auf steigenden Schaum zwingen: die Verschlüsse reißen einer nach dem anderen aus.</translation>
+    </message>
+    <message>
+        <source>Next c&amp;heck</source>
+        <translation>Nächste &amp;Prüfung</translation>
+    </message>
+    <message>
+        <source>Nobody leans over the mold: it is under pressure.</source>
+        <translation>Niemand beugt sich über die Form: sie steht unter Druck.</translation>
+    </message>
+    <message>
+        <source>Object sheets, true si&amp;ze…</source>
+        <translation>Blätter der Gegenstände, wa&amp;hre Größe…</translation>
+    </message>
+    <message>
+        <source>Op&amp;en recent</source>
+        <translation>Zu&amp;letzt benutzt</translation>
+    </message>
+    <message>
+        <source>Open the demo jo&amp;b: field service</source>
+        <translation>Beis&amp;pielauftrag öffnen: Außendienst</translation>
+    </message>
+    <message>
+        <source>P&amp;aste</source>
+        <translation>Ei&amp;nfügen</translation>
+    </message>
+    <message>
+        <source>Part of it may be a shadow: hold it against the object.</source>
+        <translation>Ein Teil kann Schatten sein: an den Gegenstand halten.</translation>
+    </message>
+    <message>
+        <source>Part of it was brushed by hand.</source>
+        <translation>Ein Teil ist von Hand gepinselt.</translation>
+    </message>
+    <message>
+        <source>Particleboard 12</source>
+        <translation>Spanplatte 12</translation>
+    </message>
+    <message>
+        <source>Particleboard 16</source>
+        <translation>Spanplatte 16</translation>
+    </message>
+    <message>
+        <source>Particleboard 18</source>
+        <translation>Spanplatte 18</translation>
+    </message>
+    <message>
+        <source>Particleboard 19</source>
+        <translation>Spanplatte 19</translation>
+    </message>
+    <message>
+        <source>Particleboard 22</source>
+        <translation>Spanplatte 22</translation>
+    </message>
+    <message>
+        <source>Particleboard 25</source>
+        <translation>Spanplatte 25</translation>
+    </message>
+    <message>
+        <source>Pattern b&amp;oard</source>
+        <translation>&amp;Musterplatte</translation>
+    </message>
+    <message>
+        <source>People who mi&amp;x</source>
+        <translation>&amp;Leute, die mischen</translation>
+    </message>
+    <message>
+        <source>Pipe 110</source>
+        <translation>Rohr 110</translation>
+    </message>
+    <message>
+        <source>Pipe 125</source>
+        <translation>Rohr 125</translation>
+    </message>
+    <message>
+        <source>Pipe 32</source>
+        <translation>Rohr 32</translation>
+    </message>
+    <message>
+        <source>Pipe 40</source>
+        <translation>Rohr 40</translation>
+    </message>
+    <message>
+        <source>Pipe 50</source>
+        <translation>Rohr 50</translation>
+    </message>
+    <message>
+        <source>Pipe 75</source>
+        <translation>Rohr 75</translation>
+    </message>
+    <message>
+        <source>Pipe 90</source>
+        <translation>Rohr 90</translation>
+    </message>
+    <message>
+        <source>Plywood 18</source>
+        <translation>Sperrholz 18</translation>
+    </message>
+    <message>
+        <source>Points of it were put right by hand.</source>
+        <translation>Punkte sind von Hand berichtigt.</translation>
+    </message>
+    <message>
+        <source>Press clay on it with a gloved hand, from the side, and hold it until the foam has set there.</source>
+        <translation>Von der Seite mit behandschuhter Hand Ton aufdrücken und halten, bis der Schaum dort fest ist.</translation>
+    </message>
+    <message>
+        <source>Put the build-&amp;up together</source>
+        <translation>Aufbau zusa&amp;mmensetzen</translation>
+    </message>
+    <message>
+        <source>Rack blanking panel, 1 unit</source>
+        <translation>Blindplatte für Gestell, 1 Einheit</translation>
+    </message>
+    <message>
+        <source>Rod M8 with wing nut</source>
+        <translation>Gewindestange M8 mit Flügelmutter</translation>
+    </message>
+    <message>
+        <source>Room to st&amp;ir</source>
+        <translation>Raum &amp;zum Rühren</translation>
+    </message>
+    <message>
+        <source>Round cell R03 (AAA)</source>
+        <translation>Rundzelle R03 (AAA)</translation>
+    </message>
+    <message>
+        <source>Round cell R14 (C)</source>
+        <translation>Rundzelle R14 (C)</translation>
+    </message>
+    <message>
+        <source>Round cell R20 (D)</source>
+        <translation>Rundzelle R20 (D)</translation>
+    </message>
+    <message>
+        <source>Round cell R6 (AA)</source>
+        <translation>Rundzelle R6 (AA)</translation>
+    </message>
+    <message>
+        <source>S&amp;nap</source>
+        <translation>&amp;Einrasten</translation>
+    </message>
+    <message>
+        <source>Screw 4 × 40</source>
+        <translation>Schraube 4 × 40</translation>
+    </message>
+    <message>
+        <source>Screw 4 × 50</source>
+        <translation>Schraube 4 × 50</translation>
+    </message>
+    <message>
+        <source>Screw 4 × 60</source>
+        <translation>Schraube 4 × 60</translation>
+    </message>
+    <message>
+        <source>Screw 4.5 × 100</source>
+        <translation>Schraube 4,5 × 100</translation>
+    </message>
+    <message>
+        <source>Screw 5 × 100</source>
+        <translation>Schraube 5 × 100</translation>
+    </message>
+    <message>
+        <source>Screw 5 × 110</source>
+        <translation>Schraube 5 × 110</translation>
+    </message>
+    <message>
+        <source>Screw 5 × 60</source>
+        <translation>Schraube 5 × 60</translation>
+    </message>
+    <message>
+        <source>Screw 5 × 80</source>
+        <translation>Schraube 5 × 80</translation>
+    </message>
+    <message>
+        <source>Si&amp;zes of the finger notch…</source>
+        <translation>Maße der Griffmu&amp;lde…</translation>
+    </message>
+    <message>
+        <source>Soft, rises ×15</source>
+        <translation>Weich, steigt ×15</translation>
+    </message>
+    <message>
+        <source>Stop, and do what the material&apos;s safety sheet says. Have it at hand before the pour.</source>
+        <translation>Aufhören und tun, was das Sicherheitsdatenblatt sagt. Es vor dem Gießen bereitlegen.</translation>
+    </message>
+    <message>
+        <source>T&amp;urn 90°</source>
+        <translation>Um 90° &amp;drehen</translation>
+    </message>
+    <message>
+        <source>T&amp;urned when arranged</source>
+        <translation>&amp;Beim Anordnen drehen</translation>
+    </message>
+    <message>
+        <source>Take &amp;finger notch away</source>
+        <translation>Griffmulde en&amp;tfernen</translation>
+    </message>
+    <message>
+        <source>Text &amp;size</source>
+        <translation>&amp;Schriftgröße</translation>
+    </message>
+    <message>
+        <source>The insert is stuck</source>
+        <translation>Der Einsatz klemmt</translation>
+    </message>
+    <message>
+        <source>The program speaks English.</source>
+        <translation>Das Programm spricht Deutsch.</translation>
+    </message>
+    <message>
+        <source>Throu&amp;gh: the object stands on the drawer&apos;s bottom</source>
+        <translation>&amp;Durchgehend: Der Gegenstand steht auf dem Schubladenboden</translation>
+    </message>
+    <message>
+        <source>Trade size: 18 mm diameter, 65.0 mm high; bare cells measure up to 18.6; lying</source>
+        <translation>Handelsmaß: 18 mm Durchmesser, 65,0 mm hoch; blanke Zellen messen bis 18,6; liegend</translation>
+    </message>
+    <message>
+        <source>Way&amp;s to mend it</source>
+        <translation>&amp;Wege zum Beheben</translation>
+    </message>
+    <message>
+        <source>What is not placed, &amp;for me</source>
+        <translation>Nicht &amp;Platziertes platzieren lassen</translation>
+    </message>
+    <message>
+        <source>You are late: foam is at the plate&apos;s height before the plate is on</source>
+        <translation>Zu spät: der Schaum steht auf Plattenhöhe, bevor die Druckplatte aufliegt</translation>
+    </message>
+    <message>
+        <source>Zoom &amp;to what is chosen</source>
+        <translation>Ge&amp;wähltes heranholen</translation>
+    </message>
+    <message>
+        <source>and a pin</source>
+        <translation>+ Stift</translation>
+    </message>
+    <message>
+        <source>character %1 of the path</source>
+        <translation>Zeichen %1 des Pfads</translation>
+    </message>
+    <message>
+        <source>en</source>
+        <comment>code of the language</comment>
+        <translation>de</translation>
+    </message>
+    <message>
+        <source>frame</source>
+        <translation>Ansicht</translation>
+    </message>
+    <message>
+        <source>here</source>
+        <translation>hier</translation>
+    </message>
+    <message>
+        <source>hold</source>
+        <translation>Halt</translation>
+    </message>
+    <message>
+        <source>key</source>
+        <translation>Kürzel</translation>
+    </message>
+    <message>
+        <source>lay on</source>
+        <translation>auflegen auf</translation>
+    </message>
+    <message>
+        <source>line %1, column %2</source>
+        <translation>Zeile %1, Spalte %2</translation>
+    </message>
+    <message>
+        <source>look</source>
+        <comment>severity</comment>
+        <translation>Bedenken</translation>
+    </message>
+    <message>
+        <source>mend</source>
+        <comment>severity</comment>
+        <translation>Mangel</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <comment>severity</comment>
+        <translation>Hinweis</translation>
+    </message>
+    <message>
+        <source>page</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <source>printed</source>
+        <translation>gedruckt</translation>
+    </message>
+    <message>
+        <source>revision</source>
+        <translation>Revision</translation>
+    </message>
+    <message>
+        <source>screw</source>
+        <translation>Schraube</translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation>Maße</translation>
+    </message>
+    <message>
+        <source>stress of stiffeners</source>
+        <translation>Spannung der Versteifungen</translation>
+    </message>
+    <message>
+        <source>stress of the board</source>
+        <translation>Spannung der Platte</translation>
+    </message>
+    <message>
+        <source>tiles</source>
+        <translation>Teilblätter</translation>
+    </message>
+    <message>
+        <source>walls’ bow</source>
+        <translation>Durchbiegung der Wände</translation>
+    </message>
+    <message>
+        <source>weight</source>
+        <translation>Gewicht</translation>
     </message>
 </context>
 </TS>

@@ -1611,5 +1611,261 @@
         <source>a package of this supply is in the list already</source>
         <translation>eine Packung dieses Verbrauchsmaterials steht schon in der Liste</translation>
     </message>
+    <message>
+        <source>%1: %2 on the scale</source>
+        <translation>%1: %2 auf der Waage</translation>
+    </message>
+    <message>
+        <source>A into B: start mixing</source>
+        <translation>A in B: Mischen beginnen</translation>
+    </message>
+    <message>
+        <source>Batch %1 of %2: %3</source>
+        <translation>Ansatz %1 von %2: %3</translation>
+    </message>
+    <message>
+        <source>Crush the insert all over while it is fresh</source>
+        <translation>Den frischen Einsatz überall durchwalken</translation>
+    </message>
+    <message>
+        <source>Cut blocks, boxes and plates; label each</source>
+        <translation>Zuschneiden: Klötze, Kästen, Platten; jedes Teil beschriften</translation>
+    </message>
+    <message>
+        <source>Cut the stubs flush, open, peel the insert out</source>
+        <translation>Stummel bündig abschneiden, öffnen, Einsatz herausziehen</translation>
+    </message>
+    <message>
+        <source>Drive the closures</source>
+        <translation>Verschlüsse festziehen</translation>
+    </message>
+    <message>
+        <source>Drive the closures, %1 of them</source>
+        <translation>Verschlüsse festziehen, %1 Stück</translation>
+    </message>
+    <message>
+        <source>Dry run of pouring and closing, empty, with a stopwatch</source>
+        <translation>Leer proben mit Stoppuhr: gießen und schließen</translation>
+    </message>
+    <message>
+        <source>Dry-fit, drill every hole, mark, take apart, dust off</source>
+        <translation>Trocken zusammenbauen, alle Löcher bohren, anzeichnen, zerlegen, entstauben</translation>
+    </message>
+    <message>
+        <source>First coat of release</source>
+        <translation>Erster Auftrag Trennmittel</translation>
+    </message>
+    <message>
+        <source>First coat of sealer, two more on end grain</source>
+        <translation>Erster Anstrich Versiegelung, auf Hirnholz zwei mehr</translation>
+    </message>
+    <message>
+        <source>Fit it and air it before electronics go in</source>
+        <translation>Einpassen und auslüften, bevor Elektronik hineinkommt</translation>
+    </message>
+    <message>
+        <source>Fix the blocks from below and lay the clay fillets</source>
+        <translation>Klötze von unten verschrauben und Hohlkehlen aus Ton ziehen</translation>
+    </message>
+    <message>
+        <source>L/pour</source>
+        <translation>L je Guss</translation>
+    </message>
+    <message>
+        <source>Leave it alone until it has risen</source>
+        <translation>In Ruhe lassen, bis der Schaum gestiegen ist</translation>
+    </message>
+    <message>
+        <source>Left out: &lt;%1&gt;</source>
+        <translation>Weggelassen: &lt;%1&gt;</translation>
+    </message>
+    <message>
+        <source>Let it cure, then cut the stubs flush and open</source>
+        <translation>Aushärten, Stummel bündig abschneiden, öffnen</translation>
+    </message>
+    <message>
+        <source>Mix</source>
+        <translation>Mischen</translation>
+    </message>
+    <message>
+        <source>Peg or tape each vent as foam shows</source>
+        <translation>Jedes Loch zustöpseln, sobald Schaum kommt</translation>
+    </message>
+    <message>
+        <source>Plate on</source>
+        <translation>Druckplatte auflegen</translation>
+    </message>
+    <message>
+        <source>Pour</source>
+        <translation>Gießen</translation>
+    </message>
+    <message>
+        <source>Premix, mix, pour, plate on, close, peg the vents</source>
+        <translation>Aufrühren, mischen, gießen, Platte auflegen, schließen, Löcher zustöpseln</translation>
+    </message>
+    <message>
+        <source>Second coat of release</source>
+        <translation>Zweiter Auftrag Trennmittel</translation>
+    </message>
+    <message>
+        <source>Second coat of sealer</source>
+        <translation>Zweiter Anstrich Versiegelung</translation>
+    </message>
+    <message>
+        <source>Start the stopwatch</source>
+        <translation>Stoppuhr starten</translation>
+    </message>
+    <message>
+        <source>Stir part A and part B, each in its own can</source>
+        <translation>Komponente A und Komponente B aufrühren, jede in ihrer Dose</translation>
+    </message>
+    <message>
+        <source>The drawing does not say its size: 96 units were taken as one inch</source>
+        <translation>Die Zeichnung nennt ihre Größe nicht: 96 Einheiten gelten als ein Zoll</translation>
+    </message>
+    <message>
+        <source>Third coat of sealer; leave it overnight</source>
+        <translation>Dritter Anstrich Versiegelung; über Nacht trocknen lassen</translation>
+    </message>
+    <message>
+        <source>Wash the tools, in open air</source>
+        <translation>Werkzeug reinigen, im Freien</translation>
+    </message>
+    <message>
+        <source>Wipe it off and lay it flat</source>
+        <translation>Abwischen und flach hinlegen</translation>
+    </message>
+    <message>
+        <source>a batch</source>
+        <translation>je Ansatz</translation>
+    </message>
+    <message>
+        <source>a person and pour</source>
+        <translation>je Person und Guss</translation>
+    </message>
+    <message>
+        <source>as if A met B now</source>
+        <translation>als träfe A jetzt auf B</translation>
+    </message>
+    <message>
+        <source>centers in line</source>
+        <translation>Mitten in einer Linie</translation>
+    </message>
+    <message>
+        <source>easy</source>
+        <translation>leicht</translation>
+    </message>
+    <message>
+        <source>edge as the shop wants it</source>
+        <translation>Rand wie gewünscht</translation>
+    </message>
+    <message>
+        <source>equal walls</source>
+        <translation>gleiche Stege</translation>
+    </message>
+    <message>
+        <source>everybody in gloves and goggles, air moving</source>
+        <translation>alle mit Handschuhen und Schutzbrille, Raum gelüftet</translation>
+    </message>
+    <message>
+        <source>falls out</source>
+        <translation>fällt heraus</translation>
+    </message>
+    <message>
+        <source>from the side; nobody leans over the mold</source>
+        <translation>von der Seite; niemand beugt sich über die Form</translation>
+    </message>
+    <message>
+        <source>in this order: %1</source>
+        <translation>in dieser Reihenfolge: %1</translation>
+    </message>
+    <message>
+        <source>mark it at the moment they meet</source>
+        <translation>in dem Augenblick drücken, in dem A auf B trifft</translation>
+    </message>
+    <message>
+        <source>mold at 20 °C at least</source>
+        <translation>Form mindestens 20 °C warm</translation>
+    </message>
+    <message>
+        <source>mold level to 2 mm across it</source>
+        <translation>Form waagrecht auf 2 mm</translation>
+    </message>
+    <message>
+        <source>or %1</source>
+        <translation>oder %1</translation>
+    </message>
+    <message>
+        <source>or %1; what sticks to the cup is missing: wet it and empty it first</source>
+        <translation>oder %1; was im Becher hängen bleibt, fehlt: vorher benetzen und ausleeren</translation>
+    </message>
+    <message>
+        <source>pairs</source>
+        <translation>Paar</translation>
+    </message>
+    <message>
+        <source>part A %1</source>
+        <translation>Komponente A %1</translation>
+    </message>
+    <message>
+        <source>part A, in a cup of its own: %1</source>
+        <translation>Komponente A, in eigenem Becher: %1</translation>
+    </message>
+    <message>
+        <source>part B %1</source>
+        <translation>Komponente B %1</translation>
+    </message>
+    <message>
+        <source>parts at 22 to 25 °C</source>
+        <translation>Komponenten 22 bis 25 °C warm</translation>
+    </message>
+    <message>
+        <source>pcs</source>
+        <translation>Stück</translation>
+    </message>
+    <message>
+        <source>pigment %1</source>
+        <translation>Pigment %1</translation>
+    </message>
+    <message>
+        <source>release dry</source>
+        <translation>Trennmittel trocken</translation>
+    </message>
+    <message>
+        <source>scrape sides and bottom while mixing</source>
+        <translation>beim Mischen Wand und Boden abstreifen</translation>
+    </message>
+    <message>
+        <source>sides in line</source>
+        <translation>Kanten in einer Linie</translation>
+    </message>
+    <message>
+        <source>slots and blocks first, deepest last; never scrape out</source>
+        <translation>zuerst Schlitze und Klötze, das Tiefste zuletzt; nie auskratzen</translation>
+    </message>
+    <message>
+        <source>stir it in</source>
+        <translation>einrühren</translation>
+    </message>
+    <message>
+        <source>test cup poured and entered</source>
+        <translation>Probebecher gegossen und eingetragen</translation>
+    </message>
+    <message>
+        <source>the closing is still being worked out: rather sooner than later</source>
+        <translation>das Schließen wird noch berechnet: lieber früher als später</translation>
+    </message>
+    <message>
+        <source>two hands</source>
+        <translation>zwei Hände</translation>
+    </message>
+    <message>
+        <source>wall as the shop wants it</source>
+        <translation>Steg wie gewünscht</translation>
+    </message>
+    <message>
+        <source>wood at most 10 % moist</source>
+        <translation>Holz höchstens 10 % feucht</translation>
+    </message>
 </context>
 </TS>

@@ -30,7 +30,7 @@ TEST(GripOf, WeighsFrictionAgainstWeight) {
     EXPECT_EQ(grip_of(15.1, 5), Grip::firm);
     EXPECT_EQ(grip_of(55, 5), Grip::firm);
     EXPECT_EQ(grip_of(55.1, 5), Grip::two_hands);
-    EXPECT_EQ(text_of(Grip::two_hands), "two hands");
+    EXPECT_EQ(english(words_of(Grip::two_hands)), "two hands");
 }
 
 /// One scene's feels: the job needs its objects to look up the fit.

@@ -14,7 +14,7 @@ namespace {
 runsheet::Task pour_task() {
     runsheet::Task task;
     task.id = "d1/pour";
-    task.gates = {"dry", "level"};
+    task.gates = {verbatim("dry"), verbatim("level")};
     return task;
 }
 
