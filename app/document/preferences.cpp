@@ -2,6 +2,7 @@
 #include "document/preferences.h"
 
 #include <QFileInfo>
+#include <QLocale>
 #include <QMetaEnum>
 
 #include <algorithm>
@@ -38,8 +39,16 @@ void Preferences::set_appearance(Appearance appearance) {
     set("appearance", QMetaEnum::fromType<Appearance>().valueToKey(static_cast<int>(appearance)));
 }
 
+std::optional<language::Language> Preferences::chosen_language() const {
+    return language::named(settings_.value("language").toString());
+}
+
+void Preferences::set_chosen_language(std::optional<language::Language> language) {
+    set("language", language ? language::code_of(*language) : QStringLiteral("system"));
+}
+
 language::Language Preferences::language() const {
-    return language::named(settings_.value("language").toString()).value_or(language::Language::english);
+    return chosen_language().value_or(language::first_spoken(QLocale::system().uiLanguages()));
 }
 
 double Preferences::text_scale() const {

@@ -8,6 +8,8 @@
 #include <QSettings>
 #include <QStringList>
 
+#include <optional>
+
 namespace drawercast::app {
 
 /// What the maker likes and the program remembers; never part of a job, never read by core. Behind it stands
@@ -24,9 +26,9 @@ class Preferences : public QObject {
     Appearance appearance() const;
     void set_appearance(Appearance appearance);
 
-    /// Of the window, from its next start; English unless the settings file says "language=de". No menu
-    /// offers it as long as not everything speaks it.
-    language::Language language() const;
+    std::optional<language::Language> chosen_language() const; ///< none: as the system
+    void set_chosen_language(std::optional<language::Language> language);
+    language::Language language() const; ///< the chosen one, else the system's
 
     double text_scale() const; ///< 0.75 … 3
     void set_text_scale(double scale);

@@ -93,7 +93,7 @@ void add_cup_rows(FieldRows& rows, Bindings<Cup>& numbers, const FormContext& co
                        tr("From the start of mixing")});
     numbers.add(rows, {"/cup/half_s", tr("&Half risen"), seconds("/foam/cup/half_s"), &Cup::half_s,
                        tr("From the start of mixing")});
-    numbers.add(rows, {"/cup/full_s", tr("&Fully risen"), seconds("/foam/cup/full_s"), &Cup::full_s,
+    numbers.add(rows, {"/cup/full_s", tr("Full&y risen"), seconds("/foam/cup/full_s"), &Cup::full_s,
                        tr("From the start of mixing")});
     numbers.add(rows, {"/cup/parts_c",
                        tr("&Parts' temperature"),

@@ -33,7 +33,7 @@ Outline outline_of(const job::Level& level) {
 LevelEdit::LevelEdit(const job::Level& level, const FormContext& context, QWidget* parent)
     : QWidget(parent), last_read_(level), given_(level), rows_(new FieldRows(this)),
       outline_(new OutlineEdit(*rows_, context, all_kinds, this)),
-      through_(new QCheckBox(tr("&Through: the object stands on the drawer's bottom"), this)),
+      through_(new QCheckBox(tr("Throu&gh: the object stands on the drawer's bottom"), this)),
       depth_(new LengthEdit(context, job::range_of("/objects/*/levels/*/depth_mm"))),
       axis_(new LengthEdit(context, job::range_of("/objects/*/levels/*/axis_mm"))),
       x_(new LengthEdit(context, outline_place)), y_(new LengthEdit(context, outline_place)),

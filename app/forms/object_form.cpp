@@ -121,7 +121,7 @@ FieldRows* ObjectForm::make_more() {
     fit_end->allow_empty(tr("as the sides"));
     volume->allow_empty(tr("from the levels"));
     numbers_.add(*more_, {"/fit_mm", tr("&Fit a side"), fit, &Object::fit_mm, tr("Less than 0 squeezes")});
-    numbers_.add(*more_, {"/fit_end_mm", tr("Fit at the en&ds"), fit_end, &Object::fit_end_mm,
+    numbers_.add(*more_, {"/fit_end_mm", tr("F&it at the ends"), fit_end, &Object::fit_end_mm,
                           tr("Ends of the long axis")});
     numbers_.add(*more_, {"/volume_ml", tr("&Volume, dunked"), volume, &Object::volume_ml,
                           tr("Then the outlines serve walls and templates only")});
@@ -132,7 +132,7 @@ FieldRows* ObjectForm::make_more() {
     turns_->addItem(tr("At any angle"), static_cast<int>(job::Turns::free));
     turns_->addItem(tr("Never"), static_cast<int>(job::Turns::none));
     turns_->setToolTip(tr("By Arrange; by hand any turn can be given"));
-    more_->add_wide("/turns", tr("&Turned when arranged"), turns_);
+    more_->add_wide("/turns", tr("T&urned when arranged"), turns_);
     more_->add_wide("/note", tr("No&te"), note_);
     connect(more_, &FieldRows::edited, this, &ObjectForm::refresh);
     connect(turns_, &QComboBox::activated, this, &ObjectForm::refresh);
@@ -147,7 +147,7 @@ void ObjectForm::add_level(const job::Level& level) {
 }
 
 QPushButton* ObjectForm::make_from_drawing() {
-    from_drawing_ = new QPushButton(theme::icon(QStringLiteral("from-svg")), tr("Levels from S&VG…"));
+    from_drawing_ = new QPushButton(theme::icon(QStringLiteral("from-svg")), tr("Levels f&rom SVG…"));
     from_drawing_->setToolTip(
         tr("Several outlines of one drawing, each a level, in their places to each other"));
     from_drawing_->setAutoDefault(false);

@@ -97,7 +97,7 @@ OutlineEdit::OutlineEdit(FieldRows& rows, const FormContext& context, const std:
 }
 
 void OutlineEdit::add_rows(const FormContext&) {
-    rows_.add_wide("/kind", tr("S&hape"), kind_);
+    rows_.add_wide("/kind", tr("Sha&pe"), kind_);
     rows_.add("/outline/rect/0", tr("&Length, along x"), length_, {},
               {"/outline/capsule/0", "/outline/circle", "/outline/capsule"});
     rows_.add("/outline/rect/1", tr("&Width, along y"), width_, {}, {"/outline/capsule/1"});

@@ -35,7 +35,6 @@ PasteDialog::PasteDialog(const FormContext& context, QWidget* parent)
       columns_(new PasteColumnsEdit(this)), model_(new PasteModel(this)), view_(new QTableView(this)),
       result_(new QLabel(this)) {
     setWindowTitle(tr("Paste a list of objects"));
-    fit_screen(*this, {980, 640});
     text_->setAccessibleName(tr("Pasted list"));
     text_->setPlaceholderText(
         tr("Copy rows in a spreadsheet and paste them here: name, length, width, height, mass, count. "
@@ -81,6 +80,7 @@ PasteDialog::PasteDialog(const FormContext& context, QWidget* parent)
     });
     connect(add_, &QPushButton::clicked, this, &PasteDialog::add);
     read_text();
+    fit_screen(*this, {980, 640});
 }
 
 QWidget* PasteDialog::make_options() {

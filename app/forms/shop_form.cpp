@@ -75,7 +75,7 @@ void ShopForm::add_day_rows() {
                           tr("Of room and parts")});
     numbers_.add(*left_, {"/altitude_m", tr("&Altitude"), altitude, &Shop::altitude_m,
                           tr("Thin air lets foam rise more")});
-    numbers_.add(*left_, {"/people", tr("&People who mix"), number("/shop/people", {}), &Shop::people,
+    numbers_.add(*left_, {"/people", tr("People who mi&x"), number("/shop/people", {}), &Shop::people,
                           tr("Each with a mixer")});
     left_->add_head(tr("Closing the mold"));
     numbers_.add(*left_, {"/drivers", tr("People who &drive"), number("/shop/drivers", {}), &Shop::drivers,
@@ -119,7 +119,7 @@ void ShopForm::add_mixing_rows() {
                            tr("The smallest it shows")});
     numbers_.add(*right_, {"/container_ml", tr("&Bucket"), volume("/shop/container_ml"), &Shop::container_ml,
                            tr("Of the largest one")});
-    numbers_.add(*right_, {"/stir_room", tr("R&oom to stir"), room, &Shop::stir_room,
+    numbers_.add(*right_, {"/stir_room", tr("Room to st&ir"), room, &Shop::stir_room,
                            tr("Times the liquid left empty over it")});
     numbers_.add(*right_, {"/mixer_ml", tr("&Mixer takes"), mixer, &Shop::mixer_ml, {}});
     numbers_.add(*right_, {"/bucket_left_ml", tr("Left in the b&ucket"), left_over, &Shop::bucket_left_ml,

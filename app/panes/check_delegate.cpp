@@ -4,6 +4,7 @@
 #include "panes/checks_model.h"
 #include "panes/theme_of.h"
 #include "sheets/badge.h"
+#include "sheets/check_words.h"
 #include "sheets/paint.h"
 
 #include <QApplication>
@@ -18,15 +19,7 @@ constexpr int pad = 8;
 
 QString severity_word(layout::Severity severity, bool left) {
     if (left) return CheckDelegate::tr("left as is");
-    switch (severity) {
-    case layout::Severity::mend:
-        return CheckDelegate::tr("mend");
-    case layout::Severity::look:
-        return CheckDelegate::tr("look");
-    case layout::Severity::note:
-        return CheckDelegate::tr("note");
-    }
-    return {};
+    return sheets::severity_words(severity);
 }
 
 QColor severity_color(layout::Severity severity, bool left, const theme::Theme& theme) {

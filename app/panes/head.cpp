@@ -42,6 +42,7 @@ Head::Head(const QString& icon, const QString& name, QWidget* parent)
     row->addStretch(1);
     row->addWidget(remark_);
     remark_->setTextInteractionFlags(Qt::NoTextInteraction);
+    remark_->setMinimumWidth(1); // a long one is cut off; it does not push the pane out of view
     set_fonts();
 }
 

@@ -124,7 +124,6 @@ std::optional<Problem> take(const VerbKind& kind, const std::string& name, const
         command.paper = *paper;
         return std::nullopt;
     }
-    // Not in --help as long as not everything on paper speaks it.
     if (name == "--language" && (kind.on_paper || kind.verb == Verb::drawings)) {
         const auto language = language::named(QString::fromStdString(value));
         if (!language) return usage("there is no language \"" + value + "\"", "Choose en or de");

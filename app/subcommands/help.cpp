@@ -14,17 +14,17 @@ foam to mix, and the templates to build the mold by. It reads a job file
   drawercast figures JOB
         Prints every figure as JSON.
   drawercast templates JOB --out FILE.pdf [--paper PAPER] [--sheet SHEET]
-                       [--orientation portrait|landscape]
+                       [--orientation portrait|landscape] [--language LANGUAGE]
         True-size templates, tiled with overlap, rulers and a map: the pattern
         board (mirrored), the drawer check, the pressure plate and the base to
         drill; then strips for the walls' screws, and labels. SHEET is
         pattern-board, drawer-check, pressure-plate, base-drilling, wall-strips
         or labels; all where it is left out. Without an orientation each
         drawing gets the one that takes fewer tiles.
-  drawercast summary JOB --out FILE.pdf [--paper PAPER]
+  drawercast summary JOB --out FILE.pdf [--paper PAPER] [--language LANGUAGE]
         The job on paper: each drawer's plan, foam, pressure, times, objects
         and checks; what to cut and buy; then assumptions and cautions.
-  drawercast drawings JOB --out FOLDER
+  drawercast drawings JOB --out FOLDER [--language LANGUAGE]
         Each sheet of each drawer as an SVG drawing, one unit to the millimeter.
   drawercast arrange JOB --out JOB2 [--seconds SECONDS] [--into all|one|DRAWER]
         Places what is not placed yet, walls and edges kept, in the turns allowed,
@@ -42,6 +42,7 @@ foam to mix, and the templates to build the mold by. It reads a job file
         Foam, days, hours and price, each with its spread; with the foam, shop
         and prices of JOB, else of a new job.
   drawercast measuring-sheet --out FILE.pdf [--paper a4|letter]
+                             [--language LANGUAGE]
         The sheet to photograph objects on, at true size. Printed at actual
         size, its scales must measure 100 mm and 4 in.
   drawercast capture IMAGE --out JOB [--scan DPI | --sheet SHEET]
@@ -56,8 +57,10 @@ foam to mix, and the templates to build the mold by. It reads a job file
         the new one as JOB.before.
   drawercast --help | --version
 
-PAPER is a4, letter, a3 or tabloid; a4 where it is left out. An existing file
-is replaced only when the new one is complete. No display is needed.
+PAPER is a4, letter, a3 or tabloid; a4 where it is left out. LANGUAGE is en or
+de, of the words on paper; en where it is left out, whatever the window speaks.
+An existing file is replaced only when the new one is complete. No display is
+needed.
 
 Exit codes: 0 done, nothing to mend; 1 something must be mended, or a picture
 gives no outline; 2 the job or picture can't be read; 3 the output can't be

@@ -5,6 +5,7 @@
 #include "document/preferences.h"
 #include "document/selection.h"
 #include "guide/guide_window.h"
+#include "language/spoken.h"
 #include "window/actions.h"
 #include "window/help_texts.h"
 
@@ -42,7 +43,7 @@ guide::GuideWindow& GuideActs::made() {
                : name == QStringLiteral("cautions") ? cautions_html()
                                                     : QString();
     };
-    window_ = std::make_unique<guide::GuideWindow>(answers, language::code_of(desk_.preferences.language()));
+    window_ = std::make_unique<guide::GuideWindow>(answers, language::code_of(language::spoken_now()));
     connect(window_.get(), &guide::GuideWindow::action_wanted, this, [this](const QString& id) {
         if (!actions_.has(id.toStdString())) return;
         auto* action = actions_[id.toStdString()];

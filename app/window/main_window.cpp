@@ -75,7 +75,14 @@ QScrollArea* scrolled(QWidget* pane) {
 } // namespace
 
 MainWindow::MainWindow(Preferences& preferences, const QString& unsaved_folder, Asking* asking)
-    : preferences_(preferences), autosave_(document_, unsaved_folder),
+    : MainWindow(preferences, std::make_unique<OpenJob>(unsaved_folder), unsaved_folder, asking) {
+    after_replacement();
+}
+
+MainWindow::MainWindow(Preferences& preferences, std::unique_ptr<OpenJob> taken,
+                       const QString& unsaved_folder, Asking* asking)
+    : preferences_(preferences), open_(std::move(taken)), document_(open_->document),
+      selection_(open_->selection), autosave_(open_->autosave),
       claims_folder_(unsaved_folder + QStringLiteral("/open")),
       dialogs_(asking == nullptr ? std::make_unique<Dialogs>(this) : nullptr),
       desk_{document_, selection_, preferences_, asking == nullptr ? *dialogs_ : *asking} {
@@ -87,14 +94,16 @@ MainWindow::MainWindow(Preferences& preferences, const QString& unsaved_folder, 
     for (auto* action : actions_.all())
         addAction(action); // keys work in full screen and without a menu bar, too
     restore_state();
-    after_replacement();
+    tell_of_job();
 }
 
 /// Panes and sheets go before the job they show; the job's last signals find nobody.
 MainWindow::~MainWindow() {
-    document_.disconnect();
-    document_.undo_stack().disconnect();
-    selection_.disconnect();
+    if (open_) {
+        document_.disconnect();
+        document_.undo_stack().disconnect();
+        selection_.disconnect();
+    }
     preferences_.disconnect(this);
     delete takeCentralWidget();
 }
@@ -279,6 +288,22 @@ void MainWindow::after_replacement() {
             : tr("Drag objects from the list onto the drawer, or press Ctrl+Enter."));
 }
 
+/// Everything here was made after the job, and is told of it as of a change.
+void MainWindow::tell_of_job() {
+    emit document_.state_changed();
+    emit document_.shown_changed();
+    emit selection_.changed();
+    tell_building(0);
+    say(tr("The program speaks English."));
+}
+
+std::unique_ptr<OpenJob> MainWindow::hand_over() {
+    guide_acts_->close();
+    keep_state();
+    document_.preview(std::nullopt);
+    return std::move(open_);
+}
+
 void MainWindow::after_change() {
     if (document_.previewing()) return; // a drag: nothing comes or goes
     drop_what_is_gone();
@@ -372,6 +397,10 @@ void MainWindow::refresh_actions() {
     check("view.dark", looks == Preferences::Appearance::dark);
     check("view.contrast_light", looks == Preferences::Appearance::contrast_light);
     check("view.contrast_dark", looks == Preferences::Appearance::contrast_dark);
+    const auto language = preferences_.chosen_language();
+    check("view.language_system", !language);
+    check("view.english", language == language::Language::english);
+    check("view.german", language == language::Language::german);
 }
 
 void MainWindow::refresh_title() {
@@ -441,6 +470,12 @@ void MainWindow::restore_state() {
         right_->restoreState(shares);
 }
 
+void MainWindow::keep_state() {
+    preferences_.set_window_state("place", saveGeometry());
+    preferences_.set_window_state("panes", panes_->state());
+    preferences_.set_window_state("answers", right_->saveState());
+}
+
 /// Enter presses the button it is on, as in a dialog: Qt has the space key alone do that outside of them.
 void MainWindow::keyPressEvent(QKeyEvent* event) {
     auto* button = qobject_cast<QAbstractButton*>(focusWidget());
@@ -453,9 +488,7 @@ void MainWindow::keyPressEvent(QKeyEvent* event) {
 void MainWindow::closeEvent(QCloseEvent* event) {
     if (!job_acts_->may_leave()) return event->ignore();
     guide_acts_->close();
-    preferences_.set_window_state("place", saveGeometry());
-    preferences_.set_window_state("panes", panes_->state());
-    preferences_.set_window_state("answers", right_->saveState());
+    keep_state();
     event->accept();
 }
 

@@ -1,10 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "document/autosave.h"
-#include "document/document.h"
+#include "document/open_job.h"
 #include "document/preferences.h"
-#include "document/selection.h"
 #include "theme/palette.h"
 #include "window/actions.h"
 #include "window/desk.h"
@@ -41,7 +39,14 @@ class MainWindow final : public QMainWindow {
   public:
     /// `asking` null: by dialogs. `unsaved_folder`: where unsaved work is kept.
     MainWindow(Preferences& preferences, const QString& unsaved_folder, Asking* asking = nullptr);
+    /// Around the job another window has handed over.
+    MainWindow(Preferences& preferences, std::unique_ptr<OpenJob> taken, const QString& unsaved_folder,
+               Asking* asking = nullptr);
     ~MainWindow() override;
+
+    /// Keeps how the window stands and lets go of the job, for the window made next: all this one is good for
+    /// after it is to be deleted.
+    std::unique_ptr<OpenJob> hand_over();
 
     Document& document() { return document_; }
     Selection& selection() { return selection_; }
@@ -63,6 +68,7 @@ class MainWindow final : public QMainWindow {
     void connect_help();
     void after_change();
     void after_replacement();
+    void tell_of_job();
     void drop_what_is_gone();
     void refresh_actions();
     void refresh_title();
@@ -72,12 +78,14 @@ class MainWindow final : public QMainWindow {
     void tell_building(double done);
     void say(const QString& sentence);
     void restore_state();
+    void keep_state();
     Situation situation() const;
 
     Preferences& preferences_;
-    Document document_;
-    Selection selection_;
-    Autosave autosave_;
+    std::unique_ptr<OpenJob> open_; ///< null once handed over
+    Document& document_;
+    Selection& selection_;
+    Autosave& autosave_;
     QString claims_folder_;
     Actions actions_;
     std::unique_ptr<Asking> dialogs_;

@@ -47,7 +47,7 @@ Menus fill_menu_bar(QMenuBar& bar, const Actions& actions) {
     Menus menus;
     auto* job = bar.addMenu(tr("&Job"));
     fill(*job, actions, {"job.new", "job.open"});
-    menus.recent = job->addMenu(tr("Open &recent"));
+    menus.recent = job->addMenu(tr("Op&en recent"));
     fill(*job, actions,
          {"job.demo",
           "job.demo_standard",
@@ -122,7 +122,9 @@ Menus fill_menu_bar(QMenuBar& bar, const Actions& actions) {
     fill(*view->addMenu(tr("&Units")), actions, {"view.mm", "view.inch", "view.inch_32"});
     fill(*view->addMenu(tr("&Appearance")), actions,
          {"view.system", "view.light", "view.dark", "", "view.contrast_light", "view.contrast_dark"});
-    fill(*view->addMenu(tr("&Text size")), actions, {"view.larger", "view.smaller", "view.usual"});
+    fill(*view->addMenu(tr("&Language")), actions,
+         {"view.language_system", "", "view.english", "view.german"});
+    fill(*view->addMenu(tr("Text &size")), actions, {"view.larger", "view.smaller", "view.usual"});
 
     fill(*bar.addMenu(tr("&Help")), actions, {"help.guide", "help.keys", "help.cautions", "", "help.about"});
 

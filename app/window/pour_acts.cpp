@@ -61,7 +61,7 @@ plan::Plan plan_of(const Document& document) {
 } // namespace
 
 PourActs::PourActs(const Desk& desk, Actions& actions, QObject* parent)
-    : QObject(parent), desk_(desk), actions_(actions) {
+    : QObject(parent), desk_(desk), actions_(actions), log_in_file_(desk.document.job().log) {
     connect_forms(actions);
     actions.on("pour.day", [this] { begin(false); });
     actions.on("pour.rehearse", [this] { begin(true); });
@@ -74,6 +74,7 @@ PourActs::PourActs(const Desk& desk, Actions& actions, QObject* parent)
     connect(&desk_.document, &Document::shown_changed, this, [this] {
         if (view_) view_->refresh();
     });
+    take_up_running();
 }
 
 PourView* PourActs::view() const { return view_; }

@@ -2,14 +2,12 @@
 #include "window/start.h"
 
 #include "theme/icons.h"
-#include "window/appearance.h"
 #include "window/job_acts.h"
 #include "window/main_window.h"
+#include "window/program.h"
 
 #include <QApplication>
 #include <QTimer>
-
-#include <memory>
 
 namespace drawercast::app {
 
@@ -36,26 +34,13 @@ int run_window(int& count, char** values, const std::vector<std::string>& argume
     QApplication::setApplicationName(QStringLiteral("drawercast"));
     QApplication::setApplicationDisplayName(QStringLiteral("Drawercast"));
     QApplication::setWindowIcon(theme::program_icon());
-    const QPalette desktop = QApplication::palette();
     Preferences preferences;
-    const language::Spoken spoken(preferences.language());
-    theme::Theme worn = chosen_theme(preferences, desktop);
-    wear(worn, preferences.text_scale());
-    MainWindow window(preferences, Autosave::usual_folder());
-    window.set_theme(worn);
-    auto looks = std::pair(preferences.appearance(), preferences.text_scale());
-    QObject::connect(&preferences, &Preferences::changed, &window, [&] {
-        const auto now = std::pair(preferences.appearance(), preferences.text_scale());
-        if (now == looks) return;
-        looks = now;
-        worn = chosen_theme(preferences, desktop);
-        wear(worn, preferences.text_scale());
-        window.set_theme(worn);
-    });
-    window.show();
-    QTimer::singleShot(0, &window, [&] {
-        if (!arguments.empty()) window.job_acts().open(QString::fromStdString(arguments.front()));
-        window.job_acts().offer_leftovers();
+    Program program(preferences, Autosave::usual_folder());
+    program.window().show();
+    QTimer::singleShot(0, &program, [&] {
+        auto& acts = program.window().job_acts();
+        if (!arguments.empty()) acts.open(QString::fromStdString(arguments.front()));
+        acts.offer_leftovers();
     });
     return QApplication::exec();
 }

@@ -105,6 +105,15 @@ void MainWindow::connect_units_and_looks() {
     looks("view.dark", Preferences::Appearance::dark);
     looks("view.contrast_light", Preferences::Appearance::contrast_light);
     looks("view.contrast_dark", Preferences::Appearance::contrast_dark);
+    const auto speaks = [this](const char* id, std::optional<language::Language> to) {
+        actions_.on(id, [this, to] {
+            preferences_.set_chosen_language(to);
+            refresh_actions();
+        });
+    };
+    speaks("view.language_system", std::nullopt);
+    speaks("view.english", language::Language::english);
+    speaks("view.german", language::Language::german);
     actions_.on("view.larger",
                 [this] { preferences_.set_text_scale(preferences_.text_scale() * text_step); });
     actions_.on("view.smaller",

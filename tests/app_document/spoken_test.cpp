@@ -1,9 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "job/catalog.h"
+#include "plan/pour_steps.h"
+#include "plan/run_sheet.h"
+#include "stock/tubes.h"
+
+#include "core/plan/sample_job.h"
 #include "document/preferences.h"
+#include "language/goods.h"
 #include "language/in_words.h"
 #include "language/spoken.h"
 
 #include <QCoreApplication>
+#include <QLocale>
 #include <QTemporaryDir>
 #include <gtest/gtest.h>
 
@@ -68,14 +76,77 @@ TEST(Spoken, LanguagesByTheirCode) {
     EXPECT_FALSE(named(u""));
 }
 
-TEST(Spoken, EnglishUnlessTheSettingsSayElse) {
+TEST(Spoken, AsTheSystemUnlessTheMakerChose) {
+    EXPECT_EQ(first_spoken({"fr-FR", "de-AT", "en"}), Language::german);
+    EXPECT_EQ(first_spoken({"en-US", "de"}), Language::english);
+    EXPECT_EQ(first_spoken({"fr", "C"}), Language::english);
+    EXPECT_EQ(first_spoken({}), Language::english);
     const QTemporaryDir folder;
     const QString file = folder.filePath("settings.ini");
-    EXPECT_EQ(app::Preferences(file).language(), Language::english);
-    QSettings(file, QSettings::IniFormat).setValue("language", "de");
+    app::Preferences preferences(file);
+    EXPECT_EQ(preferences.chosen_language(), std::nullopt);
+    EXPECT_EQ(preferences.language(), first_spoken(QLocale::system().uiLanguages()));
+    preferences.set_chosen_language(Language::german);
     EXPECT_EQ(app::Preferences(file).language(), Language::german);
+    preferences.set_chosen_language(std::nullopt);
+    EXPECT_EQ(app::Preferences(file).chosen_language(), std::nullopt);
     QSettings(file, QSettings::IniFormat).setValue("language", "nonsense");
-    EXPECT_EQ(app::Preferences(file).language(), Language::english);
+    EXPECT_EQ(app::Preferences(file).chosen_language(), std::nullopt);
+}
+
+TEST(Spoken, KnowsWhatItSpeaks) {
+    const Application application;
+    EXPECT_EQ(spoken_now(), Language::english);
+    const Spoken german(Language::german);
+    EXPECT_EQ(spoken_now(), Language::german);
+}
+
+TEST(Spoken, EveryStepOfTheRunSheetAndOfThePourInGerman) {
+    auto job = plan::testing::worked_job();
+    job::Foam foam = *job.foam;
+    foam.pigment_of_b = 0.02;
+    foam.crush = true;
+    job.foam = foam;
+    const plan::Plan plan = plan::compute(job);
+    std::vector<Phrase> said;
+    for (const auto& task : plan::run_sheet(job, plan).tasks) {
+        said.push_back(task.what);
+        said.insert(said.end(), task.gates.begin(), task.gates.end());
+        said.insert(said.end(), task.materials.begin(), task.materials.end());
+    }
+    for (const bool rehearsal : {false, true})
+        for (const auto& step : plan::pour_steps(job, plan.drawers.front(), rehearsal)) {
+            said.push_back(step.what);
+            said.insert(said.end(), step.details.begin(), step.details.end());
+        }
+    ASSERT_GT(said.size(), 50U);
+    const Application application;
+    for (const Phrase& one : said) EXPECT_EQ(in_words(one).toStdString(), english(one));
+    const Spoken german(Language::german);
+    for (const Phrase& one : said) EXPECT_NE(in_words(one).toStdString(), english(one));
+}
+
+TEST(Goods, WhatTheCatalogNamesIsSaidInGermanAndFoundAgain) {
+    std::vector<std::string> names;
+    for (const auto& one : job::builtin_boards()) names.push_back(one.name);
+    for (const auto& one : job::builtin_closures()) names.push_back(one.name);
+    for (const auto& one : stock::usual_tubes()) names.push_back(one.name);
+    for (const auto& one : job::builtin_foams()) {
+        names.push_back(one.name);
+        for (const auto& kit : one.kits) names.push_back(kit.name);
+    }
+    for (const auto& one : job::standard_objects()) names.insert(names.end(), {one.name, one.note});
+    const Application application;
+    for (const auto& name : names) EXPECT_EQ(goods_name(name).toStdString(), name);
+    const Spoken german(Language::german);
+    for (const auto& name : names) {
+        EXPECT_NE(goods_name(name).toStdString(), name);
+        EXPECT_EQ(goods_key(goods_name(name)), name);
+    }
+    for (const char* own : {"base", "Plywood 18 from the shed", ""}) {
+        EXPECT_EQ(goods_name(own).toStdString(), own);
+        EXPECT_EQ(goods_key(own), own);
+    }
 }
 
 } // namespace

@@ -57,7 +57,7 @@
     </message>
     <message>
         <source>%1 % of what decides</source>
-        <translation>%1 % dessen, was entscheidet</translation>
+        <translation>%1 % ausgenutzt</translation>
     </message>
     <message>
         <source>%1 % of where air stays, the plate, and what to cut</source>
@@ -288,7 +288,7 @@
     </message>
     <message>
         <source>%1 to look at</source>
-        <translation>zu prüfen: %1</translation>
+        <translation>zu bedenken: %1</translation>
     </message>
     <message>
         <source>%1 to mend</source>
@@ -545,10 +545,6 @@
     <message>
         <source>&amp;Depth of the box</source>
         <translation>&amp;Tiefe des Kastens</translation>
-    </message>
-    <message>
-        <source>&amp;Depths from boards at hand</source>
-        <translation>&amp;Tiefen aus vorhandenen Platten</translation>
     </message>
     <message>
         <source>&amp;Distance</source>
@@ -5610,7 +5606,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>bow of the walls</source>
-        <translation>Durchbiegung der Wände</translation>
+        <translation>Wandbiegung</translation>
     </message>
     <message>
         <source>box</source>
@@ -5630,7 +5626,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>by mass</source>
-        <translation>nach Masse</translation>
+        <translation>Masse</translation>
     </message>
     <message>
         <source>by the file</source>
@@ -5654,7 +5650,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>by volume</source>
-        <translation>nach Volumen</translation>
+        <translation>Volumen</translation>
     </message>
     <message>
         <source>can it be closed</source>
@@ -6026,7 +6022,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>gap under it</source>
-        <translation>Spalt darunter</translation>
+        <translation>Spalt</translation>
     </message>
     <message>
         <source>gas constant</source>
@@ -6305,10 +6301,6 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>festgehalten</translation>
     </message>
     <message>
-        <source>look</source>
-        <translation>Bedenken</translation>
-    </message>
-    <message>
         <source>low</source>
         <translation>unten</translation>
     </message>
@@ -6335,10 +6327,6 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>medium</source>
         <translation>mittel</translation>
-    </message>
-    <message>
-        <source>mend</source>
-        <translation>Mangel</translation>
     </message>
     <message>
         <source>middle of the side</source>
@@ -6418,7 +6406,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>no air stays</source>
-        <translation>keine Luft bleibt</translation>
+        <translation>luftfrei</translation>
     </message>
     <message>
         <source>no flash: a shadow with a sharp edge counts as object.</source>
@@ -7069,7 +7057,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>stiffeners’ stress</source>
-        <translation>Spannung der Versteifungen</translation>
+        <translation>Spannung Versteifung</translation>
     </message>
     <message>
         <source>strap</source>
@@ -8667,7 +8655,7 @@ Wieder aufnehmen?</translation>
     </message>
     <message>
         <source>stress of stiffeners</source>
-        <translation>Spannung der Versteifungen</translation>
+        <translation>Spannung Versteifung</translation>
     </message>
     <message>
         <source>stress of the board</source>
@@ -8679,11 +8667,15 @@ Wieder aufnehmen?</translation>
     </message>
     <message>
         <source>walls’ bow</source>
-        <translation>Durchbiegung der Wände</translation>
+        <translation>Wandbiegung</translation>
     </message>
     <message>
         <source>weight</source>
         <translation>Gewicht</translation>
+    </message>
+    <message>
+        <source>Depths from &amp;boards at hand</source>
+        <translation>&amp;Tiefen aus vorhandenen Platten</translation>
     </message>
 </context>
 </TS>

@@ -1668,10 +1668,6 @@
         <translation>Klötze von unten verschrauben und Hohlkehlen aus Ton ziehen</translation>
     </message>
     <message>
-        <source>L/pour</source>
-        <translation>L je Guss</translation>
-    </message>
-    <message>
         <source>Leave it alone until it has risen</source>
         <translation>In Ruhe lassen, bis der Schaum gestiegen ist</translation>
     </message>
@@ -1736,14 +1732,6 @@
         <translation>Abwischen und flach hinlegen</translation>
     </message>
     <message>
-        <source>a batch</source>
-        <translation>je Ansatz</translation>
-    </message>
-    <message>
-        <source>a person and pour</source>
-        <translation>je Person und Guss</translation>
-    </message>
-    <message>
         <source>as if A met B now</source>
         <translation>als träfe A jetzt auf B</translation>
     </message>
@@ -1800,10 +1788,6 @@
         <translation>oder %1; was im Becher hängen bleibt, fehlt: vorher benetzen und ausleeren</translation>
     </message>
     <message>
-        <source>pairs</source>
-        <translation>Paar</translation>
-    </message>
-    <message>
         <source>part A %1</source>
         <translation>Komponente A %1</translation>
     </message>
@@ -1818,10 +1802,6 @@
     <message>
         <source>parts at 22 to 25 °C</source>
         <translation>Komponenten 22 bis 25 °C warm</translation>
-    </message>
-    <message>
-        <source>pcs</source>
-        <translation>Stück</translation>
     </message>
     <message>
         <source>pigment %1</source>
