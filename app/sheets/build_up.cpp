@@ -3,6 +3,8 @@
 
 #include "plan/stock_stage.h"
 
+#include "sheets/ink.h"
+
 #include <QCoreApplication>
 
 #include <algorithm>
@@ -100,6 +102,16 @@ QString name_of(Part part, const buildup::SceneIn& in) {
 
 using Name = SeenMold::Name;
 
+double widest_px(const std::vector<Name>& names) {
+    constexpr double rim_px = 6;
+    double widest = 0;
+    for (const auto medium : {theme::Medium::screen, theme::Medium::paper})
+        for (const auto& name : names)
+            widest = std::max(
+                widest, written_width(name.text, theme::lettering_of(theme::TextRole::name_small, medium)));
+    return widest + rim_px;
+}
+
 /// A column of names beside the picture, from the top down in the order of what they name, so that no two
 /// leaders cross; each at least `pitch` below the one before.
 void put_column(Drafter<InPicture>& pen, std::vector<Name> names, double x, Side anchor, double pitch,
@@ -160,10 +172,11 @@ Sheet<InPicture> build_up(const SeenMold& mold, double px_per_mm) {
 
     const Box picture = buildup::bounds(mold.faces);
     sheet.area = picture;
-    constexpr double pitch_px = 22, gap_px = 6, column_px = 24, names_px = 140;
+    constexpr double pitch_px = 22, gap_px = 6, column_px = 24;
     const double px = 1 / px_per_mm;
     std::vector<Name> left, right;
     for (const auto& name : mold.names) (name.point.x < picture.center().x ? left : right).push_back(name);
+    const double left_px = widest_px(left), right_px = widest_px(right);
     put_column(pen, std::move(left), picture.min.x - column_px * px, Side::right, pitch_px * px, gap_px * px,
                sheet.area);
     put_column(pen, std::move(right), picture.max.x + column_px * px, Side::left, pitch_px * px, gap_px * px,
@@ -176,8 +189,8 @@ Sheet<InPicture> build_up(const SeenMold& mold, double px_per_mm) {
                          Side::center,
                          0,
                          false});
-    sheet.lower_room_px = {names_px, 30};
-    sheet.upper_room_px = {names_px, 16};
+    sheet.lower_room_px = {left_px, 30};
+    sheet.upper_room_px = {right_px, 16};
     return sheet;
 }
 

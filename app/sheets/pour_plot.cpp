@@ -146,11 +146,11 @@ Sheet<OnChart> pour_plot(const job::Job& job, const plan::DrawerPlan& plan, Vec 
     const Plot plot = plot_of(job, plan, *in, size_mm);
     ChartPen pen(sheet);
     pen.turn_to(Layer::ground);
+    add_moments(pen, job, plan, plot); // below the panels' captions, which knock out what crosses them
     add_panels(pen, job, plot);
     add_axis(pen, plot.width_mm, plot.end_s, even_step(plot.end_s, ticks(plot.width_mm)),
              language::tr("seconds from the start of mixing").toStdString());
     pen.turn_to(Layer::still);
-    add_moments(pen, job, plan, plot);
     add_curve(pen, plot, plot.rise, LineRole::pocket_edge,
               [](const mold::Moment& moment) { return moment.expansion; });
     add_curve(pen, plot, plot.pressure, LineRole::pocket_edge,

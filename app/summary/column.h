@@ -5,6 +5,7 @@
 #include "sheets/table.h"
 #include "summary/drawer_page.h"
 
+#include <algorithm>
 #include <vector>
 
 namespace drawercast::summary {
@@ -47,6 +48,28 @@ class Column {
             }
             y_ += table.write(inks(), here(), width(), first, count, summary_.theme);
             first += count;
+        }
+        y_ += 12;
+    }
+    /// In two halves side by side, read down the left one first: for rows that need no whole width.
+    void table_in_two(const sheets::Table& table) {
+        constexpr double between = 24;
+        const double half = (width() - between) / 2;
+        for (std::size_t first = 0; first < table.rows.size();) {
+            const std::size_t rest = table.rows.size() - first,
+                              fitting = table.rows_fitting(first, free() - 6);
+            if (fitting == 0) {
+                turn_page();
+                continue;
+            }
+            const std::size_t left_count = std::min(fitting, (rest + 1) / 2),
+                              right_count = std::min(left_count, rest - left_count);
+            const double taken = table.write(inks(), here(), half, first, left_count, summary_.theme);
+            if (right_count > 0)
+                table.write(inks(), here() + Vec{half + between, 0}, half, first + left_count, right_count,
+                            summary_.theme);
+            y_ += taken;
+            first += left_count + right_count;
         }
         y_ += 12;
     }

@@ -41,6 +41,20 @@ double add_drawing(Column& column, const Summary& summary, const sheets::Sheet<F
     return reduction;
 }
 
+/// The table of holes for half the width: figures as wide as they are, and of what goes in no more than what
+/// it is; the rest stands on the template, and where stiffeners lie in the drawing above.
+sheets::Table narrow(sheets::Table table) {
+    for (auto& column : table.columns)
+        if (column.fixed_px > 0) column.fixed_px = 0, column.fitted = true;
+    table.columns[3].head = language::tr("through");
+    table.columns[4].head = language::tr("pilot");
+    for (auto& row : table.rows)
+        if (const auto comma = row.back().text.indexOf(QLatin1Char(','));
+            comma > 0 && row.front().text.front().isDigit()) // vents have a letter
+            row.back().text.truncate(comma);
+    return table;
+}
+
 void add_plate(Column& column, const Summary& summary, const plan::DrawerPlan& plan) {
     column.head(language::tr("Pressure plate: mold, MIRRORED, from above"), 420);
     for (const QString& line : plate_lines(summary, plan)) column.lines(line, body, 15, 0);
@@ -51,7 +65,7 @@ void add_plate(Column& column, const Summary& summary, const plan::DrawerPlan& p
     column.lines(language::tr("Closures have the number in which they are driven; loosen them in reverse."),
                  body, 15, 0);
     column.down(4);
-    column.table(sheets::drilling_table(summary.job, plan));
+    column.table_in_two(narrow(sheets::drilling_table(summary.job, plan)));
 }
 
 void add_air(Column& column, const Summary& summary, const plan::DrawerPlan& plan) {
@@ -82,10 +96,18 @@ void add_air(Column& column, const Summary& summary, const plan::DrawerPlan& pla
                 column.free() - 8);
 }
 
+/// True to its size, across the column and as high as its page has room.
+void add_plot(Column& column, const Summary& summary, const plan::DrawerPlan& plan) {
+    const auto rooms = sheets::pour_plot(summary.job, plan);
+    const Vec margins = rooms.lower_room_px + rooms.upper_room_px;
+    const Vec px = Vec{column.width(), column.free() - 10} - margins;
+    add_drawing(column, summary, sheets::pour_plot(summary.job, plan, px * (1 / theme::px_per_mm)),
+                column.free() - 5);
+}
+
 void add_pour(Column& column, const Summary& summary, const plan::DrawerPlan& plan) {
     const auto& closing = plan.plate->closing;
-    column.turn_page();
-    column.head(language::tr("The pour by seconds"), 300);
+    column.head(language::tr("The pour by seconds"), 400);
     const auto seconds = [](double s) { return QString::number(std::lround(s)) + QStringLiteral(" s"); };
     column.lines(
         closing.close_margin_s >= 0
@@ -97,8 +119,8 @@ void add_pour(Column& column, const Summary& summary, const plan::DrawerPlan& pl
                            "closures before the pour, let another driver help, or cool the parts.")
                   .arg(seconds(closing.plate_on_s), seconds(-closing.close_margin_s)),
         body, 15, 0);
-    column.down(6);
-    add_drawing(column, summary, sheets::pour_plot(summary.job, plan), 560);
+    column.down(16); // the longest event's words reach as far up
+    add_plot(column, summary, plan);
 }
 
 } // namespace
@@ -109,8 +131,8 @@ std::vector<Composed> mold_pages(const Summary& summary, const plan::Plan& plan,
     if (!answer.plate || !answer.insert || !answer.pressure) return {};
     Column column(summary, {text(drawer.name.empty() ? drawer.id : drawer.name), {}, false});
     add_plate(column, summary, answer);
+    if (answer.times && answer.dose) add_pour(column, summary, answer); // fills the page where the holes end
     if (answer.air) add_air(column, summary, answer);
-    if (answer.times && answer.dose) add_pour(column, summary, answer);
     return column.take();
 }
 

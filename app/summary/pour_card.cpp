@@ -20,13 +20,13 @@ using sheets::Table;
 
 namespace {
 
-constexpr theme::Lettering words{theme::Face::regular, 14};
-constexpr double pitch = 20;
+constexpr theme::Lettering words{theme::Face::regular, 16};
+constexpr double pitch = 23;
 
 Table large(Table table) {
-    table.text_px = 18;
-    table.head_px = 11;
-    table.row_px = 30;
+    table.text_px = 21;
+    table.head_px = 13;
+    table.row_px = 38;
     return table;
 }
 
@@ -62,7 +62,7 @@ QString seconds(double s) {
 Table clock_table(const Summary& summary, const std::vector<plan::PourStep>& steps) {
     Table table;
     table.columns = {{"", Align::left, 0, 26},
-                     {language::tr("done by, from start of mixing"), Align::left, 0, 180},
+                     {language::tr("done by, from start of mixing"), Align::left, 0, 200},
                      {"", Align::left, 1, 0}};
     bool clock = false;
     for (const auto& step : steps) {
@@ -106,11 +106,12 @@ std::vector<Composed> pour_card(const Summary& summary, const plan::DrawerPlan& 
     column.down(8);
     column.table(weighing_table(summary, *dose));
     column.table(clock_table(summary, steps));
-    for (const auto& step : steps)
-        if (step.id == "closed")
-            for (const auto& line : step.details)
-                column.lines(language::tr("Closures, numbered as on the plate, %1.").arg(in_words(line)),
-                             words, pitch, 0);
+    if (const int count = plan::closure_count(drawer); count > 0)
+        column.lines(
+            language::tr("Closures: in the order of their numbers on the plate, 1 to %1; loosen them "
+                         "in reverse.")
+                .arg(count),
+            words, pitch, 0);
     column.down(4);
     column.lines(who_does_what(*summary.job.shop), words, pitch, 0);
     column.down(6);

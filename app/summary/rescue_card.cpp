@@ -14,58 +14,56 @@ namespace drawercast::summary {
 namespace {
 
 struct Rescue {
-    const char* seen;
-    const char* act;
-    const char* never;
+    QString seen;
+    QString act;
+    QString never;
 };
 
-const Rescue rescues[] = {
-    {QT_TRANSLATE_NOOP("Paper", "You are late: foam is at the plate's height before the plate is on"),
-     QT_TRANSLATE_NOOP("Paper", "Leave the plate off and let it rise open. Once cured, cut it flat with a "
-                                "long blade along the walls' tops."),
-     QT_TRANSLATE_NOOP(
-         "Paper", "Never force the plate down on foam that rises: closures tear out one after another.")},
-    {QT_TRANSLATE_NOOP("Paper", "It stays short: foam does not reach the plate everywhere"),
-     QT_TRANSLATE_NOOP("Paper",
-                       "Leave it closed and let it cure. Make a test cup, take its figures, and cast again."),
-     QT_TRANSLATE_NOOP("Paper", "Do not pour a second batch on cured foam: it does not bind well.")},
-    {QT_TRANSLATE_NOOP("Paper", "A joint leaks"),
-     QT_TRANSLATE_NOOP(
-         "Paper",
-         "Press clay on it with a gloved hand, from the side, and hold it until the foam has set there."),
-     QT_TRANSLATE_NOOP("Paper", "Do not loosen closures to get at it.")},
-    {QT_TRANSLATE_NOOP("Paper", "A corner of the plate lifts"),
-     QT_TRANSLATE_NOOP("Paper", "Drive the closures beside it from the side, or add clamps there. What has "
-                                "set under the gap is cut off."),
-     QT_TRANSLATE_NOOP("Paper", "Nobody leans over the mold: it is under pressure.")},
-    {QT_TRANSLATE_NOOP("Paper", "The insert is stuck"),
-     QT_TRANSLATE_NOOP("Paper", "Give it another hour. Take the blocks' screws out from below, blow air "
-                                "under an edge, peel from the edges."),
-     QT_TRANSLATE_NOOP("Paper", "Do not pry with metal: it tears the foam and the sealer.")},
-    {QT_TRANSLATE_NOOP("Paper", "Foam on skin or in eyes"),
-     QT_TRANSLATE_NOOP(
-         "Paper", "Stop, and do what the material's safety sheet says. Have it at hand before the pour."),
-     QT_TRANSLATE_NOOP("Paper", "Do not use solvent on skin.")},
-};
+std::vector<Rescue> rescues() {
+    return {
+        {language::tr("You are late: foam is at the plate’s height before the plate is on."),
+         language::tr("Leave the plate off and let it rise open. Once cured, cut it flat with a long blade "
+                      "along the walls’ tops."),
+         language::tr("Never force the plate down on foam that rises: closures tear out one after another.")},
+        {language::tr("It stays short: foam does not reach the plate everywhere."),
+         language::tr("Leave it closed and let it cure. Make a test cup, take its figures, and cast again."),
+         language::tr("Do not pour a second batch on cured foam: it does not bind well.")},
+        {language::tr("A joint leaks."),
+         language::tr(
+             "Press clay on it with a gloved hand, from the side, and hold it until the foam has set there."),
+         language::tr("Do not loosen closures to get at it.")},
+        {language::tr("A corner of the plate lifts."),
+         language::tr("Drive the closures beside it from the side, or add clamps there. What has set under "
+                      "the gap is cut off."),
+         language::tr("Nobody leans over the mold: it is under pressure.")},
+        {language::tr("The insert is stuck."),
+         language::tr("Give it another hour. Take the blocks’ screws out from below, blow air under an edge, "
+                      "peel from the edges."),
+         language::tr("Do not pry with metal: it tears the foam and the sealer.")},
+        {language::tr("Foam on skin or in eyes."),
+         language::tr("Stop, and do what the material’s safety sheet says. Have it at hand before the pour."),
+         language::tr("Do not use solvent on skin.")},
+    };
+}
 
 } // namespace
 
 std::vector<Composed> rescue_card(const Summary& summary, const plan::Plan& plan) {
     Column column(summary, {language::tr("all drawers"), {}, false});
     column.head(language::tr("Rescue card"), 400);
-    constexpr theme::Lettering seen{theme::Face::bold, 17}, act{theme::Face::regular, 15};
+    constexpr theme::Lettering seen{theme::Face::bold, 19}, act{theme::Face::regular, 17};
     for (std::size_t i = 0; i < std::min(plan.drawers.size(), summary.job.drawers.size()); ++i)
         if (const auto latest = plan::latest_plate_on_s(plan.drawers[i]))
             column.lines(language::tr("%1: past %2 s from the start of mixing the plate stays off.")
                              .arg(sheets::text(summary.job.drawers[i]->name))
                              .arg(std::floor(*latest)),
-                         {theme::Face::bold, 15}, 22, 0);
+                         {theme::Face::bold, 17}, 25, 0);
     column.down(6);
-    for (const Rescue& one : rescues) {
-        column.down(8);
-        column.lines(language::tr(one.seen) + QStringLiteral("."), seen, 24, 0);
-        column.lines(language::tr(one.act), act, 21, 18);
-        column.lines(language::tr(one.never), act, 21, 18);
+    for (const Rescue& one : rescues()) {
+        column.down(14);
+        column.lines(one.seen, seen, 28, 0);
+        column.lines(one.act, act, 25, 18);
+        column.lines(one.never, act, 25, 18);
     }
     column.down(10);
     column.lines(language::tr("This is common practice, not the maker of your foam speaking: the material's "

@@ -25,6 +25,12 @@ namespace {
 
 using sheets::text;
 
+QString needed(const runsheet::Task& task) {
+    QStringList all;
+    for (const auto& one : task.materials) all << in_words(one);
+    return all.join(QStringLiteral(", "));
+}
+
 Table day_table(const Summary& summary, const plan::RunSheet& sheet, int day) {
     Table table;
     table.columns = {{"", Align::left, 0, 20},
@@ -43,6 +49,9 @@ Table day_table(const Summary& summary, const plan::RunSheet& sheet, int day) {
              {text(task.drawer), false, {}},
              {in_words(task.what), slot.critical, {}},
              {sheets::run_then(slot), false, {}}});
+        if (!task.materials.empty())
+            table.rows.push_back(
+                {{}, {}, {}, {}, {language::tr("takes %1").arg(needed(task)), false, {}}, {}});
     }
     return table;
 }
@@ -55,8 +64,9 @@ void add_gates(Column& column, const Summary& summary, const plan::RunSheet& run
     const auto gates = runsheet::pour_gates();
     column.head(language::tr("Before each pour"), 120);
     Table table;
+    const bool several = pours.size() > 1; // each has its name above its boxes
     for (const auto* pour : pours)
-        table.columns.push_back({text(pour->drawer), Align::left, 0, pours.size() > 1 ? 0.0 : 20.0, true});
+        table.columns.push_back({text(pour->drawer), Align::left, 0, several ? 0.0 : 20.0, several});
     table.columns.push_back({"", Align::left, 1, 0});
     for (std::size_t gate = 0; gate < gates.size(); ++gate) {
         std::vector<Table::Cell> row;

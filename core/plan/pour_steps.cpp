@@ -98,14 +98,11 @@ class Steps {
     }
 
     void close(double plate_on) {
-        const auto order = closing_order(drawer_);
-        const double each = drawer_.plate ? drawer_.plate->closing.close_s : 0;
-        closed_s_ = plate_on + each;
-        if (order.empty()) return add("closed", phrase("Drive the closures"));
-        std::string numbers;
-        for (const int one : order) numbers += (numbers.empty() ? "" : ", ") + std::to_string(one);
-        add("closed", phrase("Drive the closures, %1 of them", figure(std::to_string(order.size()))),
-            {phrase("in this order: %1", verbatim(numbers))}, closed_s_);
+        const int count = closure_count(drawer_);
+        closed_s_ = plate_on + (drawer_.plate ? drawer_.plate->closing.close_s : 0);
+        if (count == 0) return add("closed", phrase("Drive the closures"));
+        add("closed", phrase("Drive the closures, %1 of them", figure(std::to_string(count))),
+            {phrase("in the order of their numbers on the plate")}, closed_s_);
     }
 
     const job::Job& job_;
@@ -146,11 +143,8 @@ std::vector<ScaleReading> scale_readings(const casting::Dose& dose, double scale
     return all;
 }
 
-std::vector<int> closing_order(const DrawerPlan& drawer) {
-    std::vector<int> numbers;
-    if (drawer.plate)
-        for (const int index : drawer.plate->answer.design.order) numbers.push_back(index + 1);
-    return numbers;
+int closure_count(const DrawerPlan& drawer) {
+    return drawer.plate ? static_cast<int>(drawer.plate->answer.design.order.size()) : 0;
 }
 
 std::optional<double> latest_plate_on_s(const DrawerPlan& drawer) {

@@ -41,8 +41,8 @@ struct ScaleReading {
 Phrase words_of(Component part); ///< "part A"
 std::vector<ScaleReading> scale_readings(const casting::Dose& dose, double scale_step_g);
 
-/// Closures to drive, numbered as on the plate's sheet, in driving order; empty until worked out.
-std::vector<int> closing_order(const DrawerPlan& drawer);
+/// Closures to drive, which the plate's sheet numbers in driving order; 0 until worked out.
+int closure_count(const DrawerPlan& drawer);
 
 /// The latest moment for the plate to be on: foam reaches it, or it could not be closed in time any more.
 std::optional<double> latest_plate_on_s(const DrawerPlan& drawer);

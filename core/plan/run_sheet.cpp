@@ -3,7 +3,9 @@
 
 #include "plan/pour_steps.h"
 #include "plan/say.h"
+#include "plan/stock_stage.h"
 #include "runsheet/steps.h"
+#include "stock/supplies.h"
 
 #include <algorithm>
 
@@ -21,18 +23,35 @@ std::vector<Phrase> pour_materials(const casting::Dose& dose, job::DisplayUnits 
     return lines;
 }
 
+runsheet::Materials materials_of(const job::Job& job, const DrawerPlan& plan) {
+    constexpr double ml_per_l = 1000, mm3_per_ml = 1000;
+    const auto units = job.display_units;
+    runsheet::Materials materials;
+    materials.pour = pour_materials(*plan.dose, units);
+    if (plan.cavity && plan.cavity->fillet_mm3 > 0)
+        materials.fix = {phrase("clay %1", figure(say_volume_ml(plan.cavity->fillet_mm3 / mm3_per_ml, units)))};
+    const auto stock = drawer_stock(job, plan);
+    if (!stock) return materials;
+    const auto ml = [&](double liters) { return figure(say_volume_ml(ml_per_l * liters, units)); };
+    const double coat_l = stock::sealer_coat_l(stock->sealed_mm2);
+    materials.first_coat = {phrase("sealer %1", ml(coat_l + stock::end_grain_l(stock->missed.end_grain_mm2)))};
+    materials.coat = {phrase("sealer %1", ml(coat_l))};
+    materials.release = {phrase("release %1", ml(stock::release_coat_l(stock->sealed_mm2)))};
+    return materials;
+}
+
 runsheet::DrawerWork work_of(const job::Job& job, const DrawerPlan& plan, const std::string& name) {
     runsheet::DrawerWork work;
     work.id = plan.id;
     work.name = name;
     if (const auto board = pattern_board(job, plan)) work.blocks = static_cast<int>(board->blocks.size());
-    if (plan.plate) work.closures = static_cast<int>(closing_order(plan).size());
+    work.closures = closure_count(plan);
     if (plan.air) work.vents = static_cast<int>(plan.air->vented.vents.size());
     if (plan.figures) work.insert_m2 = plan.figures->area_mm2 / mm2_per_m2;
     if (plan.times) work.demold_min = plan.times->demold_min;
     work.batches = plan.dose->batches;
     work.crush = job.foam->crush;
-    work.pour_materials = pour_materials(*plan.dose, job.display_units);
+    work.materials = materials_of(job, plan);
     return work;
 }
 

@@ -44,13 +44,19 @@ class Steps {
         add(d, "dry-fit", phrase("Dry-fit, drill every hole, mark, take apart, dust off"),
             fit_box + drill_hole * holes, 0, {"cut"});
         add(d, "fix", phrase("Fix the blocks from below and lay the clay fillets"), fix_block * d.blocks, 0,
-            {"dry-fit"});
-        add(d, "seal-1", phrase("First coat of sealer, two more on end grain"), coating, sealer_dry, {"fix"});
-        add(d, "seal-2", phrase("Second coat of sealer"), coating, sealer_dry, {"seal-1"});
+            {"dry-fit"})
+            .materials = d.materials.fix;
+        add(d, "seal-1", phrase("First coat of sealer, two more on end grain"), coating, sealer_dry, {"fix"})
+            .materials = d.materials.first_coat;
+        add(d, "seal-2", phrase("Second coat of sealer"), coating, sealer_dry, {"seal-1"}).materials =
+            d.materials.coat;
         add(d, "seal-3", phrase("Third coat of sealer; leave it overnight"), coating, sealer_night,
-            {"seal-2"});
-        add(d, "release-1", phrase("First coat of release"), coating / 2, release_dry, {"seal-3"});
-        add(d, "release-2", phrase("Second coat of release"), coating / 2, release_dry, {"release-1"});
+            {"seal-2"})
+            .materials = d.materials.coat;
+        add(d, "release-1", phrase("First coat of release"), coating / 2, release_dry, {"seal-3"}).materials =
+            d.materials.release;
+        add(d, "release-2", phrase("Second coat of release"), coating / 2, release_dry, {"release-1"})
+            .materials = d.materials.release;
         add(d, "rehearse", phrase("Dry run of pouring and closing, empty, with a stopwatch"), rehearse, 0,
             {"release-1"});
     }
@@ -63,7 +69,7 @@ class Steps {
                 (pour_first + pour_batch * (d.batches - 1)) * hands_, cure, {"release-2", "rehearse"});
         pour.in_one_go = true;
         pour.gates = pour_gates();
-        pour.materials = d.pour_materials;
+        pour.materials = d.materials.pour;
         add(d, "open", phrase("Cut the stubs flush, open, peel the insert out"), open_mold, 0, {"pour"});
         if (d.crush)
             add(d, "crush", phrase("Crush the insert all over while it is fresh"), crushing, 0, {"open"});

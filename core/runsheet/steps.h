@@ -8,6 +8,16 @@
 
 namespace drawercast::runsheet {
 
+/// What each step of one drawer takes, in words: "sealer 67 mL". Empty where it is not known.
+struct Materials {
+    std::vector<Phrase> fix;
+    std::vector<Phrase> first_coat; ///< of sealer, with the end grain's
+    std::vector<Phrase> coat;       ///< each further one
+    std::vector<Phrase> release;    ///< each coat
+    std::vector<Phrase> pour; ///< "part A 551 g"
+    bool operator==(const Materials&) const = default;
+};
+
 /// What of one drawer's mold makes work.
 struct DrawerWork {
     std::string id;
@@ -19,7 +29,7 @@ struct DrawerWork {
     int batches = 1;
     double demold_min = 0; ///< of the foam today, never below its label
     bool crush = false;
-    std::vector<Phrase> pour_materials; ///< "part A 551 g"
+    Materials materials;
     bool operator==(const DrawerWork&) const = default;
 };
 

@@ -24,12 +24,15 @@ constexpr double cups_a_batch = 3;        // A, B and the one they are mixed in
 
 } // namespace
 
+double sealer_coat_l(double mm2) { return mm2 / mm2_per_m2 / sealer_m2_per_l; }
+double end_grain_l(double mm2) { return end_grain_coats * sealer_coat_l(mm2); }
+double release_coat_l(double mm2) { return mm2 / mm2_per_m2 / release_m2_per_l; }
+
 std::vector<SupplyLine> supplies_of(const SuppliesIn& in) {
-    const double area = in.sealed_mm2 / mm2_per_m2, ends = in.end_grain_mm2 / mm2_per_m2;
-    const double coats = sealer_coats * area + end_grain_coats * ends;
     std::vector<SupplyLine> lines{
-        {Supply::sealer, coats / sealer_m2_per_l, "L", sealer_m2_per_l, "m²/L", Rate::practice},
-        {Supply::release, release_coats * area / release_m2_per_l, "L", release_m2_per_l, "m²/L",
+        {Supply::sealer, sealer_coats * sealer_coat_l(in.sealed_mm2) + end_grain_l(in.end_grain_mm2), "L",
+         sealer_m2_per_l, "m²/L", Rate::practice},
+        {Supply::release, release_coats * release_coat_l(in.sealed_mm2), "L", release_m2_per_l, "m²/L",
          Rate::guess},
         {Supply::clay_length, in.clay_mm / 1000, "m", 0, "", Rate::counted},
         {Supply::clay_volume, in.clay_mm3 / 1000, "mL", 0, "", Rate::counted},

@@ -45,6 +45,11 @@ struct SuppliesIn {
     int pours = 0; ///< drawers
 };
 
+/// One coat of it: the rates of supplies_of().
+double sealer_coat_l(double mm2);
+double end_grain_l(double mm2); ///< the two coats more
+double release_coat_l(double mm2);
+
 std::vector<SupplyLine> supplies_of(const SuppliesIn& in);
 
 /// How many whole packages of `package` hold `amount`; both in the same unit, `package` > 0.

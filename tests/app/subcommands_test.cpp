@@ -8,6 +8,8 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <regex>
+#include <sstream>
 #include <string>
 
 namespace drawercast {
@@ -73,7 +75,25 @@ TEST(Subcommands, what_is_not_understood_is_64) {
     EXPECT_NE(said.find("pressure-plate"), std::string::npos) << said;
 }
 
-/// Letters of a PDF are outlines, so a drawing is read: its words stand in the SVG as they are.
+/// Whoever gets a PDF can search it and copy from it, and needs none of our fonts.
+TEST(Subcommands, words_of_a_pdf_are_text_in_fonts_of_its_own) {
+    const auto job = small_job("", "small.json");
+    for (const std::string which : {"summary", "templates"}) {
+        const std::string pdf = test::file_of({}, which) + ".pdf";
+        EXPECT_EQ(exit_of(which + " '" + job + "' --language de --out '" + pdf + "'"), 0);
+        std::istringstream fonts(test::output_of("pdffonts '" + pdf + "' | tail -n +3"));
+        int count = 0;
+        for (std::string font; std::getline(fonts, font); ++count)
+            EXPECT_TRUE(std::regex_search(font, std::regex(" yes +(yes|no) +yes +\\d+ +\\d+$")))
+                << "embedded, and known which letters its shapes are: " << font;
+        EXPECT_GT(count, 2);
+        const auto words = test::output_of("pdftotext -layout '" + pdf + "' -");
+        EXPECT_NE(words.find("HINTEN"), std::string::npos) << which;
+        EXPECT_NE(words.find("für"), std::string::npos) << which;
+    }
+}
+
+/// Of a drawing: its words stand in the SVG as they are.
 TEST(Subcommands, paper_speaks_german_where_asked) {
     const auto job = small_job("", "small.json");
     const auto drawn = [&](const std::string& language) {

@@ -1956,10 +1956,6 @@
         <translation>Verschlüsse der Druckplatten</translation>
     </message>
     <message>
-        <source>Closures, numbered as on the plate, %1.</source>
-        <translation>Verschlüsse, nummeriert wie auf der Druckplatte, %1.</translation>
-    </message>
-    <message>
         <source>Column %1</source>
         <translation>Spalte %1</translation>
     </message>
@@ -3508,10 +3504,6 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>Nudge</source>
         <translation>Schieben</translation>
-    </message>
-    <message>
-        <source>Numbers are the order of cuts, each from edge to edge of the panel at hand; where a number has no room on its cut, a line leads to it. Kerf %1 and %2 off every edge are taken care of.</source>
-        <translation>Zahlen sind die Reihenfolge der Schnitte, jeder von Kante zu Kante der Platte; wo eine Zahl auf ihrem Schnitt keinen Platz hat, führt eine Linie hin. Schnittbreite %1 und %2 von jeder Kante sind berücksichtigt.</translation>
     </message>
     <message>
         <source>Object</source>
@@ -8195,19 +8187,19 @@ Wieder aufnehmen?</translation>
     </message>
     <message>
         <source>Do not loosen closures to get at it.</source>
-        <translation>Keine Verschlüsse lösen, um heranzukommen.</translation>
+        <translation>Dafür keine Verschlüsse lösen.</translation>
     </message>
     <message>
         <source>Do not pour a second batch on cured foam: it does not bind well.</source>
-        <translation>Keinen zweiten Ansatz auf ausgehärteten Schaum gießen: er verbindet sich schlecht.</translation>
+        <translation>Keinen zweiten Ansatz auf ausgehärteten Schaum gießen: Er haftet schlecht.</translation>
     </message>
     <message>
         <source>Do not pry with metal: it tears the foam and the sealer.</source>
-        <translation>Nicht mit Metall hebeln: das reißt Schaum und Versiegelung auf.</translation>
+        <translation>Nicht mit Metall hebeln: Es reißt Schaum und Versiegelung auf.</translation>
     </message>
     <message>
         <source>Do not use solvent on skin.</source>
-        <translation>Kein Lösemittel auf die Haut.</translation>
+        <translation>Auf der Haut kein Lösungsmittel verwenden.</translation>
     </message>
     <message>
         <source>Drawers and obje&amp;cts</source>
@@ -8215,7 +8207,7 @@ Wieder aufnehmen?</translation>
     </message>
     <message>
         <source>Drive the closures beside it from the side, or add clamps there. What has set under the gap is cut off.</source>
-        <translation>Die Verschlüsse daneben von der Seite nachziehen oder dort Zwingen ansetzen. Was im Spalt fest geworden ist, wird abgeschnitten.</translation>
+        <translation>Die Verschlüsse daneben von der Seite eindrehen oder dort Zwingen setzen. Was unter dem Spalt fest geworden ist, wird abgeschnitten.</translation>
     </message>
     <message>
         <source>F&amp;it at the ends</source>
@@ -8311,7 +8303,7 @@ Wieder aufnehmen?</translation>
     </message>
     <message>
         <source>Leave it closed and let it cure. Make a test cup, take its figures, and cast again.</source>
-        <translation>Geschlossen lassen und aushärten. Einen Probebecher gießen, seine Werte übernehmen und neu gießen.</translation>
+        <translation>Geschlossen aushärten lassen. Einen Probebecher machen, seine Werte übernehmen und neu gießen.</translation>
     </message>
     <message>
         <source>Leave the plate off and let it rise open. Once cured, cut it flat with a long blade along the walls&apos; tops.</source>
@@ -8347,7 +8339,7 @@ Wieder aufnehmen?</translation>
     </message>
     <message>
         <source>Never force the plate down on foam that rises: closures tear out one after another.</source>
-        <translation>Nie die Druckplatte auf steigenden Schaum zwingen: die Verschlüsse reißen einer nach dem anderen aus.</translation>
+        <translation>Nie die Druckplatte auf steigenden Schaum zwingen: Die Verschlüsse reißen einer nach dem anderen aus.</translation>
     </message>
     <message>
         <source>Next c&amp;heck</source>
@@ -8355,7 +8347,7 @@ Wieder aufnehmen?</translation>
     </message>
     <message>
         <source>Nobody leans over the mold: it is under pressure.</source>
-        <translation>Niemand beugt sich über die Form: sie steht unter Druck.</translation>
+        <translation>Niemand beugt sich über die Form: Sie steht unter Druck.</translation>
     </message>
     <message>
         <source>Object sheets, true si&amp;ze…</source>
@@ -8451,7 +8443,7 @@ Wieder aufnehmen?</translation>
     </message>
     <message>
         <source>Press clay on it with a gloved hand, from the side, and hold it until the foam has set there.</source>
-        <translation>Von der Seite mit behandschuhter Hand Ton aufdrücken und halten, bis der Schaum dort fest ist.</translation>
+        <translation>Mit Handschuhen von der Seite Ton darauf drücken und halten, bis der Schaum dort fest ist.</translation>
     </message>
     <message>
         <source>Put the build-&amp;up together</source>
@@ -8676,6 +8668,58 @@ Wieder aufnehmen?</translation>
     <message>
         <source>Depths from &amp;boards at hand</source>
         <translation>&amp;Tiefen aus vorhandenen Platten</translation>
+    </message>
+    <message>
+        <source>A corner of the plate lifts.</source>
+        <translation>Eine Ecke der Druckplatte hebt sich.</translation>
+    </message>
+    <message>
+        <source>A joint leaks.</source>
+        <translation>Eine Fuge ist undicht.</translation>
+    </message>
+    <message>
+        <source>Closures: in the order of their numbers on the plate, 1 to %1; loosen them in reverse.</source>
+        <translation>Verschlüsse: in der Reihenfolge ihrer Nummern auf der Druckplatte, 1 bis %1; gelöst wird umgekehrt.</translation>
+    </message>
+    <message>
+        <source>Foam on skin or in eyes.</source>
+        <translation>Schaum auf der Haut oder in den Augen.</translation>
+    </message>
+    <message>
+        <source>Give it another hour. Take the blocks’ screws out from below, blow air under an edge, peel from the edges.</source>
+        <translation>Noch eine Stunde warten. Die Schrauben der Klötze von unten herausnehmen, Luft unter eine Kante blasen, von den Kanten her abziehen.</translation>
+    </message>
+    <message>
+        <source>It stays short: foam does not reach the plate everywhere.</source>
+        <translation>Zu wenig: Der Schaum erreicht die Druckplatte nicht überall.</translation>
+    </message>
+    <message>
+        <source>Leave the plate off and let it rise open. Once cured, cut it flat with a long blade along the walls’ tops.</source>
+        <translation>Druckplatte weglassen und offen steigen lassen. Ist er ausgehärtet, mit einer langen Klinge entlang der Oberkanten der Wände eben schneiden.</translation>
+    </message>
+    <message>
+        <source>Numbers are the order of cuts, each from edge to edge of the panel at hand; where a number has no room on its cut, a line leads to it. Kerf %1 and %2 off every edge are taken care of. Bare panel beyond a break line is not drawn.</source>
+        <translation>Zahlen sind die Reihenfolge der Schnitte, jeder von Kante zu Kante der Platte; wo eine Zahl auf ihrem Schnitt keinen Platz hat, führt eine Linie hin. Schnittbreite %1 und %2 von jeder Kante sind berücksichtigt. Leere Platte jenseits einer Bruchlinie ist nicht gezeichnet.</translation>
+    </message>
+    <message>
+        <source>Stop, and do what the material’s safety sheet says. Have it at hand before the pour.</source>
+        <translation>Aufhören und tun, was das Sicherheitsdatenblatt des Materials sagt. Es liegt vor dem Gießen bereit.</translation>
+    </message>
+    <message>
+        <source>The insert is stuck.</source>
+        <translation>Der Einsatz sitzt fest.</translation>
+    </message>
+    <message>
+        <source>You are late: foam is at the plate’s height before the plate is on.</source>
+        <translation>Zu spät: Der Schaum ist auf Höhe der Druckplatte, bevor sie aufliegt.</translation>
+    </message>
+    <message>
+        <source>pilot</source>
+        <translation>in Wand</translation>
+    </message>
+    <message>
+        <source>takes %1</source>
+        <translation>braucht %1</translation>
     </message>
 </context>
 </TS>

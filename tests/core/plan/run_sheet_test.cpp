@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/run_sheet.h"
+#include "plan/stock_stage.h"
 
 #include "core/plan/sample_job.h"
 
 #include <gtest/gtest.h>
 
 #include <set>
+#include <string>
 
 namespace drawercast::plan {
 
@@ -26,6 +28,28 @@ TEST(RunSheet, each_drawer_is_cast_after_what_its_mold_needs) {
         }
     EXPECT_EQ(poured.size(), 1U) << "both are called Worked";
     EXPECT_GE(sheet.schedule.days, 4);
+}
+
+/// What the steps take together is what the list of supplies says is used up.
+TEST(RunSheet, quantities_stand_where_they_are_needed) {
+    const auto job = testing::worked_job();
+    const auto plan = compute(job);
+    double sealer_ml = 0, release_ml = 0;
+    for (const auto& task : run_sheet(job, plan).tasks)
+        for (const auto& line : task.materials) {
+            if (line.rfind("sealer ", 0) == 0) sealer_ml += std::stod(line.substr(7));
+            if (line.rfind("release ", 0) == 0) release_ml += std::stod(line.substr(8));
+        }
+    constexpr double rounding = 3 * 0.5; // each line is whole milliliters
+    for (const auto& supply : stock_of(job, plan).supplies) {
+        if (supply.supply == stock::Supply::sealer) {
+            EXPECT_NEAR(sealer_ml, 1000 * supply.amount, rounding);
+        }
+        if (supply.supply == stock::Supply::release) {
+            EXPECT_NEAR(release_ml, 1000 * supply.amount, rounding);
+        }
+    }
+    EXPECT_GT(sealer_ml, release_ml);
 }
 
 TEST(RunSheet, a_drawer_without_a_dose_is_left_out) {
