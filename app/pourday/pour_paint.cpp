@@ -16,6 +16,8 @@ namespace {
 
 using theme::Face;
 
+constexpr double soon_s = 10; ///< as long before it is due the first sound comes
+
 QString tr(const char* words) { return QCoreApplication::translate("PourPaint", words); }
 
 /// Writes into `box`, in letters as large as fit and at most `px`; returns the height taken.
@@ -38,6 +40,7 @@ struct Countdown {
     QString figure;
     bool late = false;
     bool too_late = false;
+    bool soon = false; ///< within the seconds that are sounded: seen too, where no sound is heard
 };
 
 std::optional<Countdown> countdown_of(const PourPicture& picture) {
@@ -46,8 +49,9 @@ std::optional<Countdown> countdown_of(const PourPicture& picture) {
     const auto& limit = picture.next->limit_s;
     if (limit && *picture.stopwatch_s > *limit)
         return Countdown{tr("Too late to close: leave it open"), clock_text(*limit - *picture.stopwatch_s),
-                         true, true};
-    return Countdown{left >= 0 ? tr("done in") : tr("late by"), clock_text(std::abs(left)), left < 0, false};
+                         true, true, false};
+    return Countdown{left >= 0 ? tr("done in") : tr("late by"), clock_text(std::abs(left)), left < 0, false,
+                     left >= 0 && left <= soon_s};
 }
 
 void write_foot(QPainter& painter, const QRectF& foot, const PourPicture& picture, double unit,
@@ -60,7 +64,7 @@ void write_foot(QPainter& painter, const QRectF& foot, const PourPicture& pictur
     }
     write(painter, foot.adjusted(0, unit / 4, 0, 0),
           tr("Space: done    Backspace: take back    Esc: leave, the clock goes on"), Face::regular,
-          unit * 0.75, theme.ink2);
+          unit * 0.95, theme.ink2);
 }
 
 } // namespace
@@ -107,17 +111,19 @@ void paint_pour(QPainter& painter, const QRect& room, const PourPicture& picture
     const auto countdown = countdown_of(picture);
     QRectF words = body;
     if (countdown) {
-        const QRectF right(body.right() - body.width() * 0.36, body.top(), body.width() * 0.36, unit * 9);
+        const QRectF right(body.right() - body.width() * 0.36, body.top(), body.width() * 0.36, unit * 8.4);
         words.setRight(right.left() - unit);
-        const QColor color = countdown->late ? theme.red : theme.ink;
-        if (countdown->too_late) painter.fillRect(right.adjusted(-unit / 2, 0, 0, 0), theme.red_soft);
+        const QRectF ground = right.adjusted(-unit / 2, 0, unit / 2, 0);
+        if (countdown->too_late) painter.fillRect(ground, theme.red_soft);
+        if (countdown->soon) painter.fillRect(ground, theme.ink);
+        const QColor color = countdown->late ? theme.red : countdown->soon ? theme.paper : theme.ink;
         const double took = write(painter, {right.left(), right.top(), right.width(), unit * 3},
                                   countdown->words, Face::bold, unit * 1.2, color, Qt::AlignRight);
         write(painter, {right.left(), right.top() + took, right.width(), unit * 6}, countdown->figure,
               Face::medium, unit * 5.5, color, Qt::AlignRight);
         if (picture.next->limit_s && !countdown->too_late)
-            write(painter, {right.left(), right.bottom(), right.width(), unit * 3},
-                  tr("past %1 do not close").arg(clock_text(*picture.next->limit_s)), Face::bold, unit,
+            write(painter, {right.left(), right.bottom() + unit * 0.2, right.width(), unit * 4},
+                  tr("past %1 do not close").arg(clock_text(*picture.next->limit_s)), Face::bold, unit * 1.6,
                   theme.red, Qt::AlignRight);
     }
     double y = words.top();

@@ -33,6 +33,11 @@ QString joined(const std::vector<Phrase>& all) {
     return list.join(QStringLiteral(", "));
 }
 
+/// Under the pointer: long words, which a narrow window cuts short.
+void tell_whole(QTreeWidgetItem& row, const QString& note = {}) {
+    row.setToolTip(what, note.isEmpty() ? row.text(what) : row.text(what) + '\n' + note);
+}
+
 /// Every row that can be ticked, gates after what waits for them.
 template <class Act>
 void for_each_row(const QTreeWidget& rows, const Act& act) {
@@ -106,17 +111,19 @@ void RunList::fill() {
             QFont bold = rows_->font();
             bold.setBold(true);
             row->setFont(what, bold);
-            row->setToolTip(what, tr("Can’t wait without making the whole job later"));
         }
+        tell_whole(*row, slot.critical ? tr("Can’t wait without making the whole job later") : QString());
         for (std::size_t gate = 0; gate < task.gates.size(); ++gate) {
             auto* child = new QTreeWidgetItem(row);
             child->setText(what, tr("first: %1").arg(in_words(task.gates[gate])));
             child->setData(what, tick_role, words(plan::gate_tick(task, gate)));
+            tell_whole(*child);
         }
         if (!task.materials.empty()) {
             auto* child = new QTreeWidgetItem(row);
             child->setText(what, tr("at hand: %1").arg(joined(task.materials)));
             child->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable); // nothing to tick
+            tell_whole(*child);
         }
         row->setExpanded(true);
     }

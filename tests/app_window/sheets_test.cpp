@@ -127,6 +127,7 @@ TEST(Sheets, TheRunSheetIsTickedByKeysAndEachTickIsOneUndo) {
     ASSERT_NE(pour, nullptr) << "the pour has gates";
     EXPECT_TRUE(pour->child(pour->childCount() - 1)->text(0).contains("part A"))
         << "what it needs, with its quantity";
+    EXPECT_EQ(pour->child(0)->toolTip(0), pour->child(0)->text(0)) << "whole, however narrow the window";
 
     rows->setFocus();
     rows->setCurrentItem(pour->child(0));
