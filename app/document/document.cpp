@@ -95,6 +95,16 @@ std::optional<Problem> Document::save(const QString& path) {
     return saved->backup_problem;
 }
 
+std::optional<Problem> Document::save_log() {
+    const auto there = job::save_log(job_.log, path_.toStdString());
+    if (!there) return there.error();
+    saved_job_.log = job_.log;
+    if (*there == saved_job_)
+        emit written(); // else another program wrote it too, and that is still to be told
+    emit state_changed();
+    return std::nullopt;
+}
+
 QString Document::display_name() const {
     if (!job_.title.empty()) return QString::fromStdString(job_.title);
     if (!path_.isEmpty()) {

@@ -59,6 +59,9 @@ class Document : public QObject {
     /// Problem of code "backup"; any other means nothing was written.
     std::optional<Problem> save(const QString& path);
 
+    /// Saves the log alone to path(), which must be there: what else was edited stays unsaved.
+    std::optional<Problem> save_log();
+
     QUndoStack& undo_stack() { return undo_; }
     const QUndoStack& undo_stack() const { return undo_; }
     const QString& path() const { return path_; }
@@ -73,7 +76,7 @@ class Document : public QObject {
     void shown_changed(); ///< shown() or plan() is another value
     void committed();     ///< job() is another value (autosave listens)
     void replaced();      ///< another job was opened or made
-    void written();       ///< the committed job was, to path()
+    void written();       ///< the committed job was, or its log, to path()
     void state_changed(); ///< path, unsaved or title
 
   private:

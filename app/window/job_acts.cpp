@@ -159,12 +159,20 @@ void JobActs::offer_leftovers() {
     }
 }
 
-/// Kept anew under this run before the old file goes, so that there is no moment without it.
+/// As a step of undo from what its file says, where that can still be read. Kept anew under this run before
+/// the old file goes, so that there is no moment without it.
 void JobActs::take_up(const Leftover& leftover) {
-    desk_.document.replace(leftover.job, leftover.original_path, false);
+    auto& document = desk_.document;
+    auto job = leftover.job;
+    if (!leftover.original_path.isEmpty() && document.open(leftover.original_path).empty()) {
+        if (document.job().log.size() > job.log.size())
+            job.log = document.job().log; // each mark is saved at once
+        document.commit(tr("Work that was not saved"), std::move(job));
+    } else
+        document.replace(std::move(job), leftover.original_path, false);
     autosave_.write_now();
     autosave_.wait();
-    if (!autosave_.file().isEmpty()) Autosave::drop(leftover);
+    if (!autosave_.file().isEmpty() || !document.unsaved()) Autosave::drop(leftover);
 }
 
 } // namespace drawercast::app

@@ -175,20 +175,19 @@ void PourActs::caution_once() {
 QString PourActs::keep(const QString& what, job::Job job) {
     log_in_file_ = job.log; // saved here, with its trouble told where the mark was made
     commit(what, std::move(job));
-    return save();
+    return save_log();
 }
 
-QString PourActs::save() {
-    const auto problem = desk_.document.save(desk_.document.path());
-    return problem && problem->code != "backup" ? tr("Marked, but not saved: %1").arg(problem_line(*problem))
-                                                : QString();
+QString PourActs::save_log() {
+    const auto problem = desk_.document.save_log();
+    return problem ? tr("Marked, but not saved: %1").arg(problem_line(*problem)) : QString();
 }
 
 void PourActs::keep_log() {
     const auto& log = desk_.document.job().log;
     if (log == log_in_file_ || desk_.document.path().isEmpty()) return;
     log_in_file_ = log;
-    const auto trouble = save();
+    const auto trouble = save_log();
     if (!trouble.isEmpty()) emit said(trouble);
 }
 
@@ -246,8 +245,7 @@ void PourActs::offer_times(const std::string& drawer) {
     const auto plan = plan_of(desk_.document, drawer);
     if (!run || !plan) return;
     const auto& shop = *desk_.document.job().shop;
-    const auto now =
-        plan::with_rehearsed_times(shop, *run, static_cast<int>(plan::closing_order(*plan).size()));
+    const auto now = plan::with_rehearsed_times(shop, *run, plan::closure_count(*plan));
     if (now == shop) return;
     const auto s = [](double value) { return language::figures(plan::fixed(value, 1)); };
     const double poured = shop.pour_s.value_or(plan->dose ? plan->dose->pour_s : 0);
@@ -260,8 +258,8 @@ void PourActs::offer_times(const std::string& drawer) {
         return;
     auto job = desk_.document.job();
     job.shop = now;
-    const auto trouble = keep(tr("Times of the dry run"), std::move(job));
-    emit said(trouble.isEmpty() ? tr("The shop’s times are the dry run’s now.") : trouble);
+    commit(tr("Times of the dry run"), std::move(job));
+    emit said(tr("The shop’s times are the dry run’s now."));
 }
 
 } // namespace drawercast::app

@@ -39,7 +39,7 @@ class PourActs final : public QObject {
     void open_view(const std::string& drawer, bool rehearsal);
     void take_up_running(); ///< a pour that was going on when the job was last open
     QString keep(const QString& what, job::Job job);
-    QString save();
+    QString save_log();
     void keep_log(); ///< undo and redo of a mark reach the file like the mark itself
     void offer_times(const std::string& drawer);
 

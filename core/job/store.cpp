@@ -18,6 +18,11 @@ Phrase elsewhere() { return phrase("Save it in another folder, or make room on t
 /// Said outright: a Saved can be made of a Problem too.
 Expected<Saved> refused(Problem problem) { return {boost::system::in_place_error, std::move(problem)}; }
 
+Problem unsavable(const Problem& problem) {
+    return {"unsavable", problem.where, phrase("the job would not open again: %1", problem.what),
+            problem.fix};
+}
+
 Problem backup_problem(const std::string& path, const Phrase& what, const Phrase& fix) {
     return {"backup", path, what, fix};
 }
@@ -61,11 +66,7 @@ std::optional<Problem> keep_before(const Target& target, std::string_view text, 
 
 Expected<Saved> save_job(const Job& job, const std::string& path, FileSystem& files) {
     const auto text = checked_text(job);
-    if (!text) {
-        const Problem problem = text.error().front();
-        return refused({"unsavable", problem.where, phrase("the job would not open again: %1", problem.what),
-                        problem.fix});
-    }
+    if (!text) return refused(unsavable(text.error().front()));
     const auto target = find_target(path);
     if (!target) return refused(target.error());
     if (!target->plain)
@@ -82,6 +83,17 @@ Expected<Saved> save_job(const Job& job, const std::string& path, FileSystem& fi
 Expected<Saved> save_job(const Job& job, const std::string& path) {
     FileSystem files;
     return save_job(job, path, files);
+}
+
+Expected<Job> save_log(const std::vector<Mark>& log, const std::string& path) {
+    auto there = load_job(path);
+    if (!there) return there.error().front();
+    there->log = log;
+    const auto text = checked_text(*there);
+    if (!text) return unsavable(text.error().front());
+    const auto done = write_file(path, *text);
+    if (!done) return done.error();
+    return std::move(*there);
 }
 
 Expected<std::string> read_file(const std::string& path, std::size_t most) {

@@ -8,6 +8,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace drawercast::job {
 
@@ -22,6 +23,11 @@ struct Saved {
 /// left alone. Problems: "unsavable" (the job itself), "file".
 Expected<Saved> save_job(const Job& job, const std::string& path, FileSystem& files);
 Expected<Saved> save_job(const Job& job, const std::string& path);
+
+/// Puts a log into the job that stands in a file, leaving all else there, and the version before, as it is:
+/// what was done is kept at once, whatever else is edited meanwhile. Returns what the file holds then.
+/// Problems: those of reading it, "unsavable", "file".
+Expected<Job> save_log(const std::vector<Mark>& log, const std::string& path);
 
 /// The job in a file. A file that can't be read is one Problem of code "file".
 ExpectedAll<Job> load_job(const std::string& path);

@@ -4,12 +4,14 @@
 #include "plan/pour_log.h"
 
 #include "app_window/scripted.h"
+#include "document/autosave.h"
 #include "pourday/pour_paint.h"
 #include "pourday/pour_view.h"
 #include "window/actions.h"
 #include "window/pour_acts.h"
 
 #include <QKeyEvent>
+#include <QPainter>
 #include <gtest/gtest.h>
 
 namespace drawercast::test {
@@ -113,6 +115,72 @@ TEST(PourActs, undo_and_redo_of_a_mark_reach_the_file) {
     EXPECT_EQ(job::load_job(path)->log.size(), marks);
 }
 
+TEST(PourActs, what_is_edited_besides_is_not_saved_with_a_mark) {
+    Desktop desk;
+    desk.open_demo();
+    desk.window.actions()["job.save"]->trigger();
+    auto& document = desk.window.document();
+    const auto path = document.path().toStdString();
+    const std::string title = document.job().title;
+    auto edited = document.job();
+    edited.title = "not asked to be saved";
+    document.commit("title", edited);
+    desk.window.actions()["pour.day"]->trigger();
+    press(*view_of(desk), Qt::Key_Space);
+
+    const auto kept = job::load_job(path);
+    ASSERT_TRUE(kept);
+    EXPECT_EQ(kept->title, title);
+    EXPECT_EQ(kept->log, document.job().log);
+    EXPECT_TRUE(document.unsaved());
+    EXPECT_FALSE(QFile::exists(document.path() + ".before")) << "a mark is no version to go back to";
+    desk.window.actions()["job.save"]->trigger();
+    EXPECT_EQ(*job::load_job(path), document.job());
+}
+
+TEST(PourActs, work_taken_up_after_a_crash_has_the_marks_made_after_it_was_kept) {
+    QTemporaryDir folder;
+    const QString path = folder.filePath("job.drawercast.json");
+    std::size_t marks = 0;
+    std::string title;
+    {
+        Desktop desk;
+        desk.open_demo();
+        desk.window.actions()["job.save"]->trigger();
+        auto& document = desk.window.document();
+        title = document.job().title;
+        auto edited = document.job();
+        edited.title = "unsaved";
+        document.commit("title", edited);
+        app::Autosave kept(document, folder.path());
+        kept.write_now();
+        kept.wait();
+        desk.window.actions()["pour.day"]->trigger();
+        press(*view_of(desk), Qt::Key_Space);
+        marks = document.job().log.size();
+        QFile unsaved(kept.file());
+        ASSERT_TRUE(unsaved.open(QIODevice::ReadOnly));
+        auto text = unsaved.readAll();
+        text.replace(0, text.indexOf('\n'), path.toUtf8());
+        QDir(folder.path()).mkdir("unsaved");
+        QFile left(folder.filePath("unsaved/another-run.unsaved"));
+        ASSERT_TRUE(left.open(QIODevice::WriteOnly) &&
+                    left.write(text) == text.size()); // as a kill leaves it
+        ASSERT_TRUE(QFile::copy(document.path(), path));
+    }
+    app::Preferences preferences(folder.filePath("settings.ini"));
+    Scripted asking(folder.path());
+    app::MainWindow window(preferences, folder.filePath("unsaved"), &asking);
+    window.job_acts().offer_leftovers();
+    auto& document = window.document();
+    EXPECT_EQ(document.job().title, "unsaved");
+    EXPECT_EQ(document.job().log.size(), marks);
+    EXPECT_TRUE(document.unsaved());
+    document.undo_stack().undo();
+    EXPECT_EQ(document.job().title, title);
+    EXPECT_EQ(job::load_job(path.toStdString())->log.size(), marks);
+}
+
 TEST(PourActs, a_rehearsals_times_are_taken_when_the_maker_agrees) {
     Desktop desk;
     desk.open_demo();
@@ -144,6 +212,26 @@ TEST(PourActs, a_cast_and_what_is_learned_from_it_are_one_step_of_undo) {
     EXPECT_EQ(desk.window.document().job().casts.size(), 1U);
     desk.window.actions()["edit.undo"]->trigger();
     EXPECT_EQ(desk.window.document().job(), before);
+}
+
+/// Where no sound is heard, the last ten seconds are seen: the countdown stands out inverted.
+TEST(PourPaint, the_seconds_that_are_sounded_are_seen_too) {
+    ASSERT_TRUE(Desktop::ready());
+    const plan::PourStep step{"mixed", "Mix", {}, 20, {}};
+    const auto theme = theme::light_theme();
+    const auto inked = [&](double stopwatch_s) {
+        app::PourPicture picture;
+        picture.next = &step;
+        picture.stopwatch_s = stopwatch_s;
+        QImage image(320, 180, QImage::Format_RGB32);
+        QPainter painter(&image);
+        app::paint_pour(painter, image.rect(), picture, theme);
+        int dots = 0;
+        for (int x = 0; x < image.width(); ++x) dots += image.pixelColor(x, 95) == theme.ink ? 1 : 0;
+        return dots;
+    };
+    EXPECT_LT(inked(9), 20);
+    EXPECT_GT(inked(11), 60);
 }
 
 TEST(PourPaint, clocks_read_as_clocks) {
