@@ -130,7 +130,6 @@ std::vector<Composed> cut_pages(const Summary& summary, const plan::Plan& plan) 
     column.table(missed_table(summary, stock));
     column.head(language::tr("Saw, fence by fence"), 60);
     column.table(ticket_table(summary, stock));
-    add_sheets(column, summary, stock);
     add_bar_lines(column, summary, stock);
     column.head(language::tr("Foam for the mold as cut, and as built"), 60);
     column.lines(
@@ -143,6 +142,7 @@ std::vector<Composed> cut_pages(const Summary& summary, const plan::Plan& plan) 
         column.head(language::tr("Casts and their molds, masses in g"), 60);
         column.table(cast_table(summary, plan));
     }
+    add_sheets(column, summary, stock); // last: large pictures would tear what follows them apart
     return column.take();
 }
 

@@ -107,7 +107,7 @@ void add_plot(Column& column, const Summary& summary, const plan::DrawerPlan& pl
 
 void add_pour(Column& column, const Summary& summary, const plan::DrawerPlan& plan) {
     const auto& closing = plan.plate->closing;
-    column.head(language::tr("The pour by seconds"), 400);
+    column.head(language::tr("The pour by seconds"), 340);
     const auto seconds = [](double s) { return QString::number(std::lround(s)) + QStringLiteral(" s"); };
     column.lines(
         closing.close_margin_s >= 0

@@ -3,6 +3,7 @@
 
 #include "plan/pour_log.h"
 #include "plan/pour_steps.h"
+#include "plan/run_ticks.h"
 #include "plan/say.h"
 
 #include "language/in_words.h"
@@ -24,9 +25,23 @@ constexpr theme::Lettering words{theme::Face::regular, 16};
 constexpr double pitch = 23;
 
 Table large(Table table) {
-    table.text_px = 21;
+    table.text_px = 20;
     table.head_px = 13;
-    table.row_px = 38;
+    table.row_px = 33;
+    return table;
+}
+
+/// What must be true before, ticked where the job has it ticked.
+Table gate_table(const Summary& summary, const runsheet::Task& pour) {
+    Table table;
+    table.columns = {{"", Align::left, 0, 20}, {language::tr("before the pour"), Align::left, 1, 0}};
+    table.text_px = 13;
+    table.head_px = 13;
+    table.row_px = 20;
+    for (std::size_t gate = 0; gate < pour.gates.size(); ++gate)
+        table.rows.push_back(
+            {tick_cell(summary.theme, plan::is_ticked(summary.job.log, plan::gate_tick(pour, gate))),
+             {in_words(pour.gates[gate]), false, {}}});
     return table;
 }
 
@@ -91,7 +106,8 @@ QString who_does_what(const job::Shop& shop) {
 
 } // namespace
 
-std::vector<Composed> pour_card(const Summary& summary, const plan::DrawerPlan& drawer, const QString& name) {
+std::vector<Composed> pour_card(const Summary& summary, const plan::DrawerPlan& drawer,
+                                const runsheet::Task& pour, const QString& name) {
     const auto dose = plan::dose_to_pour(summary.job, drawer);
     const auto steps = plan::pour_steps(summary.job, drawer, false);
     if (!dose || steps.empty()) return {};
@@ -104,6 +120,7 @@ std::vector<Composed> pour_card(const Summary& summary, const plan::DrawerPlan& 
                   .arg(dose->batches),
         words, pitch, 0);
     column.down(8);
+    column.table_in_two(gate_table(summary, pour));
     column.table(weighing_table(summary, *dose));
     column.table(clock_table(summary, steps));
     if (const int count = plan::closure_count(drawer); count > 0)

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "plan/plan.h"
+#include "runsheet/task.h"
 
 #include "summary/drawer_page.h"
 
@@ -9,9 +10,10 @@
 
 namespace drawercast::summary {
 
-/// One drawer's pour in large letters, to hang where it is read while hands are full: what to weigh, the
-/// seconds, the moment after which the mold is not closed any more, and what to do when it goes wrong. Empty
-/// without a dose.
-std::vector<Composed> pour_card(const Summary& summary, const plan::DrawerPlan& drawer, const QString& name);
+/// One drawer's pour in large letters, to hang where it is read while hands are full: what must be true
+/// before `pour`, its task of the run sheet, what to weigh, the seconds, the moment after which the mold is
+/// not closed any more, and what to do when it goes wrong. Empty without a dose.
+std::vector<Composed> pour_card(const Summary& summary, const plan::DrawerPlan& drawer,
+                                const runsheet::Task& pour, const QString& name);
 
 } // namespace drawercast::summary

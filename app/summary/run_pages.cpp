@@ -3,7 +3,6 @@
 
 #include "plan/run_sheet.h"
 #include "plan/run_ticks.h"
-#include "runsheet/steps.h"
 
 #include "language/in_words.h"
 #include "language/spoken.h"
@@ -31,6 +30,19 @@ QString needed(const runsheet::Task& task) {
     return all.join(QStringLiteral(", "));
 }
 
+/// One quantity stands behind what it is for, several in a row of their own.
+QString with_needed(const runsheet::Task& task) {
+    const QString what = in_words(task.what);
+    return task.materials.empty() ? what : QStringLiteral("%1 (%2)").arg(what, needed(task));
+}
+
+/// The drawer's own; nullptr: it is not poured.
+const runsheet::Task* pour_of(const plan::RunSheet& run, const std::string& drawer) {
+    for (const auto& task : run.tasks)
+        if (!task.gates.empty() && task.id.rfind(drawer + "/", 0) == 0) return &task;
+    return nullptr;
+}
+
 Table day_table(const Summary& summary, const plan::RunSheet& sheet, int day) {
     Table table;
     table.columns = {{"", Align::left, 0, 20},
@@ -42,41 +54,19 @@ Table day_table(const Summary& summary, const plan::RunSheet& sheet, int day) {
     for (const auto& slot : sheet.schedule.entries) {
         if (runsheet::day_of(slot.begins_min) != day) continue;
         const auto& task = sheet.tasks[slot.task];
+        const bool few = task.materials.size() < 2;
         table.rows.push_back(
             {tick_cell(summary.theme, plan::is_ticked(summary.job.log, plan::task_tick(task))),
              {sheets::run_clock(slot.begins_min), false, {}},
              {sheets::run_until(slot), false, {}},
              {text(task.drawer), false, {}},
-             {in_words(task.what), slot.critical, {}},
+             {few ? with_needed(task) : in_words(task.what), slot.critical, {}},
              {sheets::run_then(slot), false, {}}});
-        if (!task.materials.empty())
+        if (!few)
             table.rows.push_back(
                 {{}, {}, {}, {}, {language::tr("takes %1").arg(needed(task)), false, {}}, {}});
     }
     return table;
-}
-
-/// A column of boxes for each pour, ticked where the job has them ticked.
-void add_gates(Column& column, const Summary& summary, const plan::RunSheet& run) {
-    std::vector<const runsheet::Task*> pours;
-    for (const auto& task : run.tasks)
-        if (!task.gates.empty()) pours.push_back(&task);
-    const auto gates = runsheet::pour_gates();
-    column.head(language::tr("Before each pour"), 120);
-    Table table;
-    const bool several = pours.size() > 1; // each has its name above its boxes
-    for (const auto* pour : pours)
-        table.columns.push_back({text(pour->drawer), Align::left, 0, several ? 0.0 : 20.0, several});
-    table.columns.push_back({"", Align::left, 1, 0});
-    for (std::size_t gate = 0; gate < gates.size(); ++gate) {
-        std::vector<Table::Cell> row;
-        for (const auto* pour : pours)
-            row.push_back(
-                tick_cell(summary.theme, plan::is_ticked(summary.job.log, plan::gate_tick(*pour, gate))));
-        row.push_back({in_words(gates[gate]), false, {}});
-        table.rows.push_back(std::move(row));
-    }
-    column.table(table);
 }
 
 void add_bars(Column& column, const Summary& summary, const plan::RunSheet& run) {
@@ -119,7 +109,6 @@ std::vector<Composed> run_pages(const Summary& summary, const plan::Plan& plan) 
         column.head(language::tr("Day %1").arg(day), 60);
         column.table(table);
     }
-    add_gates(column, summary, sheet);
     std::vector<Composed> pages = column.take();
     for (Composed& page : card_pages(summary, plan)) pages.push_back(std::move(page));
     return pages;
@@ -127,9 +116,12 @@ std::vector<Composed> run_pages(const Summary& summary, const plan::Plan& plan) 
 
 std::vector<Composed> card_pages(const Summary& summary, const plan::Plan& plan) {
     std::vector<Composed> pages;
+    const auto run = plan::run_sheet(summary.job, plan);
     for (std::size_t i = 0; i < std::min(plan.drawers.size(), summary.job.drawers.size()); ++i)
-        for (Composed& page : pour_card(summary, plan.drawers[i], text(summary.job.drawers[i]->name)))
-            pages.push_back(std::move(page));
+        if (const auto* pour = pour_of(run, plan.drawers[i].id))
+            for (Composed& page :
+                 pour_card(summary, plan.drawers[i], *pour, text(summary.job.drawers[i]->name)))
+                pages.push_back(std::move(page));
     if (pages.empty()) return pages;
     for (Composed& page : rescue_card(summary, plan)) pages.push_back(std::move(page));
     return pages;

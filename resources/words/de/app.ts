@@ -1624,10 +1624,6 @@
         <translation>Bevor gemessen wird: Was würde es etwa kosten?</translation>
     </message>
     <message>
-        <source>Before each pour</source>
-        <translation>Vor jedem Guss</translation>
-    </message>
-    <message>
         <source>Begin the pour</source>
         <translation>Guss beginnen</translation>
     </message>
@@ -8698,10 +8694,6 @@ Wieder aufnehmen?</translation>
         <translation>Druckplatte weglassen und offen steigen lassen. Ist er ausgehärtet, mit einer langen Klinge entlang der Oberkanten der Wände eben schneiden.</translation>
     </message>
     <message>
-        <source>Numbers are the order of cuts, each from edge to edge of the panel at hand; where a number has no room on its cut, a line leads to it. Kerf %1 and %2 off every edge are taken care of. Bare panel beyond a break line is not drawn.</source>
-        <translation>Zahlen sind die Reihenfolge der Schnitte, jeder von Kante zu Kante der Platte; wo eine Zahl auf ihrem Schnitt keinen Platz hat, führt eine Linie hin. Schnittbreite %1 und %2 von jeder Kante sind berücksichtigt. Leere Platte jenseits einer Bruchlinie ist nicht gezeichnet.</translation>
-    </message>
-    <message>
         <source>Stop, and do what the material’s safety sheet says. Have it at hand before the pour.</source>
         <translation>Aufhören und tun, was das Sicherheitsdatenblatt des Materials sagt. Es liegt vor dem Gießen bereit.</translation>
     </message>
@@ -8720,6 +8712,14 @@ Wieder aufnehmen?</translation>
     <message>
         <source>takes %1</source>
         <translation>braucht %1</translation>
+    </message>
+    <message>
+        <source>Numbers are the order of cuts, each from edge to edge of the panel at hand; where a number has no room on its cut, a line leads to it. Kerf %1 and %2 off every edge are taken care of.</source>
+        <translation>Zahlen sind die Reihenfolge der Schnitte, jeder von Kante zu Kante der Platte; wo eine Zahl auf ihrem Schnitt keinen Platz hat, führt eine Linie hin. Schnittbreite %1 und %2 von jeder Kante sind berücksichtigt.</translation>
+    </message>
+    <message>
+        <source>before the pour</source>
+        <translation>vor dem Guss</translation>
     </message>
 </context>
 </TS>
