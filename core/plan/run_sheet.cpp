@@ -29,12 +29,14 @@ runsheet::Materials materials_of(const job::Job& job, const DrawerPlan& plan) {
     runsheet::Materials materials;
     materials.pour = pour_materials(*plan.dose, units);
     if (plan.cavity && plan.cavity->fillet_mm3 > 0)
-        materials.fix = {phrase("clay %1", figure(say_volume_ml(plan.cavity->fillet_mm3 / mm3_per_ml, units)))};
+        materials.fix = {
+            phrase("clay %1", figure(say_volume_ml(plan.cavity->fillet_mm3 / mm3_per_ml, units)))};
     const auto stock = drawer_stock(job, plan);
     if (!stock) return materials;
     const auto ml = [&](double liters) { return figure(say_volume_ml(ml_per_l * liters, units)); };
     const double coat_l = stock::sealer_coat_l(stock->sealed_mm2);
-    materials.first_coat = {phrase("sealer %1", ml(coat_l + stock::end_grain_l(stock->missed.end_grain_mm2)))};
+    materials.first_coat = {
+        phrase("sealer %1", ml(coat_l + stock::end_grain_l(stock->missed.end_grain_mm2)))};
     materials.coat = {phrase("sealer %1", ml(coat_l))};
     materials.release = {phrase("release %1", ml(stock::release_coat_l(stock->sealed_mm2)))};
     return materials;

@@ -106,7 +106,7 @@ class Steps {
 } // namespace
 
 std::vector<Phrase> pour_gates() {
-    return {phrase("wood at most 10 % moist"),
+    return {phrase("wood at 10 % moisture or less"),
             phrase("mold level to 2 mm across it"),
             phrase("parts at 22 to 25 °C"),
             phrase("mold at 20 °C at least"),

@@ -14,7 +14,7 @@ struct Materials {
     std::vector<Phrase> first_coat; ///< of sealer, with the end grain's
     std::vector<Phrase> coat;       ///< each further one
     std::vector<Phrase> release;    ///< each coat
-    std::vector<Phrase> pour; ///< "part A 551 g"
+    std::vector<Phrase> pour;       ///< "part A 551 g"
     bool operator==(const Materials&) const = default;
 };
 

@@ -4070,7 +4070,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>Quick quote</source>
-        <translation>Schnellangebot</translation>
+        <translation>Kostenschätzung</translation>
     </message>
     <message>
         <source>R&amp;oom&apos;s temperature</source>
@@ -4230,7 +4230,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>Sealer, release, clay and glue are not in it.</source>
-        <translation>Versiegelung, Trennmittel, Ton und Leim sind nicht enthalten.</translation>
+        <translation>Versiegelung, Trennmittel, Modelliermasse und Leim sind nicht enthalten.</translation>
     </message>
     <message>
         <source>Seconds a &amp;closure</source>
@@ -4598,7 +4598,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>The fit &amp;allows for the band</source>
-        <translation>Spiel rechnet die &amp;Spanne mit ein</translation>
+        <translation>Passung rechnet die &amp;Spanne mit ein</translation>
     </message>
     <message>
         <source>The greatest at the pressure to build for, off the heads of the closures.</source>
@@ -5526,7 +5526,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>bars: pull at </source>
-        <translation>Balken: Zug bei </translation>
+        <translation>Strichlänge: Zug bei </translation>
     </message>
     <message>
         <source>batch</source>
@@ -5666,7 +5666,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>clay</source>
-        <translation>Ton</translation>
+        <translation>Modelliermasse</translation>
     </message>
     <message>
         <source>clay fillet</source>
@@ -5682,7 +5682,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>clay, oil or wax based</source>
-        <translation>Ton, auf Öl- oder Wachsbasis</translation>
+        <translation>Modelliermasse, auf Öl- oder Wachsbasis</translation>
     </message>
     <message>
         <source>closed</source>
@@ -6645,11 +6645,11 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>pinwheel corners</source>
-        <translation>Windradecken</translation>
+        <translation>umlaufend gestoßene Ecken</translation>
     </message>
     <message>
         <source>pinwheel: each wall runs past the next</source>
-        <translation>Windrad: Jede Wand läuft an der nächsten vorbei</translation>
+        <translation>umlaufend gestoßen: Jede Wand läuft an der nächsten vorbei</translation>
     </message>
     <message>
         <source>placed</source>
@@ -6773,7 +6773,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>rate</source>
-        <translation>Satz</translation>
+        <translation>Verbrauch</translation>
     </message>
     <message>
         <source>ratio A : B by volume</source>
@@ -8122,14 +8122,6 @@ Wieder aufnehmen?</translation>
         <translation>Gebinde 7,6 L</translation>
     </message>
     <message>
-        <source>A corner of the plate lifts</source>
-        <translation>Eine Ecke der Druckplatte hebt sich</translation>
-    </message>
-    <message>
-        <source>A joint leaks</source>
-        <translation>Eine Fuge leckt</translation>
-    </message>
-    <message>
         <source>Add an &amp;object…</source>
         <translation>Gegenstand &amp;hinzufügen…</translation>
     </message>
@@ -8222,20 +8214,12 @@ Wieder aufnehmen?</translation>
         <translation>Blatt e&amp;inpassen</translation>
     </message>
     <message>
-        <source>Foam on skin or in eyes</source>
-        <translation>Schaum auf der Haut oder in den Augen</translation>
-    </message>
-    <message>
         <source>Full&amp;y risen</source>
         <translation>&amp;Ganz aufgeschäumt</translation>
     </message>
     <message>
         <source>Gauge block 35 × 9, 100 long</source>
         <translation>Endmaß 35 × 9, 100 lang</translation>
-    </message>
-    <message>
-        <source>Give it another hour. Take the blocks&apos; screws out from below, blow air under an edge, peel from the edges.</source>
-        <translation>Noch eine Stunde warten. Die Schrauben der Klötze von unten lösen, Luft unter einen Rand blasen, von den Rändern her abziehen.</translation>
     </message>
     <message>
         <source>Hexagon nut M16, across flats 24</source>
@@ -8290,20 +8274,12 @@ Wieder aufnehmen?</translation>
         <translation>Er und sein Nachbar können ein Gegenstand sein, von einem hellen Streifen zerteilt.</translation>
     </message>
     <message>
-        <source>It stays short: foam does not reach the plate everywhere</source>
-        <translation>Zu wenig: der Schaum erreicht die Druckplatte nicht überall</translation>
-    </message>
-    <message>
         <source>L&amp;ists as CSV…</source>
         <translation>Listen als CS&amp;V…</translation>
     </message>
     <message>
         <source>Leave it closed and let it cure. Make a test cup, take its figures, and cast again.</source>
         <translation>Geschlossen aushärten lassen. Einen Probebecher machen, seine Werte übernehmen und neu gießen.</translation>
-    </message>
-    <message>
-        <source>Leave the plate off and let it rise open. Once cured, cut it flat with a long blade along the walls&apos; tops.</source>
-        <translation>Die Druckplatte weglassen und offen aufschäumen lassen. Nach dem Aushärten mit langer Klinge auf den Wandoberkanten plan schneiden.</translation>
     </message>
     <message>
         <source>Levels f&amp;rom SVG…</source>
@@ -8518,10 +8494,6 @@ Wieder aufnehmen?</translation>
         <translation>Weich, steigt ×15</translation>
     </message>
     <message>
-        <source>Stop, and do what the material&apos;s safety sheet says. Have it at hand before the pour.</source>
-        <translation>Aufhören und tun, was das Sicherheitsdatenblatt sagt. Es vor dem Gießen bereitlegen.</translation>
-    </message>
-    <message>
         <source>T&amp;urn 90°</source>
         <translation>Um 90° &amp;drehen</translation>
     </message>
@@ -8536,10 +8508,6 @@ Wieder aufnehmen?</translation>
     <message>
         <source>Text &amp;size</source>
         <translation>&amp;Schriftgröße</translation>
-    </message>
-    <message>
-        <source>The insert is stuck</source>
-        <translation>Der Einsatz klemmt</translation>
     </message>
     <message>
         <source>The program speaks English.</source>
@@ -8560,10 +8528,6 @@ Wieder aufnehmen?</translation>
     <message>
         <source>What is not placed, &amp;for me</source>
         <translation>Nicht &amp;Platziertes platzieren lassen</translation>
-    </message>
-    <message>
-        <source>You are late: foam is at the plate&apos;s height before the plate is on</source>
-        <translation>Zu spät: der Schaum steht auf Plattenhöhe, bevor die Druckplatte aufliegt</translation>
     </message>
     <message>
         <source>Zoom &amp;to what is chosen</source>

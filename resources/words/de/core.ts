@@ -81,11 +81,11 @@
     </message>
     <message>
         <source>the picture is of the measuring sheet, not of a blank one</source>
-        <translation>das Bild zeigt den Messbogen, keinen leeren Bogen</translation>
+        <translation>das Bild zeigt den Messblatt, keinen leeren Bogen</translation>
     </message>
     <message>
         <source>Say that it is the measuring sheet</source>
-        <translation>Messbogen als Unterlage wählen</translation>
+        <translation>Messblatt als Unterlage wählen</translation>
     </message>
     <message>
         <source>Lay a white sheet on a darker table and photograph all of it from above</source>
@@ -137,7 +137,7 @@
     </message>
     <message>
         <source>the measuring sheet in the picture is of another paper</source>
-        <translation>der Messbogen im Bild hat ein anderes Papierformat</translation>
+        <translation>der Messblatt im Bild hat ein anderes Papierformat</translation>
     </message>
     <message>
         <source>Choose the paper it was printed on</source>
@@ -265,7 +265,7 @@
     </message>
     <message>
         <source>Tape the sheet to a flat board and measure its rulers</source>
-        <translation>Bogen auf ein ebenes Brett kleben und seine Maßstäbe nachmessen</translation>
+        <translation>Messblatt auf ein ebenes Brett kleben und seine Maßstäbe nachmessen</translation>
     </message>
     <message>
         <source>the picture is too small to measure in</source>
@@ -1029,7 +1029,7 @@
     </message>
     <message>
         <source>there is no drawer to quote</source>
-        <translation>es gibt keine Schublade für den Kostenvoranschlag</translation>
+        <translation>es gibt keine Schublade für den Kostenschätzung</translation>
     </message>
     <message>
         <source>Give one drawer at least</source>
@@ -1125,11 +1125,11 @@
     </message>
     <message>
         <source>At the low end the foam fills %1 of the mold, needs %2</source>
-        <translation>Im ungünstigen Fall füllt der Schaum %1 der Form, nötig %2</translation>
+        <translation>Am unteren Ende füllt der Schaum %1 der Form, nötig %2</translation>
     </message>
     <message>
         <source>At the high end the mold holds %1 fills of foam, keep below %2</source>
-        <translation>Im Höchstfall enthält die Form %1 Füllungen Schaum, unter %2 bleiben</translation>
+        <translation>Am oberen Ende enthält die Form %1 Füllungen Schaum, unter %2 bleiben</translation>
     </message>
     <message>
         <source>%1 batches side by side, 1 person</source>
@@ -1177,7 +1177,7 @@
     </message>
     <message>
         <source>Slot between blocks %1, needs %2</source>
-        <translation>Spalt zwischen Klötzen %1, nötig %2</translation>
+        <translation>Schlitz zwischen Klötzen %1, nötig %2</translation>
     </message>
     <message>
         <source>Blocks shut off a channel that needs %1</source>
@@ -1241,11 +1241,11 @@
     </message>
     <message>
         <source>Whether screw heads pull through a board of %1 is not checked</source>
-        <translation>Ob Schraubenköpfe durch ein Brett von %1 ziehen, ist nicht geprüft</translation>
+        <translation>Ob Schraubenköpfe durch eine Platte von %1 ziehen, ist nicht geprüft</translation>
     </message>
     <message>
         <source>A part of %1 is longer than its stock, %2</source>
-        <translation>Ein Teil von %1 ist länger als sein Vorrat, %2</translation>
+        <translation>Ein Teil von %1 ist länger als Platte oder Leiste, %2</translation>
     </message>
     <message>
         <source>A part is only %1 wide, a fence holds %2</source>
@@ -1325,7 +1325,7 @@
     </message>
     <message>
         <source>Pour in more batches, use cooler parts, or a foam with a longer pot life</source>
-        <translation>In mehr Ansätzen gießen, kühlere Teile oder einen Schaum mit längerer Topfzeit nehmen</translation>
+        <translation>In mehr Ansätzen gießen, kühlere Komponenten oder einen Schaum mit längerer Topfzeit nehmen</translation>
     </message>
     <message>
         <source>Less overpack, or a foam that rises more</source>
@@ -1345,7 +1345,7 @@
     </message>
     <message>
         <source>Use a smaller drill or fewer vents, or peg each as soon as foam shows</source>
-        <translation>Kleineren Bohrer oder weniger Löcher nehmen oder jedes zustopfen, sobald Schaum kommt</translation>
+        <translation>Kleineren Bohrer oder weniger Löcher nehmen oder jedes zustöpselen, sobald Schaum kommt</translation>
     </message>
     <message>
         <source>Make the pocket shallower, the insert thicker, or split the block</source>
@@ -1357,19 +1357,19 @@
     </message>
     <message>
         <source>Coat the slot by brush before the pour, or move the blocks apart</source>
-        <translation>Spalt vor dem Gießen mit dem Pinsel beschichten oder Klötze auseinanderrücken</translation>
+        <translation>Schlitz vor dem Gießen mit dem Pinsel beschichten oder Klötze auseinanderrücken</translation>
     </message>
     <message>
         <source>Set a pour point in it</source>
-        <translation>Einen Gießpunkt hineinsetzen</translation>
+        <translation>Einen Gießstelle hineinsetzen</translation>
     </message>
     <message>
         <source>Use a thicker board or another stiffener</source>
-        <translation>Dickeres Brett oder eine andere Versteifung nehmen</translation>
+        <translation>Dickere Platte oder eine andere Versteifung nehmen</translation>
     </message>
     <message>
         <source>Set closures closer, add a stiffener, or lay a gasket strip</source>
-        <translation>Verschlüsse enger setzen, eine Versteifung ergänzen oder einen Dichtstreifen einlegen</translation>
+        <translation>Verschlüsse enger setzen, eine Versteifung ergänzen oder einen Dichtband einlegen</translation>
     </message>
     <message>
         <source>Set closures closer, or take longer or thicker ones</source>
@@ -1377,7 +1377,7 @@
     </message>
     <message>
         <source>Use a thicker board for the box</source>
-        <translation>Dickeres Brett für den Kasten nehmen</translation>
+        <translation>Dickere Platte für den Kasten nehmen</translation>
     </message>
     <message>
         <source>Take a longer screw</source>
@@ -1389,11 +1389,11 @@
     </message>
     <message>
         <source>Use a thicker board for the box or a thinner screw</source>
-        <translation>Dickeres Brett für den Kasten oder dünnere Schraube nehmen</translation>
+        <translation>Dickere Platte für den Kasten oder dünnere Schraube nehmen</translation>
     </message>
     <message>
         <source>Start closures before the pour, let another driver help, use clamps or rods, or cooler parts</source>
-        <translation>Verschlüsse vor dem Gießen ansetzen, einen zweiten Schrauber helfen lassen, Zwingen oder Gewindestangen oder kühlere Teile nehmen</translation>
+        <translation>Verschlüsse vor dem Gießen ansetzen, einen zweiten Schrauber helfen lassen, Zwingen oder Gewindestangen oder kühlere Komponenten nehmen</translation>
     </message>
     <message>
         <source>Buy or borrow the rest before the pour</source>
@@ -1413,7 +1413,7 @@
     </message>
     <message>
         <source>Use a longer board or bar, or join it from two</source>
-        <translation>Längeres Brett oder längere Leiste nehmen oder aus zweien fügen</translation>
+        <translation>Längere Platte oder längere Leiste nehmen oder aus zweien fügen</translation>
     </message>
     <message>
         <source>Saw it off the edge of a wider piece, never between fence and blade</source>
@@ -1764,10 +1764,6 @@
         <translation>von der Seite; niemand beugt sich über die Form</translation>
     </message>
     <message>
-        <source>in this order: %1</source>
-        <translation>in dieser Reihenfolge: %1</translation>
-    </message>
-    <message>
         <source>mark it at the moment they meet</source>
         <translation>in dem Augenblick drücken, in dem A auf B trifft</translation>
     </message>
@@ -1844,8 +1840,24 @@
         <translation>Steg wie gewünscht</translation>
     </message>
     <message>
-        <source>wood at most 10 % moist</source>
+        <source>wood at 10 % moisture or less</source>
         <translation>Holz höchstens 10 % feucht</translation>
+    </message>
+    <message>
+        <source>clay %1</source>
+        <translation>Modelliermasse %1</translation>
+    </message>
+    <message>
+        <source>in the order of their numbers on the plate</source>
+        <translation>in der Reihenfolge ihrer Nummern auf der Druckplatte</translation>
+    </message>
+    <message>
+        <source>release %1</source>
+        <translation>Trennmittel %1</translation>
+    </message>
+    <message>
+        <source>sealer %1</source>
+        <translation>Versiegelung %1</translation>
     </message>
 </context>
 </TS>

@@ -36,7 +36,8 @@ TEST(RunSheet, quantities_stand_where_they_are_needed) {
     const auto plan = compute(job);
     double sealer_ml = 0, release_ml = 0;
     for (const auto& task : run_sheet(job, plan).tasks)
-        for (const auto& line : task.materials) {
+        for (const auto& material : task.materials) {
+            const std::string line = english(material);
             if (line.rfind("sealer ", 0) == 0) sealer_ml += std::stod(line.substr(7));
             if (line.rfind("release ", 0) == 0) release_ml += std::stod(line.substr(8));
         }
