@@ -39,9 +39,9 @@ constexpr const char* names[] = {
     TEXT("Firm, rises ×6"),
     TEXT("Medium, rises ×10"),
     TEXT("Soft, rises ×15"),
-    TEXT("1.9 L set"),
-    TEXT("7.6 L set"),
-    TEXT("38 L set"),
+    TEXT("2 L set"),
+    TEXT("8 L set"),
+    TEXT("40 L set"),
     // objects of published size, each with its source
     TEXT("Round cell R03 (AAA)"),
     TEXT("IEC 60086-2: diameter 9.5–10.5, height 43.3–44.5; largest taken, lying"),

@@ -217,7 +217,7 @@ TEST(PourActs, a_cast_and_what_is_learned_from_it_are_one_step_of_undo) {
 /// Where no sound is heard, the last ten seconds are seen: the countdown stands out inverted.
 TEST(PourPaint, the_seconds_that_are_sounded_are_seen_too) {
     ASSERT_TRUE(Desktop::ready());
-    const plan::PourStep step{"mixed", "Mix", {}, 20, {}};
+    const plan::PourStep step{"mixed", verbatim("Mix"), {}, 20, {}};
     const auto theme = theme::light_theme();
     const auto inked = [&](double stopwatch_s) {
         app::PourPicture picture;

@@ -7377,7 +7377,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>working it out…</source>
-        <translation>wird berechnet…</translation>
+        <translation>rechnet…</translation>
     </message>
     <message>
         <source>worst closure</source>
@@ -8110,16 +8110,16 @@ Wieder aufnehmen?</translation>
         <translation>&amp;Verkleinern</translation>
     </message>
     <message>
-        <source>1.9 L set</source>
-        <translation>Gebinde 1,9 L</translation>
+        <source>2 L set</source>
+        <translation>Gebinde 2 L</translation>
     </message>
     <message>
-        <source>38 L set</source>
-        <translation>Gebinde 38 L</translation>
+        <source>40 L set</source>
+        <translation>Gebinde 40 L</translation>
     </message>
     <message>
-        <source>7.6 L set</source>
-        <translation>Gebinde 7,6 L</translation>
+        <source>8 L set</source>
+        <translation>Gebinde 8 L</translation>
     </message>
     <message>
         <source>Add an &amp;object…</source>
