@@ -23,7 +23,8 @@ std::vector<Phrase> pour_materials(const casting::Dose& dose, job::DisplayUnits 
     return lines;
 }
 
-runsheet::Materials materials_of(const job::Job& job, const DrawerPlan& plan) {
+runsheet::Materials materials_of(const job::Job& job, const DrawerPlan& plan,
+                                 const stock::DrawerStock* stock) {
     constexpr double ml_per_l = 1000, mm3_per_ml = 1000;
     const auto units = job.display_units;
     runsheet::Materials materials;
@@ -31,8 +32,7 @@ runsheet::Materials materials_of(const job::Job& job, const DrawerPlan& plan) {
     if (plan.cavity && plan.cavity->fillet_mm3 > 0)
         materials.fix = {
             phrase("clay %1", figure(say_volume_ml(plan.cavity->fillet_mm3 / mm3_per_ml, units)))};
-    const auto stock = drawer_stock(job, plan);
-    if (!stock) return materials;
+    if (stock == nullptr) return materials;
     const auto ml = [&](double liters) { return figure(say_volume_ml(ml_per_l * liters, units)); };
     const double coat_l = stock::sealer_coat_l(stock->sealed_mm2);
     materials.first_coat = {
@@ -42,27 +42,43 @@ runsheet::Materials materials_of(const job::Job& job, const DrawerPlan& plan) {
     return materials;
 }
 
-runsheet::DrawerWork work_of(const job::Job& job, const DrawerPlan& plan, const std::string& name) {
+runsheet::DrawerWork work_of(const job::Job& job, const DrawerPlan& plan, const std::string& name,
+                             const stock::DrawerStock* stock) {
     runsheet::DrawerWork work;
     work.id = plan.id;
     work.name = name;
-    if (const auto board = pattern_board(job, plan)) work.blocks = static_cast<int>(board->blocks.size());
+    if (stock != nullptr) work.blocks = static_cast<int>(stock->blocks.size());
     work.closures = closure_count(plan);
     if (plan.air) work.vents = static_cast<int>(plan.air->vented.vents.size());
     if (plan.figures) work.insert_m2 = plan.figures->area_mm2 / mm2_per_m2;
     if (plan.times) work.demold_min = plan.times->demold_min;
     work.batches = plan.dose->batches;
     work.crush = job.foam->crush;
-    work.materials = materials_of(job, plan);
+    work.materials = materials_of(job, plan, stock);
     return work;
+}
+
+/// The drawer's, where the answer has it already: unions take their time.
+const stock::DrawerStock* known_stock(const Plan& plan, const std::string& drawer) {
+    if (!plan.stock) return nullptr;
+    const auto& all = plan.stock->drawers;
+    const auto at =
+        std::find_if(all.begin(), all.end(), [&](const auto& one) { return one.drawer == drawer; });
+    return at == all.end() ? nullptr : &*at;
 }
 
 } // namespace
 
 RunSheet run_sheet(const job::Job& job, const Plan& plan) {
     std::vector<runsheet::DrawerWork> drawers;
-    for (std::size_t i = 0; i < plan.drawers.size() && i < job.drawers.size(); ++i)
-        if (plan.drawers[i].dose) drawers.push_back(work_of(job, plan.drawers[i], job.drawers[i]->name));
+    for (std::size_t i = 0; i < plan.drawers.size() && i < job.drawers.size(); ++i) {
+        const DrawerPlan& drawer = plan.drawers[i];
+        if (!drawer.dose) continue;
+        std::optional<stock::DrawerStock> made;
+        const auto* stock = known_stock(plan, drawer.id);
+        if (stock == nullptr && (made = drawer_stock(job, drawer))) stock = &*made;
+        drawers.push_back(work_of(job, drawer, job.drawers[i]->name, stock));
+    }
     RunSheet sheet;
     sheet.tasks = runsheet::tasks_for(drawers, {job.shop->temperature_c, job.shop->people});
     sheet.schedule = in_shop_hours(sheet.tasks, *job.shop);
