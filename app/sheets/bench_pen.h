@@ -5,6 +5,7 @@
 #include "plan/stock_stage.h"
 
 #include "sheets/bench.h"
+#include "sheets/length_words.h"
 
 #include <string>
 
@@ -12,9 +13,6 @@
 namespace drawercast::sheets {
 
 using BenchPen = Drafter<OnBench>;
-
-/// "512.5", in the job's unit and the language's figures.
-std::string length_words(const job::Job& job, double mm);
 
 /// "512.5 × 60"
 std::string size_words(const job::Job& job, double a_mm, double b_mm);

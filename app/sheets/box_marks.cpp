@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "plan/say.h"
 #include "stock/screws.h"
 
 #include "language/spoken.h"

@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "plan/say.h"
 #include "stock/saw.h"
 
 #include "language/goods.h"
@@ -111,10 +110,6 @@ TextMark cut_number(int order, Vec from, Vec to, int depth, bool or_none) {
 }
 
 } // namespace
-
-std::string length_words(const job::Job& job, double mm) {
-    return language::figures(plan::say_length_bare(mm, job.display_units)).toStdString();
-}
 
 std::string size_words(const job::Job& job, double a_mm, double b_mm) {
     return length_words(job, a_mm) + " × " + length_words(job, b_mm);

@@ -1,10 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sheets/filler_marks.h"
 
-#include "plan/say.h"
-
 #include "language/spoken.h"
-#include "sheets/said.h"
+#include "sheets/length_words.h"
 
 #include <string>
 
@@ -23,7 +21,7 @@ LabelMark filler_label(const casting::Filler& filler, const job::Job& job, theme
     const std::string name = filler_name(filler).toStdString();
     LabelMark label;
     if (with_height_mm) {
-        const std::string height = "h " + said(plan::say_length_bare(*with_height_mm, job.display_units));
+        const std::string height = "h " + length_words(job, *with_height_mm);
         label.tries = {{TextLine{name + " " + language::tr("filler").toStdString(), role},
                         TextLine{height, theme::TextRole::depth}},
                        {TextLine{name + " " + language::tr("filler").toStdString() + "  " + height,

@@ -8,8 +8,8 @@
 #include "sheets/check_words.h"
 #include "sheets/edge_words.h"
 #include "sheets/filler_marks.h"
+#include "sheets/length_words.h"
 #include "sheets/pocket_labels.h"
-#include "sheets/said.h"
 
 namespace drawercast::sheets {
 
@@ -61,7 +61,7 @@ void add_label(Pen& pen, const casting::Block& block, const job::Job& job, Finis
     const std::size_t named = named_cut(cuts);
     for (std::size_t i = 0; i < cuts.size(); ++i) {
         LabelMark label;
-        const TextLine height{"h " + said(plan::say_length_bare(cuts[i].depth_mm, job.display_units)),
+        const TextLine height{"h " + length_words(job, cuts[i].depth_mm),
                               trace ? TextRole::template_name : TextRole::depth, false};
         const std::string number = std::to_string(block.number);
         label.tries =

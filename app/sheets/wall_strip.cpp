@@ -2,7 +2,6 @@
 #include "sheets/wall_strip.h"
 
 #include "mold/plate_judge.h"
-#include "plan/say.h"
 #include "stock/screws.h"
 
 #include "sheets/bench_pen.h"
