@@ -18,7 +18,10 @@ Sheet<shape::InMold> plate_drilling(const job::Job& job, const plan::DrawerPlan&
 
 /// Every hole of the plate by number: place from the datum, drill through the plate, pilot and its depth in
 /// the wall, what goes in.
-Table drilling_table(const job::Job& job, const plan::DrawerPlan& plan);
+/// Brief: for half a page's width, with no more of what goes in than what it is.
+enum class DrillingWords { whole, brief };
+Table drilling_table(const job::Job& job, const plan::DrawerPlan& plan,
+                     DrillingWords words = DrillingWords::whole);
 
 /// The base from above: outline, the walls' inner faces, screws of blocks and walls, fillers, datum.
 Sheet<shape::InMold> base_drilling(const job::Job& job, const casting::PatternBoard& board,

@@ -80,7 +80,7 @@ QString end_words(const job::Job& job, const mold::PlateDesign& design, Vec clos
 }
 
 /// Its name, with its kind before it unless the name says so.
-QString closure_words(const job::Closure& closure) {
+QString closure_name(const job::Closure& closure) {
     const QString name = language::goods_name(closure.name);
     const auto kind = [&] {
         switch (closure.kind) {
@@ -95,9 +95,15 @@ QString closure_words(const job::Closure& closure) {
         }
         return QString();
     }();
-    const QString words = name.contains(kind, Qt::CaseInsensitive) ? name : kind + QLatin1Char(' ') + name;
-    return closure.kind == job::ClosureKind::rod ? language::tr("%1, on through wall and base").arg(words)
-                                                 : words;
+    return name.contains(kind, Qt::CaseInsensitive) ? name : kind + QLatin1Char(' ') + name;
+}
+
+QString closure_words(const job::Job& job, const mold::PlateDesign& design, const mold::ClosureAt& at) {
+    const job::Closure& closure = mold::kind_of(design, at);
+    const QString name = closure_name(closure);
+    const QString words =
+        closure.kind == job::ClosureKind::rod ? language::tr("%1, on through wall and base").arg(name) : name;
+    return at.stiffener_end ? words + end_words(job, design, at.at.vec()) : words;
 }
 
 } // namespace
@@ -135,16 +141,19 @@ Sheet<InMold> plate_drilling(const job::Job& job, const plan::DrawerPlan& plan) 
     return sheet;
 }
 
-Table drilling_table(const job::Job& job, const plan::DrawerPlan& plan) {
+Table drilling_table(const job::Job& job, const plan::DrawerPlan& plan, DrillingWords words) {
+    const bool brief = words == DrillingWords::brief;
     Table table;
     table.columns = {{language::tr("no."), Align::right, 0, 30},
                      {language::tr("x"), Align::right, 0, 54},
                      {language::tr("y"), Align::right, 0, 54},
-                     {language::tr("through plate"), Align::right, 0, 84},
-                     {language::tr("pilot in wall"), Align::right, 0, 76},
+                     {brief ? language::tr("through") : language::tr("through plate"), Align::right, 0, 84},
+                     {brief ? language::tr("pilot") : language::tr("pilot in wall"), Align::right, 0, 76},
                      {language::tr("deep"), Align::right, 0, 54},
                      {"", Align::left, 0, 8},
                      {language::tr("for"), Align::left, 1, 0}};
+    for (auto& column : table.columns)
+        if (brief && column.fixed_px > 0) column.fixed_px = 0, column.fitted = true;
     const auto say = [&](double mm) { return mm > 0 ? aligned_length(mm, job.display_units) : QString(); };
     const auto place = [&](double mm) { return aligned_length(mm, job.display_units); };
     const mold::PlateDesign& design = plan.plate->answer.design;
@@ -155,8 +164,7 @@ Table drilling_table(const job::Job& job, const plan::DrawerPlan& plan) {
         const auto holes = mold::holes_of(kind, job.shop->drills_mm);
         const double through =
             design.board.thickness_mm + (at.stiffener_end ? design.stiffener->height_mm : 0);
-        const QString what =
-            closure_words(kind) + (at.stiffener_end ? end_words(job, design, at.at.vec()) : QString());
+        const QString what = brief ? closure_name(kind) : closure_words(job, design, at);
         table.rows.push_back({{QString::number(numbers[i]), true, {}},
                               {place(at.at.x_mm), false, {}},
                               {place(at.at.y_mm), false, {}},

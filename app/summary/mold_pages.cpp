@@ -41,20 +41,6 @@ double add_drawing(Column& column, const Summary& summary, const sheets::Sheet<F
     return reduction;
 }
 
-/// The table of holes for half the width: figures as wide as they are, and of what goes in no more than what
-/// it is; the rest stands on the template, and where stiffeners lie in the drawing above.
-sheets::Table narrow(sheets::Table table) {
-    for (auto& column : table.columns)
-        if (column.fixed_px > 0) column.fixed_px = 0, column.fitted = true;
-    table.columns[3].head = language::tr("through");
-    table.columns[4].head = language::tr("pilot");
-    for (auto& row : table.rows)
-        if (const auto comma = row.back().text.indexOf(QLatin1Char(','));
-            comma > 0 && row.front().text.front().isDigit()) // vents have a letter
-            row.back().text.truncate(comma);
-    return table;
-}
-
 void add_plate(Column& column, const Summary& summary, const plan::DrawerPlan& plan) {
     column.head(language::tr("Pressure plate: mold, MIRRORED, from above"), 420);
     for (const QString& line : plate_lines(summary, plan)) column.lines(line, body, 15, 0);
@@ -65,7 +51,7 @@ void add_plate(Column& column, const Summary& summary, const plan::DrawerPlan& p
     column.lines(language::tr("Closures have the number in which they are driven; loosen them in reverse."),
                  body, 15, 0);
     column.down(4);
-    column.table_in_two(narrow(sheets::drilling_table(summary.job, plan)));
+    column.table_in_two(sheets::drilling_table(summary.job, plan, sheets::DrillingWords::brief));
 }
 
 void add_air(Column& column, const Summary& summary, const plan::DrawerPlan& plan) {
