@@ -56,10 +56,7 @@ void FieldRows::add(const std::string& path, const QString& label, QWidget* edit
 
 void FieldRows::add(const std::string& path, const QString& label, ValueEdit* editor,
                     const QString& more_hint, std::vector<std::string> further) {
-    const QString hint = more_hint.isEmpty()        ? editor->hint()
-                         : editor->hint().isEmpty() ? more_hint
-                                                    : tr("%1. %2").arg(editor->hint(), more_hint);
-    add(path, label, static_cast<QWidget*>(editor), hint, std::move(further));
+    add(path, label, static_cast<QWidget*>(editor), editor->hint(more_hint), std::move(further));
     connect(editor, &ValueEdit::edited, this, &FieldRows::edited);
 }
 

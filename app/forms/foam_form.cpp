@@ -241,8 +241,7 @@ void FoamForm::show_differences() {
                 return now.*member == profile_.*member ? QString() : field.edit->words_of(profile_.*member);
             };
             const QString was = std::visit(words, field.member);
-            const QString range = field.edit->hint();
-            const QString hint = range.isEmpty() ? field.hint : tr("%1. %2").arg(range, field.hint);
+            const QString hint = field.edit->hint(field.hint);
             rows->set_hint(field.path, was.isEmpty() ? hint : tr("The profile has %1. %2").arg(was, hint));
         }
     }

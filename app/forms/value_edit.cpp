@@ -83,9 +83,12 @@ QString ValueEdit::words_of(std::optional<double> value) const {
     return value ? notation_.shown(*value) : placeholderText();
 }
 
-QString ValueEdit::hint() const {
-    if (range_.most >= too_wide_to_say) return notation_.unit;
-    return notation_.unit.isEmpty() ? range_words() : tr("%1, %2").arg(notation_.unit, range_words());
+QString ValueEdit::hint(const QString& more) const {
+    const QString own = range_.most >= too_wide_to_say ? notation_.unit
+                        : notation_.unit.isEmpty()     ? range_words()
+                                                       : tr("%1, %2").arg(notation_.unit, range_words());
+    if (more.isEmpty()) return own;
+    return own.isEmpty() ? more : tr("%1. %2").arg(own, more);
 }
 
 } // namespace drawercast::app

@@ -28,7 +28,8 @@ class ValueEdit : public QLineEdit {
     QString words_of(std::optional<double> value) const; ///< how that value would be shown
 
     const QString& problem() const { return problem_; } ///< one sentence; empty: none
-    QString hint() const; ///< "mm, 0 to 500"; a range nobody runs into is left out
+    /// "mm, 0 to 500. Measured": a range nobody runs into is left out, `more` goes after it.
+    QString hint(const QString& more = {}) const;
 
   signals:
     void edited(); ///< by the maker; value() or problem() may be another
