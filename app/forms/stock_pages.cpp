@@ -5,6 +5,7 @@
 #include "stock/tubes.h"
 
 #include "forms/table_edit.h"
+#include "language/goods.h"
 
 #include <QHeaderView>
 #include <QLabel>
@@ -117,14 +118,14 @@ struct StockPages::Fields {
     }
 
     NumberRow row_of(const Goods& goods, int origin) const {
-        NumberRow row{QString::fromStdString(goods.name), {0}, origin};
+        NumberRow row{language::goods_name(goods.name), {0}, origin};
         for (const Field& field : all) row.numbers.push_back(read(goods, field.member));
         return row;
     }
 
     Goods goods_of(const NumberRow& row, const std::vector<Goods>& given) const {
         Goods goods = row.origin < 0 ? Goods{} : given[static_cast<std::size_t>(row.origin)];
-        goods.name = row.words.trimmed().toStdString();
+        goods.name = language::goods_key(row.words.trimmed());
         for (std::size_t i = 0; i < all.size(); ++i) write(goods, all[i].member, row.numbers[i + 1]);
         return goods;
     }
