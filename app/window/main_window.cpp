@@ -75,13 +75,19 @@ QScrollArea* scrolled(QWidget* pane) {
 } // namespace
 
 MainWindow::MainWindow(Preferences& preferences, const QString& unsaved_folder, Asking* asking)
-    : MainWindow(preferences, std::make_unique<OpenJob>(unsaved_folder), unsaved_folder, asking) {
+    : MainWindow(std::make_unique<OpenJob>(unsaved_folder), preferences, unsaved_folder, asking) {
     after_replacement();
 }
 
 MainWindow::MainWindow(Preferences& preferences, std::unique_ptr<OpenJob> taken,
                        const QString& unsaved_folder, Asking* asking)
-    : preferences_(preferences), open_(std::move(taken)), document_(open_->document),
+    : MainWindow(std::move(taken), preferences, unsaved_folder, asking) {
+    tell_of_job();
+}
+
+MainWindow::MainWindow(std::unique_ptr<OpenJob> open, Preferences& preferences, const QString& unsaved_folder,
+                       Asking* asking)
+    : preferences_(preferences), open_(std::move(open)), document_(open_->document),
       selection_(open_->selection), autosave_(open_->autosave),
       claims_folder_(unsaved_folder + QStringLiteral("/open")),
       dialogs_(asking == nullptr ? std::make_unique<Dialogs>(this) : nullptr),
@@ -94,7 +100,6 @@ MainWindow::MainWindow(Preferences& preferences, std::unique_ptr<OpenJob> taken,
     for (auto* action : actions_.all())
         addAction(action); // keys work in full screen and without a menu bar, too
     restore_state();
-    tell_of_job();
 }
 
 /// Panes and sheets go before the job they show; the job's last signals find nobody.

@@ -61,6 +61,9 @@ class MainWindow final : public QMainWindow {
     void keyPressEvent(QKeyEvent* event) override;
 
   private:
+    /// Its parts, told of nothing yet.
+    MainWindow(std::unique_ptr<OpenJob> open, Preferences& preferences, const QString& unsaved_folder,
+               Asking* asking);
     void assemble();
     void connect_parts();
     void connect_view();
