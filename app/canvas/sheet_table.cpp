@@ -70,8 +70,8 @@ std::optional<Drawn> draw_build_up(const SheetIn& in) {
 }
 
 std::optional<Drawn> draw_run(const SheetIn& in) {
-    constexpr double width_mm = 300;
-    constexpr sheets::RunRoom room{110, 7.6}; // words are larger there than on paper
+    constexpr double width_mm = 470;
+    constexpr sheets::RunRoom room{190, 7.6}; // words are larger there than on paper
     auto sheet = drawn(sheets::run_bars(plan::run_sheet(in.job, in.plan), in.job, width_mm, room));
     if (sheet.marks.empty()) return std::nullopt;
     return sheet;
