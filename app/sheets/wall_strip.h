@@ -15,11 +15,11 @@ namespace drawercast::sheets {
 /// Where the screws from below stand, from the wall's left end (of a side wall: its front end), mm.
 std::vector<double> foot_holes_mm(const stock::Wall& wall);
 
-/// Likewise the plate's closures that are driven into the wall's top; none for rods, clamps and straps.
 struct TopHoles {
     std::vector<double> around_mm;
     std::vector<double> ends_mm; ///< of stiffeners: longer screws, maybe thicker ones
 };
+/// Likewise the plate's closures that are driven into the wall's top; none for rods, clamps and straps.
 /// `inside`: the inner box, mold frame.
 TopHoles top_holes(const stock::Wall& wall, const mold::PlateDesign& design, const Box& inside,
                    job::BoxCorner corner);

@@ -19,8 +19,7 @@ struct Hours {
 /// From the run sheet's minutes, which are our guess until a shop has its own.
 Hours hours_of(const std::vector<runsheet::Task>& tasks, int people);
 
-/// What is paid for; without prices a part is 0 and said to be left out.
-/// Of one kind, in its own unit.
+/// What is used up of one kind, in its own unit.
 struct SupplyCost {
     double once = 0; ///< with the mold
     double each = 0; ///< with each cast
@@ -29,6 +28,7 @@ struct SupplyCost {
     bool operator==(const SupplyCost&) const = default;
 };
 
+/// What is paid for; without prices a part is 0 and said to be left out.
 struct CostBasis {
     double wood = 0;     ///< whole sheets, bars and tubes as needed, those at hand too
     double closures = 0; ///< screws of the plates as needed; of rods, clamps and straps those to buy

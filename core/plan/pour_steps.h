@@ -28,9 +28,11 @@ std::vector<PourStep> pour_steps(const job::Job& job, const DrawerPlan& drawer, 
 /// The dose to weigh: of the mold as it was measured last, else the plan's. Absent where there is none.
 std::optional<casting::Dose> dose_to_pour(const job::Job& job, const DrawerPlan& drawer);
 
+enum class Component { a, b, pigment };
+Phrase words_of(Component part); ///< "part A"
+
 /// What the scale shows while one batch is weighed into one bucket, the readings adding up; each part is
 /// rounded to the scale's step first. Pigment goes by volume, and the scale is set to zero after it.
-enum class Component { a, b, pigment };
 struct ScaleReading {
     Component part = Component::b;
     double shown_g = 0; ///< 0: by volume alone
@@ -38,7 +40,6 @@ struct ScaleReading {
     bool zero_first = false;
     bool operator==(const ScaleReading&) const = default;
 };
-Phrase words_of(Component part); ///< "part A"
 std::vector<ScaleReading> scale_readings(const casting::Dose& dose, double scale_step_g);
 
 /// Closures to drive, which the plate's sheet numbers in driving order; 0 until worked out.
