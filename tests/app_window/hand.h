@@ -101,8 +101,8 @@ class PaintWatch final : public QObject {
     QRegion region_;
 };
 
-/// Square pockets of 60 mm, 25 deep, at some places of a drawer of 400 × 300; no snapping.
-inline void open_pockets(Desktop& desk, const std::vector<shape::Vec>& at) {
+/// Square pockets of 60 mm, 25 deep, at some places of a drawer of 400 × 300.
+inline job::Job square_pockets(const std::vector<shape::Vec>& at) {
     auto job = job::new_job({400, 300, 90, 60});
     job::Object object;
     object.id = "i1";
@@ -115,7 +115,12 @@ inline void open_pockets(Desktop& desk, const std::vector<shape::Vec>& at) {
     job = job::with_object(std::move(job), object);
     const std::string drawer = job.drawers.front()->id;
     for (const shape::Vec place : at) job = job::placed(std::move(job), drawer, "i1", {place, 0});
-    desk.window.document().replace(std::move(job), {}, true);
+    return job;
+}
+
+/// They, with no snapping.
+inline void open_pockets(Desktop& desk, const std::vector<shape::Vec>& at) {
+    desk.window.document().replace(square_pockets(at), {}, true);
     desk.preferences.set_snapping(false);
     QApplication::processEvents();
 }

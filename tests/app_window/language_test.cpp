@@ -4,6 +4,7 @@
 #include "job/write.h"
 
 #include "app_forms/words_fit.h"
+#include "app_window/hand.h"
 #include "app_window/scripted.h"
 #include "canvas/sheet_table.h"
 #include "language/spoken.h"
@@ -22,19 +23,7 @@ namespace {
 using language::Language;
 
 /// A drawer with a pocket that reaches out of it.
-job::Job one_outside() {
-    auto job = job::new_job({400, 300, 90, 60});
-    job::Object object;
-    object.id = "i1";
-    object.name = "Sensor";
-    object.height_mm = 30;
-    job::Level level;
-    level.form = job::Sunk{shape::Rectangle{60, 60, 4}, 25};
-    object.levels = {level};
-    job = job::with_object(std::move(job), object);
-    const std::string drawer = job.drawers.front()->id;
-    return job::placed(std::move(job), drawer, "i1", {{10, 150}, 0});
-}
+job::Job one_outside() { return test::square_pockets({{10, 150}}); }
 
 /// The program with a saved job and a change on top of it.
 struct Running {

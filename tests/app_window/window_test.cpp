@@ -2,6 +2,7 @@
 // The whole window, driven as a maker does: by mouse, keys and actions, and answered for by Scripted.
 #include "job/edit.h"
 
+#include "app_window/hand.h"
 #include "app_window/scripted.h"
 #include "panes/checks_model.h"
 #include "panes/drawers_model.h"
@@ -20,6 +21,7 @@ namespace drawercast::app {
 namespace {
 
 using test::Desktop;
+using test::open_pockets;
 
 void mouse(QWidget& widget, QEvent::Type type, QPointF at, Qt::MouseButton button, Qt::MouseButtons held) {
     QMouseEvent event(type, at, widget.mapToGlobal(at), button, held, Qt::NoModifier);
@@ -38,13 +40,6 @@ void key(QWidget& widget, int which) {
     QApplication::sendEvent(&widget, &up);
 }
 
-const layout::PlacedPocket* pocket(Desktop& desk, const std::string& subject) {
-    for (const auto& drawer : desk.window.document().plan().drawers)
-        for (const auto& one : drawer.pockets)
-            if (one->subject == subject) return one.get();
-    return nullptr;
-}
-
 bool has(const Document& document, layout::Code code, const std::string& subject) {
     for (const auto& drawer : document.plan().drawers)
         for (const auto& check : drawer.checks)
@@ -55,24 +50,7 @@ bool has(const Document& document, layout::Code code, const std::string& subject
 }
 
 /// Two pockets 60 mm apart in an otherwise empty drawer.
-void open_two_pockets(Desktop& desk) {
-    auto job = job::new_job({400, 300, 90, 60});
-    job::Object object;
-    object.id = "i1";
-    object.name = "Sensor";
-    object.count = 2;
-    object.height_mm = 30;
-    job::Level level;
-    level.form = job::Sunk{shape::Rectangle{60, 60, 4}, 25};
-    object.levels = {level};
-    job = job::with_object(std::move(job), object);
-    const std::string drawer = job.drawers.front()->id;
-    job = job::placed(std::move(job), drawer, "i1", {{100, 150}, 0});
-    job = job::placed(std::move(job), drawer, "i1", {{220, 150}, 0});
-    desk.window.document().replace(std::move(job), {}, true);
-    desk.preferences.set_snapping(false);
-    QApplication::processEvents();
-}
+void open_two_pockets(Desktop& desk) { open_pockets(desk, {{100, 150}, {220, 150}}); }
 
 /// Every action, the dialogs answered; those that end the program or open what pops up aside.
 void trigger_all(Desktop& desk, const std::function<void()>& before_each) {

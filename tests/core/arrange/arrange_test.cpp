@@ -117,6 +117,15 @@ TEST(Skyline, LaysWhatFitsAndSaysWhatDoesNot) {
     EXPECT_LE(layout.length, 25);
 }
 
+/// That object and a drawer of 400 × 300 that its insert fills.
+job::Job with_whole_drawer(job::Job job, const job::Object& object) {
+    job::Drawer drawer;
+    drawer.id = "d1";
+    drawer.gap_mm = 0;
+    drawer.outline = shape::Rectangle{400, 300, 0};
+    return job::with_drawer(job::with_object(std::move(job), object), drawer);
+}
+
 /// By hand: walls of 10 and edges of 12 leave 400 - 14 by 300 - 14; half a wall is about each of two bars.
 TEST(Need, IsAreaByArea) {
     job::Job job;
@@ -127,12 +136,7 @@ TEST(Need, IsAreaByArea) {
     object.count = 2;
     object.fit_mm = 1;
     object.levels.push_back({job::Sunk{shape::Rectangle{100, 50, 0}, 20}, {}, {}});
-    job = job::with_object(job, object);
-    job::Drawer drawer;
-    drawer.id = "d1";
-    drawer.gap_mm = 0;
-    drawer.outline = shape::Rectangle{400, 300, 0};
-    job = job::with_drawer(job, drawer);
+    job = with_whole_drawer(job, object);
     const Need need = need_of(job);
     const double room = 386 * 286;
     EXPECT_NEAR(need.objects, 2 * 100 * 50 / room, 1e-9);
@@ -283,12 +287,7 @@ TEST(Drawer, WhatFitsAslantAloneIsPutAslant) {
     // Inside 390 × 290: at atan(290 / 390) = 36.6° the diagonal is 486; at 30° and 45° a bar of 20 × 455 is
     // out.
     object.levels.push_back({job::Sunk{shape::Rectangle{455, 20, 0}, 15}, {}, {}});
-    job = job::with_object(job, object);
-    job::Drawer drawer;
-    drawer.id = "d1";
-    drawer.gap_mm = 0;
-    drawer.outline = shape::Rectangle{400, 300, 0};
-    job = job::with_drawer(job, drawer);
+    job = with_whole_drawer(job, object);
     const Arranged done = arranged(job, Moving::none, {100'000, 1}, never_stop);
     ASSERT_EQ(done.placed, 1);
     const double turn = std::fmod(job::find_drawer(done.job, "d1")->pockets[0].pose.turn_deg, 15);
