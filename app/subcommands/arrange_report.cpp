@@ -2,6 +2,7 @@
 #include "subcommands/arrange_report.h"
 
 #include "job/edit.h"
+#include "plan/slots.h"
 
 #include "arrange/drawer.h"
 #include "arrange/need.h"
@@ -49,6 +50,14 @@ std::string needed(const arrange::Need& need) {
            percent(need.with_fit) + ", with walls " + percent(need.with_walls) + "\n";
 }
 
+/// A shop may ask for walls that its foam does not flow through.
+std::string too_narrow(const job::Job& job) {
+    const int count = plan::narrow_slots(job);
+    if (count == 0) return {};
+    return "slots too narrow for foam to flow through by itself, by the walls this job asks for: " +
+           std::to_string(count) + "\n";
+}
+
 } // namespace
 
 Expected<ArrangeReport> arrange_report(const Command& command, const job::Job& job) {
@@ -77,6 +86,7 @@ Expected<ArrangeReport> arrange_report(const Command& command, const job::Job& j
             "\nfound no room: " + std::to_string(arranged.left) + "\n";
     if (arranged.left > 0)
         told += needed(single ? arrange::need_of(job, {command.into}) : arrange::need_of(job));
+    told += too_narrow(arranged.job);
     return ArrangeReport{std::move(arranged.job), std::move(told), arranged.left == 0};
 }
 

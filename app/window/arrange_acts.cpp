@@ -2,6 +2,7 @@
 #include "window/arrange_acts.h"
 
 #include "job/edit.h"
+#include "plan/slots.h"
 
 #include "document/document.h"
 #include "document/selection.h"
@@ -85,7 +86,10 @@ void ArrangeActs::which_drawer() {
 ArrangeActs::Answered ArrangeActs::keep(const QString& what, const QString& need) {
     return [this, what, need](const arrange::Arranged& found) {
         desk_.document.commit(what, found.job);
-        emit said(found.left == 0 ? arranged_words(found) : arranged_words(found) + u' ' + need);
+        QString words = arranged_words(found);
+        if (found.left > 0) words += u' ' + need;
+        if (const int count = plan::narrow_slots(found.job); count > 0) words += u' ' + slot_words(count);
+        emit said(words);
     };
 }
 

@@ -35,6 +35,13 @@ QString need_words(const arrange::Need& need) {
         .arg(percent(need.objects), percent(need.with_fit), percent(need.with_walls));
 }
 
+QString slot_words(int count) {
+    return QCoreApplication::translate("ArrangeDialog",
+                                       "Slots too narrow for foam to flow through by itself, by the walls "
+                                       "this job asks for: %1.")
+        .arg(count);
+}
+
 ArrangeDialog::ArrangeDialog(Arranging::Task task, const QString& need, QWidget* window)
     : QDialog(window), arranging_(std::move(task)), words_(new QLabel(tr("Looking for places…"), this)),
       progress_(new QProgressBar(this)), keep_(new QPushButton(tr("&Keep the best so far"), this)),

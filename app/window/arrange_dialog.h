@@ -50,5 +50,7 @@ class ArrangeDialog final : public QDialog {
 QString arranged_words(const arrange::Arranged& found);
 /// "Of the room within the edges, objects need 60 %, with their fit 71 %, with walls 104 %."
 QString need_words(const arrange::Need& need);
+/// Of places that the job's own walls leave too narrow for foam.
+QString slot_words(int count);
 
 } // namespace drawercast::app

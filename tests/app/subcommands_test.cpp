@@ -131,6 +131,22 @@ TEST(Subcommands, arrange_splits_and_tells_which_drawer_would_do) {
     EXPECT_EQ(arranged("--into d7", &said), 64);
 }
 
+/// Two of 80 × 80 that only a thin wall lets into the drawer.
+TEST(Subcommands, arrange_says_where_foam_will_not_flow_between_blocks) {
+    const auto job = test::file_of(QByteArray(R"({"format": "drawercast-job", "version": 1,
+        "minimums": {"wall_mm": 2, "wall_ratio": 100, "edge_mm": 12},
+        "objects": [{"id": "i1", "count": 2, "fit_mm": 0,
+                     "levels": [{"outline": {"rect": [80, 80]}, "depth_mm": 20}]}],
+        "drawers": [{"id": "d1", "gap_mm": 0, "outline": {"rect": [188, 104.1]}}]})"),
+                                   "thin-wall.json");
+    const auto out = test::file_of(QByteArray(), "thin-wall-out.json");
+    std::string said;
+    EXPECT_EQ(exit_of("arrange '" + job + "' --seconds 1 --out '" + out + "'", &said), 0);
+    EXPECT_EQ(said,
+              "placed: 2\nfound no room: 0\n"
+              "slots too narrow for foam to flow through by itself, by the walls this job asks for: 1\n");
+}
+
 TEST(Subcommands, a_quote_before_anything_is_measured) {
     std::string said;
     EXPECT_EQ(exit_of("quote --drawer 480x360x60 --objects 20 --area 55", &said), 0);

@@ -122,6 +122,24 @@ TEST_F(ArrangeActsTest, OverAllDrawersTakesWhatOneHasNoRoomFor) {
     EXPECT_GT(document.job().drawers[0]->pockets.size() + document.job().drawers[1]->pockets.size(), 1U);
 }
 
+TEST_F(ArrangeActsTest, SaysWhereThinWallsLeaveFoamNoWay) {
+    open(2, {40, 40});
+    job::Job job = document.job();
+    job::Drawer drawer = *job.drawers.front();
+    drawer.outline = shape::Rectangle{150, 90, 0}; // two of 60, edges of 12, a wall of 6 at the most
+    job.drawers.front() = drawer;
+    job.minimums.wall_mm = 2;
+    job.minimums.wall_ratio = 100;
+    document.replace(job, {}, true);
+    QSignalSpy said(desk.window.findChild<ArrangeActs*>(), &ArrangeActs::said);
+    shortcut(QKeySequence("Ctrl+R"));
+    ASSERT_TRUE(over());
+    EXPECT_EQ(placed(), 2U);
+    ASSERT_FALSE(said.isEmpty());
+    EXPECT_TRUE(said.last().at(0).toString().endsWith(slot_words(1)))
+        << said.last().at(0).toString().toStdString();
+}
+
 TEST_F(ArrangeActsTest, AWishIsShownBeforeItIsChosenAndIsOneStep) {
     open(1, {80, 80});
     const auto before = document.job();

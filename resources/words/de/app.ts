@@ -8066,6 +8066,10 @@ Wieder aufnehmen?</translation>
         <translation>Vom Platz innerhalb der Ränder brauchen Gegenstände %1 %, mit ihrer Passung %2 %, mit Stegen %3 %.</translation>
     </message>
     <message>
+        <source>Slots too narrow for foam to flow through by itself, by the walls this job asks for: %1.</source>
+        <translation>Schlitze zwischen Klötzen, durch die Schaum nicht von selbst fließt, weil dieser Auftrag so schmale Stege verlangt: %1.</translation>
+    </message>
+    <message>
         <source> and </source>
         <translation> und </translation>
     </message>
