@@ -109,7 +109,7 @@ TEST(DistanceTwin, WallsAreTheLibrarysDistances) {
 
 TEST(DistanceTwin, EdgesAreTheLibrarysDistances) {
     int edges = 0;
-    for (std::uint64_t seed = 100; seed < 150; ++seed) {
+    for (std::uint64_t seed = 100; seed < 130; ++seed) {
         const Scene scene = any_scene(seed, 24);
         const DrawerLimits limits = scene.limits();
         for (const Standing& standing : scene.standing()) {

@@ -58,7 +58,7 @@ class EditedLayout {
 TEST(Recheck, EqualsScratchBitForBitAfterAnyEdits) {
     int edits = 0;
     std::size_t checks_seen = 0;
-    for (std::uint64_t seed = 1; seed <= 40; ++seed) {
+    for (std::uint64_t seed = 1; seed <= 20; ++seed) {
         EditedLayout layout(seed, static_cast<int>(seed % 13) * 2);
         EXPECT_EQ(layout.recheck().checks(), layout.scratch()) << "seed " << seed << ", before any edit";
         for (int step = 0; step < 100; ++step, ++edits) {
@@ -69,8 +69,8 @@ TEST(Recheck, EqualsScratchBitForBitAfterAnyEdits) {
             checks_seen += expected.size();
         }
     }
-    EXPECT_GE(edits, 4000);
-    EXPECT_GT(checks_seen, 20000U) << "a property of layouts that have something wrong with them";
+    EXPECT_GE(edits, 2000);
+    EXPECT_GT(checks_seen, 10000U) << "a property of layouts that have something wrong with them";
 }
 
 TEST(Recheck, AsksNothingTwice) {
