@@ -26,15 +26,39 @@ std::map<std::string, Run> by_subject(const sheets::Inks& inks) {
 
 bool same(const sheets::Ink* a, const sheets::Ink* b) { return *a == *b; }
 
+/// Rectangles of inks in their order. Those of one badge or plate lie on each other and become one: a region
+/// of few is clipped to sooner.
+class Reaches {
+  public:
+    void add(const QRect& reach) {
+        if (reach.isEmpty()) return;
+        constexpr double little_more = 1.25;
+        const QRect both = last_.united(reach);
+        if (!last_.isEmpty() && area(both) <= little_more * (area(last_) + area(reach))) {
+            last_ = both;
+        } else {
+            region_ += last_;
+            last_ = reach;
+        }
+    }
+    QRegion region() const { return region_ + last_; }
+
+  private:
+    static double area(const QRect& rect) { return double(rect.width()) * rect.height(); }
+
+    QRegion region_;
+    QRect last_;
+};
+
 /// What lies between the beginnings and ends that agree.
 QRegion changed(const Run& before, const Run& after) {
     const auto first = std::mismatch(before.begin(), before.end(), after.begin(), after.end(), same);
     const auto last = std::mismatch(before.rbegin(), std::make_reverse_iterator(first.first), after.rbegin(),
                                     std::make_reverse_iterator(first.second), same);
-    QRegion region;
-    for (auto it = first.first; it != last.first.base(); ++it) region += pixels_of(**it);
-    for (auto it = first.second; it != last.second.base(); ++it) region += pixels_of(**it);
-    return region;
+    Reaches reaches;
+    for (auto it = first.first; it != last.first.base(); ++it) reaches.add(pixels_of(**it));
+    for (auto it = first.second; it != last.second.base(); ++it) reaches.add(pixels_of(**it));
+    return reaches.region();
 }
 
 } // namespace

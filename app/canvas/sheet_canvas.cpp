@@ -106,6 +106,8 @@ void SheetCanvas::preview(std::optional<job::Job> job, const std::vector<std::st
                 if (const auto* pocket = find_pocket(*plan, subject)) ghosts_.push_back(outline_of(*pocket));
         moving_ = moving;
         redraw();
+    } else if (document_.previewing() && *job == document_.shown()) {
+        return redraw_live(); // a snap holds it where it is; the guides may be others
     }
     document_.preview(std::move(job));
 }

@@ -4,9 +4,6 @@
 #include "canvas/ink_difference.h"
 #include "sheets/paint.h"
 
-#include <algorithm>
-#include <iterator>
-
 namespace drawercast::app {
 
 QRegion StillPicture::draw(const Frame& frame, sheets::Inks inks) {
@@ -40,13 +37,11 @@ void StillPicture::paint(QPainter& painter, const QRegion& region) const {
 
 void paint_inside(const sheets::Inks& inks, QPainter& painter, const QRegion& region) {
     const QRect around = region.boundingRect();
-    sheets::Inks shown;
-    std::copy_if(inks.begin(), inks.end(), std::back_inserter(shown), [&](const sheets::Ink& ink) {
+    sheets::paint_some(inks, painter, [&](const sheets::Ink& ink) {
         const QRect reach = pixels_of(ink);
         return reach.isNull() ? std::holds_alternative<sheets::Clip>(ink)
                               : reach.intersects(around) && region.intersects(reach);
     });
-    sheets::paint(shown, painter);
 }
 
 } // namespace drawercast::app

@@ -86,9 +86,14 @@ QPainterPath painter_path(const Path& path) {
 }
 
 void paint(const Inks& inks, QPainter& painter) {
+    paint_some(inks, painter, [](const Ink&) { return true; });
+}
+
+void paint_some(const Inks& inks, QPainter& painter, const std::function<bool(const Ink&)>& wanted) {
     painter.save();
     Brush brush(painter);
-    for (const Ink& ink : inks) std::visit(brush, ink);
+    for (const Ink& ink : inks)
+        if (wanted(ink)) std::visit(brush, ink);
     painter.restore();
 }
 

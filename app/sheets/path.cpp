@@ -109,34 +109,45 @@ Vec arc_center(Vec from, const Piece& piece) {
     return from + chord * 0.5 + left * (side * apothem);
 }
 
+namespace {
+
+/// Hands on the strand's points in turn, of an arc enough that its chords deviate at most `sagitta`.
+template <class Take>
+void walk(const Strand& strand, double sagitta, Take take) {
+    Vec from = strand.start;
+    take(from);
+    for (const Piece& piece : strand.pieces) {
+        if (piece.radius != 0) {
+            const Vec center = arc_center(from, piece);
+            const double start = std::atan2(from.y - center.y, from.x - center.x);
+            double turn = std::atan2(piece.to.y - center.y, piece.to.x - center.x) - start;
+            if (piece.radius > 0 && turn < 0) turn += 2 * pi;
+            if (piece.radius < 0 && turn > 0) turn -= 2 * pi;
+            const double r = std::abs(piece.radius);
+            const auto n = shape::chords_for(std::abs(turn), r, sagitta);
+            for (std::size_t i = 1; i < n; ++i) {
+                const double angle = start + turn * static_cast<double>(i) / static_cast<double>(n);
+                take(center + Vec{std::cos(angle), std::sin(angle)} * r);
+            }
+        }
+        take(piece.to);
+        from = piece.to;
+    }
+}
+
+} // namespace
+
 Box bounds(const Path& path) {
     Box box;
-    for (const auto& ring : chords(path, 0.01))
-        for (const Vec p : ring) box.add(p);
+    for (const Strand& strand : path.strands) walk(strand, 0.01, [&](Vec p) { box.add(p); });
     return box;
 }
 
 std::vector<shape::Ring> chords(const Path& path, double sagitta) {
     std::vector<shape::Ring> rings;
     for (const Strand& strand : path.strands) {
-        shape::Ring ring{strand.start};
-        for (const Piece& piece : strand.pieces) {
-            const Vec from = ring.back();
-            if (piece.radius != 0) {
-                const Vec center = arc_center(from, piece);
-                const double start = std::atan2(from.y - center.y, from.x - center.x);
-                double turn = std::atan2(piece.to.y - center.y, piece.to.x - center.x) - start;
-                if (piece.radius > 0 && turn < 0) turn += 2 * pi;
-                if (piece.radius < 0 && turn > 0) turn -= 2 * pi;
-                const double r = std::abs(piece.radius);
-                const auto n = shape::chords_for(std::abs(turn), r, sagitta);
-                for (std::size_t i = 1; i < n; ++i) {
-                    const double angle = start + turn * static_cast<double>(i) / static_cast<double>(n);
-                    ring.push_back(center + Vec{std::cos(angle), std::sin(angle)} * r);
-                }
-            }
-            ring.push_back(piece.to);
-        }
+        shape::Ring ring;
+        walk(strand, sagitta, [&](Vec p) { ring.push_back(p); });
         rings.push_back(std::move(ring));
     }
     return rings;

@@ -4,7 +4,9 @@
 #include "sheets/room.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <iterator>
 #include <numbers>
 
 namespace drawercast::sheets {
@@ -47,28 +49,84 @@ Vec leader_end(Vec at, const Box& place) {
     return {std::clamp(at.x, place.min.x, place.max.x), std::clamp(at.y, place.min.y, place.max.y)};
 }
 
-bool may_stand(Vec at, const Box& place, const Taken& taken, double px, bool over_pockets) {
-    if (taken.ground && !within(place, *taken.ground)) return false;
-    const Box apart = place.grown(margin_px * px);
-    if (meets_any(taken.words, apart) || meets_any(taken.kept, apart) ||
-        (!over_pockets && meets_any(taken.pockets, apart)))
-        return false;
+namespace {
+
+bool leader_may_run(Vec at, const Box& place, const Box& apart, const Taken& taken) {
     for (const auto& [a, b] : taken.leaders)
         if (segment_meets(a, b, apart)) return false;
     return !leader_crosses(at, leader_end(at, place), taken);
 }
 
+std::vector<Box> those_near(const std::vector<Box>& boxes, const Box& around) {
+    std::vector<Box> near;
+    std::copy_if(boxes.begin(), boxes.end(), std::back_inserter(near),
+                 [&](const Box& box) { return shape::near(box, around); });
+    return near;
+}
+
+/// What of `taken` a search within `around` can meet.
+Taken near_by(const Taken& taken, const Box& around) {
+    Taken near{those_near(taken.words, around),
+               those_near(taken.kept, around),
+               those_near(taken.pockets, around),
+               {},
+               taken.ground};
+    for (const auto& [a, b] : taken.leaders) {
+        Box reach;
+        reach.add(a);
+        reach.add(b);
+        if (shape::near(reach, around)) near.leaders.emplace_back(a, b);
+    }
+    return near;
+}
+
+std::array<Vec, directions> make_ways() {
+    std::array<Vec, directions> ways;
+    for (std::size_t k = 0; k < ways.size(); ++k) {
+        const double angle = 2 * std::numbers::pi * static_cast<double>(k) / directions;
+        ways[k] = {std::cos(angle), std::sin(angle)};
+    }
+    return ways;
+}
+
+} // namespace
+
+bool may_stand(Vec at, const Box& place, const Taken& taken, double px, bool over_pockets) {
+    if (taken.ground && !within(place, *taken.ground)) return false;
+    const Box apart = place.grown(margin_px * px);
+    return !meets_any(taken.words, apart) && !meets_any(taken.kept, apart) &&
+           (over_pockets || !meets_any(taken.pockets, apart)) && leader_may_run(at, place, apart, taken);
+}
+
+/// Asks may_stand() of hundreds of places: of what is near alone, and first whether what was in the way a
+/// step before still is.
 std::optional<Box> plate_place(Vec at, Vec size, const Taken& taken, double px, PlateReach reach) {
+    static const std::array<Vec, directions> ways = make_ways();
+    const double furthest = (step_px * reach.steps + 2 * margin_px) * px;
+    const Vec side = size + Vec{furthest, furthest};
+    const Taken near = near_by(taken, {at - side, at + side});
+    std::vector<Box> in_the_way = near.pockets;
+    for (const auto* more : {&near.words, &near.kept})
+        in_the_way.insert(in_the_way.end(), more->begin(), more->end());
     for (const bool over_pockets : {false, true}) {
         if (over_pockets && !reach.over_pockets) break;
+        const auto first =
+            in_the_way.cbegin() + (over_pockets ? static_cast<std::ptrdiff_t>(near.pockets.size()) : 0);
+        std::array<std::optional<Box>, directions> met; // by the step before
         for (int ring = 1; ring <= reach.steps; ++ring)
-            for (int k = 0; k < directions; ++k) {
-                const double angle = 2 * std::numbers::pi * k / directions;
-                const Vec way{std::cos(angle), std::sin(angle)};
-                const Vec center =
-                    at + way * (step_px * px * ring) + Vec{way.x * size.x / 2, way.y * size.y / 2};
+            for (std::size_t k = 0; k < ways.size(); ++k) {
+                const Vec way = ways[k], center = at + way * (step_px * px * ring) +
+                                                  Vec{way.x * size.x / 2, way.y * size.y / 2};
                 const Box place{center - size * 0.5, center + size * 0.5};
-                if (may_stand(at, place, taken, px, over_pockets)) return place;
+                if (near.ground && !within(place, *near.ground)) continue;
+                const Box apart = place.grown(margin_px * px);
+                if (met[k] && shape::near(*met[k], apart)) continue;
+                const auto other = std::find_if(first, in_the_way.cend(),
+                                                [&](const Box& box) { return shape::near(box, apart); });
+                if (other != in_the_way.cend())
+                    met[k] = *other;
+                else if (leader_may_run(at, place, apart, near))
+                    return place;
             }
     }
     return std::nullopt;

@@ -4,6 +4,10 @@
 #include <QFontDatabase>
 #include <QFontMetricsF>
 
+#include <map>
+#include <tuple>
+#include <utility>
+
 static void make_fonts_known() { Q_INIT_RESOURCE(fonts); } // the macro may not stand in a namespace
 
 namespace drawercast::theme {
@@ -79,11 +83,21 @@ Lettering lettering_of(TextRole role, Medium medium) {
     return {};
 }
 
+/// Shaping letters takes most of the time of a drag's step, and the words are mostly those of the step
+/// before.
 double width_of(const QString& text, const Lettering& lettering) {
+    using Key = std::tuple<Face, double, QString>;
+    constexpr std::size_t most_kept = 4096;
+    thread_local std::map<Key, double> kept; ///< of size 1
+    Key key{lettering.face, lettering.spacing, text};
+    if (const auto at = kept.find(key); at != kept.end()) return at->second * lettering.px;
     constexpr int size = 256; // large, so that rounding inside the font engine does not matter
     QFont font = font_of(lettering.face, size);
     font.setLetterSpacing(QFont::PercentageSpacing, lettering.spacing * 100);
-    return QFontMetricsF(font).horizontalAdvance(text) * lettering.px / size;
+    const double width = QFontMetricsF(font).horizontalAdvance(text) / size;
+    if (kept.size() >= most_kept) kept.clear();
+    kept.emplace(std::move(key), width);
+    return width * lettering.px;
 }
 
 } // namespace drawercast::theme

@@ -172,14 +172,20 @@ bool SheetArea::short_of_room() const {
     return wanted > width();
 }
 
+/// Told anew only where something is another: Qt lays all tabs out again for each word it is told.
 void SheetArea::show_tabs() {
-    for (std::size_t i = 0; i < mends_.size(); ++i)
-        mends_[i]->set_count(mends_of(document_, selection_.drawer(), sheet_specs()[i].id));
+    Tabs now{width(), tabs_->font(), {}};
+    for (const auto& spec : sheet_specs())
+        now.mends.push_back(mends_of(document_, selection_.drawer(), spec.id));
+    if (now == shown_tabs_) return;
+    shown_tabs_ = now;
+    for (std::size_t i = 0; i < mends_.size(); ++i) mends_[i]->set_count(now.mends[i]);
     const bool narrow = short_of_room();
     for (std::size_t i = 0; i < mends_.size(); ++i) {
         const auto& spec = sheet_specs()[i];
         const int at = static_cast<int>(i);
-        tabs_->setTabText(at, sheet_words(narrow ? spec.short_name : spec.name));
+        const QString name = sheet_words(narrow ? spec.short_name : spec.name);
+        if (tabs_->tabText(at) != name) tabs_->setTabText(at, name);
         auto* badge = mends_[i];
         const int mends = badge->count();
         if ((tabs_->tabButton(at, QTabBar::RightSide) != nullptr) != (mends > 0))

@@ -4,6 +4,7 @@
 #include "canvas/sheet_canvas.h"
 #include "theme/palette.h"
 
+#include <QFont>
 #include <QWidget>
 
 #include <vector>
@@ -43,6 +44,12 @@ class SheetArea final : public QWidget {
     void resizeEvent(QResizeEvent* event) override;
 
   private:
+    struct Tabs { ///< what their words follow from
+        int width = 0;
+        QFont font;
+        std::vector<int> mends;
+        bool operator==(const Tabs&) const = default;
+    };
     void refresh();
     void show_rulers();
     void show_tabs();
@@ -54,6 +61,7 @@ class SheetArea final : public QWidget {
     const Preferences& preferences_;
     QTabBar* tabs_;
     std::vector<Badge*> mends_; ///< one to a tab
+    Tabs shown_tabs_;
     SheetCanvas* canvas_;
     Ruler* above_;
     Ruler* left_;

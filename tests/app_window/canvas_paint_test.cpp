@@ -68,6 +68,19 @@ TEST_F(CanvasPaint, AStepOfADragPaintsALittle) {
     EXPECT_LT(watch.painted_share(), 0.15) << "letting go draws one pocket into the picture";
 }
 
+TEST_F(CanvasPaint, AStepThatASnapHoldsWorksNothingOut) {
+    desk.preferences.set_snapping(true);
+    hand.press({200, 150});
+    hand.drag_on({200, 150}, {215, 160});
+    int answers = 0;
+    QObject::connect(&desk.window.document(), &Document::shown_changed, &canvas, [&] { ++answers; });
+    hand.move({215.3, 160.2});
+    EXPECT_EQ(answers, 0);
+    hand.move({225, 160});
+    EXPECT_EQ(answers, 1);
+    hand.release({225, 160});
+}
+
 TEST_F(CanvasPaint, WhatIsPaintedInPartsIsWhatIsPaintedWhole) {
     hand.drag({200, 150}, {250, 120});
     hand.click({60, 60});
