@@ -12,7 +12,7 @@ export CCACHE_BASEDIR=$top CCACHE_NOHASHDIR=1 CCACHE_SLOPPINESS=pch_defines,time
 build_packages=(g++ cmake ninja-build ccache libboost1.81-dev libboost-json1.81-dev libeigen3-dev qt6-base-dev qt6-svg-dev libgl-dev
     qt6-tools-dev qt6-l10n-tools
     libopencv-core-dev libopencv-imgproc-dev libopencv-imgcodecs-dev libopencv-calib3d-dev)
-test_packages=(qt6-translations-l10n libgtest-dev libgmock-dev libgeos-dev qpdf poppler-utils clang-format python3 python3-jsonschema)
+test_packages=(mold qt6-translations-l10n libgtest-dev libgmock-dev libgeos-dev qpdf poppler-utils clang-format python3 python3-jsonschema)
 bench_packages=(libbenchmark-dev libgeos-dev python3)
 package_packages=(desktop-file-utils appstream lintian shared-mime-info libxml2-utils man-db bsdextrautils dpkg-dev file poppler-utils)
 fuzz_packages=(clang libclang-rt-14-dev)

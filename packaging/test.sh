@@ -110,8 +110,9 @@ if [ "$threads" = yes ]; then
     step "packages, threads" install "${thread_packages[@]}"
     step "workers, thread sanitizer" test_workers
 fi
+# Lines are all that a report names (-g1).
 step "configure, sanitizers" configure "$checked" -DCMAKE_BUILD_TYPE=Debug -DCMAKE_CXX_FLAGS=-O1 \
-    -DDRAWERCAST_WERROR=ON -DDRAWERCAST_SANITIZE=ON -DDRAWERCAST_PRECOMPILE=ON
+    -DCMAKE_CXX_FLAGS_DEBUG=-g1 -DCMAKE_EXE_LINKER_FLAGS=-fuse-ld=mold -DDRAWERCAST_WERROR=ON -DDRAWERCAST_SANITIZE=ON -DDRAWERCAST_PRECOMPILE=ON
 step "build, sanitizers" build "$checked"
 export ASAN_OPTIONS=detect_leaks=1:detect_stack_use_after_return=1 UBSAN_OPTIONS=print_stacktrace=1
 export LSAN_OPTIONS=suppressions=$top/tests/leaks.txt:print_suppressions=0

@@ -5490,7 +5490,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>at stiffeners’ ends</source>
-        <translation>an den Enden der Versteifungen</translation>
+        <translation>Leistenenden</translation>
     </message>
     <message>
         <source>at the feet of the blocks</source>
@@ -6477,11 +6477,11 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>object, size in inches</source>
-        <translation>Gegenstand, Größe in Zoll</translation>
+        <translation>Größe in Zoll</translation>
     </message>
     <message>
         <source>object, size in mm</source>
-        <translation>Gegenstand, Größe in mm</translation>
+        <translation>Größe in mm</translation>
     </message>
     <message>
         <source>obstructed</source>
@@ -8431,7 +8431,7 @@ Wieder aufnehmen?</translation>
     </message>
     <message>
         <source>Rod M8 with wing nut</source>
-        <translation>Gewindestange M8 mit Flügelmutter</translation>
+        <translation>M8-Stange mit Flügelmutter</translation>
     </message>
     <message>
         <source>Room to st&amp;ir</source>
