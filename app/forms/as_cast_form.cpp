@@ -5,7 +5,6 @@
 #include "plan/pour_steps.h"
 #include "plan/say.h"
 
-#include "forms/cast_page.h"
 #include "forms/notation.h"
 #include "forms/part_tabs.h"
 #include "language/spoken.h"
@@ -60,6 +59,14 @@ const plan::DrawerPlan& drawer_of(const plan::Plan& plan, const std::string& id)
     return at == plan.drawers.end() ? none : *at;
 }
 
+std::vector<CastPocket> pockets_of(const job::Job& job, const plan::DrawerPlan& drawer) {
+    std::vector<CastPocket> all;
+    if (const auto board = plan::pattern_board(job, drawer))
+        for (const auto& block : board->blocks)
+            all.push_back({block.subject, block.number, QString::fromStdString(block.name)});
+    return all;
+}
+
 } // namespace
 
 AsCastForm::AsCastForm(const job::Job& job, const plan::Plan& plan, const std::string& drawer,
@@ -70,6 +77,7 @@ AsCastForm::AsCastForm(const job::Job& job, const plan::Plan& plan, const std::s
       comparison_(answer_label()), learned_(answer_label()), mold_(answer_label()),
       bucket_left_(new QCheckBox), viscosity_(new QCheckBox), shrinkage_(new QCheckBox) {
     drawer_.id = drawer;
+    pockets_ = pockets_of(job, drawer_);
     for (std::size_t i = 0; i < job.casts.size(); ++i)
         if (job.casts[i].drawer == drawer) add_page(job.casts[i], static_cast<int>(i));
     if (all_pages_.empty()) add_another();
@@ -116,7 +124,7 @@ QWidget* AsCastForm::answers() {
 }
 
 void AsCastForm::add_page(const job::Cast& cast, int origin) {
-    auto* page = new CastPage(cast, context());
+    auto* page = new CastPage(cast, pockets_, context());
     connect(page, &CastPage::edited, this, &AsCastForm::refresh);
     tabs_->add_page(page);
     all_pages_.push_back({page, origin});

@@ -5,6 +5,7 @@
 #include "plan/as_cast.h"
 #include "plan/plan.h"
 
+#include "forms/cast_page.h"
 #include "forms/form_dialog.h"
 
 #include <optional>
@@ -14,7 +15,6 @@ class QLabel;
 
 namespace drawercast::app {
 
-class CastPage;
 class PartTabs;
 
 /// The casts of one drawer: what was weighed and measured, beside what was planned; what the casts of this
@@ -54,6 +54,7 @@ class AsCastForm final : public FormDialog {
     plan::DrawerPlan drawer_;
     QString day_;
     PartTabs* tabs_;
+    std::vector<CastPocket> pockets_;
     std::vector<Page> all_pages_;
     QLabel* comparison_;
     QLabel* learned_;

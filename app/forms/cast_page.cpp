@@ -5,10 +5,14 @@
 #include "forms/table_edit.h"
 
 #include <QCheckBox>
+#include <QComboBox>
 #include <QHBoxLayout>
 #include <QLineEdit>
+#include <QStyledItemDelegate>
 #include <QTableView>
 #include <QVBoxLayout>
+
+#include <utility>
 
 namespace drawercast::app {
 
@@ -24,7 +28,7 @@ QString text(const std::string& words) { return QString::fromStdString(words); }
 TableEdit* fit_table(const FormContext& context) {
     const Notation length = length_notation(context);
     const NumberColumn pocket{
-        CastPage::tr("pocket"), {}, {}, 0, true, CastPage::tr("As on its block's label: i1#1")};
+        CastPage::tr("pocket"), {}, {}, 0, true, CastPage::tr("Its block’s number or name")};
     const NumberColumn wider{CastPage::tr("wider, %1").arg(length.unit),
                              length,
                              job::range_of("/casts/*/fits/*/wider_mm"),
@@ -40,6 +44,32 @@ TableEdit* fit_table(const FormContext& context) {
     return table;
 }
 
+/// The pockets to choose from; anything else may be typed.
+class PocketDelegate final : public QStyledItemDelegate {
+  public:
+    PocketDelegate(QStringList pockets, QObject* parent)
+        : QStyledItemDelegate(parent), pockets_(std::move(pockets)) {}
+
+    QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem&, const QModelIndex&) const override {
+        auto* box = new QComboBox(parent);
+        box->setEditable(true);
+        box->addItems(pockets_);
+        box->setAccessibleName(CastPage::tr("pocket"));
+        return box;
+    }
+    void setEditorData(QWidget* editor, const QModelIndex& index) const override {
+        auto* box = static_cast<QComboBox*>(editor);
+        box->setEditText(index.data(Qt::EditRole).toString());
+        box->lineEdit()->selectAll();
+    }
+    void setModelData(QWidget* editor, QAbstractItemModel* model, const QModelIndex& index) const override {
+        model->setData(index, static_cast<QComboBox*>(editor)->currentText(), Qt::EditRole);
+    }
+
+  private:
+    QStringList pockets_;
+};
+
 ValueEdit* may_be_empty(ValueEdit* edit) {
     edit->allow_empty(CastPage::tr("not measured"));
     return edit;
@@ -53,8 +83,10 @@ Notation in_grams(FormContext context) {
 
 } // namespace
 
-CastPage::CastPage(const Cast& cast, const FormContext& context, QWidget* parent)
-    : QWidget(parent), given_(cast), left_(new FieldRows), right_(new FieldRows), day_(new QLineEdit),
+CastPage::CastPage(const Cast& cast, std::vector<CastPocket> pockets, const FormContext& context,
+                   QWidget* parent)
+    : QWidget(parent), given_(cast), pockets_(std::move(pockets)), left_(new FieldRows),
+      right_(new FieldRows), day_(new QLineEdit),
       new_holes_(new QCheckBox(tr("Its closures' &holes were new or shifted"))), fits_(fit_table(context)),
       note_(new QLineEdit) {
     add_weights(context);
@@ -66,8 +98,11 @@ CastPage::CastPage(const Cast& cast, const FormContext& context, QWidget* parent
     new_holes_->setChecked(cast.new_holes);
     std::vector<NumberRow> rows;
     for (const auto& fit : cast.fits)
-        rows.push_back({text(fit.pocket), {0, fit.wider_mm}, static_cast<int>(rows.size())});
+        rows.push_back({words_of(fit.pocket), {0, fit.wider_mm}, static_cast<int>(rows.size())});
     fits_->set_rows(std::move(rows));
+    QStringList names;
+    for (const auto& pocket : pockets_) names << pocket.words();
+    fits_->view().setItemDelegateForColumn(0, new PocketDelegate(std::move(names), fits_));
     auto* columns = new QHBoxLayout(this);
     columns->setContentsMargins(0, 0, 0, 0);
     columns->setSpacing(24);
@@ -127,6 +162,20 @@ void CastPage::add_mold(const FormContext& context) {
     right_->add_wide("/note", tr("&Note"), note_);
 }
 
+QString CastPage::words_of(const std::string& pocket) const {
+    for (const auto& one : pockets_)
+        if (one.subject == pocket) return one.words();
+    return text(pocket);
+}
+
+/// By words, number or name; what is none of this drawer's stays as it was typed.
+std::string CastPage::pocket_of(const QString& words) const {
+    for (const auto& one : pockets_)
+        for (const QString& known : {one.words(), QString::number(one.number), one.name})
+            if (words.trimmed().compare(known, Qt::CaseInsensitive) == 0) return one.subject;
+    return words.trimmed().toStdString();
+}
+
 std::optional<Cast> CastPage::typed() const {
     Cast cast = given_;
     if (!numbers_.take(cast)) return std::nullopt;
@@ -137,7 +186,7 @@ std::optional<Cast> CastPage::typed() const {
     for (const NumberRow& row : fits_->rows()) {
         job::CastFit fit;
         if (row.origin >= 0) fit = given_.fits[static_cast<std::size_t>(row.origin)];
-        fit.pocket = row.words.trimmed().toStdString();
+        fit.pocket = pocket_of(row.words);
         fit.wider_mm = row.numbers[1];
         cast.fits.push_back(std::move(fit));
     }

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "job/edit.h"
 #include "stock/screws.h"
 
 #include "language/spoken.h"
@@ -58,6 +59,11 @@ std::string inside_words(const job::Job& job, const stock::DrawerStock& drawer) 
 
 } // namespace
 
+QString name_of(const job::Job& job, const std::string& drawer) {
+    const auto* found = job::find_drawer(job, drawer);
+    return QString::fromStdString(found == nullptr || found->name.empty() ? drawer : found->name);
+}
+
 void add_box(BenchPen& pen, Vec at, const job::Job& job, const stock::DrawerStock& drawer,
              double thickness_mm, double times) {
     const stock::Box& made = drawer.box;
@@ -73,7 +79,7 @@ void add_box(BenchPen& pen, Vec at, const job::Job& job, const stock::DrawerStoc
                                    ? language::tr("pinwheel corners").toStdString()
                                    : language::tr("lapped corners").toStdString();
     const std::vector<std::string> words{
-        language::tr("Box of ").toStdString() + drawer.drawer + language::tr(", from above").toStdString(),
+        language::tr("Box of %1, from above").arg(name_of(job, drawer.drawer)).toStdString(),
         inside_words(job, drawer),
         corner,
         language::tr("board ").toStdString() + say(thickness_mm) + language::tr(" as measured").toStdString(),

@@ -8,7 +8,11 @@
 #include "forms/as_cast_form.h"
 
 #include <QCheckBox>
+#include <QComboBox>
+#include <QTableView>
 #include <gtest/gtest.h>
+
+#include <algorithm>
 
 namespace drawercast::app {
 namespace {
@@ -46,6 +50,44 @@ TEST(AsCastForm, gives_back_what_it_was_given) {
         test::open(form);
         EXPECT_EQ(form.value(), shop.job);
     }
+}
+
+TEST(AsCastForm, pockets_are_known_by_number_and_name) {
+    test::dressed_application();
+    Shop shop;
+    job::Cast cast;
+    cast.drawer = "d1", cast.fits = {{"R1#1", 0.25, {}}};
+    shop.job.casts = {cast};
+    const auto board = plan::pattern_board(shop.job, shop.plan.drawers.front());
+    ASSERT_TRUE(board);
+    const auto& blocks = board->blocks;
+    const auto words = [](const casting::Block& block) {
+        return QString::number(block.number) + ' ' + QString::fromStdString(block.name);
+    };
+    const auto block = std::find_if(blocks.begin(), blocks.end(),
+                                    [](const casting::Block& one) { return one.subject == "R1#1"; });
+    ASSERT_NE(block, blocks.end());
+    auto form = shop.form();
+    test::open(form);
+    auto* table = form.findChild<QTableView*>();
+    ASSERT_NE(table, nullptr);
+    auto& model = *table->model();
+    const auto first = model.index(0, 0);
+    EXPECT_EQ(first.data().toString(), words(*block));
+    table->setCurrentIndex(first);
+    table->edit(first);
+    auto* box = table->findChild<QComboBox*>();
+    ASSERT_NE(box, nullptr);
+    EXPECT_EQ(box->count(), static_cast<int>(blocks.size()));
+    QTest::keyClicks(box, QString::number(blocks.back().number));
+    QTest::keyClick(box, Qt::Key_Return);
+    QApplication::processEvents(); // the editor sees the key first
+    ASSERT_TRUE(form.value());
+    EXPECT_EQ(form.value()->casts.front().fits.front().pocket, blocks.back().subject);
+    model.setData(first, QString::fromStdString(block->name).toUpper(), Qt::EditRole);
+    EXPECT_EQ(form.value()->casts.front().fits.front().pocket, "R1#1");
+    model.setData(first, QStringLiteral("a bar"), Qt::EditRole);
+    EXPECT_EQ(form.value()->casts.front().fits.front().pocket, "a bar");
 }
 
 TEST(AsCastForm, compares_and_teaches_only_where_asked) {

@@ -1043,10 +1043,6 @@
         <translation>, entscheidet</translation>
     </message>
     <message>
-        <source>, from above</source>
-        <translation>, von oben</translation>
-    </message>
-    <message>
         <source>, glued on</source>
         <translation>, aufgeleimt</translation>
     </message>
@@ -1548,10 +1544,6 @@
         <translation>Wie vor der letzten Änderung; wird neu berechnet, %1 %</translation>
     </message>
     <message>
-        <source>As on its block&apos;s label: i1#1</source>
-        <translation>Wie auf dem Klotzetikett: i1#1</translation>
-    </message>
-    <message>
         <source>As the &amp;desktop</source>
         <translation>Wie der &amp;Desktop</translation>
     </message>
@@ -1690,10 +1682,6 @@
     <message>
         <source>Box and cuts</source>
         <translation>Kasten und Zuschnitte</translation>
-    </message>
-    <message>
-        <source>Box of </source>
-        <translation>Kasten von </translation>
     </message>
     <message>
         <source>Boxes</source>
@@ -8688,6 +8676,14 @@ Wieder aufnehmen?</translation>
     <message>
         <source>before the pour</source>
         <translation>vor dem Guss</translation>
+    </message>
+    <message>
+        <source>Its block’s number or name</source>
+        <translation>Nummer oder Name seines Klotzes</translation>
+    </message>
+    <message>
+        <source>Box of %1, from above</source>
+        <translation>Kasten von %1, von oben</translation>
     </message>
 </context>
 </TS>
