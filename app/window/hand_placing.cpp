@@ -109,6 +109,21 @@ job::Job put_at(const job::Job& job, const plan::DrawerPlan& drawer, const job::
                       axis == Axis::x ? Vec{edge_mm - box.min.x, 0} : Vec{0, edge_mm - box.min.y});
 }
 
+job::Job into_drawer(const job::Job& job, const plan::DrawerPlan& from, const job::Subjects& chosen,
+                     const plan::DrawerPlan& there, double edge_mm) {
+    auto moved = job::moved_to_drawer(job, chosen, there.id);
+    const auto box = box_of(from, chosen);
+    if (!there.insert || box.empty()) return moved;
+    const auto room = there.insert->box.grown(-edge_mm);
+    const auto least = [](double low, double high, double from_mm, double to_mm) {
+        if (high - low > to_mm - from_mm) return (from_mm + to_mm - low - high) / 2;
+        return low < from_mm ? from_mm - low : std::min(to_mm - high, 0.0);
+    };
+    return job::moved(std::move(moved), chosen,
+                      {least(box.min.x, box.max.x, room.min.x, room.max.x),
+                       least(box.min.y, box.max.y, room.min.y, room.max.y)});
+}
+
 job::Job turned_to(const job::Job& job, const plan::DrawerPlan& drawer, const job::Subjects& chosen,
                    double turn_deg) {
     job::Job result = job;

@@ -26,6 +26,12 @@ job::Job with_copies(const job::Job& job, const plan::DrawerPlan& drawer, const 
 job::Job put_at(const job::Job& job, const plan::DrawerPlan& drawer, const job::Subjects& chosen, Axis axis,
                 double edge_mm);
 
+/// The chosen pockets moved into another drawer, whose plan before that is `there`: at the same place, or by
+/// the least that brings the box around them inside the insert with its edge `edge_mm` wide; into the middle
+/// of what is too small for them. `from` is the plan of the drawer they are in.
+job::Job into_drawer(const job::Job& job, const plan::DrawerPlan& from, const job::Subjects& chosen,
+                     const plan::DrawerPlan& there, double edge_mm);
+
 /// Each of the chosen pockets turned to that angle about the middle of its own box; locked ones stay.
 job::Job turned_to(const job::Job& job, const plan::DrawerPlan& drawer, const job::Subjects& chosen,
                    double turn_deg);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/place_acts.h"
 
+#include "layout/checks.h"
 #include "plan/sentences.h"
 
 #include "canvas/hit.h"
@@ -8,6 +9,7 @@
 #include "document/selection.h"
 #include "window/actions.h"
 #include "window/asking.h"
+#include "window/hand_placing.h"
 
 #include <algorithm>
 
@@ -232,7 +234,19 @@ void PlaceActs::to_other_drawer() {
     if (!chosen || *chosen < 0) return;
     const auto which = desk_.selection.pockets();
     const auto& id = ids[static_cast<std::size_t>(*chosen)];
-    commit(tr("To another drawer"), job::moved_to_drawer(desk_.document.job(), which, id));
+    const auto& job = desk_.document.job();
+    const auto* from = shown_plan(desk_);
+    const auto& plans = desk_.document.plan().drawers;
+    const auto there =
+        std::find_if(plans.begin(), plans.end(), [&](const auto& plan) { return plan.id == id; });
+    if (from == nullptr || there == plans.end()) return;
+    double depth_mm = 0;
+    for (const auto& subject : which)
+        if (const auto* pocket = find_pocket(*from, subject))
+            depth_mm = std::max(depth_mm, pocket->form->greatest_depth_mm);
+    const double edge_mm =
+        layout::limits_of(job, *job::find_drawer(job, id), there->insert).minimums.edge(depth_mm);
+    commit(tr("To another drawer"), placing::into_drawer(job, *from, which, *there, edge_mm));
     desk_.selection.choose_drawer(id);
     desk_.selection.choose_pockets(which);
 }

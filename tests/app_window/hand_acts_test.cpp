@@ -273,5 +273,30 @@ TEST_F(HandActsTest, ToAnotherDrawerByAKey) {
     EXPECT_EQ(document.job().drawers[0]->pockets.size(), 1U);
 }
 
+TEST_F(HandActsTest, ASmallerDrawerTakesThemInsideItsEdges) {
+    open({{80, 100}, {340, 240}});
+    document.commit("drawer", job::with_drawer(document.job(), [&] {
+                        auto drawer = *document.job().drawers[0];
+                        drawer.id = "d2";
+                        drawer.outline = shape::Rectangle{200, 150, 0};
+                        drawer.pockets.clear();
+                        drawer.obstructions.clear();
+                        return drawer;
+                    }()));
+    selection.choose_pockets({"i1#2"});
+    shortcut(QKeySequence("Shift+D"));
+    ASSERT_EQ(selection.drawer(), "d2");
+    const auto& plan = document.plan().drawers.at(1);
+    ASSERT_EQ(plan.pockets.size(), 1U);
+    const auto& insert = plan.insert->box;
+    const auto& there = plan.pockets.front()->box;
+    EXPECT_LT(insert.min.x, there.min.x);
+    EXPECT_GT(insert.max.x, there.max.x);
+    EXPECT_GT(insert.max.y, there.max.y);
+    for (const auto& check : plan.checks) EXPECT_NE(check.severity, layout::Severity::mend);
+    document.undo_stack().undo();
+    EXPECT_EQ(document.job().drawers[0]->pockets.size(), 2U);
+}
+
 } // namespace
 } // namespace drawercast::app
