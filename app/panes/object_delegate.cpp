@@ -7,6 +7,7 @@
 
 #include <QApplication>
 #include <QPainter>
+#include <QTableView>
 
 #include <cmath>
 
@@ -23,22 +24,41 @@ QFont bold(QFont font) {
     return font;
 }
 
+QRect words_rect(const QRect& cell) { return cell.adjusted(sketch_width + 2 * pad + 2, 2, -2, -2); }
+
+/// Fractions of an inch take more room than there may be on one line.
+QStringList size_lines(const QString& size, const QFontMetrics& metrics, int width) {
+    const QString times = QStringLiteral(" × ");
+    QStringList lines{QString()};
+    for (const QString& part : size.split(times)) {
+        QString& line = lines.back();
+        const QString longer = line.isEmpty() ? part : line + times + part;
+        if (line.isEmpty() || metrics.horizontalAdvance(longer) <= width)
+            line = longer;
+        else
+            lines << times.mid(1) + part;
+    }
+    return lines;
+}
+
 void paint_name(QPainter& painter, const QRect& rect, const QModelIndex& index, const theme::Theme& theme) {
     const auto* object = object_of(index);
     if (object == nullptr) return;
     const QRectF sketch(rect.left() + pad, rect.center().y() - sketch_height / 2.0, sketch_width,
                         sketch_height);
     paint_sketch(painter, sketch, *object, index.data(ObjectsModel::placed_role).toInt() > 0, theme);
-    const QRect words = rect.adjusted(sketch_width + 2 * pad + 2, 2, -2, -2);
+    const QRect words = words_rect(rect);
     const QFontMetrics metrics = painter.fontMetrics();
-    const int line = words.height() / 2;
+    const auto sizes = size_lines(index.data(ObjectsModel::size_role).toString(), metrics, words.width());
+    const int line = words.height() / static_cast<int>(1 + sizes.size());
     painter.setPen(theme.ink);
     painter.drawText(QRect(words.left(), words.top(), words.width(), line), Qt::AlignLeft | Qt::AlignVCenter,
                      metrics.elidedText(index.data().toString(), Qt::ElideRight, words.width()));
     painter.setPen(theme.ink2);
-    painter.drawText(
-        QRect(words.left(), words.top() + line, words.width(), line), Qt::AlignLeft | Qt::AlignVCenter,
-        metrics.elidedText(index.data(ObjectsModel::size_role).toString(), Qt::ElideRight, words.width()));
+    for (int i = 0; i < sizes.size(); ++i)
+        painter.drawText(QRect(words.left(), words.top() + (i + 1) * line, words.width(), line),
+                         Qt::AlignLeft | Qt::AlignVCenter,
+                         metrics.elidedText(sizes[i], Qt::ElideRight, words.width()));
 }
 
 constexpr int tally_px = 8;
@@ -100,12 +120,18 @@ void ObjectDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
 }
 
 QSize ObjectDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
-    const int two_lines = 2 * option.fontMetrics.height() + 6;
+    int lines = 2;
+    const auto* table = qobject_cast<const QTableView*>(option.widget);
+    if (table != nullptr && index.column() == ObjectsModel::name_column) {
+        const QRect cell(0, 0, table->columnWidth(index.column()), 1);
+        const auto size = index.data(ObjectsModel::size_role).toString();
+        lines = 1 + static_cast<int>(size_lines(size, option.fontMetrics, words_rect(cell).width()).size());
+    }
     const bool tally = index.column() == ObjectsModel::placed_column && tallied(index);
     const int words =
         tally ? tally_width(index) : option.fontMetrics.horizontalAdvance(index.data().toString());
     const int width = words + 2 * pad;
-    return {width, two_lines};
+    return {width, lines * option.fontMetrics.height() + 6};
 }
 
 } // namespace drawercast::app

@@ -29,6 +29,10 @@ ObjectsTable::ObjectsTable(QWidget* parent) : QTableView(parent) {
     verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     horizontalHeader()->setHighlightSections(false);
     horizontalHeader()->setSectionsClickable(false);
+    connect(horizontalHeader(), &QHeaderView::sectionResized, this, [this](int column) {
+        if (column == ObjectsModel::name_column)
+            verticalHeader()->resizeSections(QHeaderView::ResizeToContents); // sizes may take another line
+    });
 }
 
 void ObjectsTable::setModel(QAbstractItemModel* model) {
