@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "document/building.h"
 
+#include "document/behind.h"
+
 #include <QCoreApplication>
 #include <QMetaObject>
 
@@ -46,6 +48,7 @@ void Building::begin() {
     soon_.stop();
     stop_ = std::make_shared<std::atomic_bool>(false);
     worker_.start([this, question = *asked_, stop = stop_, number = number_] {
+        work_behind_window();
         const auto watch = [&](double done) {
             QMetaObject::invokeMethod(
                 this,

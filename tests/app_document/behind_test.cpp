@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "document/behind.h"
+
+#include <gtest/gtest.h>
+
+#ifdef __linux__
+#include <sys/resource.h>
+#include <thread>
+
+namespace drawercast::app {
+namespace {
+
+int niceness() { return getpriority(PRIO_PROCESS, 0); }
+
+TEST(Behind, AWorkerAndItsHelpersAreNicerThanTheWindow) {
+    const int window = niceness();
+    if (window > 14) GTEST_SKIP() << "nothing is nicer";
+    int once = 0, twice = 0, helper = 0;
+    std::thread worker([&] {
+        work_behind_window();
+        once = niceness();
+        work_behind_window();
+        twice = niceness();
+        std::thread([&] { helper = niceness(); }).join();
+    });
+    worker.join();
+    EXPECT_EQ(once, window + 5);
+    EXPECT_EQ(twice, once);
+    EXPECT_EQ(helper, once);
+    EXPECT_EQ(niceness(), window);
+}
+
+} // namespace
+} // namespace drawercast::app
+#endif
