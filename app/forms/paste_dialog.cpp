@@ -113,6 +113,11 @@ QWidget* PasteDialog::make_options() {
 void PasteDialog::set_text(const QString& text) { text_->setPlainText(text); }
 QString PasteDialog::text() const { return text_->toPlainText(); }
 
+void PasteDialog::take_copied() {
+    set_text(QGuiApplication::clipboard()->text());
+    if (objects().empty()) set_text({});
+}
+
 void PasteDialog::paste() {
     text_->setPlainText(QGuiApplication::clipboard()->text());
     text_->setFocus();

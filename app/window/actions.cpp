@@ -161,7 +161,7 @@ std::vector<ActionSpec> listed() {
         {"pour.as_cast", TEXT("As ca&st…"), "as-cast", "Ctrl+Shift+A", drawer},
         {"pour.rehearse", TEXT("&Dry run with a stopwatch"), "run-sheet", "Shift+F9", drawer},
         {"pour.day", TEXT("&Pour day"), "pour-day", "F9", drawer},
-        {"pour.depths", TEXT("Depths from &boards at hand"), "depth", "", drawer},
+        {"pour.depths", TEXT("Depths from boards at &hand"), "depth", "", drawer},
 
         {"view.next_drawer", TEXT("Ne&xt drawer"), "", "Ctrl+PgDown",
          [](const Situation& s) { return s.other_drawers; }},

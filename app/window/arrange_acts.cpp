@@ -87,7 +87,7 @@ ArrangeActs::Answered ArrangeActs::keep(const QString& what, const QString& need
     return [this, what, need](const arrange::Arranged& found) {
         desk_.document.commit(what, found.job);
         QString words = arranged_words(found);
-        if (found.left > 0) words += u' ' + need;
+        words += u' ' + (found.left > 0 ? need : tr("Arrange, Tidy makes the walls equal."));
         if (const int count = plan::narrow_slots(found.job); count > 0) words += u' ' + slot_words(count);
         emit said(words);
     };

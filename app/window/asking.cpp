@@ -176,6 +176,7 @@ Asking::Objects Dialogs::standard_objects(const FormContext& context) {
 
 void Dialogs::pasted_list(const FormContext& context, const std::function<void(const Objects&)>& add) {
     PasteDialog dialog(context, parent_);
+    dialog.take_copied();
     QObject::connect(&dialog, &PasteDialog::added, &dialog, add);
     dialog.exec();
 }

@@ -107,12 +107,11 @@ Menus fill_menu_bar(QMenuBar& bar, const Actions& actions) {
         {"arrange.unplaced", "arrange.unlocked", "", "arrange.drawers", "arrange.which", "", "arrange.tidy"});
 
     fill(*bar.addMenu(tr("&Mold")), actions,
-         {"job.mold", "", "vents.add", "vents.drill", "vents.rest", "vents.automatic", "", "mold.turn_left",
-          "mold.turn_right", "mold.apart", "mold.together"});
+         {"job.mold", "pour.depths", "", "vents.add", "vents.drill", "vents.rest", "vents.automatic", "",
+          "mold.turn_left", "mold.turn_right", "mold.apart", "mold.together"});
 
     fill(*bar.addMenu(tr("Pour da&y")), actions,
-         {"pour.cup", "pour.as_built", "", "pour.rehearse", "pour.day", "", "pour.as_cast", "",
-          "pour.depths"});
+         {"pour.cup", "pour.as_built", "", "pour.rehearse", "pour.day", "", "pour.as_cast"});
 
     auto* view = bar.addMenu(tr("&View"));
     for (const auto& sheet : sheet_specs()) view->addAction(actions[sheet.action]);

@@ -115,7 +115,7 @@ void PourActs::begin(bool rehearsal) {
     const auto plan = plan_of(desk_.document, drawer);
     if (!plan || plan::pour_steps(desk_.document.job(), *plan, rehearsal).empty())
         return emit said(tr("This drawer has no dose yet: the checks say why."));
-    if (!has_a_file()) return emit said(tr("The log of a pour is kept in the job’s file: save it first."));
+    if (!has_a_file()) return;
     if (rehearsal && !may_rehearse(drawer)) return;
     const bool new_run = wants_a_new_run(drawer, rehearsal);
     if (new_run && !rehearsal && !may_pour(*plan)) return;
@@ -161,7 +161,10 @@ bool PourActs::may_pour(const plan::DrawerPlan& drawer) const {
 }
 
 bool PourActs::has_a_file() {
-    if (desk_.document.path().isEmpty()) actions_["job.save"]->trigger();
+    if (desk_.document.path().isEmpty()) {
+        emit said(tr("The log of a pour is kept in the job’s file: save it first."));
+        actions_["job.save"]->trigger(); // which says what became of it
+    }
     return !desk_.document.path().isEmpty();
 }
 

@@ -67,6 +67,18 @@ TEST(PasteDialog, adds_what_can_be_read_and_keeps_the_rest_in_view) {
     EXPECT_TRUE(o.dialog.text().contains(QStringLiteral("Spares")));
 }
 
+TEST(PasteDialog, begins_with_a_list_that_was_copied) {
+    test::dressed_application();
+    Opened o;
+    QGuiApplication::clipboard()->setText(QStringLiteral("bring the long tape"));
+    o.dialog.take_copied();
+    EXPECT_EQ(o.dialog.text(), QString()) << "no list";
+    QGuiApplication::clipboard()->setText(list);
+    o.dialog.take_copied();
+    EXPECT_EQ(o.dialog.text(), list);
+    EXPECT_EQ(add_button(o.dialog).text(), QStringLiteral("Add 2 objects"));
+}
+
 TEST(PasteDialog, closes_when_nothing_is_left) {
     test::dressed_application();
     Opened o;

@@ -8618,10 +8618,6 @@ Wieder aufnehmen?</translation>
         <translation>Gewicht</translation>
     </message>
     <message>
-        <source>Depths from &amp;boards at hand</source>
-        <translation>&amp;Tiefen aus vorhandenen Platten</translation>
-    </message>
-    <message>
         <source>A corner of the plate lifts.</source>
         <translation>Eine Ecke der Druckplatte hebt sich.</translation>
     </message>
@@ -8684,6 +8680,14 @@ Wieder aufnehmen?</translation>
     <message>
         <source>Box of %1, from above</source>
         <translation>Kasten von %1, von oben</translation>
+    </message>
+    <message>
+        <source>Arrange, Tidy makes the walls equal.</source>
+        <translation>Anordnen, Aufräumen macht die Stege gleich.</translation>
+    </message>
+    <message>
+        <source>Depths from boards at &amp;hand</source>
+        <translation>&amp;Tiefen aus vorhandenen Platten</translation>
     </message>
 </context>
 </TS>

@@ -905,7 +905,7 @@
     </message>
     <message>
         <source>Use a whole number</source>
-        <translation>Eine ganze Zahl nehmen</translation>
+        <translation>Eine ganze Zahl eingeben</translation>
     </message>
     <message>
         <source>Give each object length, width and height</source>
