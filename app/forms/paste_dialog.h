@@ -27,7 +27,7 @@ class PasteDialog final : public QDialog {
     explicit PasteDialog(const FormContext& context, QWidget* parent = nullptr);
 
     void set_text(const QString& text);
-    void take_copied(); ///< what the clipboard holds, where it reads as a list of objects
+    void take_copied();   ///< what the clipboard holds, where it reads as a list of objects
     QString text() const; ///< what is still to be added
 
     /// Objects of the rows that can be read, without ids.
