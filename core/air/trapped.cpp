@@ -97,18 +97,19 @@ AirTree air_tree_of(const History& history) {
 
 namespace {
 
-/// Shares out what one piece of air holds among the pockets that it ends in.
-void share_out(const AirTree::Moment& moment, int piece, const std::vector<AirPocket>& pockets,
-               Trapped& out) {
-    const double air_ml = moment.air_ml[static_cast<std::size_t>(piece)];
-    out.air_ml += air_ml;
-    const auto ends_here = [&](const AirPocket& p) {
-        return moment.piece[p.cell] == piece && p.expansion > moment.expansion;
+/// Shares out what some pieces of air hold among the pockets that they end in. Once over the pockets for all
+/// of them: a mold of a thousand blocks has hundreds of both, and is asked hundreds of times.
+void share_out(const AirTree::Moment& moment, const std::vector<char>& stays,
+               const std::vector<AirPocket>& pockets, Trapped& out) {
+    std::vector<double> own(stays.size(), 0.0);
+    const auto ends_in = [&](const AirPocket& p) {
+        return p.expansion > moment.expansion ? static_cast<std::size_t>(moment.piece[p.cell]) : 0;
     };
-    double own = 0;
-    for (const AirPocket& p : pockets) own += ends_here(p) ? p.air_ml : 0;
-    for (std::size_t i = 0; i < pockets.size(); ++i)
-        if (ends_here(pockets[i])) out.shares_ml[i] += air_ml * pockets[i].air_ml / own;
+    for (const AirPocket& p : pockets) own[ends_in(p)] += p.air_ml;
+    for (std::size_t i = 0; i < pockets.size(); ++i) {
+        const std::size_t piece = ends_in(pockets[i]);
+        if (stays[piece]) out.shares_ml[i] += moment.air_ml[piece] * pockets[i].air_ml / own[piece];
+    }
 }
 
 } // namespace
@@ -122,15 +123,41 @@ Trapped trapped_by(const AirTree& tree, const std::vector<AirPocket>& pockets,
         std::vector<char> vented(moment.air_ml.size(), 0);
         for (const std::size_t cell : vents) vented[static_cast<std::size_t>(moment.piece[cell])] = 1;
         std::vector<char> now(moment.air_ml.size(), 0);
+        std::vector<char> stays(moment.air_ml.size(), 0); // from this moment on
+        bool any = false;
         for (std::size_t i = 1; i < now.size(); ++i) {
             now[i] = shut[static_cast<std::size_t>(moment.parents[i])];
             if (now[i] || vented[i]) continue;
-            now[i] = 1;
-            share_out(moment, static_cast<int>(i), pockets, out);
+            now[i] = stays[i] = 1;
+            any = true;
+            out.air_ml += moment.air_ml[i];
         }
+        if (any) share_out(moment, stays, pockets, out);
         shut = std::move(now);
     }
     return out;
+}
+
+StaysIn::StaysIn(const AirTree& tree, const std::vector<AirPocket>& pockets, std::size_t pocket,
+                 const std::vector<std::size_t>& vents) {
+    const AirPocket& own = pockets[pocket];
+    for (const AirTree::Moment& moment : tree.moments) {
+        const int piece = moment.piece[own.cell];
+        if (own.expansion <= moment.expansion || piece == 0) return;
+        if (std::any_of(vents.begin(), vents.end(),
+                        [&](std::size_t cell) { return moment.piece[cell] == piece; }))
+            continue;
+        double all = 0;
+        for (const AirPocket& p : pockets)
+            if (p.expansion > moment.expansion && moment.piece[p.cell] == piece) all += p.air_ml;
+        steps_.push_back({&moment, piece, moment.air_ml[static_cast<std::size_t>(piece)] * own.air_ml / all});
+    }
+}
+
+double StaysIn::with(std::size_t cell) const {
+    for (const Step& step : steps_)
+        if (step.moment->piece[cell] != step.piece) return step.share_ml;
+    return 0;
 }
 
 } // namespace drawercast::air

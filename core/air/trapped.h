@@ -45,4 +45,21 @@ struct Trapped {
 Trapped trapped_by(const AirTree& tree, const std::vector<AirPocket>& pockets,
                    const std::vector<std::size_t>& vents);
 
+/// Of one pocket alone, for vents that are tried one after another beside others that stay.
+class StaysIn {
+  public:
+    StaysIn(const AirTree& tree, const std::vector<AirPocket>& pockets, std::size_t pocket,
+            const std::vector<std::size_t>& vents);
+    /// trapped_by(…).shares_ml of the pocket, with a vent over `cell` too.
+    double with(std::size_t cell) const;
+
+  private:
+    struct Step {
+        const AirTree::Moment* moment = nullptr;
+        int piece = 0;       ///< that the pocket is in
+        double share_ml = 0; ///< what stays in the pocket where that piece is without a vent from here on
+    };
+    std::vector<Step> steps_; ///< without those that the vents serve
+};
+
 } // namespace drawercast::air

@@ -98,6 +98,7 @@ class Placer {
         const bool inside = cells_.mesh.holding(pockets_[pocket].at) == pockets_[pocket].cell;
         const Vec wanted = inside ? pockets_[pocket].at : cell;
         const Vec whole{std::round(wanted.x), std::round(wanted.y)};
+        const StaysIn stays_in(tree_, pockets_, pocket, cells_under(vents_, cells_.mesh));
         std::optional<Vent> best;
         double least = without_ml - vented_ml / 2; // or it is not worth a hole
         int tried = 0;
@@ -105,9 +106,7 @@ class Placer {
             const Vent vent{whole + step, in_.drill_mm, VentFor::air};
             if (!over_foam(vent.at) || !stands_off(vent.at)) continue;
             if (++tried > tries) break;
-            std::vector<Vent> with = vents_;
-            with.push_back(vent);
-            const double stays = trapped(with).shares_ml[pocket];
+            const double stays = stays_in.with(cells_.mesh.holding(vent.at));
             if (stays < least) best = vent, least = stays;
             if (stays <= vented_ml) break;
         }

@@ -6,6 +6,7 @@
 #include <queue>
 
 #include <algorithm>
+#include <cmath>
 #include <cstddef>
 #include <limits>
 #include <tuple>
@@ -19,6 +20,8 @@ namespace {
 constexpr int groups_after_holding = 12; ///< looked at for one that also closes in time
 constexpr double runner_up_dearer = 1.5; ///< than the best, at most
 constexpr double hopeless = 1.04;        ///< of a limit, by the rough mesh
+constexpr int failed_before_doubt = 24;  ///< looks, before it is asked whether anything can hold
+constexpr double far_off = 2; ///< of a limit: what misses it so far with all at their strongest holds nowhere
 
 /// One board with one way to stiffen it.
 struct Group {
@@ -78,7 +81,7 @@ class Search {
     std::optional<Plate> run(bool at_any_price) {
         groups_ = groups_of();
         try_by_price();
-        if (!best_ && at_any_price && !stopped()) {
+        if (!best_ && at_any_price && !nothing_holds_ && !stopped()) {
             dear_ = std::numeric_limits<double>::infinity();
             try_by_price();
         }
@@ -95,7 +98,7 @@ class Search {
         std::priority_queue<Candidate, std::vector<Candidate>, Dearer> queue;
         std::size_t next = 0;
         int since_holding = 0;
-        while (!stopped()) {
+        while (!nothing_holds_ && !stopped()) {
             while (next < groups_.size() &&
                    (queue.empty() || groups_[next].least_price <= queue.top().price)) {
                 if (best_ && best_->answer.passes && !timely(*best_) &&
@@ -190,8 +193,14 @@ class Search {
 
     /// Whether closures of this stiffness hold at their closest: wider apart they hold less.
     bool may_hold(const Group& group, const Candidate& candidate) {
+        const bool holds = use_at_closest(group, candidate.pair) <= hopeless;
+        if (!holds && ++failed_ == failed_before_doubt) nothing_holds_ = use_at_strongest() > far_off;
+        return holds;
+    }
+
+    double use_at_closest(const Group& group, const ClosurePair& pair) {
         const double closest = spacings_to_try(in_, group.stiffening).back();
-        const auto design = design_for(group, candidate.pair, closest);
+        const auto design = design_for(group, pair, closest);
         const Trial& most = looks_.rough(design, hopeless * most_gap_mm());
         double use = most.gap_mm / most_gap_mm();
         if (use <= hopeless) // else the rest may not be known
@@ -199,7 +208,26 @@ class Search {
                 {use, most.bow_mm * in_.load.closed_kpa / bow_limit_mm,
                  most.stress_mpa * in_.load.build_for_kpa * stress_factor / design.board.rupture_mpa});
         if (use < least_use_) least_use_ = use, least_bad_ = design;
-        return use <= hopeless;
+        return use;
+    }
+
+    /// The stiffest board, stiffeners and closures: a drawer too large for any of them would have each tried.
+    double use_at_strongest() {
+        const auto board_ei = [](const job::Board& b) {
+            return b.elasticity_mpa * std::pow(b.thickness_mm, 3);
+        };
+        const auto all_ei = [](const Stiffening& s) {
+            return s.piece ? s.count * s.piece->elasticity_mpa * s.piece->width_mm *
+                                 std::pow(s.piece->height_mm, 3)
+                           : 0.0;
+        };
+        const auto stiffness = [](const ClosurePair& pair) {
+            return pair.around.stiffness_n_mm + pair.end.stiffness_n_mm;
+        };
+        const Group strongest{*std::ranges::max_element(boards_, {}, board_ei),
+                              *std::ranges::max_element(stiffenings_, {}, all_ei), 0, false};
+        const auto pairs = closures_to_try(in_, strongest.board, box_board_, strongest.stiffening);
+        return use_at_closest(strongest, *std::ranges::max_element(pairs, {}, stiffness));
     }
 
     /// Not even if all pulled alike.
@@ -239,6 +267,8 @@ class Search {
     std::vector<Group> groups_;
     std::size_t candidates_ = 0; ///< worked out so far
     bool only_one_ = false;      ///< nothing to choose from
+    bool nothing_holds_ = false; ///< not even the strongest, by far
+    int failed_ = 0;             ///< looks that did not hold
     double dear_ = 4;            ///< closures that make a plate so many times dearer come last
     double least_use_ = std::numeric_limits<double>::infinity();
 };

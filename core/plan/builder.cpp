@@ -69,6 +69,7 @@ void hold_and_vent(const job::Job& job, const job::Drawer& drawer, AirStage& air
         if (!plate.design(job, last_places, round, now, part_of(of_round, 0, held))) return;
         if (!now.plate) return; // no dose: then no air stays either
         const mold::PlateDesign design = now.plate->answer.design;
+        const bool holds = now.plate->answer.passes;
         if (!air.vent(job, drawer, clear_of(design), design.board.thickness_mm, now,
                       part_of(of_round, held, 1)))
             return;
@@ -76,6 +77,7 @@ void hold_and_vent(const job::Job& job, const job::Drawer& drawer, AirStage& air
         if (!least || found < *least) least = found, best = now;
         const bool another = now.air && add_unvented(*now.air, last_places);
         if (design.stiffeners.empty() && !found.first) break; // nothing stands over them
+        if (round == 0 && !holds) break;                      // under no less pressure will another
         if (!found.first && !another) break;
     }
     plan = std::move(best);

@@ -58,6 +58,29 @@ TEST(Trapped, an_early_vent_leaves_what_is_dry_when_it_is_foamed_over) {
     EXPECT_LT(trapped.air_ml, 40 + 100);
 }
 
+TEST(Trapped, of_one_pocket_alone_is_its_share_of_all_wherever_a_vent_is_tried) {
+    Worked mold(two_blocks(), 4, 5);
+    const auto& pockets = mold.follow();
+    ASSERT_EQ(pockets.size(), 2u);
+    const AirTree tree = air_tree_of(mold.history);
+    int shut = 0, served = 0;
+    for (const std::vector<std::size_t>& others :
+         {std::vector<std::size_t>{}, {mold.cells.mesh.holding({30, 75})}, {pockets[0].cell}})
+        for (std::size_t pocket = 0; pocket < pockets.size(); ++pocket) {
+            const StaysIn stays_in(tree, pockets, pocket, others);
+            for (double y = 5; y < 160; y += 10)
+                for (double x = 5; x < 240; x += 10) {
+                    std::vector<std::size_t> vents = others;
+                    vents.push_back(mold.cells.mesh.holding({x, y}));
+                    const double all = trapped_by(tree, pockets, vents).shares_ml[pocket];
+                    ASSERT_EQ(stays_in.with(vents.back()), all) << x << ", " << y;
+                    ++(all > 1 ? shut : served);
+                }
+        }
+    EXPECT_GT(shut, 100);
+    EXPECT_GT(served, 100);
+}
+
 TEST(AirPockets, that_part_from_each_other_count_apart) {
     Floor floor = empty_floor(240, 100, 60);
     // A dumbbell: two wide ends and a narrow waist.

@@ -43,6 +43,18 @@ PlateIn box_of(double width, double depth, double height, double block_share = 0
     return in;
 }
 
+TEST(PlateSearch, APressureFarTooHighForAnyPlateIsSoonGivenUp) {
+    PlateIn in = box_of(300, 200, 40);
+    in.load = {40 * in.load.closed_kpa, 40 * in.load.build_for_kpa};
+    int asked = 0;
+    const auto plate = plate_of(in, [&] { return ++asked > 300; });
+    ASSERT_TRUE(plate) << "each of a thousand ways is tried";
+    EXPECT_FALSE(plate->answer.passes);
+    EXPECT_GT(plate->answer.use, 2);
+    EXPECT_EQ(plate->answer.design.stiffeners.size(), 4u); // what comes nearest is the strongest there is
+    EXPECT_EQ(plate->answer.design.closure.kind, job::ClosureKind::rod);
+}
+
 TEST(PlateSearch, TheCheapestKeepsEveryLimit) {
     const PlateIn in = box_of(300, 200, 40);
     const auto plate = plate_of(in);
