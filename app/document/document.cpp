@@ -19,6 +19,9 @@ bool answered_alike(const job::Job& one, job::Job other) {
     return one == other;
 }
 
+/// A path that holds wherever the program's folder is next time: it is kept with unsaved work.
+QString whole_path(const QString& path) { return path.isEmpty() ? path : QFileInfo(path).absoluteFilePath(); }
+
 } // namespace
 
 Document::Document(QObject* parent) : QObject(parent) {
@@ -66,7 +69,7 @@ void Document::commit(const QString& what, job::Job job, const Merge& merge) {
 
 void Document::replace(job::Job job, const QString& path, bool saved) {
     preview_.reset();
-    path_ = path;
+    path_ = whole_path(path);
     saved_job_ = saved ? job : job::Job{};
     job_ = std::move(job);
     undo_.clear();
@@ -88,7 +91,7 @@ Problems Document::open(const QString& path) {
 std::optional<Problem> Document::save(const QString& path) {
     auto saved = job::save_job(job_, path.toStdString());
     if (!saved) return saved.error();
-    path_ = path;
+    path_ = whole_path(path);
     saved_job_ = job_;
     emit written();
     emit state_changed();

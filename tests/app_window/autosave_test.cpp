@@ -7,6 +7,7 @@
 
 #include <QDir>
 #include <QFile>
+#include <QFileInfo>
 #include <QTemporaryDir>
 #include <gtest/gtest.h>
 
@@ -48,6 +49,28 @@ TEST_F(Kept, UntitledWorkOutlivesTheProgram) {
     EXPECT_TRUE(leftovers.front().original_path.isEmpty());
     Autosave::drop(leftovers.front());
     EXPECT_TRUE(files().isEmpty());
+}
+
+TEST_F(Kept, WhereAJobCameFromHoldsInAnotherFolderToo) {
+    const QString before = QDir::currentPath();
+    ASSERT_TRUE(QDir::setCurrent(folder.path()));
+    {
+        Document document;
+        Autosave autosave(document, folder.path());
+        document.replace(job::new_job({}), {}, true);
+        EXPECT_FALSE(document.save("kit.drawercast.json"));
+        EXPECT_EQ(document.path(), QFileInfo("kit.drawercast.json").absoluteFilePath());
+        EXPECT_TRUE(document.open("kit.drawercast.json").empty());
+        edit(document, "not saved");
+        autosave.write_now();
+        autosave.wait();
+    }
+    ASSERT_TRUE(QDir::setCurrent(before));
+    Document next;
+    const auto leftovers = Autosave(next, folder.path()).leftovers();
+    ASSERT_EQ(leftovers.size(), 1U);
+    EXPECT_TRUE(QFileInfo(leftovers.front().original_path).isAbsolute());
+    EXPECT_TRUE(QFileInfo::exists(leftovers.front().original_path));
 }
 
 TEST_F(Kept, WorkOfARunningProgramIsNotOffered) {
