@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "capture/vision/camera.h"
 
+#include <algorithm>
 #include <cmath>
+#include <opencv2/imgproc.hpp>
 
 namespace drawercast::capture {
 
@@ -60,6 +62,44 @@ double spread(const View& ground, std::vector<Sighting> sightings, double off_px
     return std::sqrt(sum / rounds);
 }
 
+/// What a line between two corners would be taken for if the lens bent the picture: direction and point.
+cv::Vec4f bent_side(const View& ground, cv::Point2d from, cv::Point2d to, double bend) {
+    constexpr int points = 31;
+    std::vector<cv::Point2f> side;
+    for (int i = 0; i < points; ++i) {
+        const cv::Point2d off = from + (to - from) * (static_cast<double>(i) / (points - 1)) - ground.middle;
+        const double share = cv::norm(off) / ground.half_diagonal;
+        side.emplace_back(ground.middle + off * (1 + bend * share * share));
+    }
+    cv::Vec4f line;
+    cv::fitLine(side, line, cv::DIST_L2, 0, 0.01, 0.01);
+    return line;
+}
+
+/// Relative change of the distance if the lens bends the picture's corners in or out by as much as is usual:
+/// the four sides of a plain sheet can't tell it from perspective. 1 where it can't be told at all.
+double bend_doubt(const View& ground, const std::vector<Sighting>& seen, double distance) {
+    constexpr double usual_bend = 0.02; // of the radius, at the picture's corner (our guess)
+    const cv::Size size(cvRound(2 * ground.middle.x + 1), cvRound(2 * ground.middle.y + 1));
+    double most = 0;
+    for (const double bend : {usual_bend, -usual_bend}) {
+        std::vector<cv::Vec4f> sides;
+        for (std::size_t i = 0; i < seen.size(); ++i)
+            sides.push_back(bent_side(ground, seen[i].seen, seen[(i + 1) % seen.size()].seen, bend));
+        std::vector<Sighting> bent = seen;
+        for (std::size_t i = 0; i < seen.size(); ++i) {
+            const cv::Vec4f &a = sides[(i + seen.size() - 1) % seen.size()], &b = sides[i];
+            const cv::Point2d da(a[0], a[1]), db(b[0], b[1]), pa(a[2], a[3]), pb(b[2], b[3]);
+            bent[i].seen = pa + da * ((pb - pa).cross(db) / da.cross(db));
+        }
+        const auto other = fitted_ground(bent, size);
+        const auto focal = other ? focal_px(from_sheet(*other)) : std::nullopt;
+        if (!focal) return 1;
+        most = std::max(most, std::abs(stand(from_sheet(*other), *focal).distance_mm / distance - 1));
+    }
+    return most;
+}
+
 Camera at(const Stand& stood, CameraBy by, double within) {
     return {by, stood.distance_mm, within * stood.distance_mm, {stood.foot.x, stood.foot.y}};
 }
@@ -81,7 +121,10 @@ Camera camera_of(const View& ground, const std::vector<Sighting>& sightings, con
     }
     if (const auto focal = focal_px(h)) {
         const Stand stood = stand(h, *focal);
-        const double within = spread(ground, sightings, sightings.size() > 4 ? 0.12 : 0.3, stood.distance_mm);
+        const bool lens_known = sightings.size() > 4;
+        const double noise = spread(ground, sightings, lens_known ? 0.12 : 0.3, stood.distance_mm);
+        const double bend = lens_known ? 0 : bend_doubt(ground, sightings, stood.distance_mm);
+        const double within = std::hypot(noise, bend);
         if (within < 0.1) return at(stood, CameraBy::perspective, within);
     }
     if (header.focal_as_35mm) {

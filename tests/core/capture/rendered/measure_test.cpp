@@ -90,6 +90,26 @@ TEST(Measured, on_a_plain_sheet) {
     expect_found(scene, shot, 0.5);
 }
 
+/// Four corners can't tell a bent lens from perspective: the distance says how little it knows, or nothing.
+TEST(Measured, a_plain_sheets_camera_distance_is_as_sure_as_it_says) {
+    for (const double tilt_deg : {8.0, 25.0}) {
+        Scene scene;
+        scene.printed = false;
+        scene.picture = {2800, 2100};
+        scene.focal_px = 2100;
+        scene.radial = -0.04;
+        scene.tilt_deg = tilt_deg;
+        scene.things = three_things(0);
+        Shot shot;
+        shot.ground = Ground::plain_sheet;
+        const auto flat = flattened(rendered(scene), shot);
+        ASSERT_TRUE(flat) << flat.error().code;
+        if (flat->camera.by == CameraBy::nothing) continue;
+        const double true_mm = scene.distance_mm * std::cos(tilt_deg * 3.14159265358979324 / 180);
+        EXPECT_NEAR(flat->camera.distance_mm, true_mm, 2 * flat->camera.within_mm) << tilt_deg;
+    }
+}
+
 TEST(Measured, a_blurred_picture_gives_no_outline) {
     Scene scene;
     scene.things = three_things(0);
