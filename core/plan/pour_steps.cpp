@@ -46,20 +46,24 @@ class Steps {
         close(plate_on);
     }
 
-    /// By the clock: whether the tools are clean before the foam has risen is a matter of the foam.
+    /// By the clock: whether the tools are clean before the foam has risen is a matter of the foam. Who is
+    /// alone pegs once the closures are in; else another pegs while they are driven.
     void after_closing() {
         const auto& times = *drawer_.times;
-        const auto first = static_cast<std::ptrdiff_t>(steps_.size());
+        const auto first = static_cast<std::ptrdiff_t>(steps_.size()) - 1; // from the closures on
+        const bool alone = job_.shop->people == 1;
         add("pegged", phrase("Peg or tape each vent as foam shows"),
-            {phrase("from the side; nobody leans over the mold")}, times.contact_s);
+            {phrase("from the side; nobody leans over the mold")},
+            alone ? std::max(times.contact_s, closed_s_) : times.contact_s);
         add("tools", phrase("Wash the tools, in open air"), {}, closed_s_ + tools_s);
         add("risen", phrase("Leave it alone until it has risen"), {}, times.rise_s);
         const double cure =
             job_.shop->temperature_c < runsheet::cool_shop_c ? runsheet::cool_cure_min : runsheet::cure_min;
         add(std::string(last_step), phrase("Let it cure, then cut the stubs flush and open"), {},
             60 * std::max(cure, times.demold_min));
-        std::stable_sort(steps_.begin() + first, steps_.end(),
-                         [](const PourStep& a, const PourStep& b) { return a.due_s < b.due_s; });
+        std::stable_sort(steps_.begin() + first, steps_.end(), [](const PourStep& a, const PourStep& b) {
+            return a.due_s.value_or(0) < b.due_s.value_or(0);
+        });
     }
 
     std::vector<PourStep> take() { return std::move(steps_); }

@@ -155,6 +155,30 @@ TEST(PourSteps, follow_the_clock_of_the_plan) {
     EXPECT_EQ(rehearsal.back().id, "closed");
 }
 
+TEST(PourSteps, slow_closing_is_followed_by_pegging_alone_and_passed_by_it_in_company) {
+    auto job = testing::worked_job();
+    const Plan plan = compute(job);
+    DrawerPlan drawer = plan.drawers[0];
+    mold::Plate plate;
+    plate.answer.design.order = {0, 1, 2, 3};
+    plate.closing.close_s = 400; // long after the mold is full
+    drawer.plate = std::make_shared<const mold::Plate>(plate);
+    for (const int people : {1, 2}) {
+        job::Shop shop = *job.shop;
+        shop.people = people;
+        job.shop = shop;
+        double due = 0;
+        std::vector<std::string> order;
+        for (const auto& step : pour_steps(job, drawer, false)) {
+            EXPECT_GE(step.due_s.value_or(due), due) << step.id << ", people: " << people;
+            due = step.due_s.value_or(due);
+            if (step.id == "closed" || step.id == "pegged") order.push_back(step.id);
+        }
+        EXPECT_EQ(order.front(), people == 1 ? "closed" : "pegged");
+        EXPECT_EQ(order.size(), 2U);
+    }
+}
+
 TEST(PourSteps, readings_add_up_to_the_batch_within_half_a_step_a_part) {
     const auto job = testing::worked_job();
     auto dose = *compute(job).drawers[0].dose;
