@@ -47,7 +47,7 @@ FoundEdit::FoundEdit(const FormContext& context, QWidget* parent)
       height_(new LengthEdit(context, job::range_of("/objects/*/levels/*/depth_mm"))),
       edge_(new LengthEdit(context, job::range_of("/objects/*/height_mm"))),
       depth_(new LengthEdit(context, job::range_of("/objects/*/levels/*/depth_mm"))),
-      for_all_(new QPushButton(tr("This height for all &without one"), this)), shape_(new QPushButton(this)),
+      for_all_(new QPushButton(tr("This height for all without on&e"), this)), shape_(new QPushButton(this)),
       walls_(new QComboBox(this)), band_(new QCheckBox(tr("The fit &allows for the band"), this)),
       words_(new QLabel(this)) {
     name_->setMaxLength(200);

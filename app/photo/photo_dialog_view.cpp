@@ -166,7 +166,7 @@ QStackedWidget* PhotoDialog::make_telling() {
     auto* row = new QWidget;
     auto* line = new QHBoxLayout(row);
     line->setContentsMargins(0, 0, 0, 0);
-    auto* stop = new QPushButton(tr("&Stop"));
+    auto* stop = new QPushButton(tr("S&top"));
     stop->setAutoDefault(false);
     connect(stop, &QPushButton::clicked, this, &PhotoDialog::stop);
     progress_->setTextVisible(false);
@@ -190,7 +190,7 @@ QWidget* PhotoDialog::make_side() {
     auto* right = new QVBoxLayout(side);
     right->setContentsMargins(0, 0, 0, 0);
     right->addWidget(shot_);
-    auto* head = new QLabel(tr("&Outlines found; those with a check are added"));
+    auto* head = new QLabel(tr("O&utlines found; those with a check are added"));
     QFont bold = font();
     bold.setBold(true);
     head->setFont(bold);

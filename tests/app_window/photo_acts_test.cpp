@@ -3,7 +3,9 @@
 #include "layout/pocket.h"
 
 #include "app/sheet_picture.h"
+#include "app_forms/words_fit.h"
 #include "app_window/hand.h"
+#include "language/spoken.h"
 #include "photo/photo_dialog.h"
 #include "window/photo_acts.h"
 
@@ -126,6 +128,19 @@ TEST_F(PhotoActsTest, WhatIsFoundGoesIntoTheListAsOneStepOfUndo) {
     EXPECT_EQ(document.undo_stack().count(), 1);
     document.undo_stack().undo();
     EXPECT_EQ(document.job(), before);
+}
+
+TEST_F(PhotoActsTest, EachKeyLeadsToOnePlace) {
+    for (const auto spoken : {language::Language::english, language::Language::german}) {
+        const language::Spoken held(spoken);
+        PhotoDialog fresh(form_context(document.job()));
+        fresh.show();
+        for (auto* ground : fresh.findChildren<QComboBox*>())
+            for (int i = 0; i < ground->count(); ++i) {
+                ground->setCurrentIndex(i);
+                EXPECT_EQ(test::clashing_keys(fresh).join(" | ").toStdString(), "") << i;
+            }
+    }
 }
 
 TEST_F(PhotoActsTest, PointsAreDraggedAndUndone) {
