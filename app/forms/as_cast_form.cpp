@@ -67,6 +67,11 @@ std::vector<CastPocket> pockets_of(const job::Job& job, const plan::DrawerPlan& 
     return all;
 }
 
+/// One cast tells of no spread.
+QString deviation_words(const plan::Spread& seen, const QString& words) {
+    return seen.count > 1 ? words : QStringLiteral("?");
+}
+
 } // namespace
 
 AsCastForm::AsCastForm(const job::Job& job, const plan::Plan& plan, const std::string& drawer,
@@ -233,15 +238,16 @@ void AsCastForm::show_learned(const job::Job& job) {
     };
     const auto round = [&](double value) { return number_words(std::round(value), context().mark); };
     if (const auto& left = learned.bucket_left_ml)
-        offer(
-            bucket_left_, left,
-            tr("L&eft in a bucket: %1 ± %2 (%3)").arg(ml(left->mean), ml(left->deviation)).arg(left->count));
+        offer(bucket_left_, left,
+              tr("L&eft in a bucket: %1 ± %2 (%3)")
+                  .arg(ml(left->mean), deviation_words(*left, ml(left->deviation)))
+                  .arg(left->count));
     else
         offer(bucket_left_, {}, {});
     if (const auto& seen = learned.viscosity_pa_s)
         offer(viscosity_, seen,
               tr("&Viscosity: %1 ± %2 Pa·s (%3), now %4")
-                  .arg(round(seen->mean), round(seen->deviation))
+                  .arg(round(seen->mean), deviation_words(*seen, round(seen->deviation)))
                   .arg(seen->count)
                   .arg(round(job.foam->viscosity_pa_s)));
     else
@@ -250,7 +256,7 @@ void AsCastForm::show_learned(const job::Job& job) {
         offer(shrinkage_, seen,
               tr("&Shrinks by %1 ± %2 (%3), now %4")
                   .arg(percent(std::round(seen->mean * 1e5) / 1e5),
-                       percent(std::round(seen->deviation * 1e5) / 1e5))
+                       deviation_words(*seen, percent(std::round(seen->deviation * 1e5) / 1e5)))
                   .arg(seen->count)
                   .arg(percent(job.foam->shrinkage)));
     else
@@ -264,7 +270,8 @@ void AsCastForm::show_learned(const job::Job& job) {
         words += QLatin1Char(' ') +
                  tr("Pockets came out %1 ± %2 wider than planned.")
                      .arg(language::figures(plan::say_length(learned.wider_mm->mean, units)),
-                          language::figures(plan::say_length(learned.wider_mm->deviation, units)));
+                          deviation_words(*learned.wider_mm, language::figures(plan::say_length(
+                                                                 learned.wider_mm->deviation, units))));
     words +=
         QLatin1Char(' ') + tr("How far the foam rises is for the test cup to say: a closed mold forces it.");
     learned_->setText(words);

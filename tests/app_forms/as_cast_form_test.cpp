@@ -105,6 +105,7 @@ TEST(AsCastForm, compares_and_teaches_only_where_asked) {
     EXPECT_EQ(form.value()->casts[0].day, "2031-03-05");
     EXPECT_EQ(form.value()->foam, shop.job.foam); // nothing was asked for
     EXPECT_EQ(form.value()->shop, shop.job.shop);
+    EXPECT_TRUE(box(form, "Shrinks").text().contains(QStringLiteral("± ? (1)"))) << "one cast has no spread";
     QTest::mouseClick(&box(form, "Shrinks"), Qt::LeftButton, {}, {8, 8});
     ASSERT_TRUE(box(form, "Shrinks").isChecked());
     EXPECT_DOUBLE_EQ(form.value()->foam->shrinkage, 0.005);
@@ -122,6 +123,8 @@ TEST(AsCastForm, several_casts_give_mean_and_spread) {
     auto form = shop.form();
     test::open(form);
     type(form, "The same, cured", "297.9"); // of the last, which is shown
+    EXPECT_TRUE(box(form, "Shrinks").text().contains(QStringLiteral("± 0.115 %")))
+        << box(form, "Shrinks").text().toStdString();
     EXPECT_TRUE(box(form, "Shrinks").text().contains("0.567 %")) << box(form, "Shrinks").text().toStdString();
     EXPECT_TRUE(form.learned_text().contains("3 casts on the same holes"));
     QTest::mouseClick(&test::button(form, "Take this cast away"), Qt::LeftButton);
