@@ -17,6 +17,9 @@ using BenchPen = Drafter<OnBench>;
 /// "512.5 × 60"
 std::string size_words(const job::Job& job, double a_mm, double b_mm);
 
+/// "d1 7a.1", or "strip: d1 7a.1, d1 7b.1"
+std::string piece_words(const stock::Piece& piece, const plan::StockPlan& stock);
+
 /// How much of a sheet is drawn: where it is mostly left over, its far side or end is broken off.
 struct DrawnSheet {
     double length_mm = 0;
@@ -28,7 +31,8 @@ DrawnSheet drawn_sheet(const stock::BoardCut& cut, std::size_t index);
 
 /// A sheet with its pieces, offcuts and numbered cuts, lower left corner at `at`, as much as drawn_sheet()
 /// says. Pieces of `drawer` are washed; empty: all are. Each cut of `numbered_mm` or more has its
-/// number where there is room; at 0 all have, on a leader if need be.
+/// number on it where there is room, shorter ones beside it; at 0 all have it on them, on a leader if need
+/// be.
 void add_cut_sheet(BenchPen& pen, Vec at, const job::Job& job, const plan::StockPlan& stock,
                    std::size_t board, std::size_t index, const std::string& drawer, double numbered_mm);
 

@@ -2,11 +2,12 @@
 #include "sheets/box_and_cuts.h"
 
 #include "plan/say.h"
-#include "stock/screws.h"
+#include "stock/saw.h"
 
 #include "sheets/bench_pen.h"
 
 #include <algorithm>
+#include <functional>
 
 namespace drawercast::sheets {
 
@@ -15,7 +16,7 @@ using theme::TextRole;
 
 namespace {
 
-constexpr double numbered_mm = 330;  ///< on a whole bench a number hides a shorter cut
+constexpr double numbered_mm = 330;  ///< on a whole bench a number on a shorter cut hides it
 constexpr double apart_mm = 260;     ///< between what lies on the bench: words and dimensions
 constexpr double box_times = 2.8;    ///< the box is a detail, drawn larger than the boards
 constexpr double box_words_mm = 330; ///< its dimension and FRONT below it
@@ -60,44 +61,81 @@ double thickness_of(const stock::DrawerStock& drawer) {
     return 0;
 }
 
+/// What lies where on the bench.
+class Bench {
+  public:
+    Bench(const job::Job& job, const plan::StockPlan& stock, const std::string& drawer)
+        : job_(job), stock_(stock), drawer_(drawer), made_(find(stock, drawer)) {
+        double least = 0;
+        for (const double most_mm : {2600.0, 3900.0, 5200.0, 6600.0, 7900.0})
+            if (const double scale = lay(most_mm).scale(); best_mm_ == 0 || scale < least)
+                best_mm_ = most_mm, least = scale;
+    }
+
+    Box draw(BenchPen& pen) const { return lay(best_mm_, &pen).used(); }
+
+    /// The lower left corner of a sheet.
+    Vec corner_of(std::size_t board, std::size_t index) const {
+        Vec corner{0, 0};
+        lay(best_mm_, nullptr, [&](std::size_t b, std::size_t i, Vec at) {
+            if (b == board && i == index) corner = at;
+        });
+        return corner;
+    }
+
+  private:
+    using Told = std::function<void(std::size_t board, std::size_t index, Vec corner)>;
+
+    Rows lay(double most_mm, BenchPen* pen = nullptr, const Told& told = {}) const {
+        Rows rows(most_mm);
+        if (made_ != nullptr) {
+            const Vec size = Vec{made_->box.outside_width_mm, made_->box.outside_depth_mm} * box_times;
+            const Vec at = rows.put(size.x, size.y + box_words_mm);
+            if (pen) add_box(*pen, at - Vec{0, size.y}, job_, *made_, thickness_of(*made_), box_times);
+        }
+        for (std::size_t board = 0; board < stock_.cuts.boards.size(); ++board) {
+            const auto& cut = stock_.cuts.boards[board];
+            for (std::size_t index = 0; index < cut.sheets.size(); ++index) {
+                const DrawnSheet drawn = drawn_sheet(cut, index);
+                const Vec at = rows.put(drawn.length_mm, drawn.width_mm) - Vec{0, drawn.width_mm};
+                if (pen) add_cut_sheet(*pen, at, job_, stock_, board, index, drawer_, numbered_mm);
+                if (told) told(board, index, at);
+            }
+        }
+        for (const auto& cut : stock_.cuts.bars) {
+            const Vec at = rows.put(cut.bar_mm, bars_height_mm(cut));
+            if (pen) add_bars(*pen, at, job_, stock_, cut);
+        }
+        return rows;
+    }
+
+    const job::Job& job_;
+    const plan::StockPlan& stock_;
+    const std::string& drawer_;
+    const stock::DrawerStock* made_;
+    double best_mm_ = 0;
+};
+
 } // namespace
 
 Sheet<OnBench> box_and_cuts(const job::Job& job, const plan::StockPlan& stock, const std::string& drawer) {
     Sheet<OnBench> sheet;
     sheet.name = "Box and cuts";
     BenchPen pen(sheet);
-    const auto* made = find(stock, drawer);
-    const auto lay = [&](double most_mm, bool draw) {
-        Rows rows(most_mm);
-        if (made != nullptr) {
-            const Vec size = Vec{made->box.outside_width_mm, made->box.outside_depth_mm} * box_times;
-            const Vec at = rows.put(size.x, size.y + box_words_mm);
-            if (draw) add_box(pen, at - Vec{0, size.y}, job, *made, thickness_of(*made), box_times);
-        }
-        for (std::size_t board = 0; board < stock.cuts.boards.size(); ++board) {
-            const auto& cut = stock.cuts.boards[board];
-            for (std::size_t index = 0; index < cut.sheets.size(); ++index) {
-                const DrawnSheet drawn = drawn_sheet(cut, index);
-                const Vec at = rows.put(drawn.length_mm, drawn.width_mm);
-                if (draw)
-                    add_cut_sheet(pen, at - Vec{0, drawn.width_mm}, job, stock, board, index, drawer,
-                                  numbered_mm);
-            }
-        }
-        for (const auto& cut : stock.cuts.bars) {
-            const Vec at = rows.put(cut.bar_mm, bars_height_mm(cut));
-            if (draw) add_bars(pen, at, job, stock, cut);
-        }
-        return rows;
-    };
-    double best_mm = 0, least = 0;
-    for (const double most_mm : {2600.0, 3900.0, 5200.0, 6600.0, 7900.0})
-        if (const double scale = lay(most_mm, false).scale(); best_mm == 0 || scale < least)
-            best_mm = most_mm, least = scale;
-    const Box used = lay(best_mm, true).used();
-    sheet.area = used;
+    sheet.area = Bench(job, stock, drawer).draw(pen);
     sheet.lower_room_px = {76, 56}, sheet.upper_room_px = {24, 40};
     return sheet;
+}
+
+Box place_of_cut(const job::Job& job, const plan::StockPlan& stock, const std::string& drawer,
+                 const CutPlace& place) {
+    const auto& saw = stock.cuts.boards[place.board].sheets[place.sheet].cuts[place.cut];
+    const Vec inside = Bench(job, stock, drawer).corner_of(place.board, place.sheet) +
+                       Vec{stock::sheet_trim_mm, stock::sheet_trim_mm};
+    Box box;
+    box.add(inside + Vec{stock::mm_of(saw.x0), stock::mm_of(saw.y0)});
+    box.add(inside + Vec{stock::mm_of(saw.x1), stock::mm_of(saw.y1)});
+    return box;
 }
 
 Sheet<OnBench> cut_sheet(const job::Job& job, const plan::StockPlan& stock, std::size_t board,

@@ -26,15 +26,6 @@ constexpr double least_told_mm[] = {150, 60};   ///< of an offcut whose size is 
 
 Box box_at(Vec at, double width, double height) { return {at, at + Vec{width, height}}; }
 
-/// "7a.1", or "strip: 7a.1, 7b.1"
-std::string piece_words(const stock::Piece& piece, const plan::StockPlan& stock) {
-    std::string words = piece.strip ? language::tr("strip: ").toStdString() : "";
-    for (std::size_t i = 0; i < piece.parts.size(); ++i)
-        words += (i ? ", " : "") +
-                 part_words(stock.parts[static_cast<std::size_t>(piece.parts[i])].label).toStdString();
-    return words;
-}
-
 void add_piece(BenchPen& pen, const Box& box, const job::Job& job, const stock::Piece& piece,
                const plan::StockPlan& stock, const std::string& drawer) {
     const stock::Part& first = stock.parts[static_cast<std::size_t>(piece.parts.front())];
@@ -109,7 +100,38 @@ TextMark cut_number(int order, Vec from, Vec to, int depth, bool or_none) {
             true, {std::move(spots), {}, or_none}};
 }
 
+/// Beside a cut so short that its number would hide it, once the cut is drawn well longer than its number:
+/// closer up there is room.
+TextMark short_cut_number(int order, Vec from, Vec to) {
+    std::vector<Spot> spots;
+    const bool upright = to.x - from.x < to.y - from.y;
+    for (const double along : {0.5, 0.35, 0.65})
+        for (const double side : {1.0, -1.0}) {
+            const Vec px = upright ? Vec{7 * side, -4} : Vec{0, side > 0 ? 4.0 : -13.0};
+            const Side anchor = !upright ? Side::center : side > 0 ? Side::left : Side::right;
+            spots.push_back({{from + (to - from) * along, px}, anchor});
+        }
+    const Vec reach = Vec{1, 1} * (0.4 * length(to - from));
+    const Vec middle = (from + to) * 0.5;
+    const Spot first = spots.front();
+    return {first.at,
+            std::to_string(order),
+            TextRole::caption,
+            first.anchor,
+            0,
+            false,
+            {std::move(spots), Box{middle - reach, middle + reach}, true}};
+}
+
 } // namespace
+
+std::string piece_words(const stock::Piece& piece, const plan::StockPlan& stock) {
+    std::string words = piece.strip ? language::tr("strip: ").toStdString() : "";
+    for (std::size_t i = 0; i < piece.parts.size(); ++i)
+        words += (i ? ", " : "") +
+                 part_words(stock.parts[static_cast<std::size_t>(piece.parts[i])].label).toStdString();
+    return words;
+}
 
 std::string size_words(const job::Job& job, double a_mm, double b_mm) {
     return length_words(job, a_mm) + " × " + length_words(job, b_mm);
@@ -166,6 +188,8 @@ void add_cut_sheet(BenchPen& pen, Vec at, const job::Job& job, const plan::Stock
         ++order;
         if (std::max(to.x - from.x, to.y - from.y) >= numbered_mm)
             pen.put(cut_number(order, from, to, saw.depth, numbered_mm > 0));
+        else
+            pen.put(short_cut_number(order, from, to));
     }
 }
 

@@ -13,6 +13,7 @@
 #include "sheets/depth_ladder.h"
 #include "theme/icons.h"
 #include "window/build_up_bar.h"
+#include "window/cut_order.h"
 #include "window/printed.h"
 #include "window/ruler.h"
 #include "window/run_list.h"
@@ -69,8 +70,8 @@ SheetArea::SheetArea(Document& document, Selection& selection, const Preferences
     : QWidget(parent), document_(document), selection_(selection), preferences_(preferences),
       tabs_(new QTabBar(this)), canvas_(new SheetCanvas(document, selection, preferences, this)),
       above_(new Ruler(Qt::Horizontal, this)), left_(new Ruler(Qt::Vertical, this)),
-      corner_(new QLabel(this)), look_(new BuildUpBar(*canvas_, this)), run_(new RunList(document, this)),
-      strip_(new TitleStrip(this)) {
+      corner_(new QLabel(this)), look_(new BuildUpBar(*canvas_, this)), cuts_(new CutOrder(document, this)),
+      run_(new RunList(document, this)), strip_(new TitleStrip(this)) {
     tabs_->setProperty("numbered", true);
     tabs_->setDrawBase(false);
     tabs_->setExpanding(false);
@@ -95,6 +96,7 @@ SheetArea::SheetArea(Document& document, Selection& selection, const Preferences
     grid->addWidget(canvas_, 2, 1);
     grid->addWidget(look_, 3, 0, 1, 2);
     grid->addWidget(run_, run_row, 0, 1, 2);
+    grid->addWidget(cuts_, run_row, 0, 1, 2);
     grid->addWidget(strip_, run_row + 1, 0, 1, 2);
     grid->setRowStretch(2, 3);
     grid->setColumnStretch(1, 1);
@@ -116,6 +118,7 @@ SheetArea::SheetArea(Document& document, Selection& selection, const Preferences
         above_->set_pointer(std::nullopt);
         left_->set_pointer(std::nullopt);
     });
+    connect(cuts_, &CutOrder::chosen, this, &SheetArea::show_cut);
     connect(&document_, &Document::shown_changed, this, &SheetArea::refresh);
     for (const auto signal : {&Document::committed, &Document::replaced, &Document::written})
         connect(&document_, signal, this, &SheetArea::show_printed);
@@ -128,6 +131,15 @@ void SheetArea::show_sheet(SheetId shown) {
     const auto& specs = sheet_specs();
     for (std::size_t i = 0; i < specs.size(); ++i)
         if (specs[i].id == shown) tabs_->setCurrentIndex(static_cast<int>(i));
+}
+
+void SheetArea::show_cut(const sheets::CutPlace& cut) {
+    constexpr double around_mm = 60; // so that short cuts are seen where they lie
+    const auto& built = document_.last_built();
+    if (!built || !built->stock || selection_.drawer().empty()) return;
+    const auto place =
+        sheets::place_of_cut(document_.last_built_job(), *built->stock, selection_.drawer(), cut);
+    canvas_->zoom_to(place.grown(around_mm));
 }
 
 void SheetArea::show_printed() {
@@ -148,7 +160,10 @@ void SheetArea::refresh() {
     look_->setVisible(spec.turned);
     const bool days = spec.seen == Seen::days;
     run_->setVisible(days);
-    static_cast<QGridLayout*>(layout())->setRowStretch(run_row, days ? 2 : 0);
+    const auto& built = document_.last_built();
+    const bool cuts = canvas_->shown() == SheetId::box_and_cuts && built && built->stock;
+    cuts_->setVisible(cuts);
+    static_cast<QGridLayout*>(layout())->setRowStretch(run_row, days ? 2 : cuts ? 1 : 0);
     for (QWidget* ruler :
          {static_cast<QWidget*>(above_), static_cast<QWidget*>(left_), static_cast<QWidget*>(corner_)})
         ruler->setVisible(spec.seen != Seen::put_together && !days); // nothing is measured there
@@ -222,8 +237,8 @@ void SheetArea::show_strip() {
     shown.snap = preferences_.snapping() ? tr("on") : tr("off");
     shown.unit = unit_name(job.display_units);
     shown.units = job.display_units;
-    shown.job = changed_.isEmpty() ? document_.display_name()
-                                   : tr("%1, changed since printed").arg(document_.display_name());
+    shown.job = document_.display_name();
+    shown.changed = !changed_.isEmpty();
     if (const auto* drawer = job::find_drawer(job, selection_.drawer())) {
         shown.drawer = QString::fromStdString(drawer->name.empty() ? drawer->id : drawer->name);
         if (spec.arranged) shown.ladder_mm = sheets::ladder_full_mm(drawer->insert_mm, job.display_units);

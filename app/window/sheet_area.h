@@ -2,6 +2,7 @@
 #pragma once
 
 #include "canvas/sheet_canvas.h"
+#include "sheets/box_and_cuts.h"
 #include "theme/palette.h"
 
 #include <QFont>
@@ -16,6 +17,7 @@ namespace drawercast::app {
 
 class Badge;
 class BuildUpBar;
+class CutOrder;
 class Document;
 class Preferences;
 class Ruler;
@@ -34,7 +36,8 @@ class SheetArea final : public QWidget {
     TitleStrip& strip() { return *strip_; }
     void show_sheet(SheetId shown);
     SheetId shown() const { return canvas_->shown(); }
-    void show_printed(); ///< whether the job has changed since its print-out
+    void show_cut(const sheets::CutPlace& cut); ///< on the sheet of the box and its cuts
+    void show_printed();                        ///< whether the job has changed since its print-out
     void set_theme(const theme::Theme& theme);
 
   signals:
@@ -67,6 +70,7 @@ class SheetArea final : public QWidget {
     Ruler* left_;
     QLabel* corner_;   ///< between the rulers: their unit
     BuildUpBar* look_; ///< below a picture that can be turned
+    CutOrder* cuts_;   ///< below the box and its cuts
     RunList* run_;     ///< below the bars of the run sheet
     TitleStrip* strip_;
     QString changed_; ///< since the last print-out

@@ -69,6 +69,8 @@ void TitleStrip::show(const Shown& shown) {
     update();
 }
 
+QString TitleStrip::job_caption() const { return shown_.changed ? tr("changed since printed") : tr("job"); }
+
 void TitleStrip::set_words() {
     const QStringList words{shown_.scale, shown_.grid, shown_.snap, shown_.unit};
     for (int cell = 0; cell < cell_count; ++cell)
@@ -76,7 +78,8 @@ void TitleStrip::set_words() {
 }
 
 /// From the left: name, seen, scale, grid, snap, unit, legend, job, drawer. What has no room is left out:
-/// first job and drawer, then the legend, then unit, snap, grid.
+/// first job and drawer, then the legend, then unit, snap, grid; a job that has changed since it was printed
+/// stays.
 void TitleStrip::lay_out() {
     const int lines = QFontMetrics(small()).height() + QFontMetrics(bold()).height();
     setFixedHeight(std::max(46, lines + 16));
@@ -89,6 +92,9 @@ void TitleStrip::lay_out() {
     name_ = take(wide(drafting(), shown_.sheet) + 2 * pad);
     const QString seen = seen_words(shown_.seen);
     seen_ = take(sign_px + 8 + wide(bold(), seen) + 2 * pad);
+    const int caption = wide(small(), job_caption()) + 2 * pad;
+    const int words = std::max(caption, wide(bold(), shown_.job) + 2 * pad);
+    const int kept = shown_.changed ? caption : 0;
     const auto cell_width = [&](int cell) {
         return std::max(buttons_[static_cast<std::size_t>(cell)]->sizeHint().width(),
                         wide(small(), buttons_[static_cast<std::size_t>(cell)]->accessibleName())) +
@@ -97,7 +103,7 @@ void TitleStrip::lay_out() {
     for (int cell = 0; cell < cell_count; ++cell) {
         auto& place = cells_[static_cast<std::size_t>(cell)];
         place.reset();
-        if (cell == scale_cell || x + cell_width(cell) <= width()) place = take(cell_width(cell));
+        if (cell == scale_cell || x + cell_width(cell) + kept <= width()) place = take(cell_width(cell));
         auto* button = buttons_[static_cast<std::size_t>(cell)];
         button->setVisible(place.has_value());
         if (!place) continue;
@@ -107,9 +113,12 @@ void TitleStrip::lay_out() {
     legend_.reset();
     job_.reset();
     drawer_.reset();
-    if (shown_.ladder_mm > 0 && x + legend_px <= width()) legend_ = take(legend_px);
-    const int words = wide(bold(), shown_.job) + 2 * pad, drawer = wide(bold(), shown_.drawer) + 2 * pad;
-    if (x + words <= width()) job_ = take(words);
+    if (shown_.ladder_mm > 0 && x + legend_px + kept <= width()) legend_ = take(legend_px);
+    const int drawer = wide(bold(), shown_.drawer) + 2 * pad;
+    if (x + words <= width())
+        job_ = take(words);
+    else if (shown_.changed)
+        job_ = take(std::max(caption, width() - x));
     if (job_ && x + drawer <= width()) drawer_ = take(drawer);
 }
 
@@ -133,7 +142,8 @@ void TitleStrip::paint_cell(QPainter& painter, const Place& place, const QString
     painter.setFont(bold());
     painter.setPen(theme.ink);
     painter.drawText(QRect(place.left + pad, 6 + top, place.width - pad, height() - top - 8),
-                     Qt::AlignLeft | Qt::AlignVCenter, words);
+                     Qt::AlignLeft | Qt::AlignVCenter,
+                     painter.fontMetrics().elidedText(words, Qt::ElideRight, place.width - pad));
 }
 
 void TitleStrip::paint_legend(QPainter& painter, const Place& place) const {
@@ -183,7 +193,7 @@ void TitleStrip::paintEvent(QPaintEvent*) {
         if (const auto& place = cells_[static_cast<std::size_t>(cell)])
             paint_cell(painter, *place, captions[cell], {});
     if (legend_) paint_legend(painter, *legend_);
-    if (job_) paint_cell(painter, *job_, tr("job"), shown_.job);
+    if (job_) paint_cell(painter, *job_, job_caption(), shown_.job);
     if (drawer_) paint_cell(painter, *drawer_, tr("drawer"), shown_.drawer);
 }
 

@@ -30,6 +30,7 @@ class TitleStrip final : public QWidget {
         QString snap;
         QString unit;
         QString job;
+        bool changed = false; ///< since its templates were printed: said whatever else gives way
         QString drawer;
         job::DisplayUnits units = job::DisplayUnits::mm;
         double ladder_mm = 0; ///< depth at the legend's end; 0: no legend
@@ -39,6 +40,7 @@ class TitleStrip final : public QWidget {
 
     enum Cell { scale_cell, grid_cell, snap_cell, unit_cell, cell_count };
     void set_menu(Cell cell, QMenu* menu); ///< owned by the caller
+    bool says_changed() const { return shown_.changed && job_; }
 
   protected:
     void paintEvent(QPaintEvent* event) override;
@@ -52,6 +54,7 @@ class TitleStrip final : public QWidget {
     };
     void lay_out();
     void set_words();
+    QString job_caption() const;
     QFont small() const;
     QFont bold() const;
     QFont drafting() const;

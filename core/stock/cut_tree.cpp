@@ -52,8 +52,10 @@ SheetLayout layout_of(const CutTree& tree, Micro kerf) {
         const bool upright = panel.saw == Saw::upright;
         const Micro x = at.x + (upright ? panel.at : 0);
         const Micro y = at.y + (upright ? 0 : panel.at);
-        out.cuts.push_back(
-            {x, y, upright ? x : at.x + panel.width, upright ? at.y + panel.height : y, at.depth});
+        const auto piece = [&](int node) { return tree.nodes[static_cast<std::size_t>(node)].piece; };
+        out.cuts.push_back({x, y, upright ? x : at.x + panel.width, upright ? at.y + panel.height : y,
+                            at.depth, panel.saw, panel.at, panel.width, panel.height, piece(panel.first),
+                            piece(panel.second)});
         open.push_back({panel.second, upright ? x + kerf : x, upright ? y : y + kerf, at.depth + 1});
         open.push_back({panel.first, at.x, at.y, at.depth + 1});
     }

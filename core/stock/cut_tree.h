@@ -45,6 +45,12 @@ struct PlacedPiece {
 struct SawCut { ///< a line along the kerf's near side, across its panel
     Micro x0 = 0, y0 = 0, x1 = 0, y1 = 0;
     int depth = 0; ///< 1: across the whole sheet
+    Saw saw = Saw::none;
+    Micro at = 0;          ///< from the panel's near edge: what the fence is set to
+    Micro panel_width = 0; ///< of the panel that is cut in two
+    Micro panel_height = 0;
+    int first = -1; ///< ≥ 0: what comes off on the fence's side is that piece
+    int second = -1;
 };
 struct Offcut {
     Micro x = 0;

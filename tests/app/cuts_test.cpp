@@ -13,6 +13,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+#include <cmath>
 #include <set>
 
 namespace drawercast {
@@ -150,6 +152,77 @@ TEST(Cuts, no_words_of_a_sheet_lie_over_one_another) {
     }
 }
 
+TEST(Cuts, every_piece_comes_off_at_a_fence_setting) {
+    const Whole whole = small();
+    for (const auto& cut : whole.plan.stock->cuts.boards)
+        for (const auto& sheet : cut.sheets) {
+            std::multiset<int> freed;
+            for (const auto& saw : sheet.cuts) {
+                const bool upright = saw.saw == stock::Saw::upright;
+                EXPECT_EQ(upright ? saw.y1 - saw.y0 : saw.x1 - saw.x0,
+                          upright ? saw.panel_height : saw.panel_width);
+                EXPECT_GT(saw.at, 0);
+                EXPECT_LE(saw.at, upright ? saw.panel_width : saw.panel_height);
+                for (const int piece : {saw.first, saw.second})
+                    if (piece >= 0) freed.insert(piece);
+                if (saw.first < 0) continue;
+                const auto& piece = cut.pieces[static_cast<std::size_t>(saw.first)];
+                const double at = stock::mm_of(saw.at);
+                EXPECT_TRUE(std::abs(at - piece.length_mm) < 1e-3 || std::abs(at - piece.width_mm) < 1e-3);
+            }
+            EXPECT_EQ(freed.size(), sheet.pieces.size());
+            EXPECT_EQ(std::set<int>(freed.begin(), freed.end()).size(), freed.size()) << "each once";
+        }
+}
+
+TEST(Cuts, a_cut_is_drawn_on_the_bench_where_it_is_told_to_be) {
+    const Whole whole = small();
+    const auto sheet = sheets::box_and_cuts(whole.job, *whole.plan.stock, "d1");
+    const auto& boards = whole.plan.stock->cuts.boards;
+    for (std::size_t board = 0; board < boards.size(); ++board)
+        for (std::size_t cut = 0; cut < boards[board].sheets[0].cuts.size(); ++cut) {
+            const auto place = sheets::place_of_cut(whole.job, *whole.plan.stock, "d1", {board, 0, cut});
+            EXPECT_TRUE(std::any_of(sheet.marks.begin(), sheet.marks.end(),
+                                    [&](const sheets::Mark& mark) {
+                                        const auto* path = std::get_if<sheets::PathMark>(&mark.kind);
+                                        if (!path) return false;
+                                        const auto box = sheets::bounds(path->path);
+                                        return shape::length(box.min - place.min) < 1e-6 &&
+                                               box.max.x <= place.max.x + 1e-6 &&
+                                               box.max.y <= place.max.y + 1e-6 &&
+                                               std::min(box.width(), box.height()) == 0;
+                                    }))
+                << board << ": " << cut + 1;
+        }
+}
+
+TEST(Cuts, the_bench_says_more_numbers_closer_up_and_none_over_other_words) {
+    const Whole whole = small();
+    const auto sheet = sheets::box_and_cuts(whole.job, *whole.plan.stock, "d1");
+    const auto numbers = [&](double reduction) {
+        std::vector<std::pair<std::string, shape::Box>> all;
+        for (const auto& ink :
+             sheets::ink_of(sheet.marks, sheets::View::reduced(reduction, {0, 2000}), theme::printed_theme()))
+            if (const auto* text = std::get_if<sheets::Words>(&ink))
+                all.emplace_back(text->text.toStdString(), sheets::reach_of(ink).grown(-1.5));
+        std::set<std::string> seen;
+        for (std::size_t i = 0; i < all.size(); ++i) {
+            if (all[i].first.find_first_not_of("0123456789") != std::string::npos) continue;
+            seen.insert(all[i].first);
+            for (std::size_t k = 0; k < all.size(); ++k)
+                EXPECT_FALSE(k != i && shape::near(all[i].second, all[k].second))
+                    << all[i].first << " over " << all[k].first << " at 1 : " << reduction;
+        }
+        return seen.size();
+    };
+    const auto far = numbers(14), near = numbers(0.25);
+    EXPECT_GT(near, far);
+    std::size_t most = 0;
+    for (const auto& board : whole.plan.stock->cuts.boards)
+        most = std::max(most, board.sheets.at(0).cuts.size());
+    EXPECT_GE(near, most);
+}
+
 TEST(Tables, what_is_too_long_for_its_column_goes_on_below) {
     sheets::Table table;
     table.columns = {{"a", sheets::Align::left, 0, 40}, {"b", sheets::Align::left, 1, 0, false, true}};
@@ -175,6 +248,30 @@ TEST(Cuts, every_body_has_its_label) {
         for (const auto& block : drawer.blocks)
             for (const auto& body : block.bodies)
                 EXPECT_NE(words.find("\n" + body.label + "\n"), std::string::npos) << body.label;
+}
+
+TEST(Cuts, shared_walls_are_labelled_once_and_said_to_be_shared) {
+    for (const bool share : {false, true}) {
+        Whole whole = small();
+        job::Drawer twin = *whole.job.drawers.front();
+        twin.id = "d2", twin.pockets.clear();
+        whole.job.drawers.emplace_back(twin);
+        whole.job.mold.share_walls = share;
+        whole.plan = plan::compute(whole.job);
+        whole.plan.stock = std::make_shared<const plan::StockPlan>(plan::stock_of(whole.job, whole.plan));
+        const auto count = [](const std::string& words, const std::string& sought) {
+            std::size_t found = 0;
+            for (auto at = words.find(sought); at != std::string::npos; at = words.find(sought, at + 1))
+                ++found;
+            return found;
+        };
+        const std::string labels =
+            all_words(print::label_pages(whole.job, whole.plan, print::Paper::a4, printing));
+        EXPECT_EQ(count(labels, "wall front\n"), share ? 1U : 2U);
+        const std::string said =
+            all_words(summary::summary_pages(whole.job, whole.plan, print::Paper::a4, printing));
+        EXPECT_EQ(count(said, ", shared\n"), share ? 2U : 0U);
+    }
 }
 
 TEST(Cuts, the_summary_says_what_to_cut_and_buy_only_once_it_is_known) {

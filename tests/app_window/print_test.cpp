@@ -227,8 +227,14 @@ TEST(Printed, says_whose_templates_are_of_an_older_job) {
     EXPECT_TRUE(changed.contains(QString::fromStdString(first->name))) << changed.toStdString();
     EXPECT_FALSE(changed.contains(QString::fromStdString(second->name))) << changed.toStdString();
     EXPECT_EQ(desk.window.sheets().strip().toolTip(), changed);
+    for (const int width : {1600, 1024}) {
+        desk.window.resize(width, 760);
+        QApplication::processEvents();
+        EXPECT_TRUE(desk.window.sheets().strip().says_changed()) << width;
+    }
     document.undo_stack().undo();
     EXPECT_TRUE(desk.window.sheets().strip().toolTip().isEmpty()) << "as it was printed";
+    EXPECT_FALSE(desk.window.sheets().strip().says_changed());
 }
 
 /// What a printer's driver gets is as true as the PDF: here Qt's own driver that writes to a file.

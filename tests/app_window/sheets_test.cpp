@@ -4,6 +4,7 @@
 #include "plan/run_ticks.h"
 
 #include "app_window/hand.h"
+#include "window/cut_order.h"
 #include "window/run_list.h"
 
 #include <QPushButton>
@@ -54,6 +55,43 @@ TEST(Sheets, AnOldAnswerIsShownAsOldUntilTheNewOneIsThere) {
     desk.window.sheets().show_sheet(SheetId::air_map);
     document.building().wait();
     EXPECT_FALSE(canvas.shows_old());
+}
+
+TEST(Sheets, EveryCutIsListedInOrderAndLedTo) {
+    Desktop desk;
+    test::open_with_plate_chosen(desk, {{100, 100}, {250, 180}});
+    auto& document = desk.window.document();
+    document.building().wait();
+    auto* list = desk.window.sheets().findChild<CutOrder*>();
+    ASSERT_NE(list, nullptr);
+    desk.window.sheets().show_sheet(SheetId::drawer_plan);
+    EXPECT_FALSE(list->isVisible());
+    desk.window.sheets().show_sheet(SheetId::box_and_cuts);
+    QApplication::processEvents();
+    ASSERT_TRUE(list->isVisible());
+    auto* rows = list->findChild<QTreeWidget*>();
+    const auto& boards = document.last_built()->stock->cuts.boards;
+    int sheet = 0;
+    for (std::size_t board = 0; board < boards.size(); ++board)
+        for (std::size_t index = 0; index < boards[board].sheets.size(); ++index, ++sheet) {
+            const auto* head = rows->topLevelItem(sheet);
+            const auto& cuts = boards[board].sheets[index].cuts;
+            ASSERT_EQ(head->childCount(), static_cast<int>(cuts.size()));
+            for (int i = 0; i < head->childCount(); ++i)
+                EXPECT_EQ(head->child(i)->text(0), QString::number(i + 1));
+        }
+    ASSERT_EQ(rows->topLevelItemCount(), sheet);
+    auto& canvas = desk.window.sheets().canvas();
+    const double before = canvas.reduction();
+    rows->setFocus();
+    rows->setCurrentItem(rows->topLevelItem(0)->child(3));
+    QTest::keyClick(rows, Qt::Key_Down);
+    const auto place =
+        sheets::place_of_cut(document.last_built_job(), *document.last_built()->stock, "d1", {0, 0, 4});
+    EXPECT_LT(canvas.reduction(), before);
+    const QRectF view(QPointF(0, 0), canvas.view_size());
+    for (const shape::Vec end : {place.min, place.max})
+        EXPECT_TRUE(view.contains(canvas.view().to_px(end))) << "the cut is in sight from end to end";
 }
 
 TEST(Sheets, WhatCannotBeDrawnSaysSo) {
