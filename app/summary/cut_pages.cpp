@@ -22,8 +22,12 @@ constexpr double most_high_px = 380;  ///< of a cut sheet: two on a page
 constexpr double page_high_px = 700;  ///< of one with many cuts: their numbers need the room
 constexpr std::size_t many_cuts = 40;
 
-double most_high(const stock::SheetLayout& sheet) {
-    return sheet.cuts.size() > many_cuts ? page_high_px : most_high_px;
+constexpr double above_px = 80;  ///< heading and words above the first one
+constexpr double beside_px = 36; ///< a sheet's own name, and room below it
+
+double most_high(const Summary& summary, const stock::SheetLayout& sheet) {
+    if (sheet.cuts.size() > many_cuts) return page_high_px;
+    return std::min(most_high_px, (page_room(summary.paper).height() - above_px) / 2 - beside_px);
 }
 
 /// One cut sheet, as large as the column allows.
@@ -69,7 +73,7 @@ void add_bar_lines(Column& column, const Summary& summary, const plan::StockPlan
 void add_sheets(Column& column, const Summary& summary, const plan::StockPlan& stock) {
     double first = 0;
     if (const auto& boards = stock.cuts.boards; !boards.empty() && !boards.front().sheets.empty())
-        first = most_high(boards.front().sheets.front());
+        first = most_high(summary, boards.front().sheets.front());
     column.head(language::tr("Cut sheets"), 80 + first);
     column.lines(language::tr("Numbers are the order of cuts, each from edge to edge of the panel at hand; "
                               "where a number has no room on its cut, a line leads to it. Kerf %1 and %2 off "
@@ -80,7 +84,7 @@ void add_sheets(Column& column, const Summary& summary, const plan::StockPlan& s
     for (std::size_t board = 0; board < stock.cuts.boards.size(); ++board)
         for (std::size_t index = 0; index < stock.cuts.boards[board].sheets.size(); ++index)
             add_sheet(column, summary, sheets::cut_sheet(summary.job, stock, board, index, 0),
-                      most_high(stock.cuts.boards[board].sheets[index]));
+                      most_high(summary, stock.cuts.boards[board].sheets[index]));
 }
 
 /// Parts that no sheet or bar at hand gives.

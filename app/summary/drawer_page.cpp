@@ -127,14 +127,23 @@ void write_lists(sheets::Inks& inks, const Box& box, const sheets::Table& table,
     write_checks(inks, right, checks, rest, summary);
 }
 
-/// Height the objects want, for the plan to leave them; the checks' few too, else they go on overleaf.
+/// Height the objects want, and the checks up to `most_checks_px`.
 double wanted(const sheets::Table& table, const std::vector<ListedCheck>& checks, double width,
-              const Summary& summary) {
-    constexpr double few_checks_px = 230;
+              const Summary& summary, double most_checks_px) {
     double list = 12;
     for (const auto& check : checks) list += check_height(check, width * (1 - list_share) - 2 * pad, summary);
     return std::max(table.head_height() + table.row_px * static_cast<double>(table.rows.size()) + 12,
-                    std::min(list, few_checks_px));
+                    std::min(list, most_checks_px));
+}
+
+/// What the plan may take of `free`. It comes first: long lists go on overleaf rather than crowd it; but it
+/// gives way where that spares a page with little on it.
+double plan_height(double free, const sheets::Table& table, const std::vector<ListedCheck>& checks,
+                   double width, const Summary& summary) {
+    constexpr double plan_share = 0.6, least_plan_share = 0.5, few_checks_px = 230, list_head_px = 14;
+    const double all = wanted(table, checks, width, summary, free) + list_head_px;
+    if (all <= (1 - least_plan_share) * free) return free - all;
+    return std::max(plan_share * free, free - wanted(table, checks, width, summary, few_checks_px));
 }
 
 } // namespace
@@ -156,11 +165,8 @@ std::vector<Composed> drawer_pages(const Summary& summary, const plan::Plan& pla
     y += panels_px;
     print::rule(inks, {room.min.x, y}, {room.max.x, y}, LineRole::thin, summary.theme);
 
-    // the plan comes first: where the lists are long they go on overleaf rather than crowd it
-    constexpr double least_plan_share = 0.6;
     const double free = room.max.y - y;
-    const double plan_px =
-        std::max(least_plan_share * free, free - wanted(table, checks, room.width(), summary));
+    const double plan_px = plan_height(free, table, checks, room.width(), summary);
     const Box plan_box{{room.min.x + pad, y + 6}, {room.max.x - pad, y + std::min(plan_px, free) - 6}};
     y = plan_box.min.y +
         write_plan(inks, plan_box, sheets::drawer_plan(summary.job, drawer, answer, sheets::Keys::letters),
