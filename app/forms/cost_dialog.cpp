@@ -104,6 +104,11 @@ QString CostDialog::notes() const {
         tr("A set is one insert of each drawer; the first is ready after %1 shop days. Whole sheets, "
            "bars and kits are charged, those on the shelf too. Hours are the run sheet’s, our guess.")
             .arg(basis_.days);
+    if (basis_.unpriced > 0)
+        words +=
+            QLatin1Char(' ') +
+            tr("%1 of the boards, bars, tubes, screws and closures to buy have no price: they are not in it.")
+                .arg(basis_.unpriced);
     if (basis_.hour_price <= 0) words += QLatin1Char(' ') + tr("The shop’s form has a price for the hour.");
     return words + QLatin1Char(' ') +
            tr("Sealer, release and the like count where the shop says how they are sold.");

@@ -39,7 +39,7 @@ using sheets::text;
 
 class Labels {
   public:
-    Labels(const job::Job& job) : job_(job) {}
+    Labels(const job::Job& job, const plan::StockPlan& stock) : job_(job), stock_(stock) {}
 
     void add(const stock::DrawerStock& drawer) {
         for (const auto& block : drawer.blocks)
@@ -52,12 +52,13 @@ class Labels {
                                {},
                                true});
         for (const auto& part : drawer.box.parts)
-            labels_.push_back({sheets::part_name(part.label),
-                               text(drawer.drawer),
-                               {},
-                               sizes({part.length_mm, part.width_mm, part.thickness_mm}),
-                               language::goods_name(part.board),
-                               true});
+            if (plan::is_cut(stock_, part.label))
+                labels_.push_back({sheets::part_name(part.label),
+                                   text(drawer.drawer),
+                                   {},
+                                   sizes({part.length_mm, part.width_mm, part.thickness_mm}),
+                                   language::goods_name(part.board),
+                                   true});
         for (const auto& part : drawer.box.stiffeners)
             labels_.push_back({sheets::part_name(part.label),
                                text(drawer.drawer),
@@ -93,6 +94,7 @@ class Labels {
     }
 
     const job::Job& job_;
+    const plan::StockPlan& stock_;
     std::vector<Label> labels_;
 };
 
@@ -129,7 +131,7 @@ void write_label(sheets::Inks& inks, const Box& box, const Label& label, const t
 std::vector<Page> label_pages(const job::Job& job, const plan::Plan& plan, Paper paper,
                               const Printing& printing) {
     if (!plan.stock) return {};
-    Labels made(job);
+    Labels made(job, *plan.stock);
     for (const auto& drawer : plan.stock->drawers) made.add(drawer);
     const auto labels = made.take();
     const theme::Theme theme = theme::printed_theme();

@@ -8,6 +8,7 @@
 #include "sheets/drilling.h"
 #include "sheets/edge_words.h"
 #include "sheets/filler_marks.h"
+#include "sheets/fixing_marks.h"
 #include "sheets/part_words.h"
 
 namespace drawercast::sheets {
@@ -51,9 +52,11 @@ void add_blocks(Pen& pen, const casting::PatternBoard& board) {
         pen.turn_to(Layer::still, block.subject);
         for (const auto& part : block.parts) pen.edge(part.cut.outline, LineRole::under);
         for (const auto& point : block.fixing) {
-            pen.put(SignMark{Sign::screw, {point.vec()}});
-            pen.put(TextMark{{point.vec(), {11, 9}},
-                             std::to_string(block.number),
+            const QString remark = remark_of(point.by);
+            pen.put(SignMark{sign_of(point.by), {point.at.vec()}});
+            pen.put(TextMark{{point.at.vec(), {11, 9}},
+                             std::to_string(block.number) +
+                                 (remark.isEmpty() ? std::string() : "  " + remark.toStdString()),
                              TextRole::template_small,
                              Side::left,
                              0,
@@ -110,8 +113,9 @@ Table base_table(const job::Job& job, const casting::PatternBoard& board, const 
     };
     for (const auto& block : board.blocks)
         for (const auto& point : block.fixing)
-            row(QString::number(block.number), point.vec(),
-                language::tr("block ") + QString::fromStdString(block.name));
+            row(QString::number(block.number), point.at.vec(),
+                words_of(point.by) + QStringLiteral(", ") + language::tr("block ") +
+                    QString::fromStdString(block.name));
     for (const auto& filler : casting::fillers_of(board))
         for (const Vec at : filler.screws) row(filler_name(filler), at, language::tr("filler from below"));
     for (const auto& screw : wall_screws(job, board, stock))

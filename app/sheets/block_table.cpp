@@ -5,6 +5,7 @@
 #include "sheets/aligned_length.h"
 #include "sheets/block_axis.h"
 #include "sheets/filler_marks.h"
+#include "sheets/fixing_marks.h"
 #include "sheets/pattern_board.h"
 
 #include <algorithm>
@@ -22,6 +23,30 @@ QString heights(const casting::Block& block, job::DisplayUnits units) {
     for (const double mm : all)
         if (const QString word = aligned_length(mm, units); !words.contains(word)) words.append(word);
     return words.join(QStringLiteral(", "));
+}
+
+/// Two of a kind and a piece to a line; on lines of their own stands what they are.
+void add_fixing(Table& table, std::vector<Table::Cell> row, const casting::Block& block,
+                const job::Job& job) {
+    const auto say = [&](double mm) { return aligned_length(mm, job.display_units); };
+    if (block.fixing.empty()) row.push_back({language::tr("glued"), false, {}});
+    const casting::FixingPoint* last = nullptr;
+    std::size_t on_line = 0;
+    const auto new_line = [&](const casting::FixingPoint& point) {
+        table.rows.push_back(std::move(row));
+        row = {{}, {words_of(point.by), false, {}}, {}, {}, {}, {}};
+        on_line = 0;
+    };
+    for (const auto& point : block.fixing) {
+        const bool same = last
+                              ? point.by == last->by && point.part == last->part && point.piece == last->piece
+                              : point.by == casting::Holder::screw;
+        if (!same || on_line == 2) new_line(point);
+        row.push_back({say(point.at.x_mm), false, {}});
+        row.push_back({say(point.at.y_mm), false, {}});
+        last = &point, ++on_line;
+    }
+    table.rows.push_back(std::move(row));
 }
 
 /// Two screws to a line; a filler has as many lines as it needs.
@@ -64,12 +89,7 @@ Table block_table(const job::Job& job, const casting::PatternBoard& board) {
             {QString::number(block.number), true, {}},     {QString::fromStdString(block.name), false, {}},
             {heights(block, job.display_units), true, {}}, {say(block.center.x_mm), false, {}},
             {say(block.center.y_mm), false, {}},           {turn, false, {}}};
-        for (const auto& point : block.fixing) {
-            row.push_back({say(point.x_mm), false, {}});
-            row.push_back({say(point.y_mm), false, {}});
-        }
-        if (block.pin && block.fixing.size() == 1) row.push_back({language::tr("and a pin"), false, {}});
-        table.rows.push_back(std::move(row));
+        add_fixing(table, std::move(row), block, job);
     }
     for (const auto& filler : casting::fillers_of(board)) add_filler(table, filler, board.height_mm, job);
     return table;

@@ -8,6 +8,7 @@
 #include "sheets/check_words.h"
 #include "sheets/edge_words.h"
 #include "sheets/filler_marks.h"
+#include "sheets/fixing_marks.h"
 #include "sheets/length_words.h"
 #include "sheets/pocket_labels.h"
 
@@ -45,11 +46,22 @@ void add_block(Pen& pen, const casting::Block& block, Finish finish) {
     }
 }
 
-void add_fixing(Pen& pen, const casting::Block& block, const job::Job& job) {
+void add_fixing(Pen& pen, const casting::Block& block, const job::Job& job, Finish finish) {
     pen.turn_to(Layer::still, block.subject);
     const BlockAxis axis = axis_of(block, job);
     pen.put(CenterMark{block.center.vec(), axis.half_mm, axis.turn_deg});
-    for (const auto& point : block.fixing) pen.put(SignMark{Sign::screw, {point.vec()}});
+    for (const auto& point : block.fixing) {
+        pen.put(SignMark{sign_of(point.by), {point.at.vec()}});
+        const QString remark = remark_of(point.by);
+        if (finish != Finish::lines_only || remark.isEmpty()) continue;
+        TextMark words{
+            {point.at.vec(), {9, 8}}, remark.toStdString(), TextRole::template_small, Side::left, 0, true};
+        for (const Vec px : {Vec{9, 8}, Vec{9, -12}})
+            words.elsewhere.spots.push_back({{point.at.vec(), px}, Side::left});
+        for (const Vec px : {Vec{-9, 8}, Vec{-9, -12}})
+            words.elsewhere.spots.push_back({{point.at.vec(), px}, Side::right});
+        pen.put(std::move(words));
+    }
 }
 
 void add_label(Pen& pen, const casting::Block& block, const job::Job& job, Finish finish) {
@@ -74,7 +86,8 @@ void add_label(Pen& pen, const casting::Block& block, const job::Job& job, Finis
         for (std::size_t k = 0; k < cuts.size(); ++k)
             if (k != i && cuts[k].depth_mm > cuts[i].depth_mm)
                 label.avoid.push_back(path_of(cuts[k].outline.contour));
-        for (const auto& point : block.fixing) label.uncovered.push_back(circle(point.vec(), screw_ring_mm));
+        for (const auto& point : block.fixing)
+            label.uncovered.push_back(circle(point.at.vec(), screw_ring_mm));
         label.uncovered.push_back(circle(block.center.vec(), screw_ring_mm));
         pen.put(std::move(label));
     }
@@ -115,7 +128,7 @@ Sheet<InMold> pattern_board(const job::Job& job, const casting::PatternBoard& bo
     pen.turn_to(Layer::still);
     pen.edge(board.clay, LineRole::clay);
     for (const auto& block : board.blocks) add_block(pen, block, finish);
-    for (const auto& block : board.blocks) add_fixing(pen, block, job);
+    for (const auto& block : board.blocks) add_fixing(pen, block, job, finish);
     pen.turn_to(Layer::still);
     for (const auto& filler : casting::fillers_of(board)) {
         for (const Vec at : filler.screws) pen.put(SignMark{Sign::screw, {at}});

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "summary/cut_tables.h"
 
+#include "casting/fixing.h"
 #include "plan/say.h"
 
 #include "language/goods.h"
@@ -83,11 +84,23 @@ QString labels_by_drawer(const std::vector<std::string>& labels) {
     return words;
 }
 
-QString screw_words(const Summary& summary, const stock::BlockByStock& block) {
-    if (!block.screw_mm) return language::tr("glue: too low to screw");
-    return QStringLiteral("%1 × 4 × %2%3")
-        .arg(block.screws)
-        .arg(summary.said(*block.screw_mm), block.pin ? language::tr(" and a pin") : QString());
+/// "2 × 4 × 40", "1 × 3 × 35, pin 2 × 30", "glue, 2 pins 2 × 25": from below through the base.
+QString held_words(const Summary& summary, const stock::Body& body) {
+    if (body.rest == stock::Rest::on_body) return {};
+    QStringList words;
+    if (body.screw_mm)
+        words.append(QStringLiteral("%1 × %2 × %3")
+                         .arg(body.held.screws)
+                         .arg(body.held.diameter_mm)
+                         .arg(summary.said(*body.screw_mm)));
+    else
+        words.append(language::tr("glue", "in place of screws"));
+    if (body.pin_mm)
+        words.append((body.held.pins == 1 ? language::tr("pin %2 × %3") : language::tr("%1 pins %2 × %3"))
+                         .replace(QStringLiteral("%1"), QString::number(body.held.pins))
+                         .replace(QStringLiteral("%2"), QString::number(casting::pin_mm))
+                         .replace(QStringLiteral("%3"), summary.said(*body.pin_mm)));
+    return words.join(QStringLiteral(", "));
 }
 
 QString filler_screws(const Summary& summary, const stock::Filler& filler) {
@@ -129,6 +142,12 @@ std::vector<Table::Cell> package_row(const Summary& summary, const stock::Supply
             {amount_words(line, packages.at_hand), false, {}},
             {packages.buy > 0 ? bought : QStringLiteral("0"), true, {}},
             {money(summary, packages.price), false, {}}};
+}
+
+/// A wall that another drawer has cut already is shared with it.
+QString wall_words(const Summary& summary, const plan::StockPlan& stock, const stock::Wall& wall) {
+    const QString length = summary.said(wall.length_mm);
+    return plan::is_cut(stock, wall.label) ? length : language::tr("%1, shared").arg(length);
 }
 
 } // namespace
@@ -179,8 +198,8 @@ Table box_table(const Summary& summary, const plan::StockPlan& stock) {
     Table table;
     table.columns = {
         {language::tr("drawer"), Align::left, 1, 0},    {language::tr("inside"), Align::left, 0, 110},
-        {language::tr("outside"), Align::left, 0, 110}, {language::tr("front, back"), Align::right, 0, 66},
-        {language::tr("sides"), Align::right, 0, 56},   {language::tr("joint screws"), Align::right, 0, 90}};
+        {language::tr("outside"), Align::left, 0, 110}, {language::tr("front, back"), Align::right, 0, 86},
+        {language::tr("sides"), Align::right, 0, 86},   {language::tr("joint screws"), Align::right, 0, 90}};
     for (const auto& drawer : stock.drawers) {
         const stock::Box& box = drawer.box;
         QStringList screws;
@@ -190,8 +209,8 @@ Table box_table(const Summary& summary, const plan::StockPlan& stock) {
             {{drawer_words(summary, drawer.drawer), true, {}},
              {sizes(summary, {box.width_mm, box.depth_mm, box.height_mm}), true, {}},
              {sizes(summary, {box.outside_width_mm, box.outside_depth_mm, box.outside_height_mm}), false, {}},
-             {summary.said(box.walls[0].length_mm), false, {}},
-             {summary.said(box.walls[1].length_mm), false, {}},
+             {wall_words(summary, stock, box.walls[0]), false, {}},
+             {wall_words(summary, stock, box.walls[1]), false, {}},
              {screws.join(QStringLiteral(", ")), false, {}}});
     }
     return table;
@@ -217,7 +236,7 @@ Table block_stock_table(const Summary& summary, const stock::DrawerStock& drawer
                                   {rests(block, body), false, {}},
                                   {sizes(summary, {body.panel.length_mm, body.panel.width_mm}), true, {}},
                                   {summary.said(body.height_mm), true, {}},
-                                  {i == 0 ? screw_words(summary, block) : QString(), false, {}}});
+                                  {held_words(summary, body), false, {}}});
         }
     for (const auto& filler : drawer.fillers)
         table.rows.push_back({{text(filler.label), true, {}},
@@ -266,21 +285,30 @@ Table buy_table(const Summary& summary, const plan::StockPlan& stock) {
         const QString name = line.goods == stock::Goods::screw &&
                                      !text(line.name).startsWith(QStringLiteral("screw"), Qt::CaseInsensitive)
                                  ? language::tr("screws ") + text(line.name)
+                             : line.goods == stock::Goods::pin
+                                 ? language::tr("headless nails for pins, to nip off %1").arg(text(line.name))
                                  : language::goods_name(line.name);
+        const bool unknown = line.buy > 0 && line.price <= 0;
         table.rows.push_back({{name, false, {}},
                               {QString::number(line.needed), false, {}},
                               {QString::number(line.at_hand), false, {}},
                               {QString::number(line.buy), true, {}},
-                              {money(summary, line.price), false, {}}});
+                              {unknown ? language::tr("no price") : money(summary, line.price), false, {}}});
     }
     for (const auto& line : stock.supplies)
         if (line.packages) table.rows.push_back(package_row(summary, line));
+    const int unpriced = stock::unpriced(stock.buy);
+    const QString together = language::tr("together, foam apart");
     if (stock.price > 0)
-        table.rows.push_back({{language::tr("together, foam apart"), true, {}},
-                              {},
-                              {},
-                              {},
-                              {money(summary, stock.price), true, {}}});
+        table.rows.push_back(
+            {{unpriced == 0 ? together
+                            : language::tr("%1; %2 without a price not in it").arg(together).arg(unpriced),
+              true,
+              {}},
+             {},
+             {},
+             {},
+             {money(summary, stock.price), true, {}}});
     return table;
 }
 

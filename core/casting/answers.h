@@ -106,6 +106,15 @@ struct BlockPart {
     double wood_height_mm = 0; ///< height to cut to: less the sealer's film
     bool operator==(const BlockPart&) const = default;
 };
+/// What holds a piece of wood from below at a point; a piece without a screw is glued as well.
+enum class Holder { screw, thin_screw, pin };
+struct FixingPoint {
+    shape::Point<shape::InMold> at;
+    Holder by = Holder::screw;
+    int part = 0;  ///< of the block's parts
+    int piece = 0; ///< of that part, where a taller one cuts it in several
+    bool operator==(const FixingPoint&) const = default;
+};
 struct Block {
     std::string subject; ///< "i1#1"
     std::string name;    ///< the object's, with its number where there are several
@@ -113,8 +122,7 @@ struct Block {
     double height_mm = 0;
     std::vector<BlockPart> parts;
     shape::Point<shape::InMold> center;
-    std::vector<shape::Point<shape::InMold>> fixing; ///< screw points from below; one (and a pin) under 40 mm
-    bool pin = false;
+    std::vector<FixingPoint> fixing; ///< of every piece that stands on the board
     bool operator==(const Block&) const = default;
 };
 struct PatternBoard {

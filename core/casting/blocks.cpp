@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "casting/blocks.h"
 
+#include "casting/bodies.h"
 #include "casting/fixing.h"
 #include "shape/dilate.h"
-#include "shape/gap.h"
 
 #include <algorithm>
 #include <numeric>
@@ -17,6 +17,7 @@ using shape::InDrawer;
 using shape::InMold;
 using shape::MoldMap;
 using shape::Region;
+using shape::Vec;
 using DrawerCut = layout::Cut<InDrawer>;
 using MoldCut = layout::Cut<InMold>;
 
@@ -33,48 +34,41 @@ MoldCut to_mold(const DrawerCut& cut, const MoldMap& map, double insert_mm) {
     return out;
 }
 
-/// Cuts that touch are one piece of wood: for each cut the first of its piece.
-std::vector<std::size_t> pieces_of(const layout::PocketForm& form) {
-    std::vector<std::size_t> piece(form.cuts.size());
-    std::iota(piece.begin(), piece.end(), std::size_t{0});
-    for (std::size_t i = 0; i < piece.size(); ++i)
-        for (std::size_t j = 0; j < i; ++j) {
-            const auto gap = shape::gap_between(form.cuts[i].outline.contour, form.cuts[j].outline.contour,
-                                                shape::grid_mm);
-            if (!gap.within(shape::grid_mm) || piece[i] == piece[j]) continue;
-            const auto [low, high] = std::minmax(piece[i], piece[j]);
-            std::replace(piece.begin(), piece.end(), std::size_t{high}, std::size_t{low});
-        }
-    return piece;
+shape::Contour enlarged(shape::Contour contour, double k) {
+    for (auto& corner : contour.core) corner = corner * k;
+    contour.round_mm *= k;
+    return contour;
 }
 
-/// The piece's largest level; its largest notch where it has none.
-const layout::Cut<shape::InObject>& main_cut(const layout::PocketForm& form,
-                                             const std::vector<std::size_t>& piece, std::size_t which) {
-    using Kind = layout::Cut<shape::InObject>::Kind;
-    const layout::Cut<shape::InObject>* best = nullptr;
-    for (std::size_t i = 0; i < piece.size(); ++i) {
-        if (piece[i] != which) continue;
-        const auto& cut = form.cuts[i];
-        const auto rank = [](const auto& c) {
-            return std::pair(c.kind == Kind::level, shape::area(c.outline.contour));
-        };
-        if (!best || rank(cut) > rank(*best)) best = &cut;
-    }
-    return *best;
+/// The block's bodies in its own plane, at the mold's size.
+std::vector<BodyGiven> bodies_of(const layout::PocketForm& form, const Block& block, double k) {
+    std::vector<BodyGiven> bodies;
+    for (std::size_t i = 0; i < form.cuts.size(); ++i)
+        bodies.push_back({enlarged(form.cuts[i].outline.contour, k), block.parts[i].wood_height_mm,
+                          form.cuts[i].round.has_value()});
+    return bodies;
 }
 
 void add_fixing(const layout::PlacedPocket& pocket, const MoldMap& map, Block& block) {
-    const auto piece = pieces_of(*pocket.form);
     const double k = map.enlargement();
-    for (std::size_t i = 0; i < piece.size(); ++i) {
-        if (piece[i] != i) continue; // not the first of its piece
-        const Fixing fixing = fixing_of(main_cut(*pocket.form, piece, i).outline.contour, screw_inside_mm / k,
-                                        one_screw_mm / k);
-        for (const shape::Vec screw : fixing.screws)
-            block.fixing.push_back(
-                map.to_mold(shape::Point<InDrawer>::of(shape::placed(screw, pocket.pose))));
-        block.pin = block.pin || fixing.pin;
+    const auto bodies = bodies_of(*pocket.form, block, k);
+    const auto met = meetings_of(bodies);
+    for (std::size_t part = 0; part < met.size(); ++part) {
+        int piece = 0;
+        const auto add = [&](const Fixing& fixing) {
+            const auto put = [&](Vec at, Holder by) {
+                const Vec in_drawer = shape::placed(at * (1 / k), pocket.pose);
+                block.fixing.push_back(
+                    {map.to_mold(shape::Point<InDrawer>::of(in_drawer)), by, static_cast<int>(part), piece});
+            };
+            const bool thin = fixing.diameter_mm < screw_mm;
+            for (const Vec at : fixing.screws) put(at, thin ? Holder::thin_screw : Holder::screw);
+            for (const Vec at : fixing.pins) put(at, Holder::pin);
+            ++piece;
+        };
+        if (met[part].rest == Rest::on_board) add(fixing_of(bodies[part].outline));
+        if (met[part].rest != Rest::butts) continue;
+        for (const auto& patch : met[part].left) add(fixing_of(shape::Contour{patch.outer, 0}, patch.holes));
     }
 }
 

@@ -25,9 +25,8 @@ struct BoardIn {
 };
 
 /// The pattern board with all that stands on it: mirrored, enlarged, sealed sizes. Blocks are numbered row by
-/// row from the back, left to right. Each piece of a block (levels and notches that touch) is screwed on in
-/// its largest level. The set operations' problem ("geometry") where the fillers or the clay line can't be
-/// worked out.
+/// row from the back, left to right. Each piece of wood that stands on the board is held from below. The set
+/// operations' problem ("geometry") where the fillers or the clay line can't be worked out.
 Expected<PatternBoard> pattern_board_of(const BoardIn& in);
 
 } // namespace drawercast::casting

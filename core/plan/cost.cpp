@@ -47,6 +47,7 @@ double charged(const job::Shop& shop, const stock::BuyLine& line) {
         return (at->kind == job::ClosureKind::screw ? line.needed : line.buy) * at->price;
     }
     case stock::Goods::screw:
+    case stock::Goods::pin:
         return line.price;
     }
     return 0;
@@ -76,8 +77,10 @@ std::optional<CostBasis> cost_basis(const job::Job& job, const Plan& plan) {
     }
     for (const auto& line : plan.stock->buy) {
         const double price = charged(*job.shop, line);
-        const bool small = line.goods == stock::Goods::closure || line.goods == stock::Goods::screw;
+        const bool small = line.goods == stock::Goods::closure || line.goods == stock::Goods::screw ||
+                           line.goods == stock::Goods::pin;
         (small ? basis.closures : basis.wood) += price;
+        basis.unpriced += price <= 0 && line.needed > 0;
     }
     for (const auto& line : plan.stock->supplies) {
         if (!line.packages) continue;

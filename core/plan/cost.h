@@ -41,6 +41,7 @@ struct CostBasis {
     double margin = 0;
     bool foam_priced = false;
     bool wood_priced = false;
+    int unpriced = 0; ///< kinds of wood, screws and closures that have none
     bool operator==(const CostBasis&) const = default;
 };
 /// Absent until the long answer is there, and while a drawer has no dose.

@@ -4,6 +4,7 @@
 #include "casting/blocks.h"
 #include "plan/planner.h"
 #include "plan/sentences.h"
+#include "plan/stock_stage.h"
 
 #include <algorithm>
 
@@ -68,6 +69,7 @@ std::optional<casting::PatternBoard> pattern_board(const job::Job& job, const Dr
         in.pockets.push_back({pocket, subject_name(pocket->subject, job)});
     auto board = casting::pattern_board_of(in);
     if (!board) return std::nullopt;
+    hold_by_stock(job, drawer, *board);
     return std::move(*board);
 }
 

@@ -44,7 +44,24 @@ void write_body(JsonText& json, const stock::Body& body) {
         json.member("wrap_mm", body.tube->wrap_mm);
     }
     if (body.rest != stock::Rest::on_board) json.member("rests", word_of(body.rest));
+    if (body.screw_mm) {
+        json.member("screws", body.held.screws);
+        json.member("screw_diameter_mm", body.held.diameter_mm);
+        json.member("screw_mm", *body.screw_mm);
+    }
+    if (body.pin_mm) json.member("pins", body.held.pins), json.member("pin_mm", *body.pin_mm);
     json.end_object();
+}
+
+/// Of all bodies; the length is the first one's, each body says its own.
+void write_screws(JsonText& json, const stock::BlockByStock& block) {
+    int screws = 0;
+    std::optional<double> length;
+    for (const auto& body : block.bodies) {
+        screws += body.held.screws;
+        if (!length) length = body.screw_mm;
+    }
+    if (length) json.member("screws", screws), json.member("screw_mm", *length);
 }
 
 void write_blocks(JsonText& json, const std::vector<stock::BlockByStock>& blocks) {
@@ -54,7 +71,7 @@ void write_blocks(JsonText& json, const std::vector<stock::BlockByStock>& blocks
         json.begin_object();
         json.member("number", block.number);
         json.member("subject", block.subject);
-        if (block.screw_mm) json.member("screws", block.screws), json.member("screw_mm", *block.screw_mm);
+        write_screws(json, block);
         json.key("bodies");
         json.begin_array();
         for (const auto& body : block.bodies) write_body(json, body);

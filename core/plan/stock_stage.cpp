@@ -2,6 +2,7 @@
 #include "plan/stock_stage.h"
 
 #include "casting/fillers.h"
+#include "casting/fixing.h"
 #include "job/catalog.h"
 #include "stock/saw.h"
 
@@ -17,18 +18,44 @@ shape::Contour enlarged(shape::Contour contour, double k) {
     return contour;
 }
 
+/// What holds each piece of a part.
+std::vector<stock::Held> held(const casting::Block& block, int part) {
+    std::vector<stock::Held> pieces;
+    for (const auto& point : block.fixing) {
+        if (point.part != part) continue;
+        const auto piece = static_cast<std::size_t>(point.piece);
+        if (piece >= pieces.size()) pieces.resize(piece + 1, {0, casting::screw_mm, 0});
+        if (point.by == casting::Holder::thin_screw) pieces[piece].diameter_mm = casting::thin_screw_mm;
+        ++(point.by == casting::Holder::pin ? pieces[piece].pins : pieces[piece].screws);
+    }
+    if (pieces.empty()) pieces.push_back({0, casting::screw_mm, 0});
+    return pieces;
+}
+
 stock::BlockIn block_in(const casting::Block& block, const layout::PlacedPocket& pocket, double k) {
     stock::BlockIn in;
     in.subject = block.subject, in.name = block.name, in.number = block.number;
-    in.screws = static_cast<int>(block.fixing.size()), in.pin = block.pin;
     for (std::size_t i = 0; i < pocket.form->cuts.size(); ++i) {
         const auto& cut = pocket.form->cuts[i];
         stock::BodyIn body{enlarged(cut.outline.contour, k), block.parts[i].wood_height_mm, {}, 0, false};
         if (cut.round) body.radius_mm = cut.round->radius_mm * k, body.axis_mm = cut.round->axis_mm * k;
         body.notch = cut.kind == layout::Cut<shape::InObject>::Kind::notch;
+        body.held = held(block, static_cast<int>(i));
         in.bodies.push_back(std::move(body));
     }
     return in;
+}
+
+stock::BlockShop block_shop(const job::Job& job, const PlateParts& plate) {
+    return {stock::boards_for_blocks(job::boards_of(*job.shop), plate.box_board, plate.board),
+            job.shop->tubes.empty() ? stock::usual_tubes() : job.shop->tubes, plate.box_board,
+            job.shop->saw_step_mm, job.mold.film_mm};
+}
+
+const layout::PlacedPocket* pocket_of(const DrawerPlan& drawer, const casting::Block& block) {
+    const auto at = std::find_if(drawer.pockets.begin(), drawer.pockets.end(),
+                                 [&](const auto& placed) { return placed->subject == block.subject; });
+    return at == drawer.pockets.end() ? nullptr : at->get();
 }
 
 stock::DrawerStockIn stock_in(const job::Job& job, const DrawerPlan& drawer,
@@ -45,15 +72,11 @@ stock::DrawerStockIn stock_in(const job::Job& job, const DrawerPlan& drawer,
               plate.stiffener,
               plate.stiffener_lengths_mm,
               job.shop->saw_step_mm};
-    in.shop = {stock::boards_for_blocks(job::boards_of(*job.shop), plate.box_board, plate.board),
-               job.shop->tubes.empty() ? stock::usual_tubes() : job.shop->tubes, plate.box_board,
-               job.shop->saw_step_mm, job.mold.film_mm};
+    in.shop = block_shop(job, plate);
     for (const auto& block : board.blocks) {
-        const auto pocket =
-            std::find_if(drawer.pockets.begin(), drawer.pockets.end(),
-                         [&](const auto& placed) { return placed->subject == block.subject; });
-        if (pocket == drawer.pockets.end()) continue;
-        in.blocks.push_back(block_in(block, **pocket, board.enlargement));
+        const auto* pocket = pocket_of(drawer, block);
+        if (pocket == nullptr) continue;
+        in.blocks.push_back(block_in(block, *pocket, board.enlargement));
         in.blocks.back().drawer = drawer.id;
     }
     for (const auto& filler : casting::fillers_of(board))
@@ -100,6 +123,32 @@ stock::SuppliesIn supplies_in(const job::Job& job, const Plan& plan, const Stock
 
 } // namespace
 
+void hold_by_stock(const job::Job& job, const DrawerPlan& drawer, casting::PatternBoard& board) {
+    const auto shop = block_shop(job, plate_parts(job, drawer));
+    for (auto& block : board.blocks) {
+        const auto* pocket = pocket_of(drawer, block);
+        if (pocket == nullptr) continue;
+        const auto made = stock::block_by_stock(block_in(block, *pocket, board.enlargement), shop);
+        for (const stock::Body& body : made.bodies) {
+            const auto is_of = [&](const casting::FixingPoint& point) {
+                return point.part == body.of && point.piece == body.piece;
+            };
+            if (body.held.screws == 0)
+                for (auto& point : block.fixing)
+                    if (is_of(point)) point.by = casting::Holder::pin;
+            if (body.held.pins == 0)
+                std::erase_if(block.fixing, [&](const auto& point) {
+                    return is_of(point) && point.by == casting::Holder::pin;
+                });
+        }
+    }
+}
+
+bool is_cut(const StockPlan& stock, const std::string& label) {
+    return std::any_of(stock.parts.begin(), stock.parts.end(),
+                       [&](const stock::Part& part) { return part.label == label; });
+}
+
 std::optional<stock::DrawerStock> drawer_stock(const job::Job& job, const DrawerPlan& drawer) {
     const auto board = pattern_board(job, drawer);
     if (!board) return std::nullopt;
@@ -110,7 +159,7 @@ std::optional<stock::DrawerStock> drawer_stock(const job::Job& job, const Drawer
 
 StockPlan stock_of(const job::Job& job, const Plan& plan) {
     StockPlan all;
-    std::vector<stock::ScrewUse> screws;
+    std::vector<stock::ScrewUse> screws, pins;
     std::vector<stock::ClosureUse> closures;
     for (const auto& drawer : plan.drawers) {
         auto made = drawer_stock(job, drawer);
@@ -118,6 +167,7 @@ StockPlan stock_of(const job::Job& job, const Plan& plan) {
         add_parts(job, *made, all.parts);
         all.lengths.insert(all.lengths.end(), made->lengths.begin(), made->lengths.end());
         for (const auto& use : made->screws) stock::add_screws(screws, use);
+        for (const auto& use : made->pins) stock::add_screws(pins, use);
         for (const auto& use : plate_parts(job, drawer).closures) stock::add_closure(closures, use);
         all.drawers.push_back(std::move(*made));
     }
@@ -128,7 +178,8 @@ StockPlan stock_of(const job::Job& job, const Plan& plan) {
     all.tickets = stock::tickets_of(all.cuts, all.parts);
     all.supplies = stock::supplies_of(supplies_in(job, plan, all));
     stock::add_packages(all.supplies, job.shop->supplies);
-    all.buy = stock::buy_list_of({all.cuts, screws, closures, tubes, job::closures_of(*job.shop)});
+    all.buy = stock::buy_list_of(
+        {all.cuts, screws, pins, closures, tubes, job::closures_of(*job.shop), job.shop->closures.empty()});
     all.price = stock::price_of(all.buy) + stock::price_of(all.supplies);
     return all;
 }

@@ -9,6 +9,7 @@
 #include "stock/tickets.h"
 
 #include <optional>
+#include <string>
 #include <vector>
 
 namespace drawercast::plan {
@@ -25,6 +26,9 @@ struct StockPlan {
     double price = 0; ///< of what is to buy, foam apart
 };
 
+/// Whether a part of that label is cut: a wall that an earlier drawer shares is not.
+bool is_cut(const StockPlan& stock, const std::string& label);
+
 /// The boards of a drawer's mold and what else its plate takes, as plain values.
 struct PlateParts {
     job::Board board;
@@ -37,6 +41,9 @@ struct PlateParts {
 /// As the plate was worked out; else as the maker set it, else the first board that takes a screw in its
 /// edge.
 PlateParts plate_parts(const job::Job& job, const DrawerPlan& drawer);
+
+/// Pieces of wood that turn out too low for a screw are held by pins in its place, or by glue alone.
+void hold_by_stock(const job::Job& job, const DrawerPlan& drawer, casting::PatternBoard& board);
 
 /// One drawer's mold from boards, tubes and bars; absent where it has no pattern board.
 std::optional<stock::DrawerStock> drawer_stock(const job::Job& job, const DrawerPlan& drawer);

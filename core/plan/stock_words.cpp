@@ -43,6 +43,8 @@ std::string_view word_of(stock::Goods goods) {
         return "screw";
     case stock::Goods::closure:
         return "closure";
+    case stock::Goods::pin:
+        return "pin";
     }
     return "";
 }

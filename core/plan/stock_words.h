@@ -10,7 +10,7 @@ namespace drawercast::plan {
 
 std::string_view word_of(stock::Make make);     ///< "stack", "discs", "tube", "half-tube", "shaped"
 std::string_view word_of(stock::Rest rest);     ///< "on-board", "on-body", "butts"
-std::string_view word_of(stock::Goods goods);   ///< "board", "stiffener", "tube", "screw", "closure"
+std::string_view word_of(stock::Goods goods);   ///< "board", "stiffener", "tube", "screw", "closure", "pin"
 std::string_view word_of(stock::Supply supply); ///< "sealer" …
 std::string_view word_of(stock::Rate rate);     ///< "counted", "practice", "guess"
 

@@ -2,13 +2,13 @@
 #include "stock/block.h"
 
 #include "base/number.h"
-#include "stock/block_rest.h"
 #include "stock/saw.h"
 #include "stock/screws.h"
 
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <utility>
 
 namespace drawercast::stock {
 
@@ -17,19 +17,28 @@ namespace {
 constexpr double pi = std::numbers::pi;
 constexpr double least_riser_mm = 3; // lower ones are taken up by the tube's seat
 
+std::vector<casting::BodyMeeting> meetings_of(const std::vector<BodyIn>& asked) {
+    std::vector<casting::BodyGiven> given;
+    for (const auto& body : asked)
+        given.push_back({body.outline, body.height_mm, body.radius_mm.has_value()});
+    return casting::meetings_of(given);
+}
+
 /// One block in the making.
 class BlockMaking {
   public:
     BlockMaking(const BlockIn& in, const BlockShop& shop) : in_(in), shop_(shop) {
         out_.drawer = in.drawer, out_.subject = in.subject, out_.name = in.name, out_.number = in.number;
-        out_.screws = in.screws, out_.pin = in.pin;
     }
 
     BlockByStock take() {
         const auto met = meetings_of(in_.bodies);
-        for (std::size_t i = 0; i < met.size(); ++i)
-            for (const Panel& panel : met[i].panels) add(static_cast<int>(i), met[i], panel);
-        add_screws_length();
+        for (std::size_t i = 0; i < met.size(); ++i) {
+            const int of = static_cast<int>(i);
+            if (met[i].rest != Rest::butts) add(of, 0, met[i], panel_of(in_.bodies[i].outline));
+            int piece = 0;
+            for (const auto& left : met[i].left) add(of, piece++, met[i], panel_of(left.outer));
+        }
         return std::move(out_);
     }
 
@@ -41,14 +50,14 @@ class BlockMaking {
         return {cut(sealed.length_mm), cut(sealed.width_mm)};
     }
 
-    void add(int of, const Meeting& met, const Panel& panel) {
+    void add(int of, int piece, const casting::BodyMeeting& met, const Panel& panel) {
         const BodyIn& asked = in_.bodies[static_cast<std::size_t>(of)];
         Body body;
         body.label = std::to_string(in_.number);
         const auto letter = static_cast<int>(out_.bodies.size());
         body.label +=
             letter < 26 ? std::string(1, static_cast<char>('a' + letter)) : "-" + std::to_string(letter);
-        body.of = of, body.rest = met.rest, body.other = met.other;
+        body.of = of, body.piece = piece, body.rest = met.rest, body.other = met.other;
         body.panel = wood_panel(panel);
         const double below = met.rest == Rest::on_body ? met.below_mm : 0;
         if (asked.radius_mm)
@@ -58,12 +67,15 @@ class BlockMaking {
         else
             make_stack(asked.height_mm - below, Finish::traced, asked, body);
         body.top_mm = grained(below + body.height_mm);
-        if (met.rest != Rest::on_body) out_.feet_mm += foot_of(asked, met, panel);
+        if (met.rest != Rest::on_body) {
+            out_.feet_mm += foot_of(asked, met, panel);
+            hold(asked, body);
+        }
         add_surface(body);
         out_.bodies.push_back(std::move(body));
     }
 
-    static double foot_of(const BodyIn& asked, const Meeting& met, const Panel& panel) {
+    static double foot_of(const BodyIn& asked, const casting::BodyMeeting& met, const Panel& panel) {
         if (met.rest == Rest::on_board) return shape::perimeter(asked.outline);
         return 2 * panel.length_mm + panel.width_mm; // one side stands against the other body
     }
@@ -165,18 +177,20 @@ class BlockMaking {
         if (body.make != Make::tube && body.make != Make::half_tube) out_.end_grain_mm2 += sides;
     }
 
-    /// Through the base into the lowest body on the board: the same screw for all of a block.
-    void add_screws_length() {
-        double lowest = 0;
-        for (const Body& body : out_.bodies)
-            if (body.rest == Rest::on_board) {
-                const double wood = body.make == Make::half_tube ? body.stack.height_mm
-                                    : body.make == Make::tube    ? thinnest().thickness_mm
-                                                                 : body.height_mm;
-                lowest = lowest == 0 ? wood : std::min(lowest, wood);
-            }
-        out_.screw_mm = screw_length_mm(shop_.base.thickness_mm, lowest, block_grip_mm);
-        if (!out_.screw_mm) out_.screws = 0;
+    /// How thick the wood is that a screw through the base gets into.
+    double foot_wood_mm(const Body& body) const {
+        if (body.make == Make::half_tube) return body.stack.height_mm;
+        return body.make == Make::tube ? thinnest().thickness_mm : body.height_mm;
+    }
+
+    void hold(const BodyIn& asked, Body& body) {
+        const auto piece = static_cast<std::size_t>(body.piece);
+        body.held = piece < asked.held.size() ? asked.held[piece] : Held{};
+        const double base = shop_.base.thickness_mm, wood = foot_wood_mm(body);
+        if (body.held.screws > 0) body.screw_mm = screw_length_mm(base, wood, block_grip_mm);
+        if (!body.screw_mm) body.held.pins += std::exchange(body.held.screws, 0);
+        if (body.held.pins > 0) body.pin_mm = pin_length_mm(base, wood);
+        if (!body.pin_mm) body.held.pins = 0;
     }
 
     const BlockIn& in_;

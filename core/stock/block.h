@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "casting/bodies.h"
 #include "job/job.h"
 #include "shape/contour.h"
 #include "stock/part.h"
@@ -14,6 +15,14 @@
 /// A block of the pattern board made from boards and tubes.
 namespace drawercast::stock {
 
+/// What holds a piece of wood from below, as the pattern board has it.
+struct Held {
+    int screws = 2;
+    double diameter_mm = 4;
+    int pins = 0;
+    bool operator==(const Held&) const = default;
+};
+
 /// One body as it is to stand, sealed, in the block's own plane; mold sizes.
 struct BodyIn {
     shape::Contour outline;
@@ -21,6 +30,7 @@ struct BodyIn {
     std::optional<double> radius_mm = {}; ///< of a lying round, sealed
     double axis_mm = 0;                   ///< of a lying round: height of its axis, < 0 below the board
     bool notch = false;
+    std::vector<Held> held = {}; ///< of its pieces; one that is not named has two screws
     bool operator==(const BodyIn&) const = default;
 };
 
@@ -29,8 +39,6 @@ struct BlockIn {
     std::string subject; ///< "i1#1"
     std::string name;
     int number = 0; ///< on the pattern board
-    int screws = 2;
-    bool pin = false;
     std::vector<BodyIn> bodies;
     bool operator==(const BlockIn&) const = default;
 };
@@ -52,15 +60,12 @@ enum class Make {
     shaped,    ///< a stack planed round: no tube is near
 };
 
-enum class Rest {
-    on_board, ///< stands on the base
-    on_body,  ///< stands on another body
-    butts,    ///< stands on the base, cut away where another body stands
-};
+using casting::Rest;
 
 struct Body {
     std::string label; ///< "7a"
     int of = 0;        ///< which of the bodies asked for
+    int piece = 0;     ///< which of that one's pieces
     Make make = Make::stack;
     Rest rest = Rest::on_board;
     int other = -1;       ///< the body it stands on or butts
@@ -70,8 +75,11 @@ struct Body {
     StackToHeight stack;  ///< of the riser where half_tube; no boards where the tube lies on the base itself
     std::vector<std::string> layers; ///< names of the boards, bottom first
     std::optional<TubeUse> tube;
-    double tube_mm = 0; ///< length of the tube
-    int ends = 0;       ///< discs in or at the ends of a tube
+    double tube_mm = 0;             ///< length of the tube
+    int ends = 0;                   ///< discs in or at the ends of a tube
+    Held held{0, 4, 0};             ///< from below; no screws: glued as well; neither: glued alone
+    std::optional<double> screw_mm; ///< length through the base; absent: no screws
+    std::optional<double> pin_mm;   ///< the same of the pins
     bool operator==(const Body&) const = default;
 };
 
@@ -81,9 +89,6 @@ struct BlockByStock {
     std::string name;
     int number = 0;
     std::vector<Body> bodies;
-    std::optional<double> screw_mm; ///< length through the base; absent: too low, glued
-    int screws = 0;
-    bool pin = false;
     std::vector<Part> parts;
     std::vector<LengthPart> tubes;
     double feet_mm = 0;       ///< outline at the board, to be sealed and clayed
@@ -93,7 +98,8 @@ struct BlockByStock {
     bool operator==(const BlockByStock&) const = default;
 };
 
-/// Bodies that lie within a lower one stand on it; those that overlap butt the highest, which is whole.
+/// Bodies meet as casting::meetings_of() has them. Where a body is too low for its screws it is held by pins
+/// in their places.
 BlockByStock block_by_stock(const BlockIn& in, const BlockShop& shop);
 
 } // namespace drawercast::stock

@@ -29,7 +29,31 @@ const job::Closure* screw_of(const std::vector<job::Closure>& sold, const ScrewU
     return at == sold.end() ? nullptr : &*at;
 }
 
+BuyLine loose(Goods goods, const ScrewUse& use, bool usual_prices) {
+    const int needed = with_spare(use.count);
+    const std::string size = rounded_text(use.diameter_mm, 3) + " × " + rounded_text(use.length_mm, 4);
+    return {goods, size, needed, 0, needed, usual_prices ? needed * usual_price(use) : 0};
+}
+
+/// All pins are nipped off nails of one length: the longest's, as nails are sold.
+ScrewUse nails_for(const std::vector<ScrewUse>& pins) {
+    constexpr double step_mm = 5;
+    ScrewUse nails = pins.front();
+    nails.count = 0;
+    for (const ScrewUse& pin : pins) {
+        nails.length_mm = std::max(nails.length_mm, std::ceil(pin.length_mm / step_mm - 1e-9) * step_mm);
+        nails.count += pin.count;
+    }
+    return nails;
+}
+
 } // namespace
+
+double usual_price(const ScrewUse& use) {
+    constexpr double usual_diameter_mm = 4, price_a_mm = 0.001, cent = 0.01;
+    const double price = use.length_mm * price_a_mm * use.diameter_mm / usual_diameter_mm;
+    return std::max(cent, std::round(price / cent) * cent);
+}
 
 void add_closure(std::vector<ClosureUse>& all, const ClosureUse& more) {
     const auto at = std::find_if(all.begin(), all.end(), [&](const ClosureUse& known) {
@@ -55,11 +79,9 @@ std::vector<BuyLine> buy_list_of(const BuyIn& in) {
             add_closure(closures, {*known, use.count});
             continue;
         }
-        const int needed = with_spare(use.count);
-        list.push_back({Goods::screw,
-                        rounded_text(use.diameter_mm, 3) + " × " + rounded_text(use.length_mm, 4), needed, 0,
-                        needed, 0});
+        list.push_back(loose(Goods::screw, use, in.usual_prices));
     }
+    if (!in.pins.empty()) list.push_back(loose(Goods::pin, nails_for(in.pins), in.usual_prices));
     for (const ClosureUse& use : closures) {
         const int needed = use.closure.kind == job::ClosureKind::screw ? with_spare(use.count) : use.count;
         const int at_hand = std::min(needed, use.closure.at_hand.value_or(0));
@@ -67,6 +89,11 @@ std::vector<BuyLine> buy_list_of(const BuyIn& in) {
                         (needed - at_hand) * use.closure.price});
     }
     return list;
+}
+
+int unpriced(const std::vector<BuyLine>& list) {
+    return static_cast<int>(std::count_if(
+        list.begin(), list.end(), [](const BuyLine& line) { return line.buy > 0 && line.price <= 0; }));
 }
 
 double price_of(const std::vector<BuyLine>& list) {

@@ -9,7 +9,7 @@
 /// What is needed, what is at hand, what is left to buy.
 namespace drawercast::stock {
 
-enum class Goods { board, stiffener, tube, screw, closure };
+enum class Goods { board, stiffener, tube, screw, closure, pin };
 
 struct BuyLine {
     Goods goods = Goods::board;
@@ -32,10 +32,16 @@ void add_closure(std::vector<ClosureUse>& all, const ClosureUse& more);
 struct BuyIn {
     const CutList& cuts;
     std::vector<ScrewUse> screws;     ///< of joints and blocks
+    std::vector<ScrewUse> pins;       ///< of blocks
     std::vector<ClosureUse> closures; ///< of the plate
     std::vector<job::Tube> tubes;
     std::vector<job::Closure> sold; ///< where joints' screws have their price from
+    bool usual_prices = true;       ///< screws and pins that are not sold there cost usual_price()
 };
+
+/// Of a screw or pin, invented: the built-in closures' price, a thousandth for each millimeter of a 4 mm
+/// screw, less for thinner ones.
+double usual_price(const ScrewUse& use);
 
 inline constexpr double spare_screws = 0.10; ///< over those counted (common practice)
 
@@ -43,5 +49,8 @@ inline constexpr double spare_screws = 0.10; ///< over those counted (common pra
 /// size.
 std::vector<BuyLine> buy_list_of(const BuyIn& in);
 double price_of(const std::vector<BuyLine>& list);
+
+/// How many kinds have to be bought and have no price.
+int unpriced(const std::vector<BuyLine>& list);
 
 } // namespace drawercast::stock

@@ -2,6 +2,7 @@
 #include "stock/drawer_stock.h"
 
 #include "base/number.h"
+#include "casting/fixing.h"
 #include "stock/saw.h"
 #include "stock/screws.h"
 
@@ -50,12 +51,15 @@ void add_block(const DrawerStockIn& in, const BlockIn& asked, DrawerStock& out) 
     BlockByStock block = block_by_stock(asked, in.shop);
     out.parts.insert(out.parts.end(), block.parts.begin(), block.parts.end());
     out.lengths.insert(out.lengths.end(), block.tubes.begin(), block.tubes.end());
-    if (block.screw_mm) add_screws(out.screws, {joint_screw_mm, *block.screw_mm, block.screws});
+    for (const Body& body : block.bodies) {
+        if (body.screw_mm) add_screws(out.screws, {body.held.diameter_mm, *body.screw_mm, body.held.screws});
+        if (body.pin_mm) add_screws(out.pins, {casting::pin_mm, *body.pin_mm, body.held.pins});
+        if (body.rest != Rest::on_body) out.missed.screw_holes += body.held.screws + body.held.pins;
+    }
     out.bead_mm += block.feet_mm;
     out.glue_mm2 += block.glue_mm2;
     out.sealed_mm2 += block.surface_mm2;
     out.missed.end_grain_mm2 += block.end_grain_mm2;
-    out.missed.screw_holes += block.screws;
     out.blocks.push_back(std::move(block));
 }
 

@@ -40,7 +40,7 @@ struct Missed {
     double raw_edges_mm = 0;  ///< of base and plate
     double end_grain_mm2 = 0; ///< of blocks and fillers
     double wall_tops_mm = 0;
-    int screw_holes = 0;           ///< in the base
+    int screw_holes = 0;           ///< in the base, pins' too
     std::optional<int> vent_holes; ///< absent: not known yet
     bool operator==(const Missed&) const = default;
 };
@@ -53,8 +53,9 @@ struct DrawerStock {
     std::vector<Part> parts; ///< of box, blocks and fillers
     std::vector<LengthPart> lengths;
     std::vector<ScrewUse> screws;
-    double sealed_mm2 = 0; ///< all that foam touches
-    double bead_mm = 0;    ///< of seal: box, fillers and blocks' feet
+    std::vector<ScrewUse> pins; ///< headless nails
+    double sealed_mm2 = 0;      ///< all that foam touches
+    double bead_mm = 0;         ///< of seal: box, fillers and blocks' feet
     double glue_mm2 = 0;
     Missed missed;
 };

@@ -10,6 +10,7 @@ namespace drawercast::stock {
 namespace {
 
 constexpr double sold_mm[] = {16, 20, 25, 30, 35, 40, 45, 50, 55, 60, 70, 80, 90, 100, 120};
+constexpr double pin_grip_mm = 15, least_pin_grip_mm = 5, pin_skin_mm = 2;
 
 } // namespace
 
@@ -22,6 +23,12 @@ std::optional<double> screw_length_mm(double through_mm, double into_mm, double 
     for (const double length : sold_mm)
         if (length <= longest + 1e-9 && length >= through_mm + least_grip_mm - 1e-9) best = length;
     return best;
+}
+
+std::optional<double> pin_length_mm(double through_mm, double into_mm) {
+    const double length = std::floor(through_mm + std::min(pin_grip_mm, into_mm - pin_skin_mm) + 1e-9);
+    if (length < through_mm + least_pin_grip_mm) return std::nullopt;
+    return length;
 }
 
 int screws_along(double line_mm, double end_mm, double pitch_mm) {

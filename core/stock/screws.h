@@ -22,6 +22,10 @@ inline constexpr double skin_mm = 5;        ///< left between a screw's point an
 /// 120 mm (common practice).
 std::optional<double> screw_length_mm(double through_mm, double into_mm, double grip_mm);
 
+/// A headless nail, nipped off to whole millimeters: it grips 15 mm where it can, and keeps 2 mm of skin;
+/// none where that grips less than 5 mm (our guess).
+std::optional<double> pin_length_mm(double through_mm, double into_mm);
+
 /// Where `count` stand along a line: equal pitch, the outer two as screws_along() has them.
 std::vector<double> spread_mm(double line_mm, double end_mm, int count);
 

@@ -9,7 +9,8 @@
 /// Tubes that make round blocks.
 namespace drawercast::stock {
 
-/// Drain pipes: outside diameters 32, 40, 50, 75, 90, 110 and 125 of EN 1451-1; walls from memory.
+/// Drain pipes: outside diameters 32, 40, 50, 75, 90, 110 and 125 of EN 1451-1; walls from memory, prices
+/// invented.
 const std::vector<job::Tube>& usual_tubes();
 
 struct TubeUse {

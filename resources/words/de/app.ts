@@ -4,10 +4,6 @@
 <context>
     <name></name>
     <message>
-        <source> and a pin</source>
-        <translation> und ein Stift</translation>
-    </message>
-    <message>
         <source> as measured</source>
         <translation> laut Messung</translation>
     </message>
@@ -548,7 +544,7 @@
     </message>
     <message>
         <source>&amp;Distance</source>
-        <translation>A&amp;bstand</translation>
+        <translation>Abstan&amp;d</translation>
     </message>
     <message>
         <source>&amp;Don’t save</source>
@@ -771,10 +767,6 @@
         <translation>Aus&amp;richtung der Teilblätter</translation>
     </message>
     <message>
-        <source>&amp;Outlines found; those with a check are added</source>
-        <translation>&amp;Gefundene Umrisse; angekreuzte kommen dazu</translation>
-    </message>
-    <message>
         <source>&amp;Overpack</source>
         <translation>&amp;Überfüllung</translation>
     </message>
@@ -897,10 +889,6 @@
     <message>
         <source>&amp;Stiffeners</source>
         <translation>V&amp;ersteifungen</translation>
-    </message>
-    <message>
-        <source>&amp;Stop</source>
-        <translation>An&amp;halten</translation>
     </message>
     <message>
         <source>&amp;Temperature</source>
@@ -4833,10 +4821,6 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Diese Zeichnung ist nicht lesbar</translation>
     </message>
     <message>
-        <source>This height for all &amp;without one</source>
-        <translation>Diese Höhe für alle &amp;ohne</translation>
-    </message>
-    <message>
         <source>This is common practice, not the maker of your foam speaking: the material&apos;s own data and safety sheets come first.</source>
         <translation>Das ist übliche Praxis, nicht der Hersteller des Schaums: Dessen Daten und Sicherheitsdatenblätter gehen vor.</translation>
     </message>
@@ -7518,10 +7502,6 @@ Wieder aufnehmen?</translation>
         <translation>%1 von %2 abgehakt. Die Leertaste hakt eine Zeile ab. Fettes kann nicht warten.</translation>
     </message>
     <message>
-        <source>%1, changed since printed</source>
-        <translation>%1, seit dem Druck geändert</translation>
-    </message>
-    <message>
         <source>%1, though nothing they are drawn from.</source>
         <translation>%1, doch nichts, wonach sie gezeichnet sind.</translation>
     </message>
@@ -8526,10 +8506,6 @@ Wieder aufnehmen?</translation>
         <translation>Ge&amp;wähltes heranholen</translation>
     </message>
     <message>
-        <source>and a pin</source>
-        <translation>+ Stift</translation>
-    </message>
-    <message>
         <source>character %1 of the path</source>
         <translation>Zeichen %1 des Pfads</translation>
     </message>
@@ -8688,6 +8664,109 @@ Wieder aufnehmen?</translation>
     <message>
         <source>Depths from boards at &amp;hand</source>
         <translation>&amp;Tiefen aus vorhandenen Platten</translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <comment>a screw&apos;s diameter</comment>
+        <translation>%1 mm</translation>
+    </message>
+    <message>
+        <source>%1 of the boards, bars, tubes, screws and closures to buy have no price: they are not in it.</source>
+        <translation>%1 der zu kaufenden Platten, Leisten, Rohre, Schrauben und Verschlüsse haben keinen Preis: sie sind nicht enthalten.</translation>
+    </message>
+    <message>
+        <source>%1 pins %2 × %3</source>
+        <translation>%1 Stifte %2 × %3</translation>
+    </message>
+    <message>
+        <source>%1, shared</source>
+        <translation>%1, gemeinsam</translation>
+    </message>
+    <message>
+        <source>%1, sheet %2 of %3</source>
+        <translation>%1, Tafel %2 von %3</translation>
+    </message>
+    <message>
+        <source>%1; %2 without a price not in it</source>
+        <translation>%1; %2 ohne Preis nicht enthalten</translation>
+    </message>
+    <message>
+        <source>O&amp;utlines found; those with a check are added</source>
+        <translation>Gefundene Umrisse; angekreu&amp;zte kommen dazu</translation>
+    </message>
+    <message>
+        <source>S&amp;top</source>
+        <translation>Anhal&amp;ten</translation>
+    </message>
+    <message>
+        <source>Cut</source>
+        <comment>of a saw</comment>
+        <translation>Schnitt</translation>
+    </message>
+    <message>
+        <source>Cuts in order</source>
+        <translation>Schnitte der Reihe nach</translation>
+    </message>
+    <message>
+        <source>Fence at</source>
+        <translation>Anschlag auf</translation>
+    </message>
+    <message>
+        <source>Frees</source>
+        <translation>Ergibt</translation>
+    </message>
+    <message>
+        <source>Of a panel</source>
+        <translation>Von einem Stück</translation>
+    </message>
+    <message>
+        <source>This height for all without on&amp;e</source>
+        <translation>Diese Höhe für alle &amp;ohne</translation>
+    </message>
+    <message>
+        <source>Way</source>
+        <translation>Richtung</translation>
+    </message>
+    <message>
+        <source>glue</source>
+        <comment>in place of screws</comment>
+        <translation>Leim</translation>
+    </message>
+    <message>
+        <source>glued</source>
+        <translation>geleimt</translation>
+    </message>
+    <message>
+        <source>level</source>
+        <translation>waagrecht</translation>
+    </message>
+    <message>
+        <source>pin</source>
+        <translation>Stift</translation>
+    </message>
+    <message>
+        <source>pin %1 mm</source>
+        <translation>Stift %1 mm</translation>
+    </message>
+    <message>
+        <source>pin %2 × %3</source>
+        <translation>Stift %2 × %3</translation>
+    </message>
+    <message>
+        <source>headless nails for pins, to nip off %1</source>
+        <translation>Nägel ohne Kopf für Stifte, zum Abzwicken %1</translation>
+    </message>
+    <message>
+        <source>screw %1 mm</source>
+        <translation>Schraube %1 mm</translation>
+    </message>
+    <message>
+        <source>upright</source>
+        <translation>senkrecht</translation>
+    </message>
+    <message>
+        <source>changed since printed</source>
+        <translation>seit dem Druck geändert</translation>
     </message>
 </context>
 </TS>

@@ -6,6 +6,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 namespace drawercast::casting {
 namespace {
 
@@ -44,7 +46,7 @@ TEST(PatternBoard, is_mirrored_and_enlarged) {
     EXPECT_NEAR(front.parts.at(0).wood_height_mm, 30 * k - 0.1, 1e-9);
     EXPECT_NEAR(shape::area(front.parts.at(0).cut.outline.contour), 1800 * k * k, 1e-6);
     for (const auto& screw : front.fixing)
-        EXPECT_GE(inside(front.parts.at(0).cut.outline.contour, screw.vec()), 15 - 1e-6);
+        EXPECT_GE(inside(front.parts.at(0).cut.outline.contour, screw.at.vec()), 15 - 1e-6);
 }
 
 TEST(PatternBoard, numbers_run_from_the_back_row_by_row_as_the_board_is_seen) {
@@ -96,6 +98,43 @@ TEST(PatternBoard, through_block_is_as_high_as_the_walls_and_pieces_apart_are_ea
     EXPECT_DOUBLE_EQ(block.height_mm, board.height_mm);
     EXPECT_TRUE(block.parts.at(0).cut.through);
     EXPECT_EQ(block.fixing.size(), 4u);
+}
+
+TEST(PatternBoard, each_piece_of_wood_that_stands_on_the_board_is_held) {
+    BoardIn in = board_in();
+    // A notch across a block sticks out 11 mm on either side; one within a deeper level stands on the other.
+    auto notch = built::cut(shape::Capsule{62, 28}, 20, {{0, 0}, 90});
+    in.pockets = {
+        {built::pocket("n#1", built::form({built::cut(Rectangle{140, 40, 0}, 40), notch}), {{150, 100}, 30}),
+         "N"},
+        {built::pocket(
+             "s#1", built::form({built::cut(Rectangle{80, 40, 0}, 16), built::cut(Rectangle{30, 20, 0}, 40)}),
+             {{150, 40}, 0}),
+         "S"}};
+    const PatternBoard board = *pattern_board_of(in);
+    const auto count = [&](const char* subject, int part, int piece, Holder by) {
+        for (const Block& block : board.blocks)
+            if (block.subject == subject)
+                return std::count_if(block.fixing.begin(), block.fixing.end(), [&](const FixingPoint& point) {
+                    return point.part == part && point.piece == piece && point.by == by;
+                });
+        return std::ptrdiff_t{-1};
+    };
+    EXPECT_EQ(count("n#1", 0, 0, Holder::screw), 2);
+    for (const int piece : {0, 1}) {
+        EXPECT_EQ(count("n#1", 1, piece, Holder::thin_screw), 1);
+        EXPECT_EQ(count("n#1", 1, piece, Holder::pin), 1);
+    }
+    EXPECT_EQ(count("s#1", 0, 0, Holder::screw), 2);
+    EXPECT_EQ(count("s#1", 1, 0, Holder::screw), 0);
+    // Every hole lies in wood of its own: in the notch, and outside the block it butts.
+    for (const Block& block : board.blocks)
+        for (const FixingPoint& point : block.fixing) {
+            const auto part = static_cast<std::size_t>(point.part);
+            EXPECT_GE(inside(block.parts[part].cut.outline.contour, point.at.vec()), 3 - 1e-3);
+            if (point.part != 1 || block.subject != "n#1") continue;
+            EXPECT_LE(inside(block.parts[0].cut.outline.contour, point.at.vec()), -3 + 1e-3);
+        }
 }
 
 } // namespace

@@ -15,7 +15,7 @@ using shape::Circle;
 using shape::Rectangle;
 using testing::ElementsAre;
 
-BlockIn block(std::vector<BodyIn> bodies) { return {"d1", "i1#1", "logger", 7, 2, false, std::move(bodies)}; }
+BlockIn block(std::vector<BodyIn> bodies) { return {"d1", "i1#1", "logger", 7, std::move(bodies)}; }
 
 TEST(Block, a_height_that_boards_give_is_left_as_they_give_it) {
     // 15.8 + 15.8 + 12.1 = 43.7: a quarter of a millimeter off is within half a saw step.
@@ -96,13 +96,38 @@ TEST(Block, a_lying_round_is_half_a_tube_on_a_riser) {
 }
 
 TEST(Block, screws_are_as_long_as_base_and_block_allow) {
-    const auto high = block_by_stock(block({{outline(Rectangle{140, 90, 0}), 43.7}}), block_shop());
-    EXPECT_EQ(high.screw_mm, 40); // 15.8 + 20 and up to what is sold
-    const auto low = block_by_stock(block({{outline(Rectangle{140, 90, 0}), 15.8}}), block_shop());
-    EXPECT_EQ(low.screw_mm, 25); // keeps 5 mm of the block's 15.8
-    const auto flat = block_by_stock(block({{outline(Rectangle{140, 90, 0}), 8}}), block_shop());
-    EXPECT_FALSE(flat.screw_mm.has_value());
-    EXPECT_EQ(flat.screws, 0);
+    const auto body_of = [](double height_mm, Held held) {
+        BodyIn asked{outline(Rectangle{140, 90, 0}), height_mm};
+        asked.held = {held};
+        return block_by_stock(block({asked}), block_shop()).bodies.at(0);
+    };
+    EXPECT_EQ(body_of(43.7, {2, 4, 0}).screw_mm, 40); // 15.8 + 20 and up to what is sold
+    EXPECT_EQ(body_of(15.8, {2, 4, 0}).screw_mm, 25); // keeps 5 mm of the block's 15.8
+    const Body thin = body_of(43.7, {1, 3, 1});
+    EXPECT_EQ(thin.held, (Held{1, 3, 1}));
+    EXPECT_EQ(thin.pin_mm, 30); // 15.8 + 15, whole millimeters
+}
+
+TEST(Block, a_body_too_low_for_screws_is_pinned_and_one_too_low_for_pins_glued) {
+    const auto held_at = [](double height_mm) {
+        return block_by_stock(block({{outline(Rectangle{140, 90, 0}), height_mm}}), block_shop())
+            .bodies.at(0);
+    };
+    const Body low = held_at(11);
+    EXPECT_FALSE(low.screw_mm.has_value());
+    EXPECT_EQ(low.pin_mm, 24); // 15.8 + 11 less 2 of skin, whole millimeters
+    EXPECT_EQ(low.held.screws, 0);
+    EXPECT_EQ(low.held.pins, 2);
+    const Body flat = held_at(4);
+    EXPECT_FALSE(flat.pin_mm.has_value());
+    EXPECT_EQ(flat.held.pins, 0);
+}
+
+TEST(Block, what_stands_on_another_body_has_no_screws_of_its_own) {
+    const auto made = block_by_stock(
+        block({{outline(Rectangle{140, 90, 0}), 15.8}, {outline(Rectangle{60, 40, 0}), 43.7}}), block_shop());
+    EXPECT_EQ(made.bodies[0].held.screws, 2);
+    EXPECT_EQ(made.bodies[1].held, (Held{0, 4, 0}));
 }
 
 TEST(Panels, take_the_side_that_needs_least) {

@@ -114,7 +114,7 @@ TEST(BuyList, is_what_is_needed_less_what_is_at_hand) {
     const CutList cuts = cut_list_of(in);
     job::Closure closure;
     closure.name = "4 × 50", closure.price = 0.05, closure.at_hand = 20;
-    const auto list = buy_list_of({cuts, {{4, 40, 21}}, {{closure, 38}}, {}, {}});
+    const auto list = buy_list_of({cuts, {{4, 40, 21}}, {}, {{closure, 38}}, {}, {}, false});
     ASSERT_EQ(list.size(), 3U);
     EXPECT_EQ(list[0].buy, 1);
     EXPECT_EQ(list[1], (BuyLine{Goods::screw, "4 × 40", 24, 0, 24, 0})); // 23.1 with a tenth spare
@@ -128,13 +128,37 @@ TEST(BuyList, joints_take_the_screws_the_shop_knows) {
     job::Closure closure, other;
     closure.name = "Screw 4 × 50", closure.price = 0.05, closure.at_hand = 20;
     other.name = "Screw 4 × 40", other.length_mm = 40, other.price = 0.04;
-    const auto list = buy_list_of(
-        {cut_list_of(in), {{4, 50, 10}, {4, 40, 10}, {4, 30, 10}}, {{closure, 30}}, {}, {closure, other}});
+    const auto list = buy_list_of({cut_list_of(in),
+                                   {{4, 50, 10}, {4, 40, 10}, {4, 30, 10}},
+                                   {},
+                                   {{closure, 30}},
+                                   {},
+                                   {closure, other}});
     ASSERT_EQ(list.size(), 3U);
     EXPECT_EQ(list[0].name, "4 × 30");
     EXPECT_EQ(list[1].needed, 44); // of plate and joints together, a tenth to spare
     EXPECT_EQ(list[1].buy, 24);
     EXPECT_EQ(list[2], (BuyLine{Goods::closure, "Screw 4 × 40", 11, 0, 11, 11 * 0.04}));
+}
+
+TEST(BuyList, what_no_list_prices_is_said_to_have_none) {
+    CutListIn in = list_in({});
+    const std::vector<ScrewUse> screws{{4, 25, 10}, {3, 30, 10}}, pins{{2, 24, 6}, {2, 31, 4}};
+    const auto usual = buy_list_of({cut_list_of(in), screws, pins, {}, {}, {}, true});
+    ASSERT_EQ(usual.size(), 3U);
+    EXPECT_EQ(usual[2].goods, Goods::pin);
+    EXPECT_EQ(usual[2].name, "2 × 35"); // nipped off
+    EXPECT_EQ(usual[2].needed, 11);
+    EXPECT_EQ(unpriced(usual), 0);
+    EXPECT_NEAR(usual[0].price, 11 * 0.03, 1e-9); // 2.5 cents are three
+    EXPECT_NEAR(usual[1].price, 11 * 0.02, 1e-9);
+    const auto own = buy_list_of({cut_list_of(in), screws, pins, {}, {}, {}, false});
+    EXPECT_EQ(unpriced(own), 3);
+    EXPECT_EQ(price_of(own), 0);
+}
+
+TEST(Tubes, all_usual_ones_have_a_price) {
+    for (const auto& tube : usual_tubes()) EXPECT_GT(tube.price, 0) << tube.name;
 }
 
 TEST(Supplies, are_bought_by_whole_packages_less_what_is_at_hand) {

@@ -1,12 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "stock/block_rest.h"
-
-#include "shape/region.h"
+#include "casting/bodies.h"
 
 #include <algorithm>
 #include <numeric>
 
-namespace drawercast::stock {
+namespace drawercast::casting {
 
 namespace {
 
@@ -24,7 +22,7 @@ bool overlap(const shape::Region& a, const shape::Region& b) {
 
 class Meetings {
   public:
-    explicit Meetings(const std::vector<BodyIn>& bodies) : bodies_(bodies), met_(bodies.size()) {
+    explicit Meetings(const std::vector<BodyGiven>& bodies) : bodies_(bodies), met_(bodies.size()) {
         for (const auto& body : bodies) regions_.push_back(shape::region_of(body.outline));
         order_.resize(bodies.size());
         std::iota(order_.begin(), order_.end(), std::size_t{0});
@@ -33,8 +31,7 @@ class Meetings {
         });
     }
 
-    std::vector<Meeting> take() {
-        for (const std::size_t body : order_) met_[body].panels = {panel_of(bodies_[body].outline)};
+    std::vector<BodyMeeting> take() {
         for (std::size_t rank = 0; rank < order_.size(); ++rank)
             if (!stand_on_lower(rank)) butt_higher(rank);
         return std::move(met_);
@@ -43,10 +40,10 @@ class Meetings {
   private:
     bool stand_on_lower(std::size_t rank) {
         const std::size_t body = order_[rank];
-        if (bodies_[body].radius_mm) return false;
+        if (bodies_[body].lying) return false;
         for (std::size_t lower = rank + 1; lower < order_.size(); ++lower) {
             const std::size_t under = order_[lower];
-            if (bodies_[under].radius_mm || bodies_[under].height_mm >= bodies_[body].height_mm) continue;
+            if (bodies_[under].lying || bodies_[under].height_mm >= bodies_[body].height_mm) continue;
             if (!whole_in(regions_[body], regions_[under])) continue;
             met_[body].rest = Rest::on_body;
             met_[body].other = static_cast<int>(under);
@@ -70,19 +67,18 @@ class Meetings {
             met_[body].rest = Rest::butts;
         }
         if (met_[body].rest != Rest::butts) return;
-        met_[body].panels.clear();
-        for (const auto& patch : left.patches)
-            if (shape::area(patch.outer) > sliver_mm2) met_[body].panels.push_back(panel_of(patch.outer));
+        for (auto& patch : left.patches)
+            if (shape::area(patch.outer) > sliver_mm2) met_[body].left.push_back(std::move(patch));
     }
 
-    const std::vector<BodyIn>& bodies_;
-    std::vector<Meeting> met_;
+    const std::vector<BodyGiven>& bodies_;
+    std::vector<BodyMeeting> met_;
     std::vector<shape::Region> regions_;
     std::vector<std::size_t> order_; ///< highest first
 };
 
 } // namespace
 
-std::vector<Meeting> meetings_of(const std::vector<BodyIn>& bodies) { return Meetings(bodies).take(); }
+std::vector<BodyMeeting> meetings_of(const std::vector<BodyGiven>& bodies) { return Meetings(bodies).take(); }
 
-} // namespace drawercast::stock
+} // namespace drawercast::casting
