@@ -15,7 +15,7 @@ namespace drawercast::bench {
 inline constexpr double dense_limit_mm = 6;
 
 /// N stars of 40 vertices in jittered rows set off by half a place, in a drawer of 36 vertices, none
-/// overlapping; about 1.5 walls a pocket are below the limit.
+/// overlapping; about two walls a pocket are below the limit.
 struct DenseLayout {
     std::vector<layout::Standing> standing;
     std::vector<job::Pocket> pockets;
@@ -57,8 +57,8 @@ inline DenseLayout dense_layout(int count) {
         const job::Object object = layout::testing::object_of(
             "i" + std::to_string(i), {layout::testing::sunk(layout::testing::star(dice, 40, 13, 19.4), 20)});
         const shape::Vec jitter{dice.between(-0.4, 0.4), dice.between(-0.4, 0.4)};
-        const shape::Vec at =
-            shape::Vec{margin_mm + pitch_mm * (i % columns), margin_mm + pitch_mm * (i / columns)};
+        const int row = i / columns;
+        const shape::Vec at{margin_mm + pitch_mm * (i % columns + row % 2 / 2.0), margin_mm + row_mm * row};
         const job::Pocket pocket{object.id, 1, {at + jitter + shift, dice.between(0, 360)}, false, {}, {}};
         dense.pockets.push_back(pocket);
         dense.standing.push_back({layout::testing::stand(object, pocket, 60),
