@@ -24,7 +24,8 @@ class Steps {
 
     void before_the_clock() {
         int n = 0;
-        for (const auto& gate : runsheet::pour_gates()) add("gate-" + std::to_string(++n), gate);
+        for (const auto& gate : runsheet::pour_gates(job_.display_units != job::DisplayUnits::mm))
+            add("gate-" + std::to_string(++n), gate);
         add("premix", phrase("Stir part A and part B, each in its own can"));
         for (int batch = 1; batch <= dose_.batches; ++batch) weigh(batch);
     }

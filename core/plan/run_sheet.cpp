@@ -80,7 +80,8 @@ RunSheet run_sheet(const job::Job& job, const Plan& plan) {
         drawers.push_back(work_of(job, drawer, job.drawers[i]->name, stock));
     }
     RunSheet sheet;
-    sheet.tasks = runsheet::tasks_for(drawers, {job.shop->temperature_c, job.shop->people});
+    sheet.tasks = runsheet::tasks_for(
+        drawers, {job.shop->temperature_c, job.shop->people, job.display_units != job::DisplayUnits::mm});
     sheet.schedule = in_shop_hours(sheet.tasks, *job.shop);
     return sheet;
 }

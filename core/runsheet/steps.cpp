@@ -68,7 +68,7 @@ class Steps {
             add(d, "pour", phrase("Premix, mix, pour, plate on, close, peg the vents"),
                 (pour_first + pour_batch * (d.batches - 1)) * hands_, cure, {"release-2", "rehearse"});
         pour.in_one_go = true;
-        pour.gates = pour_gates();
+        pour.gates = pour_gates(shop_.us_units);
         pour.materials = d.materials.pour;
         add(d, "open", phrase("Cut the stubs flush, open, peel the insert out"), open_mold, 0, {"pour"});
         if (d.crush)
@@ -105,11 +105,11 @@ class Steps {
 
 } // namespace
 
-std::vector<Phrase> pour_gates() {
+std::vector<Phrase> pour_gates(bool us_units) {
     return {phrase("wood at 10 % moisture or less"),
-            phrase("mold level to 2 mm across it"),
-            phrase("parts at 22 to 25 °C"),
-            phrase("mold at 20 °C at least"),
+            us_units ? phrase("mold level to 1/16 in across it") : phrase("mold level to 2 mm across it"),
+            us_units ? phrase("parts at 72 to 77 °F") : phrase("parts at 22 to 25 °C"),
+            us_units ? phrase("mold at 68 °F at least") : phrase("mold at 20 °C at least"),
             phrase("release dry"),
             phrase("test cup poured and entered"),
             phrase("everybody in gloves and goggles, air moving")};

@@ -35,7 +35,8 @@ struct DrawerWork {
 
 struct ShopWork {
     double temperature_c = 23;
-    int people = 1; ///< share what hands do, but for what one does alone
+    int people = 1;        ///< share what hands do, but for what one does alone
+    bool us_units = false; ///< what must be true is said in inches and °F
     bool operator==(const ShopWork&) const = default;
 };
 
@@ -43,8 +44,8 @@ struct ShopWork {
 /// common practice (no source), the minutes are our guess: a stopwatch's times are better.
 std::vector<Task> tasks_for(const std::vector<DrawerWork>& drawers, const ShopWork& shop);
 
-/// What must be true before a pour is begun (common practice, no source).
-std::vector<Phrase> pour_gates();
+/// What must be true before a pour is begun (common practice, no source); figures in US units are rounded.
+std::vector<Phrase> pour_gates(bool us_units);
 
 inline constexpr double cool_shop_c = 18; ///< below it a cast is left alone longer
 inline constexpr double cure_min = 120;   ///< before a mold is opened (common practice, no source)

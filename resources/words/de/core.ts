@@ -1859,5 +1859,17 @@
         <source>sealer %1</source>
         <translation>Versiegelung %1</translation>
     </message>
+    <message>
+        <source>mold at 68 °F at least</source>
+        <translation>Form mindestens 68 °F warm</translation>
+    </message>
+    <message>
+        <source>mold level to 1/16 in across it</source>
+        <translation>Form waagrecht auf 1/16 in</translation>
+    </message>
+    <message>
+        <source>parts at 72 to 77 °F</source>
+        <translation>Komponenten 72 bis 77 °F warm</translation>
+    </message>
 </context>
 </TS>

@@ -30,6 +30,22 @@ TEST(RunSheet, each_drawer_is_cast_after_what_its_mold_needs) {
     EXPECT_GE(sheet.schedule.days, 4);
 }
 
+TEST(RunSheet, gates_are_said_in_the_units_of_the_job) {
+    auto job = testing::worked_job();
+    const auto plan = compute(job);
+    const auto gates = [&](job::DisplayUnits units) {
+        job.display_units = units;
+        std::string all;
+        for (const auto& task : run_sheet(job, plan).tasks)
+            for (const auto& gate : task.gates) all += english(gate) + "; ";
+        return all;
+    };
+    const auto metric = gates(job::DisplayUnits::mm), inches = gates(job::DisplayUnits::inch);
+    EXPECT_NE(metric.find("22 to 25 °C"), std::string::npos) << metric;
+    EXPECT_NE(inches.find("72 to 77 °F"), std::string::npos) << inches;
+    for (const char* unit : {"°C", " mm"}) EXPECT_EQ(inches.find(unit), std::string::npos) << inches;
+}
+
 /// What the steps take together is what the list of supplies says is used up.
 TEST(RunSheet, quantities_stand_where_they_are_needed) {
     const auto job = testing::worked_job();
