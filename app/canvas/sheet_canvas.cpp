@@ -152,7 +152,9 @@ std::optional<shape::Vec> SheetCanvas::chosen_vent() const { return selection_.v
 void SheetCanvas::choose_vent(std::optional<shape::Vec> at) { selection_.choose_vent(at); }
 
 bool SheetCanvas::snapping() const { return preferences_.snapping(); }
-double SheetCanvas::grid_mm() const { return preferences_.grid_shown() ? preferences_.grid_mm() : 0; }
+double SheetCanvas::grid_mm() const {
+    return preferences_.grid_shown() ? preferences_.grid_mm(document_.shown().display_units) : 0;
+}
 
 void SheetCanvas::show_band(const std::optional<shape::Box>& band) {
     band_ = band;

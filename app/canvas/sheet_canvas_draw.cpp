@@ -129,7 +129,7 @@ sheets::Inks SheetCanvas::still_ink() {
     auto inks = ground.take();
     const bool plan_sheet = arranging() && plan != nullptr && drawer() != nullptr;
     if (plan_sheet && plan->insert && preferences_.grid_shown())
-        append(inks, grid_ink(plan->insert->box, preferences_.grid_mm(), view_, theme_));
+        append(inks, grid_ink(plan->insert->box, grid_mm(), view_, theme_));
     sheets::Inking still(view, theme_, ground.taken(), {});
     for (const auto& mark : sheet.marks)
         if (mark.layer == sheets::Layer::still && !moves(mark.subject)) still.ink(mark);

@@ -14,6 +14,7 @@ namespace {
 constexpr double least_text_scale = 0.75;
 constexpr double most_text_scale = 3;
 constexpr double usual_grid_mm = 10;
+constexpr double usual_grid_inches = 25.4 / 2; ///< mm
 constexpr double least_grid_mm = 0.1;
 constexpr double most_grid_mm = 1000;
 
@@ -65,8 +66,9 @@ void Preferences::set_snapping(bool on) { set("snapping", on); }
 bool Preferences::grid_shown() const { return settings_.value("grid_shown", true).toBool(); }
 void Preferences::set_grid_shown(bool on) { set("grid_shown", on); }
 
-double Preferences::grid_mm() const {
-    return std::clamp(settings_.value("grid_mm", usual_grid_mm).toDouble(), least_grid_mm, most_grid_mm);
+double Preferences::grid_mm(job::DisplayUnits units) const {
+    const double usual = units == job::DisplayUnits::mm ? usual_grid_mm : usual_grid_inches;
+    return std::clamp(settings_.value("grid_mm", usual).toDouble(), least_grid_mm, most_grid_mm);
 }
 
 void Preferences::set_grid_mm(double mm) { set("grid_mm", std::clamp(mm, least_grid_mm, most_grid_mm)); }

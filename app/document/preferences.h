@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "job/job.h"
+
 #include "language/spoken.h"
 
 #include <QByteArray>
@@ -38,7 +40,8 @@ class Preferences : public QObject {
 
     bool grid_shown() const;
     void set_grid_shown(bool on);
-    double grid_mm() const; ///< over 0
+    /// Over 0; the chosen one, else 10 mm, or half an inch where lengths are shown in inches.
+    double grid_mm(job::DisplayUnits units) const;
     void set_grid_mm(double mm);
 
     static constexpr int most_recent = 9;

@@ -16,13 +16,16 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include <array>
 #include <cmath>
 
 namespace drawercast::app {
 
 namespace {
 
-constexpr double steps_mm[] = {0, 0.5, 1, 5, 10};
+constexpr std::array steps_mm{0.0, 0.5, 1.0, 5.0, 10.0};
+constexpr std::array inch_steps_mm{0.0, 25.4 / 32, 25.4 / 16, 25.4 / 8, 25.4 / 4};
+constexpr int usual_step = 2; ///< of both
 
 template <class Act>
 shape::Polygon board_at(const shape::Polygon& polygon, std::size_t corner, Act act) {
@@ -104,12 +107,12 @@ QWidget* OutlineForm::make_tools() {
     tools->addStretch(1);
     auto* grid = new QComboBox;
     grid->setAccessibleName(tr("Grid"));
-    for (const double step : steps_mm)
+    for (const double step : context().units == job::DisplayUnits::mm ? steps_mm : inch_steps_mm)
         grid->addItem(step > 0 ? tr("Grid %1").arg(length_notation(context()).shown(step)) : tr("No grid"),
                       step);
-    grid->setCurrentIndex(2);
     connect(grid, &QComboBox::currentIndexChanged, this,
             [this, grid] { board_->set_step(grid->currentData().toDouble()); });
+    grid->setCurrentIndex(usual_step);
     tools->addWidget(grid);
     return row;
 }

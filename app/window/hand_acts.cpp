@@ -34,7 +34,7 @@ HandActs::HandActs(const Desk& desk, Actions& actions, PlacementPane& pane, QObj
         if (const auto* plan = shown_plan(desk_))
             commit(tr("Onto the grid"),
                    placing::onto_grid(desk_.document.job(), *plan, desk_.selection.pockets(),
-                                      desk_.preferences.grid_mm()));
+                                      desk_.preferences.grid_mm(desk_.document.job().display_units)));
     });
     actions.on("edit.select_listed", [this] { choose_listed(); });
     actions.on("objects.select", [this] { choose_alike(); });

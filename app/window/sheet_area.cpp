@@ -231,9 +231,10 @@ void SheetArea::show_strip() {
     shown.sheet = sheet_words(spec.name);
     shown.seen = spec.seen;
     shown.scale = scale_text(canvas_->reduction());
-    shown.grid = preferences_.grid_shown()
-                     ? language::figures(plan::say_length(preferences_.grid_mm(), job.display_units))
-                     : tr("off");
+    shown.grid =
+        preferences_.grid_shown()
+            ? language::figures(plan::say_length(preferences_.grid_mm(job.display_units), job.display_units))
+            : tr("off");
     shown.snap = preferences_.snapping() ? tr("on") : tr("off");
     shown.unit = unit_name(job.display_units);
     shown.units = job.display_units;

@@ -84,6 +84,16 @@ TEST(OutlineForm, corners_are_dragged_on_the_grid_and_each_act_is_one_undo) {
     EXPECT_EQ(board.polygon(), end);
 }
 
+TEST(OutlineForm, in_inches_the_grid_is_of_sixteenths) {
+    test::dressed_application();
+    FormContext context;
+    context.units = job::DisplayUnits::inch;
+    OutlineForm form(square(), context);
+    test::open(form);
+    drag(form.board(), {40, 30}, {50.3, 34.6});
+    EXPECT_EQ(form.board().polygon().corners[2].at, (shape::Vec{50.8, 34.925}));
+}
+
 TEST(OutlineForm, what_is_given_can_be_taken_as_it_is) {
     test::dressed_application();
     OutlineForm form(square(), {});
