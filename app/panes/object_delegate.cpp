@@ -114,8 +114,7 @@ void ObjectDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
             painter->drawText(words, Qt::AlignRight | Qt::AlignVCenter, index.data().toString());
         }
     }
-    painter->setPen(theme.rule);
-    painter->drawLine(row.rect.bottomLeft(), row.rect.bottomRight());
+    painter->fillRect(QRect(row.rect.left(), row.rect.bottom(), row.rect.width(), 1), theme.rule);
     painter->restore();
 }
 

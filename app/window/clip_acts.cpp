@@ -77,7 +77,7 @@ bool ClipActs::copy() {
     emit said(
         selection.pockets().empty()
             ? tr("The object is on the clipboard, for this job or another.")
-            : tr("On the clipboard, for this job or another: %1 pockets.").arg(selection.pockets().size()));
+            : tr("On the clipboard, for this job or another, pockets: %1.").arg(selection.pockets().size()));
     return true;
 }
 

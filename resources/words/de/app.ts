@@ -3585,10 +3585,6 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Auf alles</translation>
     </message>
     <message>
-        <source>On the clipboard, for this job or another: %1 pockets.</source>
-        <translation>In der Zwischenablage, für diesen Auftrag oder einen anderen: %1 Aussparungen.</translation>
-    </message>
-    <message>
         <source>On the scale</source>
         <translation>Auf der Waage</translation>
     </message>
@@ -8767,6 +8763,10 @@ Wieder aufnehmen?</translation>
     <message>
         <source>changed since printed</source>
         <translation>seit dem Druck geändert</translation>
+    </message>
+    <message>
+        <source>On the clipboard, for this job or another, pockets: %1.</source>
+        <translation>In der Zwischenablage, für diesen Auftrag oder einen anderen, Aussparungen: %1.</translation>
     </message>
 </context>
 </TS>
