@@ -61,6 +61,7 @@ bool take_all(MainWindow& window, const QString& folder) {
     window.document().building().wait();
     bool taken = camera.take_sheet(QStringLiteral("plan"), SheetId::drawer_plan);
     taken = camera.take_sheet(QStringLiteral("board"), SheetId::pattern_board) && taken;
+    taken = camera.take_sheet(QStringLiteral("build-up"), SheetId::build_up) && taken;
     auto& guide = *window.findChild<GuideActs*>();
     guide.open(QStringLiteral("measure-object"));
     guide.window()->resize(guide_px);
