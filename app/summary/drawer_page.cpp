@@ -140,7 +140,7 @@ double wanted(const sheets::Table& table, const std::vector<ListedCheck>& checks
 /// gives way where that spares a page with little on it.
 double plan_height(double free, const sheets::Table& table, const std::vector<ListedCheck>& checks,
                    double width, const Summary& summary) {
-    constexpr double plan_share = 0.6, least_plan_share = 0.5, few_checks_px = 230, list_head_px = 14;
+    constexpr double plan_share = 0.6, least_plan_share = 0.4, few_checks_px = 230, list_head_px = 14;
     const double all = wanted(table, checks, width, summary, free) + list_head_px;
     if (all <= (1 - least_plan_share) * free) return free - all;
     return std::max(plan_share * free, free - wanted(table, checks, width, summary, few_checks_px));
