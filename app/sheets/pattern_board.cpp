@@ -50,10 +50,12 @@ void add_fixing(Pen& pen, const casting::Block& block, const job::Job& job, Fini
     pen.turn_to(Layer::still, block.subject);
     const BlockAxis axis = axis_of(block, job);
     pen.put(CenterMark{block.center.vec(), axis.half_mm, axis.turn_deg});
+    for (const auto& point : block.fixing) pen.put(SignMark{sign_of(point.by), {point.at.vec()}});
+    if (finish != Finish::lines_only) return;
+    pen.turn_to(Layer::still); // a remark is the mark's: it may stand beside a block that has no room for it
     for (const auto& point : block.fixing) {
-        pen.put(SignMark{sign_of(point.by), {point.at.vec()}});
         const QString remark = remark_of(point.by);
-        if (finish != Finish::lines_only || remark.isEmpty()) continue;
+        if (remark.isEmpty()) continue;
         TextMark words{
             {point.at.vec(), {9, 8}}, remark.toStdString(), TextRole::template_small, Side::left, 0, true};
         for (const Vec px : {Vec{9, 8}, Vec{9, -12}})

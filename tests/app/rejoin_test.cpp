@@ -89,9 +89,11 @@ class Rejoin : public ::testing::TestWithParam<std::tuple<Paper, Orientation>> {
         tiling = tiled(board.box.grown(sheets::edge_room_mm), {window.width(), window.height()}, orientation,
                        [](const Box&) { return true; });
         const auto pages = test::printed(job, {paper, orientation, TemplateKind::pattern_board});
-        EXPECT_EQ(pages.size(), 1 + tiling.tiles.size()); // and the cover
-        for (std::size_t i = 0; i < tiling.tiles.size() && i + 1 < pages.size(); ++i)
-            drawn.push_back(drawn_on(pages[i + 1], tiling.tiles[i]));
+        const std::size_t tiles = tiling.tiles.size(), covers = pages.size() - std::min(pages.size(), tiles);
+        EXPECT_GE(covers, 1U);
+        EXPECT_LE(covers, 2U); // where the table of blocks is longer than a page
+        for (std::size_t i = 0; i < tiles && covers + i < pages.size(); ++i)
+            drawn.push_back(drawn_on(pages[covers + i], tiling.tiles[i]));
     }
     const std::vector<Drawn>& on(const Tile& tile) const {
         return drawn.at(static_cast<std::size_t>(tile.row * tiling.columns + tile.column));
