@@ -85,13 +85,14 @@ void add_box(BenchPen& pen, Vec at, const job::Job& job, const stock::DrawerStoc
         language::tr("board ").toStdString() + say(thickness_mm) + language::tr(" as measured").toStdString(),
         language::tr("foot screws 4 × ").toStdString() + say(made.foot_screw_mm),
         language::tr("closed height ").toStdString() + say(made.outside_height_mm)};
-    for (std::size_t i = 0; i < words.size(); ++i)
-        pen.put(TextMark{{outside.center(), {0, 40 - 16 * static_cast<double>(i)}},
-                         words[i],
-                         i == 0 ? TextRole::name : TextRole::caption,
-                         Side::center,
-                         0,
-                         false});
+    const Box inside = outside.grown(-thickness_mm * times);
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        const Place spot{outside.center(), {0, 40 - 16 * static_cast<double>(i)}};
+        TextMark line{spot,  words[i], i == 0 ? TextRole::name : TextRole::caption, Side::center, 0,
+                      false, {}};
+        line.elsewhere = {{{spot, Side::center}}, inside, true, {}}; // a small picture says less
+        pen.put(std::move(line));
+    }
     pen.put(DimensionMark{
         outside.min, {outside.max.x, outside.min.y}, {{}, {0, -36}}, say(made.outside_width_mm), 0.5});
     pen.put(DimensionMark{
