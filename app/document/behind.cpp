@@ -12,7 +12,7 @@ namespace drawercast::app {
 
 void work_behind_window() {
 #ifdef __linux__
-    constexpr int behind = 5, most = 19; // a third of the share (our guess)
+    constexpr int behind = 10, most = 19; // a tenth of the share (our guess)
     const auto first_thread = static_cast<id_t>(QCoreApplication::applicationPid());
     const int window = getpriority(PRIO_PROCESS, first_thread);
     setpriority(PRIO_PROCESS, 0, std::min(window + behind, most)); // 0: of this thread alone
