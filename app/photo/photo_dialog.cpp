@@ -241,8 +241,9 @@ const Expected<Measured>& PhotoDialog::measured_now(int row) const {
     if (i < known_.size() && known_[i].flat == state().flat && known_[i].outline == outline)
         return known_[i].measured;
     Known known{outline, state().flat, measured(outline, *state().flat)};
-    if (i < known_.size()) return (known_[i] = std::move(known)).measured;
-    return known_.emplace_back(std::move(known)).measured;
+    if (i >= known_.size()) return known_.emplace_back(std::move(known)).measured;
+    known_[i] = std::move(known);
+    return known_[i].measured;
 }
 
 FieldProblems PhotoDialog::show_problems() {
