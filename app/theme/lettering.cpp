@@ -91,7 +91,7 @@ double width_of(const QString& text, const Lettering& lettering) {
     thread_local std::map<Key, double> kept; ///< of size 1
     Key key{lettering.face, lettering.spacing, text};
     if (const auto at = kept.find(key); at != kept.end()) return at->second * lettering.px;
-    load_fonts(); // what is measured by another font would be kept
+    load_fonts();             // what is measured by another font would be kept
     constexpr int size = 256; // large, so that rounding inside the font engine does not matter
     QFont font = font_of(lettering.face, size);
     font.setLetterSpacing(QFont::PercentageSpacing, lettering.spacing * 100);
