@@ -52,7 +52,7 @@ std::string needed(const arrange::Need& need) {
 
 /// A shop may ask for walls that its foam does not flow through.
 std::string too_narrow(const job::Job& job) {
-    const int count = plan::narrow_slots(job);
+    const int count = plan::narrow_slots(job, plan::compute(job));
     if (count == 0) return {};
     return "slots too narrow for foam to flow through by itself, by the walls this job asks for: " +
            std::to_string(count) + "\n";

@@ -88,7 +88,7 @@ ArrangeActs::Answered ArrangeActs::keep(const QString& what, const QString& need
         desk_.document.commit(what, found.job);
         QString words = arranged_words(found);
         words += u' ' + (found.left > 0 ? need : tr("Arrange, Tidy makes the walls equal."));
-        if (const int count = plan::narrow_slots(found.job); count > 0) words += u' ' + slot_words(count);
+        if (const int count = plan::narrow_slots(found.job, desk_.document.plan()); count > 0) words += u' ' + slot_words(count);
         emit said(words);
     };
 }

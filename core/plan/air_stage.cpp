@@ -20,10 +20,8 @@ bool can_be_mapped(const DrawerPlan& plan) {
 }
 
 air::MapIn map_in(const job::Job& job, const job::Drawer& drawer, const DrawerPlan& plan) {
-    std::vector<const layout::PlacedPocket*> pockets;
-    for (const auto& pocket : plan.pockets) pockets.push_back(pocket.get());
     air::MapIn in;
-    in.floor = air::floor_of(*plan.insert, pockets, job.foam->shrinkage);
+    in.floor = floor_of(job, plan);
     in.poured_ml = plan.dose->poured_ml;
     in.full_expansion = plan.cavity->net_mm3 / (1000 * plan.dose->poured_ml);
     const shape::MoldMap map(plan.insert->box, job.foam->shrinkage);
@@ -61,6 +59,12 @@ void shut_in(const job::Job& job, double air_ml, DrawerPlan& plan) {
 }
 
 } // namespace
+
+air::Floor floor_of(const job::Job& job, const DrawerPlan& plan) {
+    std::vector<const layout::PlacedPocket*> pockets;
+    for (const auto& pocket : plan.pockets) pockets.push_back(pocket.get());
+    return air::floor_of(*plan.insert, pockets, job.foam->shrinkage);
+}
 
 bool AirStage::map(const job::Job& job, const job::Drawer& drawer, DrawerPlan& plan, const Watch& watch) {
     if (!can_be_mapped(plan)) {

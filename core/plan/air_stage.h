@@ -39,6 +39,9 @@ std::shared_ptr<const air::Answer> air_tried(const job::Job& job, const job::Dra
 std::optional<shape::Point<shape::InDrawer>> last_air(const job::Job& job, const job::Drawer& drawer,
                                                       const DrawerPlan& plan);
 
+/// The floor of the mold of a drawer that has an insert.
+air::Floor floor_of(const job::Job& job, const DrawerPlan& plan);
+
 /// Adds the places of air pockets that keep their air in spite of the vents, mold frame; whether any was not
 /// there yet.
 bool add_unvented(const air::Answer& air, std::vector<shape::Vec>& places);

@@ -1,23 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/slots.h"
 
-#include "plan/plan.h"
+#include "plan/air_stage.h"
 
-#include "air/floor.h"
 #include "air/pour_map.h"
-
-#include <vector>
 
 namespace drawercast::plan {
 
-int narrow_slots(const job::Job& job) {
+int narrow_slots(const job::Job& job, const Plan& plan) {
     std::size_t count = 0;
-    for (const DrawerPlan& drawer : compute(job).drawers) {
-        if (!drawer.insert) continue;
-        std::vector<const layout::PlacedPocket*> pockets;
-        for (const auto& pocket : drawer.pockets) pockets.push_back(pocket.get());
-        count += air::slots_of(air::floor_of(*drawer.insert, pockets, job.foam->shrinkage)).size();
-    }
+    for (const DrawerPlan& drawer : plan.drawers)
+        if (drawer.insert) count += air::slots_of(floor_of(job, drawer)).size();
     return static_cast<int>(count);
 }
 
