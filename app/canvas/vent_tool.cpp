@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "canvas/vent_tool.h"
 
+#include "base/units.h"
 #include "job/edit.h"
 #include "job/edit_vents.h"
 #include "plan/air_stage.h"
@@ -18,7 +19,7 @@ namespace drawercast::app {
 namespace {
 
 constexpr double same_mm = 0.05; ///< a place told in the other frame and back is still the same vent
-constexpr double inch_step_mm = 25.4 / 16;
+constexpr double inch_step_mm = units::mm_per_inch / 16;
 
 QString tr(const char* text) { return QCoreApplication::translate("VentTool", text); }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "document/preferences.h"
 
+#include "base/units.h"
+
 #include <QFileInfo>
 #include <QLocale>
 #include <QMetaEnum>
@@ -14,7 +16,7 @@ namespace {
 constexpr double least_text_scale = 0.75;
 constexpr double most_text_scale = 3;
 constexpr double usual_grid_mm = 10;
-constexpr double usual_grid_inches = 25.4 / 2; ///< mm
+constexpr double usual_grid_inches = units::mm_per_inch / 2; ///< mm
 constexpr double least_grid_mm = 0.1;
 constexpr double most_grid_mm = 1000;
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "outline/outline_form.h"
 
+#include "base/units.h"
 #include "shape/easy.h"
 
 #include "forms/field_rows.h"
@@ -24,7 +25,8 @@ namespace drawercast::app {
 namespace {
 
 constexpr std::array steps_mm{0.0, 0.5, 1.0, 5.0, 10.0};
-constexpr std::array inch_steps_mm{0.0, 25.4 / 32, 25.4 / 16, 25.4 / 8, 25.4 / 4};
+constexpr std::array inch_steps_mm{0.0, units::mm_per_inch / 32, units::mm_per_inch / 16,
+                                   units::mm_per_inch / 8, units::mm_per_inch / 4};
 constexpr int usual_step = 2; ///< of both
 
 template <class Act>

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panes/drawers_model.h"
 
+#include "job/shown_name.h"
 #include "plan/say.h"
 
 #include "document/document.h"
@@ -54,8 +55,7 @@ std::vector<DrawerRow> DrawersModel::rows_of_job() const {
     const auto& job = document_.shown();
     std::vector<DrawerRow> rows;
     for (const auto& drawer : job.drawers) {
-        DrawerRow row{
-            drawer->id, QString::fromStdString(drawer->name.empty() ? drawer->id : drawer->name), {}, 0};
+        DrawerRow row{drawer->id, QString::fromStdString(job::shown_name(*drawer)), {}, 0};
         if (const auto contour = shape::contour_of(drawer->outline)) {
             const auto box = shape::bounds(*contour);
             row.size = tr("%1 × %2, insert %3")

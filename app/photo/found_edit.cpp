@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "photo/found_edit.h"
 
+#include "base/units.h"
+
 #include "forms/field_rows.h"
 #include "forms/length_edit.h"
 
@@ -155,7 +157,8 @@ QString FoundEdit::band_words(const Measured& measured) const {
     const QString band =
         context_.metric()
             ? tr("%1 mm").arg(number_words(std::round(measured.band_mm * 100) / 100, context_.mark))
-            : tr("%1 in").arg(number_words(std::round(measured.band_mm / 25.4 * 1000) / 1000, context_.mark));
+            : tr("%1 in").arg(number_words(std::round(measured.band_mm / units::mm_per_inch * 1000) / 1000,
+                                           context_.mark));
     QString words = tr("The true outline lies within a band of %1.").arg(in_one_line(tr("± %1").arg(band)));
     if (outline_.by_hand || outline_.brushed)
         words += QLatin1Char(' ') + tr("Where the hand put it right it is as good as the hand.");

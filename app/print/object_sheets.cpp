@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "print/object_sheets.h"
 
+#include "base/units.h"
 #include "plan/say.h"
 
 #include "language/spoken.h"
@@ -220,7 +221,7 @@ std::vector<Page> measuring_sheet(job::DisplayUnits units, Paper paper, const Pr
     for (int i = 0; i <= rows + 1; ++i)
         rule(inks, px(Vec{room.min.x, room.min.y + i * row_mm}), px(Vec{room.max.x, room.min.y + i * row_mm}),
              LineRole::thin, pages.theme());
-    const double step = metric ? 5 : 25.4 / 4;
+    const double step = metric ? 5 : units::mm_per_inch / 4;
     const double top = bottom + 9;
     const double wide = std::floor(room.width() / step) * step;
     const double high = std::floor((room.max.y - top) / step) * step;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "print/templates.h"
 
+#include "job/shown_name.h"
 #include "plan/say.h"
 #include "plan/stock_stage.h"
 
@@ -27,7 +28,7 @@ TemplateWords words_of(const job::Job& job, const job::Drawer& drawer, const cha
     words.sheet = language::tr(sheet);
     words.job = job.title.empty() ? language::tr("Untitled job") : QString::fromStdString(job.title);
     words.revision = stamp(job);
-    words.drawer = QString::fromStdString(drawer.name.empty() ? drawer.id : drawer.name);
+    words.drawer = QString::fromStdString(job::shown_name(drawer));
     words.units = job.display_units;
     return words;
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/edit.h"
+#include "job/shown_name.h"
 #include "stock/screws.h"
 
 #include "language/spoken.h"
@@ -41,14 +42,22 @@ void add_wall(BenchPen& pen, const Box& box, const stock::Wall& wall, const job:
                              : Vec{box.center().x, box.min.y + along * times};
         pen.put(SignMark{Sign::screw, {at}});
     }
-    const std::string words =
-        part_name(wall.label).toStdString() + "  " + size_words(job, wall.length_mm, wall.height_mm);
+    const std::string name = part_name(wall.label).toStdString();
     const double off = 12;
     const Vec inward = level ? Vec{0, wall.side == WallSide::front ? off : -off}
                              : Vec{wall.side == WallSide::left ? off : -off, 0};
     const Vec edge{level ? box.center().x : (wall.side == WallSide::left ? box.max.x : box.min.x),
                    level ? (wall.side == WallSide::front ? box.max.y : box.min.y) : box.center().y};
-    pen.put(TextMark{{edge, inward}, words, TextRole::name, Side::center, level ? 0.0 : 90.0, true});
+    const Place spot{edge, inward};
+    TextMark words{spot,
+                   name + "  " + size_words(job, wall.length_mm, wall.height_mm),
+                   TextRole::name,
+                   Side::center,
+                   level ? 0.0 : 90.0,
+                   true,
+                   {}};
+    words.elsewhere = {{{spot, Side::center}}, {}, true, name}; // the cut list has the size too
+    pen.put(std::move(words));
 }
 
 std::string inside_words(const job::Job& job, const stock::DrawerStock& drawer) {
@@ -60,8 +69,7 @@ std::string inside_words(const job::Job& job, const stock::DrawerStock& drawer) 
 } // namespace
 
 QString name_of(const job::Job& job, const std::string& drawer) {
-    const auto* found = job::find_drawer(job, drawer);
-    return QString::fromStdString(found == nullptr || found->name.empty() ? drawer : found->name);
+    return QString::fromStdString(job::shown_name(job, drawer));
 }
 
 void add_box(BenchPen& pen, Vec at, const job::Job& job, const stock::DrawerStock& drawer,

@@ -110,7 +110,7 @@ void Inking::add(const TextMark& mark) {
     const Written words = line_of(mark);
     if (const auto spot = spot_for(mark, words))
         return write_line(mark, words, words.base(view_.at(spot->at.mm, spot->at.px), spot->anchor));
-    if (mark.elsewhere.or_none || on_leader(mark, words)) return;
+    if (!mark.elsewhere.or_none && on_leader(mark, words)) return;
     if (!mark.elsewhere.shorter.empty()) {
         TextMark shorter = mark;
         shorter.text = std::exchange(shorter.elsewhere.shorter, {});

@@ -62,8 +62,8 @@ struct Spot {
 struct Elsewhere {
     std::vector<Spot> spots; ///< the first one that is clear
     Box within{};            ///< mm; empty: anywhere
-    bool or_none = false;    ///< left out where nothing is clear, else on a leader
-    std::string shorter{};   ///< stands where the words have no room, not even on a leader; empty: they do
+    bool or_none = false;    ///< no leader where nothing is clear
+    std::string shorter{};   ///< tried next where the words have no room; empty: they are left out
 };
 /// Words at a place, on one line.
 struct TextMark {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "subcommands/drawing_files.h"
 
+#include "job/shown_name.h"
 #include "plan/stock_stage.h"
 
 #include "print/stamp.h"
@@ -54,7 +55,7 @@ Drawing drawn(std::string file, const sheets::Sheet<Frame>& sheet, const job::Jo
     inks.push_back(
         sheets::Fill{sheets::frame_sign({5, base - 1.8}, 5, sheets::is_mirrored(sheet)), theme.ink});
     const std::string words = std::string(sheets::frame_words(sheet)) + "  ·  " + sheet.name + "  ·  " +
-                              (drawer.name.empty() ? drawer.id : drawer.name) + "  ·  " + job.title + ", " +
+                              job::shown_name(drawer) + "  ·  " + job.title + ", " +
                               print::stamp(job).toStdString() + "  ·  1 : 1";
     sheets::write(inks, QString::fromStdString(words), {9, base}, {theme::Face::bold, 3.6}, theme.ink);
     if (table) {

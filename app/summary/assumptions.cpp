@@ -3,6 +3,7 @@
 
 #include "base/units.h"
 #include "casting/cups.h"
+#include "job/shown_name.h"
 #include "layout/minimums.h"
 #include "plan/say.h"
 
@@ -162,9 +163,8 @@ sheets::Table foam_table(const Summary& summary, const plan::Plan& plan) {
         {language::tr("batches"), Align::right, 1, 0}, {language::tr("insert"), Align::right, 1, 0},
         {language::tr("closed"), Align::right, 1, 0},  {language::tr("build for"), Align::right, 1, 0}};
     for (std::size_t i = 0; i < plan.drawers.size() && i < summary.job.drawers.size(); ++i) {
-        const auto& name = summary.job.drawers[i]->name;
         const auto& answer = plan.drawers[i];
-        std::vector<sheets::Table::Cell> row{{text(name.empty() ? answer.id : name), true, {}}};
+        std::vector<sheets::Table::Cell> row{{text(job::shown_name(*summary.job.drawers[i])), true, {}}};
         const auto add = [&](const QString& words) { row.push_back({words, false, {}}); };
         if (answer.dose) {
             add(dose_mass(answer.dose->a_g, units));

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "summary/build_up_page.h"
 
+#include "job/shown_name.h"
+
 #include "language/spoken.h"
 #include "sheets/build_up.h"
 #include "sheets/inking.h"
@@ -39,8 +41,7 @@ std::vector<Composed> build_up_pages(const Summary& summary, const plan::Plan& p
     const job::Drawer& drawer = *summary.job.drawers[index];
     const auto in = sheets::build_up_of(summary.job, plan.drawers[index]);
     if (!in) return {};
-    const std::string& name = drawer.name.empty() ? drawer.id : drawer.name;
-    Column column(summary, {QString::fromStdString(name), {}, false});
+    Column column(summary, {QString::fromStdString(job::shown_name(drawer)), {}, false});
     column.head(language::tr("Build-up"), 400);
     const double height = column.free();
     add_picture(column, summary, *in, {45, 0}, 0.4 * height);

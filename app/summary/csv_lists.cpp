@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "summary/csv_lists.h"
 
+#include "base/units.h"
 #include "job/edit.h"
+#include "job/shown_name.h"
 #include "plan/sentences.h"
 #include "plan/stock_stage.h"
 
@@ -21,8 +23,6 @@ namespace drawercast::summary {
 
 namespace {
 
-constexpr double mm_in_inch = 25.4, g_in_lb = 453.59237;
-
 QString tr(const char* text) { return QCoreApplication::translate("CsvLists", text); }
 QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
 
@@ -41,8 +41,10 @@ class Rows {
         for (const QString& one : fields) written << field(one);
         bytes_ += written.join(QLatin1Char(',')).toUtf8() + "\r\n";
     }
-    QString length(double mm) const { return figure(metric_ ? mm : mm / mm_in_inch, metric_ ? 3 : 4); }
-    QString mass(double g) const { return figure(metric_ ? g : g / g_in_lb, metric_ ? 1 : 4); }
+    QString length(double mm) const {
+        return figure(metric_ ? mm : mm / units::mm_per_inch, metric_ ? 3 : 4);
+    }
+    QString mass(double g) const { return figure(metric_ ? g : g / units::g_per_pound, metric_ ? 1 : 4); }
     static QString figure(double value, int decimals) {
         QString words = QString::number(value, 'f', decimals);
         while (words.contains(QLatin1Char('.')) && (words.endsWith(QLatin1Char('0')))) words.chop(1);
@@ -103,10 +105,7 @@ QByteArray objects(const job::Job& job) {
     return rows.take();
 }
 
-QString drawer_name(const job::Job& job, const std::string& id) {
-    const auto* drawer = job::find_drawer(job, id);
-    return text(drawer == nullptr || drawer->name.empty() ? id : drawer->name);
-}
+QString drawer_name(const job::Job& job, const std::string& id) { return text(job::shown_name(job, id)); }
 
 QByteArray pockets(const job::Job& job, const plan::Plan& plan) {
     Rows rows(job);

@@ -74,7 +74,7 @@ void add_sheets(Column& column, const Summary& summary, const plan::StockPlan& s
     double first = 0;
     if (const auto& boards = stock.cuts.boards; !boards.empty() && !boards.front().sheets.empty())
         first = most_high(summary, boards.front().sheets.front());
-    column.head(language::tr("Cut sheets"), 80 + first);
+    column.head(language::tr("Cut sheets"), above_px + first);
     column.lines(language::tr("Numbers are the order of cuts, each from edge to edge of the panel at hand; "
                               "where a number has no room on its cut, a line leads to it. Kerf %1 and %2 off "
                               "every edge are taken care of.")

@@ -96,10 +96,10 @@ QString held_words(const Summary& summary, const stock::Body& body) {
     else
         words.append(language::tr("glue", "in place of screws"));
     if (body.pin_mm)
-        words.append((body.held.pins == 1 ? language::tr("pin %2 × %3") : language::tr("%1 pins %2 × %3"))
-                         .replace(QStringLiteral("%1"), QString::number(body.held.pins))
-                         .replace(QStringLiteral("%2"), QString::number(casting::pin_mm))
-                         .replace(QStringLiteral("%3"), summary.said(*body.pin_mm)));
+        words.append((body.held.pins == 1 ? language::tr("pin %2 × %3")
+                                          : language::tr("%1 pins %2 × %3").arg(body.held.pins))
+                         .arg(casting::pin_mm)
+                         .arg(summary.said(*body.pin_mm)));
     return words.join(QStringLiteral(", "));
 }
 
@@ -288,12 +288,12 @@ Table buy_table(const Summary& summary, const plan::StockPlan& stock) {
                              : line.goods == stock::Goods::pin
                                  ? language::tr("headless nails for pins, to nip off %1").arg(text(line.name))
                                  : language::goods_name(line.name);
-        const bool unknown = line.buy > 0 && line.price <= 0;
-        table.rows.push_back({{name, false, {}},
-                              {QString::number(line.needed), false, {}},
-                              {QString::number(line.at_hand), false, {}},
-                              {QString::number(line.buy), true, {}},
-                              {unknown ? language::tr("no price") : money(summary, line.price), false, {}}});
+        table.rows.push_back(
+            {{name, false, {}},
+             {QString::number(line.needed), false, {}},
+             {QString::number(line.at_hand), false, {}},
+             {QString::number(line.buy), true, {}},
+             {stock::is_unpriced(line) ? language::tr("no price") : money(summary, line.price), false, {}}});
     }
     for (const auto& line : stock.supplies)
         if (line.packages) table.rows.push_back(package_row(summary, line));

@@ -2,6 +2,7 @@
 #include "summary/drawer_page.h"
 
 #include "base/number.h"
+#include "job/shown_name.h"
 #include "plan/say.h"
 
 #include "language/spoken.h"
@@ -26,9 +27,7 @@ namespace {
 constexpr double pad = 10, header_px = 50;
 constexpr double list_share = 0.66; ///< of the width, for the objects; the rest is for the checks
 
-QString name_of(const job::Drawer& drawer) {
-    return QString::fromStdString(drawer.name.empty() ? drawer.id : drawer.name);
-}
+QString name_of(const job::Drawer& drawer) { return QString::fromStdString(job::shown_name(drawer)); }
 
 void write_header(sheets::Inks& inks, const Box& box, const Summary& summary, const job::Drawer& drawer,
                   const plan::DrawerPlan& plan, const QString& which,

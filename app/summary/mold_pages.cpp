@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "summary/mold_pages.h"
 
+#include "job/shown_name.h"
 #include "plan/say.h"
 
 #include "language/spoken.h"
@@ -115,7 +116,7 @@ std::vector<Composed> mold_pages(const Summary& summary, const plan::Plan& plan,
     const job::Drawer& drawer = *summary.job.drawers[index];
     const plan::DrawerPlan& answer = plan.drawers[index];
     if (!answer.plate || !answer.insert || !answer.pressure) return {};
-    Column column(summary, {text(drawer.name.empty() ? drawer.id : drawer.name), {}, false});
+    Column column(summary, {text(job::shown_name(drawer)), {}, false});
     add_plate(column, summary, answer);
     if (answer.times && answer.dose) add_pour(column, summary, answer); // fills the page where the holes end
     if (answer.air) add_air(column, summary, answer);

@@ -2,6 +2,7 @@
 #include "window/arrange_acts.h"
 
 #include "job/edit.h"
+#include "job/shown_name.h"
 #include "plan/slots.h"
 
 #include "document/document.h"
@@ -67,7 +68,7 @@ void ArrangeActs::which_drawer() {
             QStringList rows;
             for (const arrange::Trial& trial : *tried) {
                 const job::Drawer& drawer = *job::find_drawer(trial.arranged.job, trial.drawer);
-                const QString name = QString::fromStdString(drawer.name.empty() ? drawer.id : drawer.name);
+                const QString name = QString::fromStdString(job::shown_name(drawer));
                 rows << (trial.arranged.left == 0 ? tr("%1 takes all %2").arg(name).arg(trial.arranged.placed)
                                                   : tr("%1 takes %2 of %3")
                                                         .arg(name)
@@ -88,7 +89,8 @@ ArrangeActs::Answered ArrangeActs::keep(const QString& what, const QString& need
         desk_.document.commit(what, found.job);
         QString words = arranged_words(found);
         words += u' ' + (found.left > 0 ? need : tr("Arrange, Tidy makes the walls equal."));
-        if (const int count = plan::narrow_slots(found.job, desk_.document.plan()); count > 0) words += u' ' + slot_words(count);
+        if (const int count = plan::narrow_slots(found.job, desk_.document.plan()); count > 0)
+            words += u' ' + slot_words(count);
         emit said(words);
     };
 }

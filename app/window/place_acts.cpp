@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/place_acts.h"
 
+#include "job/shown_name.h"
 #include "layout/checks.h"
 #include "plan/sentences.h"
 
@@ -227,7 +228,7 @@ void PlaceActs::to_other_drawer() {
         ids.push_back(drawer->id);
         names << QStringLiteral("%1. %2")
                      .arg(names.size() + 1)
-                     .arg(QString::fromStdString(drawer->name.empty() ? drawer->id : drawer->name));
+                     .arg(QString::fromStdString(job::shown_name(*drawer)));
     }
     if (ids.empty()) return;
     const auto chosen = desk_.asking.choice(tr("To another drawer"), tr("Drawer:"), names);

@@ -2,6 +2,7 @@
 #include "window/printed.h"
 
 #include "job/fingerprint.h"
+#include "job/shown_name.h"
 
 #include "document/preferences.h"
 
@@ -47,7 +48,7 @@ QString changed_since_printed(const QString& path, const job::Job& job, const Pr
     for (const auto& drawer : job.drawers)
         if (each[QString::fromStdString(drawer->id)].toString().toStdString() !=
             job::drawer_fingerprint(job, drawer->id))
-            old << QString::fromStdString(drawer->name.empty() ? drawer->id : drawer->name);
+            old << QString::fromStdString(job::shown_name(*drawer));
     const QString since =
         tr("Changed since the templates of rev. %1 were printed").arg(kept[revision].toInt());
     return old.isEmpty() ? tr("%1, though nothing they are drawn from.").arg(since)

@@ -2,6 +2,7 @@
 #include "window/sheet_area.h"
 
 #include "job/edit.h"
+#include "job/shown_name.h"
 #include "plan/say.h"
 
 #include "canvas/hit.h"
@@ -241,7 +242,7 @@ void SheetArea::show_strip() {
     shown.job = document_.display_name();
     shown.changed = !changed_.isEmpty();
     if (const auto* drawer = job::find_drawer(job, selection_.drawer())) {
-        shown.drawer = QString::fromStdString(drawer->name.empty() ? drawer->id : drawer->name);
+        shown.drawer = QString::fromStdString(job::shown_name(*drawer));
         if (spec.arranged) shown.ladder_mm = sheets::ladder_full_mm(drawer->insert_mm, job.display_units);
     }
     strip_->show(shown);

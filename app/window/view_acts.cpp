@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the View and Help menus do; the rest of the window is in main_window.cpp.
+#include "base/units.h"
 #include "job/edit.h"
 
 #include "canvas/hit.h"
@@ -131,8 +132,10 @@ void MainWindow::connect_units_and_looks() {
             preferences_.set_grid_mm(mm);
             preferences_.set_grid_shown(true);
         });
-    const std::array inches{std::pair{tr("Every 1/8 in"), 25.4 / 8}, std::pair{tr("Every 1/4 in"), 25.4 / 4},
-                            std::pair{tr("Every 1/2 in"), 25.4 / 2}, std::pair{tr("Every inch"), 25.4}};
+    const std::array inches{std::pair{tr("Every 1/8 in"), units::mm_per_inch / 8},
+                            std::pair{tr("Every 1/4 in"), units::mm_per_inch / 4},
+                            std::pair{tr("Every 1/2 in"), units::mm_per_inch / 2},
+                            std::pair{tr("Every inch"), units::mm_per_inch}};
     for (const auto& [words, mm] : inches)
         connect(grid->addAction(words), &QAction::triggered, this, [this, step = mm] {
             preferences_.set_grid_mm(step);

@@ -34,12 +34,6 @@ MoldCut to_mold(const DrawerCut& cut, const MoldMap& map, double insert_mm) {
     return out;
 }
 
-shape::Contour enlarged(shape::Contour contour, double k) {
-    for (auto& corner : contour.core) corner = corner * k;
-    contour.round_mm *= k;
-    return contour;
-}
-
 /// The block's bodies in its own plane, at the mold's size.
 std::vector<BodyGiven> bodies_of(const layout::PocketForm& form, const Block& block, double k) {
     std::vector<BodyGiven> bodies;

@@ -6,6 +6,12 @@
 
 namespace drawercast::casting {
 
+shape::Contour enlarged(shape::Contour contour, double k) {
+    for (auto& corner : contour.core) corner = corner * k;
+    contour.round_mm *= k;
+    return contour;
+}
+
 namespace {
 
 constexpr double sliver_mm2 = 5; // no saw leaves less

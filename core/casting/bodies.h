@@ -15,6 +15,9 @@ enum class Rest {
     butts,    ///< stands on the base, cut away where another body stands
 };
 
+/// An outline at the mold's size; `k`: the enlargement for shrinkage.
+shape::Contour enlarged(shape::Contour contour, double k);
+
 /// A body as asked for, in its block's own plane.
 struct BodyGiven {
     shape::Contour outline;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/stock_stage.h"
 
+#include "casting/bodies.h"
 #include "casting/fillers.h"
 #include "casting/fixing.h"
 #include "job/catalog.h"
@@ -11,12 +12,6 @@
 namespace drawercast::plan {
 
 namespace {
-
-shape::Contour enlarged(shape::Contour contour, double k) {
-    for (auto& corner : contour.core) corner = {corner.x * k, corner.y * k};
-    contour.round_mm *= k;
-    return contour;
-}
 
 /// What holds each piece of a part.
 std::vector<stock::Held> held(const casting::Block& block, int part) {
@@ -37,7 +32,8 @@ stock::BlockIn block_in(const casting::Block& block, const layout::PlacedPocket&
     in.subject = block.subject, in.name = block.name, in.number = block.number;
     for (std::size_t i = 0; i < pocket.form->cuts.size(); ++i) {
         const auto& cut = pocket.form->cuts[i];
-        stock::BodyIn body{enlarged(cut.outline.contour, k), block.parts[i].wood_height_mm, {}, 0, false};
+        stock::BodyIn body{
+            casting::enlarged(cut.outline.contour, k), block.parts[i].wood_height_mm, {}, 0, false};
         if (cut.round) body.radius_mm = cut.round->radius_mm * k, body.axis_mm = cut.round->axis_mm * k;
         body.notch = cut.kind == layout::Cut<shape::InObject>::Kind::notch;
         body.held = held(block, static_cast<int>(i));

@@ -91,9 +91,10 @@ std::vector<BuyLine> buy_list_of(const BuyIn& in) {
     return list;
 }
 
+bool is_unpriced(const BuyLine& line) { return line.buy > 0 && line.price <= 0; }
+
 int unpriced(const std::vector<BuyLine>& list) {
-    return static_cast<int>(std::count_if(
-        list.begin(), list.end(), [](const BuyLine& line) { return line.buy > 0 && line.price <= 0; }));
+    return static_cast<int>(std::count_if(list.begin(), list.end(), is_unpriced));
 }
 
 double price_of(const std::vector<BuyLine>& list) {

@@ -50,7 +50,10 @@ inline constexpr double spare_screws = 0.10; ///< over those counted (common pra
 std::vector<BuyLine> buy_list_of(const BuyIn& in);
 double price_of(const std::vector<BuyLine>& list);
 
-/// How many kinds have to be bought and have no price.
+/// It has to be bought and has no price.
+bool is_unpriced(const BuyLine& line);
+
+/// How many kinds of the list are.
 int unpriced(const std::vector<BuyLine>& list);
 
 } // namespace drawercast::stock

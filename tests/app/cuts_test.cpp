@@ -43,6 +43,22 @@ std::string all_words(const std::vector<print::Page>& pages) {
     return words;
 }
 
+/// The words drawn, none over another; letters do not fill their line, by `air_px` all around.
+std::vector<std::string> words_apart(const std::vector<sheets::Ink>& inks, double air_px = 1.5) {
+    std::vector<std::string> words;
+    std::vector<shape::Box> taken;
+    for (const auto& ink : inks) {
+        const auto* text = std::get_if<sheets::Words>(&ink);
+        if (text == nullptr) continue;
+        const shape::Box box = sheets::reach_of(ink).grown(-air_px);
+        for (std::size_t i = 0; i < taken.size(); ++i)
+            EXPECT_FALSE(shape::near(box, taken[i])) << text->text.toStdString() << " over " << words[i];
+        words.push_back(text->text.toStdString());
+        taken.push_back(box);
+    }
+    return words;
+}
+
 TEST(Cuts, every_cut_line_lies_inside_its_sheet) {
     const Whole whole = small();
     const auto sheet = sheets::cut_sheet(whole.job, *whole.plan.stock, 0, 0, 0);
@@ -139,15 +155,8 @@ TEST(Cuts, no_words_of_a_sheet_lie_over_one_another) {
     const auto& boards = whole.plan.stock->cuts.boards;
     for (std::size_t board = 0; board < boards.size(); ++board) {
         const auto sheet = sheets::cut_sheet(whole.job, *whole.plan.stock, board, 0, 0);
-        std::vector<std::pair<std::string, shape::Box>> seen;
-        for (const auto& ink : sheets::ink_of(sheet.marks, sheets::View::reduced(4, {0, 2000}), theme)) {
-            const auto* text = std::get_if<sheets::Words>(&ink);
-            if (text == nullptr) continue;
-            const shape::Box box = sheets::reach_of(ink).grown(-1.5); // letters do not fill their line
-            for (const auto& [other, taken] : seen)
-                EXPECT_FALSE(shape::near(box, taken)) << text->text.toStdString() << " over " << other;
-            seen.emplace_back(text->text.toStdString(), box);
-        }
+        const auto seen =
+            words_apart(sheets::ink_of(sheet.marks, sheets::View::reduced(4, {0, 2000}), theme));
         EXPECT_GT(seen.size(), 3u);
     }
 }
@@ -221,6 +230,27 @@ TEST(Cuts, the_bench_says_more_numbers_closer_up_and_none_over_other_words) {
     for (const auto& board : whole.plan.stock->cuts.boards)
         most = std::max(most, board.sheets.at(0).cuts.size());
     EXPECT_GE(near, most);
+}
+
+TEST(Cuts, a_small_box_says_less_and_never_two_words_in_one_place) {
+    const Whole whole = small();
+    const auto& drawer = whole.plan.stock->drawers.front();
+    sheets::Sheet<sheets::OnBench> sheet;
+    sheets::BenchPen pen(sheet);
+    sheets::add_box(pen, {}, whole.job, drawer, 16, 1);
+    const auto said = [&](double reduction) {
+        const auto view = sheets::View::reduced(reduction, {0, 2000});
+        return words_apart(sheets::ink_of(sheet.marks, view, theme::printed_theme()), 3);
+    };
+    const auto near = said(1.5), far = said(6.5);
+    const auto sizes = [](const std::vector<std::string>& words) {
+        return std::count_if(words.begin(), words.end(),
+                             [](const auto& line) { return line.find(" × ") != std::string::npos; });
+    };
+    EXPECT_GE(sizes(near), 4);
+    EXPECT_LT(sizes(far), sizes(near));
+    EXPECT_LT(far.size(), near.size());
+    EXPECT_GT(far.size(), 2u);
 }
 
 TEST(Tables, what_is_too_long_for_its_column_goes_on_below) {
