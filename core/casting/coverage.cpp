@@ -12,9 +12,28 @@ using shape::Vec;
 
 constexpr int window_owner = -1;
 constexpr int opening_owner = -2;
+constexpr double outside_mm = 1e-6; ///< of the window, past any rounding
 
 Vec swap_axes(Vec p) { return {p.y, p.x}; }
 Box swap_axes(const Box& box) { return {swap_axes(box.min), swap_axes(box.max)}; }
+
+/// Sorts what is nearly in order already; tells of each pair that changes places, the later one first.
+template <class Items, class Before, class Swapped>
+void settle(Items& items, const Before& before, const Swapped& swapped) {
+    for (std::size_t i = 1; i < items.size(); ++i) {
+        const auto moved = items[i];
+        std::size_t j = i;
+        for (; j > 0 && before(moved, items[j - 1]); --j) {
+            swapped(moved, items[j - 1]);
+            items[j] = items[j - 1];
+        }
+        items[j] = moved;
+    }
+}
+template <class Items, class Before>
+void settle(Items& items, const Before& before) {
+    settle(items, before, [](const auto&, const auto&) {});
+}
 
 } // namespace
 
@@ -103,59 +122,61 @@ bool Coverage::upward(const Crossing& a, const Crossing& b) {
 void Coverage::enter_strip(double from, double to, std::size_t& next) {
     std::size_t kept = 0;
     for (const Crossing& crossing : strip_)
-        if (crossing.side->to > from) strip_[kept++] = {crossing.right, 0, crossing.side};
+        if (crossing.side->to > from) strip_[kept++] = {crossing.right, 0, 0, crossing.side};
     strip_.resize(kept);
     for (; next < sides_.size() && sides_[next].from <= from; ++next)
-        strip_.push_back({sides_[next].height, 0, &sides_[next]});
+        strip_.push_back({sides_[next].height, 0, 0, &sides_[next]});
     for (Crossing& crossing : strip_) crossing.right = crossing.side->at(to);
-    for (std::size_t i = 1; i < strip_.size(); ++i) {
-        const Crossing moved = strip_[i];
-        std::size_t j = i;
-        for (; j > 0 && upward(moved, strip_[j - 1]); --j) strip_[j] = strip_[j - 1];
-        strip_[j] = moved;
-    }
+    settle(strip_, upward);
 }
 
 double Coverage::strip_area(double from, double to) {
     for (std::size_t i = 1; i < strip_.size(); ++i)
         if (strip_[i].right < strip_[i - 1].right) return split_strip_area(from, to);
-    return (to - from) * counted_length(strip_);
+    return (to - from) * counted_length(0.5);
 }
 
 /// Sides cross in this strip: every length is linear between the crossings.
 double Coverage::split_strip_area(double from, double to) {
-    splits_.assign({0, 1});
-    for (std::size_t i = 0; i < strip_.size(); ++i)
-        for (std::size_t j = i + 1; j < strip_.size(); ++j) {
-            const double before = strip_[j].left - strip_[i].left; // ≥ 0: in order
-            const double after = strip_[i].right - strip_[j].right;
-            if (after > 0) splits_.push_back(before / (before + after));
-        }
-    std::sort(splits_.begin(), splits_.end());
+    find_splits();
     double sum = 0;
     for (std::size_t i = 0; i + 1 < splits_.size(); ++i) {
         const double share = splits_[i + 1] - splits_[i];
-        if (!(share > 0)) continue;
-        const double at = (splits_[i] + splits_[i + 1]) / 2;
-        middle_ = strip_;
-        for (Crossing& c : middle_) c.left = c.right = c.left + (c.right - c.left) * at;
-        std::sort(middle_.begin(), middle_.end(),
-                  [](const auto& a, const auto& b) { return a.left < b.left; });
-        sum += share * counted_length(middle_);
+        if (share > 0) sum += share * counted_length((splits_[i] + splits_[i + 1]) / 2);
     }
     return (to - from) * sum;
 }
 
-/// Mean counted length across a strip whose sides do not cross.
-double Coverage::counted_length(const std::vector<Crossing>& sorted) {
+/// Shares of the strip at which sides cross: what comes in one order and leaves in another. Crossings outside
+/// the window change nothing in it.
+void Coverage::find_splits() {
+    splits_.assign({0, 1});
+    leaving_ = strip_;
+    settle(
+        leaving_, [](const Crossing& a, const Crossing& b) { return a.right < b.right; },
+        [this](const Crossing& upper, const Crossing& lower) {
+            const double before = upper.left - lower.left; // ≥ 0: in order
+            const double after = lower.right - upper.right;
+            const double share = before / (before + after);
+            const double height = lower.left + (lower.right - lower.left) * share;
+            if (height >= window_.min.y - outside_mm && height <= window_.max.y + outside_mm)
+                splits_.push_back(share);
+        });
+    std::sort(splits_.begin(), splits_.end());
+}
+
+/// Counted length at that share of a strip's width; the mean of a part of it whose sides do not cross.
+double Coverage::counted_length(double share) {
+    for (Crossing& s : strip_) s.between = s.left + (s.right - s.left) * share;
+    settle(strip_, [](const Crossing& a, const Crossing& b) { return a.between < b.between; });
     std::fill(winding_.begin(), winding_.end(), 0);
     int depth = 0;
     int in_window = 0;
     int in_opening = 0;
     double last = 0;
     double sum = 0;
-    for (const Crossing& s : sorted) {
-        const double here = (s.left + s.right) / 2;
+    for (const Crossing& s : strip_) {
+        const double here = s.between;
         if (depth > 0 && in_window > 0 && (!has_opening_ || (in_opening > 0) != outside_))
             sum += counted(depth) * (here - last);
         last = here;

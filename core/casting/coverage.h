@@ -53,6 +53,7 @@ class Coverage {
     struct Crossing { ///< a side where it crosses the strip at hand
         double left = 0;
         double right = 0;
+        double between = 0; ///< where the sweep line stands
         const Side* side = nullptr;
     };
 
@@ -63,7 +64,8 @@ class Coverage {
     void enter_strip(double from, double to, std::size_t& next);
     double strip_area(double from, double to);
     double split_strip_area(double from, double to);
-    double counted_length(const std::vector<Crossing>& sorted);
+    void find_splits();
+    double counted_length(double share);
     double counted(int depth) const;
 
     shape::Box window_;
@@ -74,7 +76,7 @@ class Coverage {
     std::vector<Side> sides_;
     std::vector<double> stops_;
     std::vector<Crossing> strip_; ///< in order upward
-    std::vector<Crossing> middle_;
+    std::vector<Crossing> leaving_;
     std::vector<double> splits_;
     std::vector<int> winding_;
 };

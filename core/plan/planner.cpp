@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/planner.h"
 
+#include "base/side_by_side.h"
 #include "casting/kits.h"
 #include "casting/profile.h"
 #include "layout/checks.h"
@@ -9,10 +10,12 @@
 #include "plan/object_table.h"
 
 #include <algorithm>
+#include <cstddef>
 #include <map>
 #include <optional>
 #include <string>
 #include <utility>
+#include <vector>
 
 namespace drawercast::plan {
 
@@ -58,12 +61,25 @@ Plan Planner::fast(const job::Job& job) {
     const Setting setting{job, memory_->objects, profile};
 
     std::map<std::string, DrawerStage> kept; // drawers no longer in the job are forgotten
-    plan.drawers.reserve(job.drawers.size());
+    std::vector<DrawerStage*> stages;
+    std::vector<std::size_t> first_seen;
     for (const auto& drawer : job.drawers) {
-        auto stage = memory_->drawers.extract(drawer->id);
-        const auto at = stage ? kept.insert(std::move(stage)).position : kept.try_emplace(drawer->id).first;
-        plan.drawers.push_back(at->second.update(*drawer, setting));
+        auto known = memory_->drawers.extract(drawer->id);
+        if (known) kept.insert(std::move(known));
+        const auto [at, is_new] = kept.try_emplace(drawer->id);
+        if (is_new) first_seen.push_back(stages.size());
+        stages.push_back(&at->second);
     }
+    plan.drawers.resize(stages.size());
+    const auto answer = [&](std::size_t i) {
+        plan.drawers[i] = stages[i]->update(*job.drawers[i], setting);
+        stages[i] = nullptr;
+    };
+    // A job just opened is waited for; one being edited changes in one drawer, and a thread costs more than
+    // the others take to find nothing new.
+    side_by_side(first_seen.size(), [&](std::size_t n) { answer(first_seen[n]); });
+    for (std::size_t i = 0; i < stages.size(); ++i)
+        if (stages[i] != nullptr) answer(i);
     memory_->drawers = std::move(kept);
 
     if (const auto mixed = mixed_of_all(plan.drawers)) {
