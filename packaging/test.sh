@@ -2,21 +2,18 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 # Installs what it needs, builds with warnings as errors and runs every test.
 #   --long    the long counts (DRAWERCAST_LONG=1)
-#   --fuzz    each fuzz target for 10 s too (clang)
 #   --threads the workers under ThreadSanitizer too (clang)
 #   --comma   the cheaper tests once more where 1.5 is written 1,5
 source "$(dirname "$0")/steps.sh"
 
-fuzz=no
 threads=no
 comma=no
 for option in "$@"; do
     case $option in
     --long) export DRAWERCAST_LONG=1 ;;
-    --fuzz) fuzz=yes ;;
     --threads) threads=yes ;;
     --comma) comma=yes ;;
-    *) echo "usage: packaging/test.sh [--long] [--fuzz] [--threads] [--comma]" >&2; exit 64 ;;
+    *) echo "usage: packaging/test.sh [--long] [--threads] [--comma]" >&2; exit 64 ;;
     esac
 done
 
@@ -61,25 +58,31 @@ smoke() {
     rm -r "$out"
 }
 
+# Each target for 10 s on what is kept of earlier finds; what it finds stays in build/fuzz.
+fuzz_one() {
+    local target=$1 scratch
+    scratch=$(mktemp -d)
+    cd "$top/build/fuzz"
+    "$target" -max_total_time=10 -timeout=25 -rss_limit_mb=2048 -verbosity=0 -print_final_stats=1 "$scratch" \
+        "$top/tests/fuzz/corpus/$(basename "$target" | sed 's/^fuzz_//')"
+    rm -r "$scratch"
+}
+
 fuzz_all() {
     CC=clang CXX=clang++ configure "$top/build/fuzz" -DCMAKE_BUILD_TYPE=RelWithDebInfo -DDRAWERCAST_FUZZ=ON \
-        -DDRAWERCAST_TESTS=ON
+        -DDRAWERCAST_PRECOMPILE=OFF
     build "$top/build/fuzz" --target fuzzers
-    for target in "$top"/build/fuzz/tests/fuzz/fuzz_*; do
-        [ -f "$target" ] && [ -x "$target" ] || continue
-        local corpus scratch
-        corpus=$top/tests/fuzz/corpus/$(basename "$target" | sed 's/^fuzz_//')
-        scratch=$(mktemp -d)
-        "$target" -max_total_time=10 -timeout=25 -rss_limit_mb=2048 "$scratch" "$corpus"
-        rm -r "$scratch"
-    done
+    export -f fuzz_one
+    export top
+    find "$top/build/fuzz/tests/fuzz" -name 'fuzz_*' -type f -executable -print0 | sort -z |
+        xargs -0 -P "$jobs" -I{} bash -euo pipefail -c 'fuzz_one {}'
 }
 
 # clang's: g++'s needs the same, but then nothing would build all of it with another compiler.
 test_workers() {
     local program
     CC=clang CXX=clang++ configure "$top/build/threads" -DCMAKE_BUILD_TYPE=Debug -DCMAKE_CXX_FLAGS=-O1 \
-        -DDRAWERCAST_WERROR=ON -DDRAWERCAST_THREADS=ON
+        -DDRAWERCAST_WERROR=ON -DDRAWERCAST_THREADS=ON -DDRAWERCAST_PRECOMPILE=OFF
     build "$top/build/threads" --target test_threads test_app_document
     for program in test_threads test_app_document; do
         TSAN_OPTIONS=suppressions=$top/tests/threads.txt:halt_on_error=1 "$top/build/threads/tests/$program"
@@ -102,17 +105,15 @@ step "configure, release" configure "$release" -DCMAKE_BUILD_TYPE=Release -DDRAW
 step "build, release" build "$release"
 step "smoke: the demo jobs, release" smoke
 step "Debian package" bash "$top/packaging/package.sh" "$release"
-if [ "$fuzz" = yes ]; then
-    step "packages, fuzzing" install "${fuzz_packages[@]}"
-    step "fuzzing" fuzz_all
-fi
+step "packages, fuzzing" install "${fuzz_packages[@]}"
+step "fuzzing" fuzz_all
 if [ "$threads" = yes ]; then
     step "packages, threads" install "${thread_packages[@]}"
     step "workers, thread sanitizer" test_workers
 fi
 # Lines are all that a report names (-g1).
 step "configure, sanitizers" configure "$checked" -DCMAKE_BUILD_TYPE=Debug -DCMAKE_CXX_FLAGS=-O1 \
-    -DCMAKE_CXX_FLAGS_DEBUG=-g1 -DCMAKE_EXE_LINKER_FLAGS=-fuse-ld=mold -DDRAWERCAST_WERROR=ON -DDRAWERCAST_SANITIZE=ON -DDRAWERCAST_PRECOMPILE=ON
+    -DCMAKE_CXX_FLAGS_DEBUG=-g1 -DCMAKE_EXE_LINKER_FLAGS=-fuse-ld=mold -DDRAWERCAST_WERROR=ON -DDRAWERCAST_SANITIZE=ON
 step "build, sanitizers" build "$checked"
 export ASAN_OPTIONS=detect_leaks=1:detect_stack_use_after_return=1 UBSAN_OPTIONS=print_stacktrace=1
 export LSAN_OPTIONS=suppressions=$top/tests/leaks.txt:print_suppressions=0

@@ -163,6 +163,11 @@ StockPlan stock_of(const job::Job& job, const Plan& plan) {
         add_parts(job, *made, all.parts);
         all.lengths.insert(all.lengths.end(), made->lengths.begin(), made->lengths.end());
         for (const auto& use : made->screws) stock::add_screws(screws, use);
+        for (const stock::Wall& wall : made->box.walls) {
+            if (is_cut(all, wall.label)) continue;
+            for (stock::ScrewUse again : stock::joint_screws_of(made->box, wall)) // out of there, in here
+                again.count = -again.count, stock::add_screws(screws, again);
+        }
         for (const auto& use : made->pins) stock::add_screws(pins, use);
         for (const auto& use : plate_parts(job, drawer).closures) stock::add_closure(closures, use);
         all.drawers.push_back(std::move(*made));

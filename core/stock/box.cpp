@@ -55,18 +55,21 @@ Wall wall_of(const BoxIn& in, Side side, double height_mm) {
 }
 
 void add_joint_screws(Box& box, double thickness_mm) {
-    int feet = 0, ends = 0;
-    for (const Wall& wall : box.walls) feet += wall.foot_screws, ends += wall.end_screws;
-    if (const auto length = screw_length_mm(thickness_mm, box.height_mm, joint_grip_mm)) {
-        box.foot_screw_mm = *length;
-        add_screws(box.screws, {joint_screw_mm, *length, feet});
-    }
     const double whole = 1000; // a wall seen from its end: any screw keeps its skin
-    if (const auto length = screw_length_mm(thickness_mm, whole, joint_grip_mm))
-        add_screws(box.screws, {joint_screw_mm, *length, ends});
+    box.foot_screw_mm = screw_length_mm(thickness_mm, box.height_mm, joint_grip_mm).value_or(0);
+    box.end_screw_mm = screw_length_mm(thickness_mm, whole, joint_grip_mm).value_or(0);
+    for (const Wall& wall : box.walls)
+        for (const ScrewUse& use : joint_screws_of(box, wall)) add_screws(box.screws, use);
 }
 
 } // namespace
+
+std::vector<ScrewUse> joint_screws_of(const Box& box, const Wall& wall) {
+    std::vector<ScrewUse> screws;
+    if (box.foot_screw_mm > 0) screws.push_back({joint_screw_mm, box.foot_screw_mm, wall.foot_screws});
+    if (box.end_screw_mm > 0) screws.push_back({joint_screw_mm, box.end_screw_mm, wall.end_screws});
+    return screws;
+}
 
 Box box_of(const BoxIn& in) {
     Box box;

@@ -47,8 +47,9 @@ struct Box {
     std::vector<Part> parts;      ///< base, walls, plate
     std::vector<LengthPart> stiffeners;
     std::vector<ScrewUse> screws; ///< of the joints
-    double foot_screw_mm = 0;
-    double bead_mm = 0; ///< seal: inner foot line and four corners
+    double foot_screw_mm = 0;     ///< length; 0: none grips
+    double end_screw_mm = 0;      ///< likewise
+    double bead_mm = 0;           ///< seal: inner foot line and four corners
     bool operator==(const Box&) const = default;
 };
 
@@ -56,5 +57,8 @@ struct Box {
 /// before, counter-clockwise, and all screws of a corner go one way round. Wall lengths and height are sawn
 /// to the saw's step, and the inside follows from them and the boards' measured thickness.
 Box box_of(const BoxIn& in);
+
+/// What a wall is screwed to base and neighbors with.
+std::vector<ScrewUse> joint_screws_of(const Box& box, const Wall& wall);
 
 } // namespace drawercast::stock

@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <memory>
+#include <utility>
 
 namespace drawercast::plan {
 namespace {
@@ -113,18 +114,25 @@ TEST(Stock, vent_holes_are_missed_too_once_they_are_known) {
     EXPECT_EQ(drawer_stock(job, plan.drawers[0])->missed.vent_holes, 7);
 }
 
-TEST(Stock, walls_that_are_shared_are_cut_once) {
+TEST(Stock, walls_that_are_shared_are_cut_once_and_screwed_with_the_same_screws) {
     auto job = one_object();
+    const auto walls_and_screws = [&] {
+        const StockPlan stock = stock_of(job, compute(job));
+        int screws = 0;
+        for (const stock::BuyLine& line : stock.buy)
+            if (line.goods == stock::Goods::screw) screws += line.needed;
+        return std::pair(std::count_if(stock.parts.begin(), stock.parts.end(),
+                                       [](const auto& part) { return part.role == stock::Role::wall; }),
+                         screws);
+    };
+    const auto [walls_of_one, screws_of_one] = walls_and_screws();
     job.drawers.emplace_back(*job.drawers[0]);
     job.drawers[1].edit([](job::Drawer& drawer) { drawer.id = "d2", drawer.pockets.clear(); });
-    const auto walls = [&] {
-        const StockPlan stock = stock_of(job, compute(job));
-        return std::count_if(stock.parts.begin(), stock.parts.end(),
-                             [](const stock::Part& part) { return part.role == stock::Role::wall; });
-    };
-    EXPECT_EQ(walls(), 8);
+    EXPECT_EQ(walls_and_screws().first, 8);
+    EXPECT_GT(walls_and_screws().second, 1.5 * screws_of_one);
     job.mold.share_walls = true;
-    EXPECT_EQ(walls(), 4);
+    EXPECT_EQ(walls_of_one, 4);
+    EXPECT_EQ(walls_and_screws(), std::pair(walls_of_one, screws_of_one));
 }
 
 TEST(Stock, parts_longer_than_their_stock_must_be_mended) {
