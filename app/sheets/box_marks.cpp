@@ -91,7 +91,9 @@ void add_box(BenchPen& pen, Vec at, const job::Job& job, const stock::DrawerStoc
         inside_words(job, drawer),
         corner,
         language::tr("board ").toStdString() + say(thickness_mm) + language::tr(" as measured").toStdString(),
-        language::tr("foot screws 4 × ").toStdString() + say(made.foot_screw_mm),
+        language::tr("foot screws %1")
+            .arg(screw_size(job, stock::joint_screw_mm, made.foot_screw_mm))
+            .toStdString(),
         language::tr("closed height ").toStdString() + say(made.outside_height_mm)};
     const Box inside = outside.grown(-thickness_mm * times);
     for (std::size_t i = 0; i < words.size(); ++i) {

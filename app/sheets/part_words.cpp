@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sheets/part_words.h"
 
+#include "base/number.h"
+
 #include "language/spoken.h"
 
 #include <algorithm>
@@ -32,6 +34,12 @@ QString part_name(const std::string& label) {
 
 QString part_words(const std::string& label) {
     return QString::fromStdString(label.substr(0, label.find(' ') + 1)) + part_name(label);
+}
+
+QString screw_size(const job::Job& job, double diameter_mm, double length_mm) {
+    const QString size = QStringLiteral("%1 × %2").arg(language::figures(number_text(diameter_mm)),
+                                                       language::figures(number_text(length_mm)));
+    return job.display_units == job::DisplayUnits::mm ? size : size + QStringLiteral(" mm");
 }
 
 } // namespace drawercast::sheets

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "job/job.h"
+
 #include <QString>
 
 #include <string>
@@ -10,5 +12,9 @@ namespace drawercast::sheets {
 
 QString part_words(const std::string& label); ///< with its drawer
 QString part_name(const std::string& label);  ///< without it
+
+/// Of a screw or pin, as the names of the shop's screws have it: "4 × 40"; where the job has inches with the
+/// unit it is not in.
+QString screw_size(const job::Job& job, double diameter_mm, double length_mm);
 
 } // namespace drawercast::sheets

@@ -3,6 +3,7 @@
 
 #include "casting/fixing.h"
 #include "plan/say.h"
+#include "stock/screws.h"
 
 #include "language/goods.h"
 #include "language/spoken.h"
@@ -25,6 +26,12 @@ QString sizes(const Summary& summary, std::initializer_list<double> all) {
     QStringList words;
     for (const double mm : all) words.append(summary.said(mm));
     return words.join(QStringLiteral(" × "));
+}
+
+/// "2 × 4 × 40"
+QString counted_screws(const Summary& summary, const stock::ScrewUse& use) {
+    return QStringLiteral("%1 × %2").arg(use.count).arg(
+        sheets::screw_size(summary.job, use.diameter_mm, use.length_mm));
 }
 
 /// "2 × Particleboard 16 + Particleboard 12"
@@ -89,24 +96,20 @@ QString held_words(const Summary& summary, const stock::Body& body) {
     if (body.rest == stock::Rest::on_body) return {};
     QStringList words;
     if (body.screw_mm)
-        words.append(QStringLiteral("%1 × %2 × %3")
-                         .arg(body.held.screws)
-                         .arg(body.held.diameter_mm)
-                         .arg(summary.said(*body.screw_mm)));
+        words.append(counted_screws(summary, {body.held.diameter_mm, *body.screw_mm, body.held.screws}));
     else
         words.append(language::tr("glue", "in place of screws"));
     if (body.pin_mm)
-        words.append((body.held.pins == 1 ? language::tr("pin %2 × %3")
-                                          : language::tr("%1 pins %2 × %3").arg(body.held.pins))
-                         .arg(casting::pin_mm)
-                         .arg(summary.said(*body.pin_mm)));
+        words.append(
+            (body.held.pins == 1 ? language::tr("pin %2") : language::tr("%1 pins %2").arg(body.held.pins))
+                .arg(sheets::screw_size(summary.job, casting::pin_mm, *body.pin_mm)));
     return words.join(QStringLiteral(", "));
 }
 
 QString filler_screws(const Summary& summary, const stock::Filler& filler) {
     if (filler.screws == 0) return language::tr("glue: too slim to screw");
     if (!filler.screw_mm) return language::tr("glue: too low to screw");
-    return QStringLiteral("%1 × 4 × %2").arg(filler.screws).arg(summary.said(*filler.screw_mm));
+    return counted_screws(summary, {stock::joint_screw_mm, *filler.screw_mm, filler.screws});
 }
 
 QString money(const Summary& summary, double price) {
@@ -196,15 +199,16 @@ QString words_of(stock::Supply supply) {
 
 Table box_table(const Summary& summary, const plan::StockPlan& stock) {
     Table table;
-    table.columns = {
-        {language::tr("drawer"), Align::left, 1, 0},    {language::tr("inside"), Align::left, 0, 110},
-        {language::tr("outside"), Align::left, 0, 110}, {language::tr("front, back"), Align::right, 0, 86},
-        {language::tr("sides"), Align::right, 0, 86},   {language::tr("joint screws"), Align::right, 0, 90}};
+    table.columns = {{language::tr("drawer"), Align::left, 1, 0},
+                     {language::tr("inside"), Align::left, 0, 110},
+                     {language::tr("outside"), Align::left, 0, 110},
+                     {language::tr("front, back"), Align::right, 0, 86},
+                     {language::tr("sides"), Align::right, 0, 86},
+                     {language::tr("joint screws"), Align::right, 0, 0, true}};
     for (const auto& drawer : stock.drawers) {
         const stock::Box& box = drawer.box;
         QStringList screws;
-        for (const auto& use : box.screws)
-            screws.append(QStringLiteral("%1 × 4 × %2").arg(use.count).arg(summary.said(use.length_mm)));
+        for (const auto& use : box.screws) screws.append(counted_screws(summary, use));
         table.rows.push_back(
             {{drawer_words(summary, drawer.drawer), true, {}},
              {sizes(summary, {box.width_mm, box.depth_mm, box.height_mm}), true, {}},

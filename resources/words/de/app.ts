@@ -5921,8 +5921,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Fuß der Wand</translation>
     </message>
     <message>
-        <source>foot screws 4 × </source>
-        <translation>Fußschrauben 4 × </translation>
+        <source>foot screws %1</source>
+        <translation>Fußschrauben %1</translation>
     </message>
     <message>
         <source>for</source>
@@ -8671,8 +8671,8 @@ Wieder aufnehmen?</translation>
         <translation>%1 der zu kaufenden Platten, Leisten, Rohre, Schrauben und Verschlüsse haben keinen Preis: sie sind nicht enthalten.</translation>
     </message>
     <message>
-        <source>%1 pins %2 × %3</source>
-        <translation>%1 Stifte %2 × %3</translation>
+        <source>%1 pins %2</source>
+        <translation>%1 Stifte %2</translation>
     </message>
     <message>
         <source>%1, shared</source>
@@ -8745,8 +8745,8 @@ Wieder aufnehmen?</translation>
         <translation>Stift %1 mm</translation>
     </message>
     <message>
-        <source>pin %2 × %3</source>
-        <translation>Stift %2 × %3</translation>
+        <source>pin %2</source>
+        <translation>Stift %2</translation>
     </message>
     <message>
         <source>headless nails for pins, to nip off %1</source>
