@@ -49,11 +49,13 @@ void Document::preview(std::optional<job::Job> job) {
 
 void Document::set_committed(job::Job job) {
     preview_.reset();
-    built_is_current_ = built_is_current_ && answered_alike(job, job_);
+    const bool alike = answered_alike(job, job_);
+    built_is_current_ = built_is_current_ && alike;
     job_ = std::move(job);
     if (built_is_current_) built_job_ = job_;
     show();
-    if (!built_is_current_) building_.ask(job_, plan_);
+    const bool on_its_way = alike && building_.busy(); // a mark while it is worked out does not begin it anew
+    if (!built_is_current_ && !on_its_way) building_.ask(job_, plan_);
     emit committed();
     emit state_changed();
 }

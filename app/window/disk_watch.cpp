@@ -6,6 +6,7 @@
 #include "document/document.h"
 #include "window/asking.h"
 
+#include <QApplication>
 #include <QFileInfo>
 
 namespace drawercast::app {
@@ -41,6 +42,8 @@ void DiskWatch::follow() {
 }
 
 void DiskWatch::look() {
+    // Not under a dialog or a hand that is at work on the job there is.
+    if (QApplication::activeModalWidget() != nullptr || desk_.document.previewing()) return soon_.start();
     follow();
     auto& document = desk_.document;
     const QString path = document.path();

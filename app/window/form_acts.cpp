@@ -114,8 +114,9 @@ void FormActs::delete_drawer() {
                               .arg(QString::fromStdString(drawer->name))
                               .arg(drawer->pockets.size())))
         return;
+    const std::string id = drawer->id;
     desk_.selection.choose_pockets({});
-    commit(tr("Delete drawer"), job::without_drawer(job, drawer->id));
+    commit(tr("Delete drawer"), job::without_drawer(job, id));
 }
 
 void FormActs::connect_job(Actions& actions) {

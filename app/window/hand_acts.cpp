@@ -87,7 +87,8 @@ void HandActs::replace() {
     }
     if (ids.empty()) return emit said(tr("The job has no other object."));
     const auto chosen = desk_.asking.choice(tr("Replace by another object"), tr("Object:"), names);
-    if (!chosen || *chosen < 0) return;
+    plan = shown_plan(desk_); // while the dialog was open its long parts may have come
+    if (!chosen || *chosen < 0 || plan == nullptr) return;
     job::Subjects made;
     auto job = placing::with_object_replaced(desk_.document.job(), *plan, which,
                                              ids[static_cast<std::size_t>(*chosen)], &made);
@@ -107,7 +108,8 @@ void HandActs::copies() {
     usual.wall_x_mm = usual.wall_y_mm = minimums.wall(pocket->form->greatest_depth_mm);
     const auto order = desk_.asking.copies(usual, {pocket->box, plan->insert->box},
                                            form_context(job, desk_.selection.drawer()));
-    if (!order) return;
+    plan = shown_plan(desk_); // as above
+    if (!order || plan == nullptr) return;
     job::Subjects made{subject};
     commit(tr("Copies in rows"), placing::with_copies(job, *plan, subject, *order, &made));
     desk_.selection.choose_pockets(made);

@@ -104,8 +104,7 @@ bool JobActs::may_leave() {
     switch (desk_.asking.about_unsaved(desk_.document.display_name())) {
     case Asking::Unsaved::save:
         return save();
-    case Asking::Unsaved::discard:
-        autosave_.forget();
+    case Asking::Unsaved::discard: // what is kept of it goes with the job itself: it may stay after all
         return true;
     case Asking::Unsaved::cancel:
         break;
@@ -164,7 +163,11 @@ void JobActs::offer_leftovers() {
 void JobActs::take_up(const Leftover& leftover) {
     auto& document = desk_.document;
     auto job = leftover.job;
-    if (!leftover.original_path.isEmpty() && document.open(leftover.original_path).empty()) {
+    if (!leftover.original_path.isEmpty() && claim_.taken_by_another(leftover.original_path)) {
+        document.replace(std::move(job), {}, false);
+        emit said(tr("“%1” is open in another window of this program: this is a copy without a name yet.")
+                      .arg(QFileInfo(leftover.original_path).fileName()));
+    } else if (!leftover.original_path.isEmpty() && document.open(leftover.original_path).empty()) {
         if (document.job().log.size() > job.log.size())
             job.log = document.job().log; // each mark is saved at once
         document.commit(tr("Work that was not saved"), std::move(job));

@@ -303,6 +303,7 @@ void MainWindow::tell_of_job() {
 }
 
 std::unique_ptr<OpenJob> MainWindow::hand_over() {
+    autosave_.forget(); // saved, or not wanted
     guide_acts_->close();
     keep_state();
     document_.preview(std::nullopt);

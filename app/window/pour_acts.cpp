@@ -102,7 +102,7 @@ void PourActs::connect_forms(Actions& actions) {
 /// Of the chosen object, or of all where none is chosen.
 void PourActs::depths_from_boards() {
     const auto before = desk_.document.job();
-    auto now = plan::with_depths_from_boards(before, desk_.selection.object());
+    auto now = plan::with_depths_from_boards(before, desk_.document.plan(), desk_.selection.object());
     const int changed = changed_depths(before, now);
     commit(tr("Depths from boards at hand"), std::move(now));
     emit said(changed == 0

@@ -56,39 +56,42 @@ print::Printing PrintActs::printing() const {
             QDateTime::currentDateTime().toString(QStringLiteral("yyyy-MM-dd HH:mm"))};
 }
 
+/// What was shown is printed: job and plan are kept as they are now, though the long answer may come or the
+/// file change while a dialog is open.
 void PrintActs::print() {
-    const auto& job = desk_.document.job();
+    const Shown shown{desk_.document.job(), desk_.document.plan()};
+    const auto& job = shown.job;
     auto usual = remembered_order(desk_.preferences, job.display_units);
     usual.changed = changed_since_printed(desk_.document.path(), job, desk_.preferences);
     const auto now = printing();
-    const auto order = desk_.asking.print_order(usual, job, desk_.document.plan(), now);
+    const auto order = desk_.asking.print_order(usual, job, shown.plan, now);
     if (!order) return;
     remember(*order, desk_.preferences);
-    carry_out(*order, order_pages(*order, job, desk_.document.plan(), now));
+    carry_out(*order, shown, order_pages(*order, job, shown.plan, now));
 }
 
 void PrintActs::write_all(PrintOrder::What what) {
-    const auto& job = desk_.document.job();
+    const Shown shown{desk_.document.job(), desk_.document.plan()};
     PrintOrder order;
     order.what = what;
     order.to = what == PrintOrder::What::drawings ? PrintOrder::To::svg : PrintOrder::To::pdf;
-    order.choice.paper = usual_paper(job.display_units);
+    order.choice.paper = usual_paper(shown.job.display_units);
     order.corrections = remembered_corrections(desk_.preferences);
-    const auto pages = order_pages(order, job, desk_.document.plan(), printing());
+    const auto pages = order_pages(order, shown.job, shown.plan, printing());
     order.pages.resize(pages.size());
     std::iota(order.pages.begin(), order.pages.end(), std::size_t{0});
-    carry_out(order, pages);
+    carry_out(order, shown, pages);
 }
 
-void PrintActs::carry_out(const PrintOrder& order, const std::vector<print::Page>& all) {
+void PrintActs::carry_out(const PrintOrder& order, const Shown& shown, const std::vector<print::Page>& all) {
     const auto pages = chosen_pages(order, all);
     if (pages.empty())
         return emit said(tr("No pages: no drawer of this job can be drawn yet. The checks say why."));
-    if (order.to == PrintOrder::To::svg) return write_drawings(order.pages);
+    if (order.to == PrintOrder::To::svg) return write_drawings(shown, order.pages);
     const bool done = order.to == PrintOrder::To::pdf ? write_pdf(order, pages) : send(order.printer, pages);
     const bool whole = !order.choice.only && pages.size() == all.size(); // of a part the rest may be older
     if (!done || !whole || order.what != PrintOrder::What::templates) return;
-    remember_printed(desk_.document.path(), desk_.document.job(), desk_.preferences);
+    remember_printed(desk_.document.path(), shown.job, desk_.preferences);
     emit printed();
 }
 
@@ -118,10 +121,10 @@ bool PrintActs::write_pdf(const PrintOrder& order, const std::vector<print::Page
     return true;
 }
 
-void PrintActs::write_drawings(const std::vector<std::size_t>& which) {
+void PrintActs::write_drawings(const Shown& shown, const std::vector<std::size_t>& which) {
     const auto folder = desk_.asking.folder(tr("Folder for the drawings"));
     if (!folder) return;
-    const auto files = subcommands::drawing_files(desk_.document.job(), desk_.document.plan());
+    const auto files = subcommands::drawing_files(shown.job, shown.plan);
     for (const std::size_t i : which)
         if (!written(QDir(*folder).filePath(QString::fromStdString(files.at(i).name)), files.at(i).bytes))
             return;

@@ -21,13 +21,17 @@ class PrintActs final : public QObject {
     void printed(); ///< all templates, of the job as it is
 
   private:
+    struct Shown { ///< what is printed
+        job::Job job;
+        plan::Plan plan;
+    };
     void print();                          ///< by the dialog, which remembers
     void write_all(PrintOrder::What what); ///< to a file or folder, all of it on the usual paper
-    void carry_out(const PrintOrder& order, const std::vector<print::Page>& pages);
+    void carry_out(const PrintOrder& order, const Shown& shown, const std::vector<print::Page>& pages);
     bool write_pdf(const PrintOrder& order, const std::vector<print::Page>& pages);
     void write_lists();
     void write_sheet(const std::vector<print::Page>& pages, const QString& title, const QString& ending);
-    void write_drawings(const std::vector<std::size_t>& which);
+    void write_drawings(const Shown& shown, const std::vector<std::size_t>& which);
     bool send(const QString& printer, const std::vector<print::Page>& pages);
     bool written(const QString& path, const QByteArray& bytes); ///< says why not
     print::Printing printing() const;

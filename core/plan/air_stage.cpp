@@ -3,6 +3,7 @@
 
 #include "casting/pressure.h"
 #include "casting/profile.h"
+#include "plan/foam_in_mold.h"
 
 #include <algorithm>
 #include <cstddef>
@@ -42,18 +43,8 @@ air::VentsIn vents_in(const job::Job& job, const job::Drawer& drawer, const Draw
     return in;
 }
 
-casting::BandIn band_in(const job::Job& job, const DrawerPlan& plan, double air_ml) {
-    const auto profile = casting::profile_of({job.foam, job.shop->temperature_c, job.shop->altitude_m});
-    return {*profile,
-            plan.dose->poured_ml,
-            plan.cavity->net_mm3,
-            plan.cavity->insert_area_mm2,
-            job.foam->mold_hotter_k,
-            air_ml};
-}
-
 void shut_in(const job::Job& job, double air_ml, DrawerPlan& plan) {
-    const casting::BandIn in = band_in(job, plan, air_ml);
+    const auto in = mold_with(*profile_today(job), *job.foam, *plan.cavity, plan.dose->poured_ml, air_ml);
     plan.band = casting::band_of(in);
     plan.pressure = casting::pressure_of({in, *plan.band, job.mold.pressure_factor});
 }

@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/as_built.h"
 
-#include "casting/band.h"
 #include "casting/cavity.h"
 #include "casting/dose.h"
-#include "casting/pressure.h"
-#include "casting/profile.h"
+#include "plan/foam_in_mold.h"
 #include "shape/fit.h"
 
 #include <algorithm>
@@ -70,12 +68,12 @@ class Measured {
     void change(const job::BuiltBlock& block, const layout::PlacedPocket& pocket, std::size_t body,
                 layout::PocketForm& form) const {
         Cut& cut = form.cuts[body];
-        if (block.height_mm && !cut.through) {
+        if (block.grown_mm != 0) grow(block.grown_mm / k_, pocket, body, cut);
+        if (block.height_mm && !cut.through) { // what was measured, however wide it is
             const double deeper = *block.height_mm / k_ - cut.depth_mm;
             cut.depth_mm += deeper;
             if (cut.round) cut.round->axis_mm += deeper;
         }
-        if (block.grown_mm != 0) grow(block.grown_mm / k_, pocket, body, cut);
     }
 
     /// Wider by `by_mm` on each side, as another fit would make it; a notch grows about its own place.
@@ -127,29 +125,20 @@ class Measured {
 std::optional<BuiltFigures> built_figures(const job::Job& job, const DrawerPlan& drawer,
                                           const job::AsBuilt& built) {
     if (!drawer.insert || !drawer.cavity) return std::nullopt;
-    const auto profile = casting::profile_of({job.foam, job.shop->temperature_c, job.shop->altitude_m});
+    const auto profile = profile_today(job);
     if (!profile) return std::nullopt;
     BuiltFigures figures;
     figures.cavity = Measured(job, drawer, built).cavity();
-    const auto mold_with = [&](double poured_ml) {
-        return casting::BandIn{*profile,
-                               poured_ml,
-                               figures.cavity.net_mm3,
-                               figures.cavity.insert_area_mm2,
-                               job.foam->mold_hotter_k,
-                               drawer.air ? drawer.air->vented.air_ml : 0};
-    };
+    const casting::Cavity& cavity = figures.cavity;
     const auto pressure_with = [&](double poured_ml) {
-        const auto in = mold_with(poured_ml);
-        return casting::pressure_of({in, casting::band_of(in), job.mold.pressure_factor});
+        return pressure_in(job, mold_with(*profile, *job.foam, cavity, poured_ml, air_left_ml(drawer)));
     };
-    const auto dose = casting::dose_of(
-        {*profile, job.foam, job.shop, figures.cavity.net_mm3, figures.cavity.insert_area_mm2});
-    if (dose) figures.dose = *dose, figures.pressure = pressure_with(dose->poured_ml);
-    // more liquid than the shallower end of the band holds has no pressure to speak of
-    const double shallow_ml = (figures.cavity.net_mm3 - figures.cavity.insert_area_mm2) / 1000;
-    if (drawer.dose && drawer.dose->poured_ml < shallow_ml)
-        figures.planned_dose_kpa = pressure_with(drawer.dose->poured_ml).closed_kpa;
+    if (const auto dose =
+            casting::dose_of({*profile, job.foam, job.shop, cavity.net_mm3, cavity.insert_area_mm2}))
+        figures.dose = *dose, figures.pressure = pressure_with(dose->poured_ml);
+    if (drawer.dose)
+        if (const auto pressure = pressure_with(drawer.dose->poured_ml))
+            figures.planned_dose_kpa = pressure->closed_kpa;
     return figures;
 }
 

@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/as_cast.h"
 
-#include "casting/band.h"
-#include "casting/pressure.h"
-#include "casting/profile.h"
 #include "job/ranges.h"
 #include "plan/as_built.h"
+#include "plan/foam_in_mold.h"
 #include "plan/pour_steps.h"
 
 #include <algorithm>
@@ -20,16 +18,6 @@ std::optional<casting::Cavity> cavity_cast_in(const job::Job& job, const DrawerP
     if (const auto* measured = last_built(job, drawer.id))
         if (const auto built = built_figures(job, drawer, *measured)) return built->cavity;
     return drawer.cavity;
-}
-
-/// Pressure of so much liquid in that mold; absent where the liquid alone would fill it.
-std::optional<double> closed_kpa(const job::Job& job, const casting::Profile& profile,
-                                 const casting::Cavity& cavity, double liquid_ml) {
-    const double shallow_ml = (cavity.net_mm3 - cavity.insert_area_mm2) / 1000;
-    if (!(liquid_ml > 0) || liquid_ml >= shallow_ml) return std::nullopt;
-    const casting::BandIn mold{
-        profile, liquid_ml, cavity.net_mm3, cavity.insert_area_mm2, job.foam->mold_hotter_k, 0};
-    return casting::pressure_of({mold, casting::band_of(mold), job.mold.pressure_factor}).closed_kpa;
 }
 
 double mean_of(const std::vector<double>& values) {
@@ -56,7 +44,7 @@ double three_digits(double value) {
 
 CastFigures cast_figures(const job::Job& job, const DrawerPlan& drawer, const job::Cast& cast) {
     CastFigures figures;
-    const auto profile = casting::profile_of({job.foam, job.shop->temperature_c, job.shop->altitude_m});
+    const auto profile = profile_today(job);
     const double out_g = cast.trimmed_g.value_or(0) + cast.plugs_g.value_or(0);
     if (cast.mixed_g && cast.cast_g) {
         figures.wasted_g = *cast.mixed_g - *cast.cast_g - out_g;
@@ -66,9 +54,12 @@ CastFigures cast_figures(const job::Job& job, const DrawerPlan& drawer, const jo
     const auto cavity = cavity_cast_in(job, drawer);
     if (cast.cast_g && *cast.cast_g > 0 && cavity && cavity->net_mm3 > 0) {
         if (cast.plugs_g) figures.plugs_ml = *cast.plugs_g / (*cast.cast_g / (cavity->net_mm3 / 1000));
-        if (profile)
-            figures.closed_kpa =
-                closed_kpa(job, *profile, *cavity, (*cast.cast_g + out_g) / profile->liquid_g_ml);
+        if (profile) {
+            const double liquid_ml = (*cast.cast_g + out_g) / profile->liquid_g_ml;
+            const auto pressure =
+                pressure_in(job, mold_with(*profile, *job.foam, *cavity, liquid_ml, air_left_ml(drawer)));
+            if (pressure) figures.closed_kpa = pressure->closed_kpa;
+        }
     }
     if (figures.plugs_ml && *figures.plugs_ml > 0 && cast.plugs_planned_ml && *cast.plugs_planned_ml > 0 &&
         cast.viscosity_pa_s)

@@ -16,8 +16,9 @@ struct FoamEffect {
     bool operator==(const FoamEffect&) const = default;
 };
 
-/// The drawer's mold with another foam, or the same one with other cups. Absent where the drawer has no
-/// cavity or the foam is refused there. The mold's size stays: the foam's shrinkage is not looked at again.
+/// The drawer's mold with another foam, or the same one with other cups, and the air its vents leave now.
+/// Absent where the drawer has no cavity or the foam is refused there. The mold's size stays: the foam's
+/// shrinkage is not looked at again.
 std::optional<FoamEffect> effect_of(const job::Job& job, const DrawerPlan& drawer, const job::Foam& foam);
 
 /// The foam with no cup in use.

@@ -8,6 +8,7 @@
 #include "casting/times.h"
 #include "layout/checks.h"
 #include "layout/left_as_is.h"
+#include "plan/foam_in_mold.h"
 
 #include <algorithm>
 #include <utility>
@@ -35,16 +36,13 @@ void add_foam(DrawerPlan& plan, const Setting& setting, const casting::CavityMem
         return;
     }
     const casting::Profile& profile = *setting.profile;
-    add(plan.checks, casting::foam_checks(profile));
     const auto dose =
         casting::dose_of({profile, job.foam, job.shop, plan.cavity->net_mm3, plan.cavity->insert_area_mm2});
     if (!dose) {
         plan.checks.push_back(casting::dose_refused_check(plan.cavity->net_mm3));
         return;
     }
-    const casting::BandIn in{
-        profile, dose->poured_ml, plan.cavity->net_mm3, plan.cavity->insert_area_mm2, job.foam->mold_hotter_k,
-        0}; // air shut in is not known yet
+    const auto in = mold_with(profile, *job.foam, *plan.cavity, dose->poured_ml, 0); // air: not known yet
     plan.dose = *dose;
     plan.band = casting::band_of(in);
     plan.pressure = casting::pressure_of({in, *plan.band, job.mold.pressure_factor});

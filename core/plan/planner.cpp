@@ -2,11 +2,13 @@
 #include "plan/planner.h"
 
 #include "base/side_by_side.h"
+#include "casting/checks.h"
 #include "casting/kits.h"
 #include "casting/profile.h"
 #include "layout/checks.h"
 #include "layout/left_as_is.h"
 #include "plan/drawer_stage.h"
+#include "plan/foam_in_mold.h"
 #include "plan/object_table.h"
 
 #include <algorithm>
@@ -44,9 +46,14 @@ std::optional<double> mixed_of_all(const std::vector<DrawerPlan>& drawers) {
     return sum;
 }
 
-std::vector<layout::Check> job_checks(const job::Job& job) {
+std::vector<layout::Check> job_checks(const job::Job& job, const Plan& plan,
+                                      const Expected<casting::Profile>& profile) {
     std::vector<layout::Check> checks;
     layout::add_not_placed(job, checks);
+    const bool has_mold = std::any_of(plan.drawers.begin(), plan.drawers.end(),
+                                      [](const DrawerPlan& drawer) { return drawer.cavity.has_value(); });
+    if (profile && has_mold)
+        for (auto& check : casting::foam_checks(*profile)) checks.push_back(std::move(check));
     std::sort(checks.begin(), checks.end(), layout::comes_before);
     layout::mark_left_as_is(checks, job.left_as_is, "");
     return checks;
@@ -57,7 +64,7 @@ std::vector<layout::Check> job_checks(const job::Job& job) {
 Plan Planner::fast(const job::Job& job) {
     Plan plan;
     memory_->objects.update(job.objects, job.foam->firmness);
-    const auto profile = casting::profile_of({job.foam, job.shop->temperature_c, job.shop->altitude_m});
+    const auto profile = profile_today(job);
     const Setting setting{job, memory_->objects, profile};
 
     std::map<std::string, DrawerStage> kept; // drawers no longer in the job are forgotten
@@ -94,7 +101,7 @@ Plan Planner::fast(const job::Job& job) {
             plan.purchase = memory_->purchase;
         }
     }
-    plan.checks = job_checks(job);
+    plan.checks = job_checks(job, plan, profile);
     return plan;
 }
 

@@ -5,6 +5,7 @@
 #include "casting/profile.h"
 #include "job/catalog.h"
 #include "mold/plate_checks.h"
+#include "plan/foam_in_mold.h"
 #include "shape/region.h"
 
 namespace drawercast::plan {
@@ -31,12 +32,7 @@ shape::Region through_blocks(const DrawerPlan& plan, const shape::MoldMap& map,
 
 mold::ClosingIn closing_in(const job::Job& job, const DrawerPlan& plan, const casting::Profile& profile) {
     mold::ClosingIn in;
-    in.mold = {profile,
-               plan.dose->poured_ml,
-               plan.cavity->net_mm3,
-               plan.cavity->insert_area_mm2,
-               job.foam->mold_hotter_k,
-               plan.air ? plan.air->vented.air_ml : 0};
+    in.mold = mold_with(profile, *job.foam, *plan.cavity, plan.dose->poured_ml, air_left_ml(plan));
     in.band = *plan.band;
     in.times = *plan.times;
     in.pressure_factor = job.mold.pressure_factor;
@@ -51,7 +47,7 @@ mold::ClosingIn closing_in(const job::Job& job, const DrawerPlan& plan, const ca
 std::optional<mold::PlateIn> plate_in(const job::Job& job, const DrawerPlan& plan,
                                       const std::vector<shape::Vec>& last_places) {
     if (!plan.insert || !plan.dose || !plan.pressure || !plan.band || !plan.times) return std::nullopt;
-    const auto profile = casting::profile_of({job.foam, job.shop->temperature_c, job.shop->altitude_m});
+    const auto profile = profile_today(job);
     if (!profile) return std::nullopt;
     const shape::MoldMap map(plan.insert->box, job.foam->shrinkage);
     mold::PlateIn in;

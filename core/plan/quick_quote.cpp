@@ -8,6 +8,7 @@
 #include "job/ranges.h"
 #include "layout/pocket.h"
 #include "plan/cost.h"
+#include "plan/foam_in_mold.h"
 #include "runsheet/steps.h"
 
 #include <algorithm>
@@ -224,7 +225,7 @@ std::optional<Problem> refused(const QuickIn& in) {
 
 Expected<QuickQuote> quick_quote(const job::Job& job, const QuickIn& in) {
     if (auto problem = refused(in)) return *problem;
-    const auto profile = casting::profile_of({job.foam, job.shop->temperature_c, job.shop->altitude_m});
+    const auto profile = profile_today(job);
     if (!profile) return profile.error();
     const Quoting quoting(job, in, *profile);
     Guess guess;

@@ -35,15 +35,16 @@ void add_filler(const DrawerStockIn& in, const FillerIn& asked, DrawerStock& out
                              board.thickness_mm, Finish::traced});
     }
     filler.screw_mm = screw_length_mm(in.shop.base.thickness_mm, out.box.height_mm, block_grip_mm);
-    if (filler.screw_mm && filler.screws > 0)
+    if (filler.screw_mm && filler.screws > 0) {
         add_screws(out.screws, {joint_screw_mm, *filler.screw_mm, filler.screws});
+        out.missed.screw_holes += filler.screws;
+    }
     out.bead_mm += filler.feet_mm;
     out.glue_mm2 +=
         (static_cast<double>(filler.layers.size()) - 1) * filler.panel.length_mm * filler.panel.width_mm;
     const double sides = filler.feet_mm * out.box.height_mm;
     out.sealed_mm2 += sides;
     out.missed.end_grain_mm2 += sides;
-    out.missed.screw_holes += filler.screws;
     out.fillers.push_back(std::move(filler));
 }
 
@@ -78,7 +79,7 @@ DrawerStock drawer_stock_of(const DrawerStockIn& in) {
     out.missed.raw_edges_mm = 4 * (box.outside_width_mm + box.outside_depth_mm);
     for (const Wall& wall : box.walls) {
         out.missed.wall_tops_mm += wall.length_mm;
-        out.missed.screw_holes += wall.foot_screws;
+        if (box.foot_screw_mm > 0) out.missed.screw_holes += wall.foot_screws;
     }
     for (const BlockIn& block : in.blocks) add_block(in, block, out);
     for (const FillerIn& filler : in.fillers) add_filler(in, filler, out);

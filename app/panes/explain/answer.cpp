@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panes/explain/answer.h"
 
+#include "plan/foam_in_mold.h"
 #include "plan/say.h"
 
 namespace drawercast::app::explain {
@@ -8,7 +9,7 @@ namespace drawercast::app::explain {
 std::optional<Answer> Answer::of(const job::Job& job, const plan::Plan& plan, const plan::DrawerPlan& drawer,
                                  DosingUnit unit) {
     if (!drawer.dose || !drawer.cavity) return std::nullopt;
-    auto profile = casting::profile_of({job.foam, job.shop->temperature_c, job.shop->altitude_m});
+    auto profile = plan::profile_today(job);
     if (!profile) return std::nullopt;
     return Answer{job, plan, drawer, unit, std::move(*profile)};
 }

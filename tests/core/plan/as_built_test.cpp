@@ -172,7 +172,7 @@ TEST(Stock, depths_from_boards_need_no_sawing) {
         thin.at_hand = 1;
         shop.boards = {thick, thin};
     });
-    job = with_depths_from_boards(job);
+    job = with_depths_from_boards(job, compute(job));
     const double depth = std::get<job::Sunk>(job.objects[0]->levels[0].form).depth_mm;
     EXPECT_NEAR(depth, (15.8 + 15.8 + 12.1 + 0.1) * 0.996, 1e-6); // 43.7 is nearer to 45.08 than 47.4
     const auto stock = drawer_stock(job, compute(job).drawers[0]);
