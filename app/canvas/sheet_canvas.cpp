@@ -84,9 +84,7 @@ void SheetCanvas::set_invitation(const QStringList& lines) {
 const job::Job& SheetCanvas::job() const { return document_.job(); }
 
 const plan::DrawerPlan* SheetCanvas::drawer_plan() const {
-    for (const auto& drawer : document_.plan().drawers)
-        if (drawer.id == selection_.drawer()) return &drawer;
-    return nullptr;
+    return plan::find_drawer(document_.plan(), selection_.drawer());
 }
 
 const job::Drawer* SheetCanvas::drawer() const {

@@ -56,9 +56,8 @@ std::optional<Drawn> SheetCanvas::drawn() const {
 
 std::optional<Drawn> SheetCanvas::draw(const job::Job& job, const plan::Plan& plan) const {
     const auto* drawer = job::find_drawer(job, selection_.drawer());
-    const auto at = std::find_if(plan.drawers.begin(), plan.drawers.end(),
-                                 [&](const auto& one) { return one.id == selection_.drawer(); });
-    if (drawer == nullptr || at == plan.drawers.end()) return std::nullopt;
+    const auto* at = plan::find_drawer(plan, selection_.drawer());
+    if (drawer == nullptr || at == nullptr) return std::nullopt;
     plan::DrawerPlan of_drawer = *at;
     if (spec_of(shown_).vents && of_drawer.air)
         if (auto now = air()) of_drawer.air = std::move(now);

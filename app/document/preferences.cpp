@@ -86,12 +86,6 @@ void Preferences::add_recent(const QString& path) {
     set("recent", list);
 }
 
-void Preferences::forget_recent(const QString& path) {
-    QStringList list = recent();
-    list.removeAll(QFileInfo(path).absoluteFilePath());
-    set("recent", list);
-}
-
 QString Preferences::printing(const QString& key) const {
     return settings_.value("printing/" + key).toString();
 }

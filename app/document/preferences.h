@@ -47,7 +47,6 @@ class Preferences : public QObject {
     static constexpr int most_recent = 9;
     QStringList recent() const; ///< absolute paths, last used first
     void add_recent(const QString& path);
-    void forget_recent(const QString& path);
 
     /// How the maker last printed: "what", "paper", …; empty: never yet.
     QString printing(const QString& key) const;

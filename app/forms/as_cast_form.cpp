@@ -54,9 +54,8 @@ class Comparison {
 
 const plan::DrawerPlan& drawer_of(const plan::Plan& plan, const std::string& id) {
     static const plan::DrawerPlan none;
-    const auto at = std::find_if(plan.drawers.begin(), plan.drawers.end(),
-                                 [&](const plan::DrawerPlan& one) { return one.id == id; });
-    return at == plan.drawers.end() ? none : *at;
+    const auto* found = plan::find_drawer(plan, id);
+    return found == nullptr ? none : *found;
 }
 
 std::vector<CastPocket> pockets_of(const job::Job& job, const plan::DrawerPlan& drawer) {

@@ -62,10 +62,8 @@ std::vector<DrawerRow> DrawersModel::rows_of_job() const {
                            .arg(bare(box.width(), job.display_units), bare(box.height(), job.display_units),
                                 bare(drawer->insert_mm, job.display_units));
         }
-        for (const auto& plan : document_.plan().drawers)
-            if (plan.id == drawer->id)
-                for (const auto& check : plan.checks)
-                    row.mends += check.severity == layout::Severity::mend && !check.left_as_is;
+        if (const auto* plan = plan::find_drawer(document_.plan(), drawer->id))
+            for (const auto& check : plan->checks) row.mends += layout::to_mend(check);
         rows.push_back(std::move(row));
     }
     return rows;

@@ -34,8 +34,7 @@ const plan::DrawerPlan* shown_drawer(const Document& document, const Selection& 
 
 int to_mend(const plan::DrawerPlan& drawer) {
     int count = 0;
-    for (const auto& check : drawer.checks)
-        count += check.severity == layout::Severity::mend && !check.left_as_is;
+    for (const auto& check : drawer.checks) count += layout::to_mend(check);
     return count;
 }
 

@@ -36,7 +36,6 @@ class Board final : public QWidget {
     void set_tool(Tool tool);
     Tool tool() const { return tool_; }
     void set_brush_radius(double mm);
-    double brush_radius() const { return radius_mm_; }
     void choose(int outline); ///< −1: none
     int chosen() const { return chosen_; }
     int corner() const { return corner_; }

@@ -4,10 +4,9 @@
 #include "base/number.h"
 #include "job/catalog.h"
 #include "job/edit.h"
+#include "plan/say.h"
 
 #include "capture/right_ground.h"
-
-#include <cstdio>
 
 namespace drawercast::subcommands {
 
@@ -15,18 +14,12 @@ namespace {
 
 constexpr double depth_unsaid_mm = 20; // a picture shows no depth; the note says so
 
-std::string fixed(double value, int decimals) {
-    char text[32];
-    std::snprintf(text, sizeof text, "%.*f", decimals, value);
-    return text;
-}
-
 std::string note_of(const capture::FoundOutline& found, const CaptureIn& in) {
     std::string note =
-        "Measured from a picture: the outline lies within ± " + fixed(found.band_mm, 2) + " mm.";
+        "Measured from a picture: the outline lies within ± " + plan::fixed(found.band_mm, 2) + " mm.";
     if (!in.height_mm)
-        note +=
-            " Its height and depth were not measured: " + fixed(depth_unsaid_mm, 0) + " mm stands for both.";
+        note += " Its height and depth were not measured: " + plan::fixed(depth_unsaid_mm, 0) +
+                " mm stands for both.";
     if (found.maybe_shadow) note += " Part of it may be a shadow: hold it against the object.";
     if (found.maybe_part) note += " It and its neighbor may be one thing, cut by a blank streak.";
     return note;
@@ -45,18 +38,20 @@ job::Object object_of(const capture::FoundOutline& found, const CaptureIn& in) {
 std::string line_of(const std::string& name, const capture::FoundOutline& found) {
     shape::Box box;
     for (const shape::Corner& corner : found.polygon.corners) box.add(corner.at);
-    return name + ": " + fixed(box.width(), 1) + " x " + fixed(box.height(), 1) + " mm, within ± " +
-           fixed(found.band_mm, 2) + " mm" + (found.maybe_shadow ? ", part of it may be a shadow" : "") +
+    return name + ": " + plan::fixed(box.width(), 1) + " x " + plan::fixed(box.height(), 1) +
+           " mm, within ± " + plan::fixed(found.band_mm, 2) + " mm" +
+           (found.maybe_shadow ? ", part of it may be a shadow" : "") +
            (found.maybe_part ? ", it and its neighbor may be one shiny thing" : "") + "\n";
 }
 
 std::string camera_line(const capture::FlatPicture& flat, const capture::Traced& traced) {
     if (flat.camera.by == capture::CameraBy::nothing) return {};
-    std::string line = "camera: " + fixed(flat.camera.distance_mm, 0) + " mm above the sheet";
+    std::string line = "camera: " + plan::fixed(flat.camera.distance_mm, 0) + " mm above the sheet";
     if (flat.camera.by == capture::CameraBy::perspective) line += ", by its perspective";
     if (flat.camera.by == capture::CameraBy::file) line += ", by the picture's file";
-    if (flat.camera.within_mm > 0) line += ", ± " + fixed(2 * flat.camera.within_mm, 0) + " mm";
-    if (traced.enlarged_by > 1) line += "; edges looked " + fixed(traced.enlarged_by, 4) + " times as large";
+    if (flat.camera.within_mm > 0) line += ", ± " + plan::fixed(2 * flat.camera.within_mm, 0) + " mm";
+    if (traced.enlarged_by > 1)
+        line += "; edges looked " + plan::fixed(traced.enlarged_by, 4) + " times as large";
     return line + "\n";
 }
 

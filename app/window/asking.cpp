@@ -102,14 +102,6 @@ bool Dialogs::yes(const QString& title, const QString& question) {
     return box.exec() == QMessageBox::Yes;
 }
 
-std::optional<int> Dialogs::number(const QString& title, const QString& label, int usual, int least,
-                                   int most) {
-    QInputDialog dialog(parent_);
-    dialog.setIntRange(least, most);
-    dialog.setIntValue(usual);
-    return asked(dialog, title, label) ? std::optional(dialog.intValue()) : std::nullopt;
-}
-
 std::optional<int> Dialogs::choice(const QString& title, const QString& label, const QStringList& of) {
     QInputDialog dialog(parent_);
     dialog.setComboBoxItems(of);

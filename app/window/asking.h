@@ -35,8 +35,6 @@ class Asking {
     virtual std::optional<QString> folder(const QString& title) = 0;
     virtual Unsaved about_unsaved(const QString& name) = 0;
     virtual bool yes(const QString& title, const QString& question) = 0;
-    virtual std::optional<int> number(const QString& title, const QString& label, int usual, int least,
-                                      int most) = 0;
     virtual std::optional<int> choice(const QString& title, const QString& label, const QStringList& of) = 0;
     virtual std::optional<QString> text(const QString& title, const QString& label, const QString& usual) = 0;
     virtual std::optional<job::DrawerSize> drawer_size(const FormContext& context) = 0;
@@ -97,8 +95,6 @@ class Dialogs final : public Asking {
     std::optional<QString> folder(const QString& title) override;
     Unsaved about_unsaved(const QString& name) override;
     bool yes(const QString& title, const QString& question) override;
-    std::optional<int> number(const QString& title, const QString& label, int usual, int least,
-                              int most) override;
     std::optional<int> choice(const QString& title, const QString& label, const QStringList& of) override;
     std::optional<QString> text(const QString& title, const QString& label, const QString& usual) override;
     std::optional<job::DrawerSize> drawer_size(const FormContext& context) override;

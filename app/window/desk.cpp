@@ -7,9 +7,7 @@
 namespace drawercast::app {
 
 const plan::DrawerPlan* shown_plan(const Desk& desk) {
-    for (const auto& drawer : desk.document.plan().drawers)
-        if (drawer.id == desk.selection.drawer()) return &drawer;
-    return nullptr;
+    return plan::find_drawer(desk.document.plan(), desk.selection.drawer());
 }
 
 } // namespace drawercast::app

@@ -33,7 +33,7 @@ class PlacementPane;
 class SheetArea;
 
 /// The window: it owns the open job and what is chosen, puts panes and sheets together, and tells the actions
-/// what there is to act on. What they do is told by JobActs, PlaceActs and ViewActs.
+/// what there is to act on. What they do is told by the Acts, a class for each menu or task.
 class MainWindow final : public QMainWindow {
     Q_OBJECT
   public:

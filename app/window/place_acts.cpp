@@ -237,10 +237,8 @@ void PlaceActs::to_other_drawer() {
     const auto& id = ids[static_cast<std::size_t>(*chosen)];
     const auto& job = desk_.document.job();
     const auto* from = shown_plan(desk_);
-    const auto& plans = desk_.document.plan().drawers;
-    const auto there =
-        std::find_if(plans.begin(), plans.end(), [&](const auto& plan) { return plan.id == id; });
-    if (from == nullptr || there == plans.end()) return;
+    const auto* there = plan::find_drawer(desk_.document.plan(), id);
+    if (from == nullptr || there == nullptr) return;
     double depth_mm = 0;
     for (const auto& subject : which)
         if (const auto* pocket = find_pocket(*from, subject))

@@ -40,13 +40,13 @@ int changed_depths(const job::Job& before, const job::Job& now) {
 /// The drawer's plan, with the plate of the last long answer while a newer one is being worked out: a mark
 /// changes neither.
 std::optional<plan::DrawerPlan> plan_of(const Document& document, const std::string& drawer) {
-    std::optional<plan::DrawerPlan> found;
-    for (const auto& one : document.plan().drawers)
-        if (one.id == drawer) found = one;
-    if (found && !found->plate && document.last_built())
-        for (const auto& old : document.last_built()->drawers)
-            if (old.id == drawer && old.cavity == found->cavity && old.dose == found->dose)
-                found->plate = old.plate, found->air = old.air;
+    const auto* now = plan::find_drawer(document.plan(), drawer);
+    if (now == nullptr) return std::nullopt;
+    plan::DrawerPlan found = *now;
+    if (found.plate || !document.last_built()) return found;
+    const auto* old = plan::find_drawer(*document.last_built(), drawer);
+    if (old != nullptr && old->cavity == found.cavity && old->dose == found.dose)
+        found.plate = old->plate, found.air = old->air;
     return found;
 }
 
@@ -151,9 +151,7 @@ bool PourActs::may_rehearse(const std::string& drawer) const {
 
 /// What is still to mend spoils the cast: nobody pours without having read that.
 bool PourActs::may_pour(const plan::DrawerPlan& drawer) const {
-    const auto mends = std::count_if(drawer.checks.begin(), drawer.checks.end(), [](const auto& check) {
-        return check.severity == layout::Severity::mend && !check.left_as_is;
-    });
+    const auto mends = std::count_if(drawer.checks.begin(), drawer.checks.end(), layout::to_mend);
     return mends == 0 || desk_.asking.yes(tr("Pour all the same?"),
                                           tr("Checks of this drawer that say that something must be mended: "
                                              "%1. Pour all the same?")

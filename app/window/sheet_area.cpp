@@ -43,18 +43,14 @@ QString unit_name(job::DisplayUnits units) {
 
 constexpr int run_row = 4;
 
-bool is_mend(const layout::Check& check) {
-    return check.severity == layout::Severity::mend && !check.left_as_is;
-}
-
 /// Of the shown drawer; those of the job as a whole where they are to be seen on a sheet of their own.
 int mends_of(const Document& document, const std::string& drawer, SheetId sheet) {
     int count = 0;
-    for (const auto& plan : document.plan().drawers)
-        if (plan.id == drawer)
-            for (const auto& check : plan.checks) count += is_mend(check) && sheet_of(check) == sheet;
+    if (const auto* plan = plan::find_drawer(document.plan(), drawer))
+        for (const auto& check : plan->checks) count += layout::to_mend(check) && sheet_of(check) == sheet;
     if (spec_of(sheet).arranged) return count;
-    for (const auto& check : document.plan().checks) count += is_mend(check) && sheet_of(check) == sheet;
+    for (const auto& check : document.plan().checks)
+        count += layout::to_mend(check) && sheet_of(check) == sheet;
     return count;
 }
 

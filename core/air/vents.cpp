@@ -15,15 +15,8 @@ constexpr int tries = 300;     ///< places looked at there
 constexpr double near_mm = 40; ///< a vent this close does for one of practice's (our guess)
 constexpr int slide_mm = 30;   ///< how far a corner or wall vent may move along the wall
 
-double to_segment(Vec p, Vec a, Vec b) {
-    const Vec along = b - a;
-    const double square = dot(along, along);
-    const double t = square > 0 ? std::clamp(dot(p - a, along) / square, 0.0, 1.0) : 0;
-    return length(p - (a + along * t));
-}
-
 double strip_meat(Vec at, double diameter_mm, const KeptClear::Strip& strip) {
-    return to_segment(at, strip.from, strip.to) - strip.half_mm - diameter_mm / 2;
+    return length(at - shape::nearest_on(at, strip.from, strip.to)) - strip.half_mm - diameter_mm / 2;
 }
 
 /// Steps on the millimeter near by, on every fourth further off, nearest first.
@@ -61,11 +54,11 @@ class Placer {
         return trapped_by(tree_, pockets_, cells_under(vents, cells_.mesh));
     }
     bool stands_off(Vec at) const {
-        return meat_mm(at, in_.drill_mm, in_.clear) >= meat_diameters * in_.drill_mm;
+        return meat_mm(at, vent_drill_mm, in_.clear) >= meat_diameters * vent_drill_mm;
     }
     /// And not on the brink of a wall, a filler or a through block.
     bool over_foam(Vec at) const {
-        const double clear = meat_diameters * in_.drill_mm;
+        const double clear = meat_diameters * vent_drill_mm;
         for (const Vec step : {Vec{0, 0}, Vec{clear, 0}, Vec{-clear, 0}, Vec{0, clear}, Vec{0, -clear}}) {
             const Vec p = at + step;
             if (p.x <= 0 || p.y <= 0 || p.x >= floor_.width_mm || p.y >= floor_.depth_mm) return false;
@@ -103,7 +96,7 @@ class Placer {
         double least = without_ml - vented_ml / 2; // or it is not worth a hole
         int tried = 0;
         for (const Vec step : steps_) {
-            const Vent vent{whole + step, in_.drill_mm, VentFor::air};
+            const Vent vent{whole + step, vent_drill_mm, VentFor::air};
             if (!over_foam(vent.at) || !stands_off(vent.at)) continue;
             if (++tried > tries) break;
             const double stays = stays_in.with(cells_.mesh.holding(vent.at));
@@ -141,7 +134,7 @@ class Placer {
             const double aside = i % 2 == 0 ? step : -step;
             const Vec at{std::round(wanted.x + along.x * aside), std::round(wanted.y + along.y * aside)};
             if (!over_foam(at) || !stands_off(at)) continue;
-            if (!another_near(at)) vents_.push_back({at, in_.drill_mm, why});
+            if (!another_near(at)) vents_.push_back({at, vent_drill_mm, why});
             return;
         }
     }

@@ -51,7 +51,6 @@ struct VentsIn {
     std::vector<Vent> kept; ///< the maker's own
     bool place_rest = true;
     double spacing_mm = 150;
-    double drill_mm = vent_drill_mm;
     KeptClear clear;
     bool operator==(const VentsIn&) const = default;
 };

@@ -5,6 +5,7 @@
 /// = 0.45359237 kg, 1 gal = 231 in³), standard gravity 9.80665 m/s².
 namespace drawercast::units {
 
+inline constexpr double mm2_per_m2 = 1e6;                         // exact, SI
 inline constexpr double mm_per_inch = 25.4;                       // exact
 inline constexpr double mm_per_foot = 12 * mm_per_inch;           // exact
 inline constexpr double g_per_pound = 453.59237;                  // exact

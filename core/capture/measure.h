@@ -45,10 +45,8 @@ struct FlatPicture {
     int height_px = 0;
     double px_per_mm = 0;
     std::vector<std::uint8_t> bgr; ///< row by row from the top, three bytes each
-    double source_px_per_mm = 0;   ///< of the picture it was made of, where that is coarsest
     double misfit_mm = 0;          ///< root mean square of the targets left over; 0 where none are left over
-    bool lens_corrected = false;
-    bool scanned = false; ///< seen from everywhere alike: no parallax
+    bool scanned = false;          ///< seen from everywhere alike: no parallax
     Camera camera;
 };
 

@@ -43,7 +43,6 @@ struct Dose {
     double b_g = 0;
     double pigment_ml = 0;
     int batches = 1;
-    double batch_ml = 0;       ///< poured of each
     double bucket_left_ml = 0; ///< each
     double pour_s = 0;         ///< each
     double insert_g = 0;

@@ -15,11 +15,6 @@ namespace {
 using shape::Box;
 using shape::Vec;
 
-Box common(const Box& a, const Box& b) {
-    return {{std::max(a.min.x, b.min.x), std::max(a.min.y, b.min.y)},
-            {std::min(a.max.x, b.max.x), std::min(a.max.y, b.max.y)}};
-}
-
 /// Some pockets, what counts of them, and where.
 class Spot {
   public:
@@ -87,7 +82,7 @@ class Spot {
             const layout::PlacedPocket& pocket = *members_[i]->pocket;
             placed_.push_back({footprint_of(*members_[i]), turns_[i], pocket.pose.at});
             if (counting_ != Counting::crowded) // one, or what two share
-                field.window = common(field.window, pocket.box.grown(reach_mm + clay_sagitta_mm));
+                field.window = shape::shared_box(field.window, pocket.box.grown(reach_mm + clay_sagitta_mm));
         }
         return coverage_.area(placed_, field, counting_);
     }

@@ -25,11 +25,6 @@ void for_each_tile(const Box& box, Visit visit) {
 
 Box covered(const Place& place) { return place.box.grown(place.reach_mm); }
 
-Box common(const Box& a, const Box& b) {
-    return {{std::max(a.min.x, b.min.x), std::max(a.min.y, b.min.y)},
-            {std::min(a.max.x, b.max.x), std::min(a.max.y, b.max.y)}};
-}
-
 /// Whom each pocket near by meets, ascending.
 using Neighbors = std::vector<std::vector<int>>;
 
@@ -65,13 +60,13 @@ std::map<Tile, Crowd> crowded_tiles(const std::set<Tile>& dirty, const Neighbors
             for (std::size_t k = j + 1; k < met.size(); ++k) {
                 const auto& of_j = neighbors[static_cast<std::size_t>(met[j])];
                 if (!std::binary_search(of_j.begin(), of_j.end(), met[k])) continue;
-                const Box shared = common(common(box(i), box(met[j])), box(met[k]));
+                const Box shared = shape::shared_box(shape::shared_box(box(i), box(met[j])), box(met[k]));
                 if (shared.empty()) continue;
                 for_each_tile(shared, [&](Tile tile) {
                     if (!dirty.contains(tile)) return;
                     Crowd& crowd = out[tile];
                     crowd.members.insert({i, met[j], met[k]});
-                    crowd.window.add(common(shared, box_of(tile)));
+                    crowd.window.add(shape::shared_box(shared, box_of(tile)));
                 });
             }
     }

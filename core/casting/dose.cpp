@@ -91,7 +91,6 @@ Expected<Dose> dose_of(const DoseIn& in) {
     dose.batches = batches->count;
     dose.bucket_left_ml = batches->bucket_left_ml;
     dose.pour_s = batches->pour_s;
-    dose.batch_ml = dose.poured_ml / batches->count;
     dose.mixed_ml = with_reserve_ml + batches->count * batches->bucket_left_ml;
     dose.free_rise_kg_m3 = 1000 * dose.liquid_g_ml / dose.expansion;
     dose.molded_kg_m3 = (1 + dose.overpack) * dose.free_rise_kg_m3;

@@ -15,7 +15,7 @@ inline constexpr int start_percent_by_cup = 15;
 struct DoseIn {
     Profile profile;
     job::Shared<job::Foam> foam; ///< ratio, densities, pigment, overpack
-    job::Shared<job::Shop> shop; ///< container, mixer, pour, altitude
+    job::Shared<job::Shop> shop; ///< container, mixer, pour
     double net_mm3 = 0;          ///< what the mold holds
     double insert_area_mm2 = 0;  ///< of the mold
     bool operator==(const DoseIn&) const = default;

@@ -85,18 +85,18 @@ class Lengthwise {
 };
 
 /// The two places, or the one.
-std::vector<Spot> spots_of(const Lengthwise& block, double inside_mm, double short_mm) {
+std::vector<Spot> spots_of(const Lengthwise& block) {
     const Spot deepest = block.deepest();
     const double along = block.to() - block.from();
-    if (along < short_mm) return {deepest};
+    if (along < one_screw_mm) return {deepest};
     const double middle = (block.from() + block.to()) / 2;
     const double step = along / steps_along;
-    const double apart = std::max(least_apart_mm, worth_apart * (along - 2 * inside_mm));
+    const double apart = std::max(least_apart_mm, worth_apart * (along - 2 * screw_inside_mm));
     // Slim arms lie less deep than the place where they meet: give way before the two come too close.
     for (int tenths = 10; tenths >= 5; --tenths) {
-        const double needed = std::min(inside_mm, deepest.inside_mm) * tenths / 10 - 1e-6;
-        const auto first = block.first_from(block.from() + inside_mm, step, middle, needed);
-        const auto second = block.first_from(block.to() - inside_mm, -step, middle, needed);
+        const double needed = std::min(screw_inside_mm, deepest.inside_mm) * tenths / 10 - 1e-6;
+        const auto first = block.first_from(block.from() + screw_inside_mm, step, middle, needed);
+        const auto second = block.first_from(block.to() - screw_inside_mm, -step, middle, needed);
         if (first && second && length(first->at - second->at) >= apart) return {*first, *second};
     }
     return {deepest};
@@ -124,10 +124,9 @@ std::optional<Vec> pin_beside(const Lengthwise& block, Vec from) {
 
 } // namespace
 
-Fixing fixing_of(const shape::Contour& outline, const std::vector<shape::Ring>& holes, double inside_mm,
-                 double short_mm) {
+Fixing fixing_of(const shape::Contour& outline, const std::vector<shape::Ring>& holes) {
     const Lengthwise block(outline, holes);
-    const auto spots = spots_of(block, inside_mm, short_mm);
+    const auto spots = spots_of(block);
     const auto all_hold = [&](double diameter_mm) {
         return std::all_of(spots.begin(), spots.end(),
                            [&](const Spot& spot) { return holds(spot, diameter_mm); });

@@ -23,11 +23,10 @@ struct Fixing {
     std::vector<shape::Vec> pins;   ///< a piece without a screw is glued as well; none: glued alone
 };
 
-/// Two points as far apart along the outline's longer side as `inside_mm` from its boundary allows, less deep
-/// where it is slim; one, at its deepest, where the outline is shorter than `short_mm` or two would stand too
-/// close. Screws of the usual diameter where diameters_inside of it are there on each side, else thin ones,
-/// else pins. Pieces of a block may have `holes`.
-Fixing fixing_of(const shape::Contour& outline, const std::vector<shape::Ring>& holes = {},
-                 double inside_mm = screw_inside_mm, double short_mm = one_screw_mm);
+/// Two points as far apart along the outline's longer side as screw_inside_mm from its boundary allows, less
+/// deep where it is slim; one, at its deepest, where the outline is shorter than one_screw_mm or two would
+/// stand too close. Screws of the usual diameter where diameters_inside of it are there on each side, else
+/// thin ones, else pins. Pieces of a block may have `holes`.
+Fixing fixing_of(const shape::Contour& outline, const std::vector<shape::Ring>& holes = {});
 
 } // namespace drawercast::casting

@@ -85,7 +85,11 @@ struct Check {
 /// A check with its numbers, of nobody and nowhere yet.
 Check check_of(Code code, Severity severity, double value, double limit);
 
-/// Total order: mend before look before note, then left as is last, then code, subjects, value.
+/// Whether it must be mended: a mend the maker has not left as is.
+inline bool to_mend(const Check& check) { return check.severity == Severity::mend && !check.left_as_is; }
+
+/// Total order: mend before look before note, what is left as is after all of them; then code, subjects,
+/// value.
 bool comes_before(const Check& a, const Check& b);
 
 } // namespace drawercast::layout

@@ -2,8 +2,8 @@
 #include "layout/feel.h"
 
 #include "base/demand.h"
+#include "base/units.h"
 #include "layout/boundary.h"
-#include "layout/gravity.h"
 #include "layout/walls.h"
 
 #include <algorithm>
@@ -117,7 +117,7 @@ std::vector<Feel> feel_of(const std::vector<std::shared_ptr<const PlacedPocket>>
         for (std::size_t j = 0; j < pockets[i]->cuts.size(); ++j)
             if (pockets[i]->cuts[j].kind == Cut<shape::InDrawer>::Kind::level)
                 pull.add(pockets[i]->cuts[j], squeezes[i][j]);
-        const double weight_n = gravity_m_s2 * object->mass_g / 1000;
+        const double weight_n = units::standard_gravity * object->mass_g / 1000;
         feels.push_back({pockets[i]->subject, pull.newtons(), weight_n, pull.beyond_curve(),
                          grip_of(pull.newtons(), weight_n)});
     }

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "base/units.h"
 #include "layout/checks.h"
-#include "layout/gravity.h"
 
 #include <algorithm>
 #include <limits>
@@ -61,8 +61,9 @@ void add_height_checks(const PlacedPocket& pocket, const ObjectFacts& object, co
                           std::nullopt,
                           false});
     if (object.foot_mm2 <= 0) return;
-    const double pressure_kpa = gravity_m_s2 * object.mass_g / object.foot_mm2; // g/kg and MPa/kPa cancel
-    const double limit_kpa = limits.stress25_kpa / 2;                           // our guess
+    const double pressure_kpa =
+        units::standard_gravity * object.mass_g / object.foot_mm2; // g/kg and MPa/kPa cancel
+    const double limit_kpa = limits.stress25_kpa / 2;              // our guess
     if (pressure_kpa > limit_kpa)
         checks.push_back({Code::foot_pressure,
                           Severity::look,

@@ -16,7 +16,6 @@ bool limit_is_a_minimum(Code code) {
     case Code::floor_thin:
     case Code::not_placed:
     case Code::short_if_low:
-    case Code::pour_late:
     case Code::vent_on_stiffener:
     case Code::vent_meat:
     case Code::slot_narrow:
@@ -38,6 +37,7 @@ bool limit_is_a_minimum(Code code) {
     case Code::no_cup:
     case Code::hard_if_high:
     case Code::too_many_batches:
+    case Code::pour_late:
     case Code::dose_altitude:
     case Code::dose_refused:
     case Code::geometry:

@@ -10,7 +10,7 @@
 namespace drawercast::layout {
 
 /// Whether `value` of a check is worse than `than`: smaller where the limit is a minimum (walls, edges,
-/// floors, how full the low end gets, how many are placed, the pour's margin), larger where it is a maximum.
+/// floors, how full the low end gets, how many are placed), larger where it is a maximum.
 /// Never by less than 0.001, so that a value stored rounded still stands.
 bool worse(Code code, double value, double than);
 

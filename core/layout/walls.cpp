@@ -56,16 +56,6 @@ bool holds(const Box& box, Vec p) {
     return p.x >= box.min.x && p.x <= box.max.x && p.y >= box.min.y && p.y <= box.max.y;
 }
 
-bool holds(const Ring& ring, Vec p) {
-    bool inside = false;
-    Vec a = ring.back();
-    for (const Vec b : ring) {
-        if ((a.y > p.y) != (b.y > p.y) && (cross(b - a, p - a) > 0) == (b.y > a.y)) inside = !inside;
-        a = b;
-    }
-    return inside;
-}
-
 } // namespace
 
 double Squeeze::toward(Vec normal) const {
@@ -94,7 +84,7 @@ Beside Walls::beside(Vec p, Vec normal, double depth_mm) const {
     const Face* far = nullptr;
     for (const Face& face : faces_) {
         if (!meets(face.box, start, normal, nearest)) continue;
-        if (face.depth_mm > 0 && holds(face.box, start) && holds(face.ring, start)) {
+        if (face.depth_mm > 0 && holds(face.box, start) && shape::holds(face.ring, start)) {
             open_mm = std::max(open_mm, face.depth_mm);
             continue; // below it there is foam: it ends nothing
         }

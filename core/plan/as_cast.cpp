@@ -87,10 +87,8 @@ Calibration calibration_of(const job::Job& job, const Plan& plan) {
     };
     for (const job::Cast& cast : job.casts) {
         if (cast.foam != job.foam->name) continue;
-        const auto drawer = std::find_if(plan.drawers.begin(), plan.drawers.end(),
-                                         [&](const DrawerPlan& one) { return one.id == cast.drawer; });
-        const CastFigures figures =
-            cast_figures(job, drawer == plan.drawers.end() ? DrawerPlan{} : *drawer, cast);
+        const DrawerPlan* drawer = find_drawer(plan, cast.drawer);
+        const CastFigures figures = cast_figures(job, drawer == nullptr ? DrawerPlan{} : *drawer, cast);
         keep(left, figures.bucket_left_ml);
         keep(viscosity, figures.viscosity_pa_s);
         keep(shrinkage, figures.shrinkage);

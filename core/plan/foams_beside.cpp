@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/foams_beside.h"
 
+#include "base/units.h"
 #include "layout/checks.h"
-#include "layout/gravity.h"
 #include "layout/minimums.h"
 
 #include <algorithm>
@@ -24,7 +24,7 @@ void add_feet(const job::Job& job, FoamBeside& beside) {
     for (const auto& object : job.objects) {
         const auto facts = layout::facts_of(*object);
         if (facts.foot_mm2 <= 0) continue;
-        const double kpa = layout::gravity_m_s2 * facts.mass_g / facts.foot_mm2; // g/kg and MPa/kPa cancel
+        const double kpa = units::standard_gravity * facts.mass_g / facts.foot_mm2; // g/kg and MPa/kPa cancel
         if (kpa <= beside.foot_kpa) continue;
         beside.foot_kpa = kpa;
         beside.foot_object = object->name;

@@ -6,8 +6,8 @@
 
 namespace drawercast::plan {
 
-/// Writes JSON text in order, two spaces a level; inner levels on one line once inline_from is reached. Calls
-/// must nest properly: that is the caller's to keep, and demanded.
+/// Writes JSON text in order, two spaces a level. Calls must nest properly: that is the caller's to keep, and
+/// demanded.
 class JsonText {
   public:
     void begin_object();

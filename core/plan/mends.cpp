@@ -15,16 +15,8 @@ namespace {
 
 using layout::Code;
 
-const DrawerPlan* plan_of(const Plan& plan, const std::string& drawer) {
-    const auto found = std::find_if(plan.drawers.begin(), plan.drawers.end(),
-                                    [&](const DrawerPlan& one) { return one.id == drawer; });
-    return found == plan.drawers.end() ? nullptr : &*found;
-}
-
 std::ptrdiff_t to_mend(const DrawerPlan& plan) {
-    return std::count_if(plan.checks.begin(), plan.checks.end(), [](const layout::Check& check) {
-        return check.severity == layout::Severity::mend && !check.left_as_is;
-    });
+    return std::count_if(plan.checks.begin(), plan.checks.end(), layout::to_mend);
 }
 
 bool still_there(const DrawerPlan& plan, const layout::Check& check) {
@@ -47,7 +39,7 @@ class Search {
         : job_(job), drawer_id_(drawer), check_(check), before_(planner_.fast(job)) {}
 
     std::vector<Mend> run() {
-        if (plan_of(before_, drawer_id_) == nullptr || job::find_drawer(job_, drawer_id_) == nullptr)
+        if (find_drawer(before_, drawer_id_) == nullptr || job::find_drawer(job_, drawer_id_) == nullptr)
             return {};
         switch (check_.code) {
         case Code::wall_thin:
@@ -81,17 +73,17 @@ class Search {
 
     void keep_if_right(Mend mend) {
         const Plan after = planner_.fast(mend.job);
-        const DrawerPlan* drawer = plan_of(after, drawer_id_);
+        const DrawerPlan* drawer = find_drawer(after, drawer_id_);
         if (drawer == nullptr || still_there(*drawer, check_)) return;
-        const bool one_less = check_.severity == layout::Severity::mend && !check_.left_as_is;
-        if (to_mend(*drawer) > to_mend(*plan_of(before_, drawer_id_)) - (one_less ? 1 : 0)) return;
+        const bool one_less = layout::to_mend(check_);
+        if (to_mend(*drawer) > to_mend(*find_drawer(before_, drawer_id_)) - (one_less ? 1 : 0)) return;
         mends_.push_back(std::move(mend));
     }
 
     void try_move(const std::string& subject) {
         const auto found = job::find_pocket(job_, subject);
         if (found.pocket == nullptr || found.pocket->locked) return;
-        const auto by = way_to_nearest_place(job_, *found.drawer, *plan_of(before_, drawer_id_), subject,
+        const auto by = way_to_nearest_place(job_, *found.drawer, *find_drawer(before_, drawer_id_), subject,
                                              move_step_mm, farthest_move_mm);
         if (by)
             keep_if_right(

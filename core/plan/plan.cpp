@@ -12,10 +12,6 @@ namespace drawercast::plan {
 
 namespace {
 
-bool mends(const layout::Check& check) {
-    return check.severity == layout::Severity::mend && !check.left_as_is;
-}
-
 bool same_pocket(const std::shared_ptr<const layout::PlacedPocket>& a,
                  const std::shared_ptr<const layout::PlacedPocket>& b) {
     return a == b || (a->subject == b->subject && a->object == b->object && a->pose == b->pose &&
@@ -38,6 +34,11 @@ bool same_plate(const std::shared_ptr<const mold::Plate>& a, const std::shared_p
     return a == b || (a && b && *a == *b);
 }
 
+bool same_stock(const std::shared_ptr<const StockPlan>& a, const std::shared_ptr<const StockPlan>& b) {
+    return a == b || (a && b && a->parts == b->parts && a->lengths == b->lengths &&
+                      a->tickets == b->tickets && a->buy == b->buy && a->price == b->price);
+}
+
 bool same_drawer(const DrawerPlan& a, const DrawerPlan& b) {
     return a.id == b.id && same_insert(a.insert, b.insert) &&
            std::equal(a.pockets.begin(), a.pockets.end(), b.pockets.begin(), b.pockets.end(), same_pocket) &&
@@ -48,15 +49,22 @@ bool same_drawer(const DrawerPlan& a, const DrawerPlan& b) {
 
 } // namespace
 
+const DrawerPlan* find_drawer(const Plan& plan, const std::string& id) {
+    const auto at = std::find_if(plan.drawers.begin(), plan.drawers.end(),
+                                 [&](const DrawerPlan& drawer) { return drawer.id == id; });
+    return at == plan.drawers.end() ? nullptr : &*at;
+}
+
 bool same(const Plan& a, const Plan& b) {
     return std::equal(a.drawers.begin(), a.drawers.end(), b.drawers.begin(), b.drawers.end(), same_drawer) &&
-           a.purchase == b.purchase && a.checks == b.checks && a.a_ml == b.a_ml && a.b_ml == b.b_ml;
+           a.purchase == b.purchase && a.checks == b.checks && a.a_ml == b.a_ml && a.b_ml == b.b_ml &&
+           same_stock(a.stock, b.stock);
 }
 
 bool anything_to_mend(const Plan& plan) {
-    if (std::any_of(plan.checks.begin(), plan.checks.end(), mends)) return true;
+    if (std::any_of(plan.checks.begin(), plan.checks.end(), layout::to_mend)) return true;
     return std::any_of(plan.drawers.begin(), plan.drawers.end(), [](const DrawerPlan& drawer) {
-        return std::any_of(drawer.checks.begin(), drawer.checks.end(), mends);
+        return std::any_of(drawer.checks.begin(), drawer.checks.end(), layout::to_mend);
     });
 }
 

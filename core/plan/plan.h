@@ -54,7 +54,11 @@ struct Plan {
     std::shared_ptr<const StockPlan> stock; ///< null until worked out
 };
 
-/// Bitwise equality of every figure, pockets compared by value.
+/// The answer of the drawer with that id; null where the plan has none.
+const DrawerPlan* find_drawer(const Plan& plan, const std::string& id);
+
+/// Bitwise equality of every figure, pockets compared by value; of what to cut and buy the parts, tickets,
+/// lines and price.
 bool same(const Plan& a, const Plan& b);
 
 /// Whether any check not left as is must be mended.

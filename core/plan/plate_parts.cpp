@@ -47,16 +47,6 @@ void add_set_stiffeners(const job::Job& job, const DrawerPlan& drawer, PlatePart
     parts.stiffener_lengths_mm.assign(static_cast<std::size_t>(choice->count), length);
 }
 
-void add_closure(const job::Closure& closure, std::vector<stock::ClosureUse>& uses) {
-    const auto at = std::find_if(uses.begin(), uses.end(), [&](const stock::ClosureUse& use) {
-        return use.closure.name == closure.name;
-    });
-    if (at != uses.end())
-        ++at->count;
-    else
-        uses.push_back({closure, 1});
-}
-
 /// As the plate was worked out.
 PlateParts parts_of(const mold::PlateDesign& design) {
     PlateParts parts;
@@ -67,7 +57,7 @@ PlateParts parts_of(const mold::PlateDesign& design) {
         parts.stiffener_lengths_mm.push_back(
             std::hypot(piece.to.x_mm - piece.from.x_mm, piece.to.y_mm - piece.from.y_mm));
     for (const auto& closure : design.closures)
-        add_closure(closure.stiffener_end ? design.end_closure : design.closure, parts.closures);
+        stock::add_closure(parts.closures, {closure.stiffener_end ? design.end_closure : design.closure, 1});
     return parts;
 }
 

@@ -20,7 +20,6 @@ namespace drawercast::plan {
 
 namespace {
 
-constexpr double mm2_per_m2 = 1e6;
 constexpr double least_board_mm = 16; ///< that takes a screw in its edge
 constexpr double block_shape = 1.5;   ///< length over width of a middling object (our guess)
 
@@ -130,7 +129,7 @@ class Quoting {
         work.blocks = static_cast<int>(std::ceil(blocks));
         work.closures = static_cast<int>(std::ceil(around / quick_closure_pitch_mm));
         work.vents = static_cast<int>(std::ceil(around / job_.mold.vent_spacing_mm));
-        work.insert_m2 = insert_mm2(drawer) / mm2_per_m2;
+        work.insert_m2 = insert_mm2(drawer) / units::mm2_per_m2;
         work.batches = dose.batches;
         work.demold_min = profile_.demold_min;
         work.crush = job_.foam->crush;

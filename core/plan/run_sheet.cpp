@@ -13,8 +13,6 @@ namespace drawercast::plan {
 
 namespace {
 
-constexpr double mm2_per_m2 = 1e6;
-
 std::vector<Phrase> pour_materials(const casting::Dose& dose, job::DisplayUnits units) {
     std::vector<Phrase> lines{phrase("part A %1", figure(say_mass_g(dose.a_g, units))),
                               phrase("part B %1", figure(say_mass_g(dose.b_g, units)))};
@@ -50,7 +48,7 @@ runsheet::DrawerWork work_of(const job::Job& job, const DrawerPlan& plan, const 
     if (stock != nullptr) work.blocks = static_cast<int>(stock->blocks.size());
     work.closures = closure_count(plan);
     if (plan.air) work.vents = static_cast<int>(plan.air->vented.vents.size());
-    if (plan.figures) work.insert_m2 = plan.figures->area_mm2 / mm2_per_m2;
+    if (plan.figures) work.insert_m2 = plan.figures->area_mm2 / units::mm2_per_m2;
     if (plan.times) work.demold_min = plan.times->demold_min;
     work.batches = plan.dose->batches;
     work.crush = job.foam->crush;

@@ -3,6 +3,8 @@
 
 #include "plan/say.h"
 
+#include "air/pour_map.h"
+
 #include <cmath>
 
 namespace drawercast::plan {
@@ -192,8 +194,9 @@ Phrase advice(const Check& check, const job::Job& job) { // NOLINT(readability-f
     case Code::floor_slow:
         return phrase("Make the pocket shallower, the insert thicker, or split the block");
     case Code::slot_narrow:
-        return check.value < 6 ? phrase("Foam does not come through: move the blocks apart")
-                               : phrase("Coat the slot by brush before the pour, or move the blocks apart");
+        return check.value < air::never_fills_mm
+                   ? phrase("Foam does not come through: move the blocks apart")
+                   : phrase("Coat the slot by brush before the pour, or move the blocks apart");
     case Code::channel_shut:
         return phrase("Set a pour point in it");
     case Code::plate_bow:

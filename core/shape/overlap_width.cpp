@@ -40,11 +40,8 @@ double least_width(const Ring& hull) {
 } // namespace
 
 double overlap_width(const Contour& a, const Contour& b) {
-    Box common = bounds(a);
-    const Box other = bounds(b);
-    if (!near(common, other)) return 0;
-    common.min = {std::max(common.min.x, other.min.x), std::max(common.min.y, other.min.y)};
-    common.max = {std::min(common.max.x, other.max.x), std::min(common.max.y, other.max.y)};
+    const Box common = shared_box(bounds(a), bounds(b));
+    if (common.empty()) return 0;
     const Expected<Region> both = shared(region_of(a), region_of(b));
     if (!both) return std::min(common.width(), common.height()); // surely enough
     double widest = 0;

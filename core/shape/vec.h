@@ -50,6 +50,12 @@ constexpr bool near(const Box& a, const Box& b, double within = 0) {
            b.min.y - within <= a.max.y;
 }
 
+/// What two boxes share; empty where that is nothing.
+constexpr Box shared_box(const Box& a, const Box& b) {
+    return {{std::max(a.min.x, b.min.x), std::max(a.min.y, b.min.y)},
+            {std::min(a.max.x, b.max.x), std::min(a.max.y, b.max.y)}};
+}
+
 /// Where something stands: turned counter-clockwise about its own origin, which is then put at `at`.
 struct Pose {
     Vec at;

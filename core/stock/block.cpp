@@ -65,7 +65,7 @@ class BlockMaking {
         else if (asked.outline.core.size() == 1 && met.rest != Rest::butts)
             make_round(asked.height_mm - below, body);
         else
-            make_stack(asked.height_mm - below, Finish::traced, asked, body);
+            make_stack(asked.height_mm - below, asked, body);
         body.top_mm = grained(below + body.height_mm);
         if (met.rest != Rest::on_body) {
             out_.feet_mm += foot_of(asked, met, panel);
@@ -80,13 +80,11 @@ class BlockMaking {
         return 2 * panel.length_mm + panel.width_mm; // one side stands against the other body
     }
 
-    void make_stack(double height_mm, Finish finish, const BodyIn& asked, Body& body) {
-        const bool sharp =
-            asked.outline.round_mm == 0 && asked.outline.core.size() == 4 && is_rectangle(asked.outline);
-        if (finish == Finish::traced && sharp && body.rest != Rest::butts) finish = Finish::rectangle;
-        if (body.rest == Rest::butts) finish = Finish::traced;
-        body.make = finish == Finish::disc ? Make::discs : Make::stack;
-        lay(height_mm, Role::block, body.panel, finish, body);
+    void make_stack(double height_mm, const BodyIn& asked, Body& body) {
+        const bool sharp = asked.outline.round_mm == 0 && asked.outline.core.size() == 4 &&
+                           is_rectangle(asked.outline) && body.rest != Rest::butts;
+        body.make = Make::stack;
+        lay(height_mm, Role::block, body.panel, sharp ? Finish::rectangle : Finish::traced, body);
         body.height_mm = body.stack.height_mm;
     }
 

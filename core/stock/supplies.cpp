@@ -9,7 +9,6 @@ namespace drawercast::stock {
 
 namespace {
 
-constexpr double mm2_per_m2 = 1e6;
 constexpr double ml_per_l = 1000;
 constexpr double sealer_coats = 3;        // common practice
 constexpr double end_grain_coats = 2;     // more, common practice
@@ -24,9 +23,9 @@ constexpr double cups_a_batch = 3;        // A, B and the one they are mixed in
 
 } // namespace
 
-double sealer_coat_l(double mm2) { return mm2 / mm2_per_m2 / sealer_m2_per_l; }
+double sealer_coat_l(double mm2) { return mm2 / units::mm2_per_m2 / sealer_m2_per_l; }
 double end_grain_l(double mm2) { return end_grain_coats * sealer_coat_l(mm2); }
-double release_coat_l(double mm2) { return mm2 / mm2_per_m2 / release_m2_per_l; }
+double release_coat_l(double mm2) { return mm2 / units::mm2_per_m2 / release_m2_per_l; }
 
 std::vector<SupplyLine> supplies_of(const SuppliesIn& in) {
     std::vector<SupplyLine> lines{
@@ -37,7 +36,8 @@ std::vector<SupplyLine> supplies_of(const SuppliesIn& in) {
         {Supply::clay_length, in.clay_mm / 1000, "m", 0, "", Rate::counted},
         {Supply::clay_volume, in.clay_mm3 / 1000, "mL", 0, "", Rate::counted},
         {Supply::seal, in.bead_mm / 1000 * bead_ml_per_m, "mL", bead_ml_per_m, "mL/m", Rate::practice},
-        {Supply::glue, in.glue_mm2 / mm2_per_m2 * glue_g_per_m2, "g", glue_g_per_m2, "g/m²", Rate::practice},
+        {Supply::glue, in.glue_mm2 / units::mm2_per_m2 * glue_g_per_m2, "g", glue_g_per_m2, "g/m²",
+         Rate::practice},
     };
     if (in.pigment_ml > 0) lines.push_back({Supply::pigment, in.pigment_ml, "mL", 0, "", Rate::counted});
     lines.push_back({Supply::solvent, in.pours * solvent_ml_a_pour / ml_per_l, "L",

@@ -8,6 +8,9 @@
 #include <QSignalSpy>
 #include <gtest/gtest.h>
 
+#include <algorithm>
+#include <vector>
+
 namespace drawercast::app {
 
 namespace {
@@ -71,6 +74,23 @@ TEST(Building, TheDocumentShowsItUntilTheNextEdit) {
     EXPECT_TRUE(plan::same(document.plan(), plan::compute(job_of(420)))) << "a preview has the quick answer";
     document.preview(std::nullopt);
     EXPECT_TRUE(plan::same(document.plan(), *document.last_built())) << "and leaves the long one standing";
+}
+
+TEST(Building, AMarkInTheLogDoesNotBeginItAnew) {
+    application();
+    Document document;
+    document.replace(job_of(400), {}, true);
+    std::vector<double> done;
+    QObject::connect(&document.building(), &Building::progressed,
+                     [&](double share) { done.push_back(share); });
+    while (done.empty() || done.back() == 0) QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+    auto marked = document.job();
+    marked.log.push_back({});
+    document.commit("Mark", std::move(marked));
+    document.building().wait();
+    EXPECT_TRUE(std::is_sorted(done.begin(), done.end()));
+    ASSERT_TRUE(document.last_built());
+    EXPECT_EQ(document.last_built_job().log.size(), 1U);
 }
 
 } // namespace drawercast::app

@@ -59,6 +59,36 @@ TEST(Files, AChangeByAnotherProgramIsAskedAbout) {
     EXPECT_FALSE(desk.window.document().unsaved());
 }
 
+TEST(Files, AChangeByAnotherProgramWaitsForAnOpenDialog) {
+    Desktop desk;
+    const auto path = write(desk.folder, "shared.drawercast.json", titled("One"));
+    ASSERT_TRUE(desk.window.job_acts().open(QString::fromStdString(path)));
+    QDialog dialog(&desk.window);
+    dialog.setModal(true);
+    dialog.show();
+    write(desk.folder, "shared.drawercast.json", titled("Two"));
+    QTest::qWait(900);
+    EXPECT_EQ(desk.asking.asked, 0);
+    EXPECT_EQ(desk.window.document().job().title, "One");
+    dialog.close();
+    EXPECT_TRUE(QTest::qWaitFor([&] { return desk.window.document().job().title == "Two"; }, 5000));
+}
+
+TEST(Files, WorkThrownAwayIsKeptUntilAnotherJobIsOpen) {
+    Desktop desk;
+    const QDir unsaved(desk.folder.filePath("unsaved"));
+    const auto kept = [&] { return unsaved.entryList({"*.unsaved"}, QDir::Files).size(); };
+    desk.window.document().commit("Title", titled("Mine"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return kept() == 1; }, 20000));
+    desk.asking.unsaved = app::Asking::Unsaved::discard;
+    EXPECT_FALSE(desk.window.job_acts().open(desk.folder.filePath("there is none.drawercast.json")));
+    EXPECT_EQ(desk.window.document().job().title, "Mine");
+    EXPECT_EQ(kept(), 1) << "the job stayed, and so does what is kept of it";
+    const auto other = write(desk.folder, "other.drawercast.json", titled("Other"));
+    EXPECT_TRUE(desk.window.job_acts().open(QString::fromStdString(other)));
+    EXPECT_EQ(kept(), 0);
+}
+
 TEST(Files, OurOwnSaveAsksNothing) {
     Desktop desk;
     const auto path = write(desk.folder, "own.drawercast.json", titled("One"));

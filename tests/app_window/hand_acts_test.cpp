@@ -99,6 +99,18 @@ TEST_F(HandActsTest, CopiesStandInRowsWithTheWallsAsked) {
     EXPECT_EQ(document.job().drawers.front()->pockets.size(), 1U);
 }
 
+TEST_F(HandActsTest, TheLongAnswerMayComeWhileADialogIsOpen) {
+    open({{60, 240}});
+    selection.choose_pockets({"i1#1"});
+    desk.asking.to_copies = [this](const CopyOrder&) {
+        document.building().wait();
+        return std::optional(CopyOrder{2, 1, 12, 15, false, false});
+    };
+    shortcut(Qt::Key_R);
+    ASSERT_TRUE(document.last_built());
+    EXPECT_EQ(selection.pockets().size(), 2U);
+}
+
 TEST_F(HandActsTest, TypedFiguresPutTheChoiceThere) {
     open({{100, 100}, {250, 200}});
     selection.choose_pockets({"i1#1"});

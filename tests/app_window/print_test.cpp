@@ -7,6 +7,7 @@
 #include "app_window/scripted.h"
 #include "document/preferences.h"
 #include "window/page_preview.h"
+#include "window/print_acts.h"
 #include "window/print_dialog.h"
 #include "window/title_strip.h"
 #include "window/to_printer.h"
@@ -17,11 +18,13 @@
 #include <QListWidget>
 #include <QPrinter>
 #include <QPushButton>
+#include <QSignalSpy>
 #include <QTemporaryDir>
 #include <gtest/gtest.h>
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 namespace drawercast {
 namespace {
@@ -196,6 +199,26 @@ TEST(PrintActs, a_chosen_page_alone_is_written) {
     };
     desk.window.actions()["job.print"]->trigger();
     EXPECT_EQ(desk.asking.warned, 1);
+}
+
+TEST(PrintActs, what_was_shown_is_printed_though_the_long_answer_comes_meanwhile) {
+    Desktop desk;
+    test::open_with_plate_chosen(desk, {{100, 100}});
+    auto& document = desk.window.document();
+    QSignalSpy whole(desk.window.findChild<app::PrintActs*>(), &app::PrintActs::printed);
+    std::size_t shown = 0;
+    desk.asking.to_print = [&](const PrintOrder& usual) {
+        PrintOrder order = usual;
+        order.pages.resize(app::order_pages(order, document.job(), document.plan(), today).size());
+        std::iota(order.pages.begin(), order.pages.end(), std::size_t{0});
+        shown = order.pages.size();
+        document.building().wait();
+        EXPECT_GT(app::order_pages(order, document.job(), document.plan(), today).size(), shown);
+        return std::optional(order);
+    };
+    desk.window.actions()["job.print"]->trigger();
+    ASSERT_GT(shown, 0u);
+    EXPECT_EQ(whole.count(), 1) << "all that was shown is all there was";
 }
 
 TEST(Printed, says_whose_templates_are_of_an_older_job) {

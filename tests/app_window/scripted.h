@@ -43,9 +43,6 @@ class Scripted final : public app::Asking {
     std::optional<QString> folder(const QString&) override { return ++asked, folder_; }
     Unsaved about_unsaved(const QString&) override { return ++asked, unsaved; }
     bool yes(const QString&, const QString&) override { return ++asked, says_yes; }
-    std::optional<int> number(const QString&, const QString&, int usual, int, int) override {
-        return ++asked, usual;
-    }
     int chosen_row = 0;
     std::optional<int> choice(const QString&, const QString&, const QStringList&) override {
         return ++asked, chosen_row;

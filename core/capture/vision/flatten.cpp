@@ -73,7 +73,6 @@ Expected<FlatPicture> scanned(const cv::Mat& picture, const PictureHeader& heade
     cv::Mat flat;
     cv::resize(inner, flat, {}, scale / source, scale / source, cv::INTER_AREA);
     FlatPicture out = flat_of(flat, scale);
-    out.source_px_per_mm = source;
     out.scanned = true;
     return out;
 }
@@ -108,9 +107,7 @@ Expected<FlatPicture> vision::flattened(std::string_view file, const Shot& shot)
     if (source < px_per_mm_least) return too_coarse(source);
     const double scale = scale_for(source, field);
     FlatPicture out = flat_of(laid_flat(*picture, *ground, field, scale), scale);
-    out.source_px_per_mm = source;
     out.misfit_mm = plain ? 0 : misfit;
-    out.lens_corrected = !plain;
     out.camera = camera_of(*ground, *sightings, *header, shot.camera_mm);
     // The flat picture's frame: y up from its lower left corner.
     out.camera.foot = {out.camera.foot.x - field.x, field.y + field.height - out.camera.foot.y};

@@ -7436,6 +7436,10 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>„%1“ ist in einem anderen Fenster dieses Programms offen. Trotzdem überschreiben?</translation>
     </message>
     <message>
+        <source>“%1” is open in another window of this program: this is a copy without a name yet.</source>
+        <translation>„%1“ ist in einem anderen Fenster dieses Programms geöffnet: Das hier ist eine Kopie, noch ohne Namen.</translation>
+    </message>
+    <message>
         <source>“%1” was changed by another program and can’t be read now; the job here is whole.</source>
         <translation>„%1“ wurde von einem anderen Programm geändert und ist nicht lesbar; der Auftrag hier ist ganz.</translation>
     </message>

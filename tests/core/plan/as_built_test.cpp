@@ -72,6 +72,23 @@ TEST(AsBuilt, box_walls_and_blocks_as_measured) {
     EXPECT_LT(*figures->planned_dose_kpa, plan.drawers[0].pressure->closed_kpa);
 }
 
+TEST(AsBuilt, a_lying_round_is_as_high_as_it_was_measured_however_wide) {
+    auto job = one_object();
+    job.objects[0].edit([](job::Object& object) { object.levels[0].form = job::Lying{{{120, 40}}, 10}; });
+    const Plan plan = compute(job);
+    ASSERT_TRUE(plan.drawers[0].cavity);
+    const std::string pocket = job::subject_of(job.drawers[0]->pockets[0]);
+    const auto blocks_mm3 = [&](std::optional<double> height_mm, double grown_mm) {
+        job::AsBuilt built;
+        built.blocks = {{pocket, 1, height_mm, grown_mm, {}}};
+        return built_figures(job, plan.drawers[0], built)->cavity.blocks_mm3;
+    };
+    const double planned_mm = plan.drawers[0].pockets[0]->form->cuts[0].depth_mm;
+    // 1 mm wider on each side is 1 mm more of radius; measured as high as planned, the axis is 1 mm lower
+    EXPECT_GT(blocks_mm3(std::nullopt, 1), blocks_mm3(planned_mm, 1));
+    EXPECT_NEAR(blocks_mm3(planned_mm + 1, 1), blocks_mm3(std::nullopt, 1), 1e-6);
+}
+
 TEST(AsBuilt, as_cut_follows_the_saw) {
     auto job = one_object();
     job.shop.edit([](job::Shop& shop) { shop.saw_step_mm = 5; });

@@ -80,6 +80,19 @@ TEST(Plan, a_drawer_without_pockets_has_its_foam) {
     EXPECT_TRUE(has(plan.checks, layout::Code::not_placed));
 }
 
+TEST(Plan, that_no_cup_was_cast_is_said_once_for_all_drawers) {
+    job::Job job = testing::worked_job();
+    job = job::with_drawer(std::move(job), [&] {
+        job::Drawer drawer = *job.drawers[0];
+        drawer.id = "d2", drawer.pockets.clear();
+        return drawer;
+    }());
+    const Plan plan = compute(job);
+    ASSERT_EQ(plan.drawers.size(), 2u);
+    EXPECT_TRUE(has(plan.checks, layout::Code::no_cup));
+    for (const DrawerPlan& drawer : plan.drawers) EXPECT_FALSE(has(drawer.checks, layout::Code::no_cup));
+}
+
 TEST(Plan, an_insert_cut_in_two_says_so_and_has_no_figures) {
     job::Job job = testing::worked_job();
     job.drawers[0].edit([](job::Drawer& drawer) {

@@ -76,7 +76,7 @@ TEST(HardLight, shine_across_a_thing_does_not_cut_it) {
 TEST(HardLight, a_gray_thing_cut_by_shine_is_one_once_brushed_and_no_shadow) {
     FlatPicture flat;
     flat.width_px = flat.height_px = 400;
-    flat.px_per_mm = flat.source_px_per_mm = 4;
+    flat.px_per_mm = 4;
     flat.scanned = true;
     flat.bgr.assign(3U * 400 * 400, 235);
     Brush brush(400U * 400);

@@ -38,7 +38,7 @@ QStringList SheetCanvas::missing() const {
     int said = 0;
     if (const auto* plan = drawer_plan())
         for (const auto& check : plan->checks)
-            if (check.severity == layout::Severity::mend && !check.left_as_is && said++ < most)
+            if (layout::to_mend(check) && said++ < most)
                 lines << in_words(plan::sentence(check, document_.shown()));
     return lines;
 }
