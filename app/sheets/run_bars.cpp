@@ -124,7 +124,8 @@ Sheet<OnChart> run_bars(const plan::RunSheet& run, const job::Job& job, double w
         const Box row{{0, top - room.row_mm}, {width_mm, top}};
         put_row(pen, slot, run.tasks[slot.task], job.log, x, row);
         top = row.min.y;
-        pen.put(PathMark{line({0, top}, {width_mm, top}), LineRole::rule, std::nullopt});
+        pen.put(PathMark{line({x.begin(1), top}, {width_mm, top}), LineRole::rule,
+                         std::nullopt}); // clear of the words
     }
     sheet.area = {{0, 0}, {width_mm, height + head_mm}};
     return sheet;

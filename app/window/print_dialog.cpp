@@ -176,6 +176,7 @@ QWidget* PrintDialog::settings() {
                                      {tr("Print &to"), to_}})
         form->addRow(words, box);
     auto* measures = new QLabel(tr("100 mm scales &measure, on its short and long side"), pane);
+    measures->setWordWrap(true);
     measures->setBuddy(short_);
     form->addRow(measures, scales);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, pane);

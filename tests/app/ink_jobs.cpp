@@ -6,6 +6,7 @@
 #include "plan/plan.h"
 
 #include "print/pdf.h"
+#include "source_dir.h"
 
 #include <gtest/gtest.h>
 

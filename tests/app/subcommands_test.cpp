@@ -3,6 +3,7 @@
 #include "job/catalog.h"
 
 #include "app/pdf_reader.h"
+#include "source_dir.h"
 #include "subcommands/worked_out.h"
 
 #include <gtest/gtest.h>

@@ -11,6 +11,7 @@
 #include "panes/explain_sheet.h"
 #include "panes/foam_figures.h"
 #include "panes/foam_pane.h"
+#include "source_dir.h"
 #include "window/guide_acts.h"
 
 #include <QFile>

@@ -6,6 +6,7 @@
 #include "app_window/application.h"
 #include "panes/explain/formula.h"
 #include "panes/explain/sheet_text.h"
+#include "source_dir.h"
 
 #include <QFile>
 #include <QRegularExpression>

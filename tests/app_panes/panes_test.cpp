@@ -17,6 +17,7 @@
 #include "panes/objects_model.h"
 #include "panes/objects_table.h"
 #include "panes/rail.h"
+#include "source_dir.h"
 
 #include <QAbstractItemModelTester>
 #include <QAction>

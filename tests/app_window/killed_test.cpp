@@ -6,6 +6,7 @@
 #include "job/store.h"
 
 #include "app_window/hand.h"
+#include "source_dir.h"
 
 #include <QDir>
 #include <QProcess>

@@ -6,6 +6,7 @@
 
 #include "app_window/scripted.h"
 #include "pourday/pour_view.h"
+#include "source_dir.h"
 #include "window/actions.h"
 #include "window/pour_acts.h"
 

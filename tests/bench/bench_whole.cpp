@@ -3,6 +3,8 @@
 #include "job/store.h"
 #include "plan/builder.h"
 
+#include "source_dir.h"
+
 #include <benchmark/benchmark.h>
 
 #include <string>

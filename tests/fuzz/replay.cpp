@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "fuzz/targets.h"
+#include "source_dir.h"
 
 #include <gtest/gtest.h>
 

@@ -8,6 +8,8 @@
 #include "job/store.h"
 #include "plan/figures.h"
 
+#include "source_dir.h"
+
 #include <gtest/gtest.h>
 
 #include <algorithm>

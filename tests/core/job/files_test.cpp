@@ -6,6 +6,7 @@
 #include "job/store.h"
 
 #include "core/job/full_job.h"
+#include "source_dir.h"
 
 #include <gtest/gtest.h>
 

@@ -6,6 +6,7 @@
 
 #include "core/job/full_job.h"
 #include "core/job/random_job.h"
+#include "source_dir.h"
 
 #include <gtest/gtest.h>
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mold/plate_held.h"
 
+#include "source_dir.h"
+
 #include <gtest/gtest.h>
 
 #include <algorithm>

@@ -5,6 +5,7 @@
 #include "plan/stock_stage.h"
 
 #include "core/plan/sample_job.h"
+#include "source_dir.h"
 
 #include <gtest/gtest.h>
 

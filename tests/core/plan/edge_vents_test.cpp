@@ -4,6 +4,8 @@
 #include "job/store.h"
 #include "plan/air_stage.h"
 
+#include "source_dir.h"
+
 #include <gtest/gtest.h>
 
 #include <algorithm>

@@ -3,6 +3,8 @@
 
 #include "stock/one_sheet.h"
 
+#include "source_dir.h"
+
 #include <fstream>
 #include <sstream>
 #include <string>
