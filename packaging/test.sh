@@ -69,8 +69,8 @@ fuzz_one() {
 }
 
 fuzz_all() {
-    CC=clang CXX=clang++ configure "$top/build/fuzz" -DCMAKE_BUILD_TYPE=RelWithDebInfo -DDRAWERCAST_FUZZ=ON \
-        -DDRAWERCAST_PRECOMPILE=OFF
+    CC=clang CXX=clang++ configure "$top/build/fuzz" -DCMAKE_BUILD_TYPE=Debug -DCMAKE_CXX_FLAGS=-O1 \
+        -DCMAKE_CXX_FLAGS_DEBUG=-g1 -DDRAWERCAST_FUZZ=ON -DDRAWERCAST_PRECOMPILE=OFF
     build "$top/build/fuzz" --target fuzzers
     export -f fuzz_one
     export top

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "air/vents.h"
 
+#include "shape/segments.h"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>

@@ -1,89 +1,122 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "air/widths.h"
 
+#include "shape/segments.h"
+
 #include <algorithm>
 #include <cmath>
+#include <cstddef>
+#include <cstdlib>
+#include <vector>
 
 namespace drawercast::air {
 namespace {
 
 using shape::Vec;
 
-/// Sides of one obstacle: those of its core, grown by its round radius.
-struct Obstacle {
-    std::vector<Vec> core;
-    bool closed = true;
-    double round_mm = 0;
-    shape::Box box; ///< of the core
+/// A side of a body or of the opening; both ends the same: a point.
+struct Side {
+    Vec from;
+    Vec to;
+    double round_mm = 0; ///< grown by that
 };
 
 struct Nearest {
-    double mm = no_sides;
+    double mm = no_sides; ///< < 0: inside a round one
     Vec at;
+    std::size_t side = 0;
 };
 
-double box_distance(const shape::Box& box, Vec p) {
-    const double x = std::max({box.min.x - p.x, p.x - box.max.x, 0.0});
-    const double y = std::max({box.min.y - p.y, p.y - box.max.y, 0.0});
-    return std::sqrt(x * x + y * y);
-}
-
+/// All that foam flows between, in buckets, so that only what is near a point is looked at.
 class Obstacles {
   public:
     explicit Obstacles(const Floor& floor) {
         for (const Body& body : floor.bodies) add(body.outline.core, body.outline.round_mm);
         for (const shape::Patch& patch : floor.opening.patches) {
-            add_sides(patch.outer);
+            add(patch.outer, 0);
             for (const shape::Ring& hole : patch.holes) add(hole, 0);
         }
+        fill_buckets(floor.width_mm, floor.depth_mm);
     }
 
-    /// Of the points of all obstacles' outlines, for a `p` outside them all.
+    /// Of the points of all sides; of several as near the first one's.
     Nearest nearest(Vec p) const {
         Nearest best;
-        for (const Obstacle& obstacle : all_) {
-            if (box_distance(obstacle.box, p) - obstacle.round_mm >= best.mm) continue;
-            const Nearest core = nearest_of_core(obstacle, p);
-            const double mm = core.mm - obstacle.round_mm;
-            if (mm >= best.mm) continue;
-            best.mm = std::max(mm, 0.0);
-            best.at = core.mm > 0 ? core.at + (p - core.at) * (obstacle.round_mm / core.mm) : core.at;
+        const int column = bucket(p.x, columns_), row = bucket(p.y, rows_);
+        const double outside_mm = std::hypot(beyond(p.x, columns_), beyond(p.y, rows_));
+        for (int ring = 0; ring < std::max(columns_, rows_); ++ring) {
+            const double between_mm =
+                std::max(0, ring - 1) * bucket_mm_; // at least, to a bucket of that ring
+            if (best.mm < std::hypot(outside_mm, between_mm)) break;
+            look_around(column, row, ring, p, best);
         }
+        if (best.mm == no_sides) return best;
+        const Side& side = sides_[best.side];
+        const Vec on_core = shape::nearest_on(p, side.from, side.to);
+        const double core_mm = best.mm + side.round_mm;
+        best.at = core_mm > 0 ? on_core + (p - on_core) * (side.round_mm / core_mm) : on_core;
+        best.mm = std::max(best.mm, 0.0);
         return best;
     }
 
   private:
     void add(const std::vector<Vec>& core, double round_mm) {
-        Obstacle obstacle{core, core.size() > 2, round_mm, {}};
-        for (const Vec p : core) obstacle.box.add(p);
-        all_.push_back(std::move(obstacle));
+        const std::size_t count = core.size() < 3 ? 1 : core.size();
+        for (std::size_t i = 0; i < count; ++i)
+            sides_.push_back({core[i], core[(i + 1) % core.size()], round_mm});
     }
 
-    /// Each wall by itself, so that far ones are passed over by their boxes.
-    void add_sides(const shape::Ring& ring) {
-        for (std::size_t i = 0; i < ring.size(); ++i) add({ring[i], ring[(i + 1) % ring.size()]}, 0);
+    int bucket(double mm, int count) const {
+        return static_cast<int>(std::clamp(mm / bucket_mm_, 0.0, count - 1.0));
     }
 
-    static Nearest nearest_of_core(const Obstacle& obstacle, Vec p) {
-        const auto& core = obstacle.core;
-        Nearest best;
-        const std::size_t sides = core.size() < 2 ? 1 : core.size() - (obstacle.closed ? 0 : 1);
-        for (std::size_t i = 0; i < sides; ++i) {
-            const Vec a = core[i];
-            const Vec b = core[(i + 1) % core.size()];
-            const Vec along = b - a;
-            const double square = dot(along, along);
-            const double t = square > 0 ? std::clamp(dot(p - a, along) / square, 0.0, 1.0) : 0;
-            const Vec at = a + along * t;
-            const Vec away = p - at;
-            const double mm2 = dot(away, away);
-            if (mm2 < best.mm) best = {mm2, at};
+    /// How far outside the buckets, along one axis.
+    double beyond(double mm, int count) const { return std::max({0.0, -mm, mm - count * bucket_mm_}); }
+
+    void fill_buckets(double width_mm, double depth_mm) {
+        constexpr double least_mm = 5;
+        const double even = std::sqrt(width_mm * depth_mm / static_cast<double>(sides_.size() + 1));
+        bucket_mm_ = std::max(least_mm, even);
+        columns_ = static_cast<int>(width_mm / bucket_mm_) + 1;
+        rows_ = static_cast<int>(depth_mm / bucket_mm_) + 1;
+        buckets_.resize(static_cast<std::size_t>(columns_) * static_cast<std::size_t>(rows_));
+        for (std::size_t i = 0; i < sides_.size(); ++i) {
+            shape::Box box;
+            box.add(sides_[i].from), box.add(sides_[i].to);
+            box = box.grown(sides_[i].round_mm);
+            for (int row = bucket(box.min.y, rows_); row <= bucket(box.max.y, rows_); ++row)
+                for (int column = bucket(box.min.x, columns_); column <= bucket(box.max.x, columns_);
+                     ++column)
+                    buckets_[at(column, row)].push_back(i);
         }
-        best.mm = std::sqrt(best.mm);
-        return best;
     }
 
-    std::vector<Obstacle> all_;
+    std::size_t at(int column, int row) const {
+        return static_cast<std::size_t>(row) * static_cast<std::size_t>(columns_) +
+               static_cast<std::size_t>(column);
+    }
+
+    void look_around(int column, int row, int ring, Vec p, Nearest& best) const {
+        for (int y = std::max(0, row - ring); y <= std::min(rows_ - 1, row + ring); ++y) {
+            const bool whole = std::abs(y - row) == ring;
+            const int step = whole || ring == 0 ? 1 : 2 * ring;
+            for (int x = column - ring; x <= column + ring; x += step)
+                if (x >= 0 && x < columns_)
+                    for (const std::size_t side : buckets_[at(x, y)]) look_at(side, p, best);
+        }
+    }
+
+    void look_at(std::size_t index, Vec p, Nearest& best) const {
+        const Side& side = sides_[index];
+        const double mm = length(p - shape::nearest_on(p, side.from, side.to)) - side.round_mm;
+        if (mm < best.mm || (mm == best.mm && index < best.side)) best.mm = mm, best.side = index;
+    }
+
+    std::vector<Side> sides_;
+    double bucket_mm_ = 1;
+    int columns_ = 0;
+    int rows_ = 0;
+    std::vector<std::vector<std::size_t>> buckets_; ///< sides by index
 };
 
 struct Disc {

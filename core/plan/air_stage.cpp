@@ -43,8 +43,12 @@ air::VentsIn vents_in(const job::Job& job, const job::Drawer& drawer, const Draw
     return in;
 }
 
+casting::BandIn mold_of(const job::Job& job, const DrawerPlan& plan, double air_ml) {
+    return mold_with(*profile_today(job), *job.foam, *plan.cavity, plan.dose->poured_ml, air_ml);
+}
+
 void shut_in(const job::Job& job, double air_ml, DrawerPlan& plan) {
-    const auto in = mold_with(*profile_today(job), *job.foam, *plan.cavity, plan.dose->poured_ml, air_ml);
+    const casting::BandIn in = mold_of(job, plan, air_ml);
     plan.band = casting::band_of(in);
     plan.pressure = casting::pressure_of({in, *plan.band, job.mold.pressure_factor});
 }
@@ -84,7 +88,7 @@ bool AirStage::vent(const job::Job& job, const job::Drawer& drawer, const air::K
     if (!vented) return false;
     answer->vented = std::move(*vented);
     shut_in(job, answer->vented.air_ml, plan);
-    answer->squeeze_in = {band_in(job, plan, answer->vented.air_ml), plate_mm, job.foam->viscosity_pa_s,
+    answer->squeeze_in = {mold_of(job, plan, answer->vented.air_ml), plate_mm, job.foam->viscosity_pa_s,
                           plan.dose->overpack};
     answer->impulse = air::impulse_of(answer->squeeze_in.mold);
     answer->squeeze = air::squeeze_of(answer->squeeze_in, answer->vented.vents);

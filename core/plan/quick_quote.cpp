@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/quick_quote.h"
 
+#include "base/units.h"
 #include "casting/dose.h"
 #include "casting/fillet.h"
 #include "casting/profile.h"

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/run_sheet.h"
 
+#include "base/units.h"
 #include "plan/pour_steps.h"
 #include "plan/say.h"
 #include "plan/stock_stage.h"

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stock/supplies.h"
 
+#include "base/units.h"
+
 #include <algorithm>
 #include <cmath>
 #include <numeric>

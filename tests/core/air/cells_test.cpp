@@ -3,6 +3,8 @@
 #include "air/covered.h"
 #include "core/air/floors.h"
 
+#include "shape/segments.h"
+
 #include <gtest/gtest.h>
 
 #include <cmath>
@@ -90,6 +92,45 @@ TEST(Widths, are_those_of_the_largest_disc_that_covers_the_place) {
     EXPECT_NEAR(widths[cells.mesh.holding({176, 60})], 47.8, 1e-3);
     EXPECT_NEAR(widths[cells.mesh.holding({100, 8})], 20, 1e-3);
     EXPECT_EQ(widths[cells.mesh.holding({40, 60})], no_sides); // over a block
+}
+
+TEST(Widths, among_many_blocks_are_those_of_discs_that_are_clear) {
+    Floor floor = empty_floor(300, 200, 60);
+    int number = 0;
+    for (int row = 0; row < 5; ++row)
+        for (int column = 0; column < 8; ++column) {
+            const double x = 8 + 36 * column + 1.3 * (number % 5), y = 7 + 38 * row + 0.9 * (number % 7);
+            if (++number % 6 == 0) continue; // a clearing
+            add_block(floor, x, y, 12 + number % 9, 16 + number % 11, 45);
+            floor.bodies.back().outline.round_mm = number % 4;
+        }
+    const auto clear_mm = [&](shape::Vec p) {
+        double least = std::min({p.x, p.y, floor.width_mm - p.x, floor.depth_mm - p.y});
+        for (const Body& body : floor.bodies) {
+            if (shape::holds(body.outline.core, p)) return 0.0;
+            const shape::Vec on_core = shape::nearest_on_core(body.outline.core, p);
+            least = std::min(least, length(p - on_core) - body.outline.round_mm);
+        }
+        return std::max(least, 0.0);
+    };
+    constexpr double step_mm = 2;
+    std::vector<std::pair<shape::Vec, double>> discs;
+    for (double y = step_mm / 2; y < floor.depth_mm; y += step_mm)
+        for (double x = step_mm / 2; x < floor.width_mm; x += step_mm)
+            if (const double mm = clear_mm({x, y}); mm > 0) discs.push_back({{x, y}, mm});
+    const Cells cells = cells_of(floor, 4);
+    const Values widths = widths_of(floor, cells);
+    int channels = 0;
+    for_each_cell(cells.mesh, [&](std::size_t cell) {
+        if (!cells.channel[cell] || ++channels % 3 != 0) return;
+        const shape::Vec p = cells.mesh.center(cell);
+        double widest = 0;
+        for (const auto& [center, mm] : discs)
+            if (length(center - p) <= mm + 2 * step_mm) widest = std::max(widest, 2 * mm);
+        EXPECT_GE(widths[cell], 2 * clear_mm(p) - 1e-6) << p.x << ", " << p.y;
+        EXPECT_LE(widths[cell], widest + 2 * step_mm) << p.x << ", " << p.y;
+    });
+    EXPECT_GT(channels, 900);
 }
 
 TEST(Liquid, lies_level_and_is_the_room_over_the_expansion) {
