@@ -18,7 +18,7 @@ namespace {
 constexpr int bands = 6;              ///< between the first touch and the full mold
 constexpr double figure_room_mm = 60; ///< a line shorter than this has no figure
 constexpr double pocket_ring_mm = 9;
-constexpr double pour_ring_mm = 5;
+constexpr double pour_ring_mm = 8;    ///< two digits have room where a drawer fits in a small window
 constexpr double outer_ring_mm = 1.5; ///< around the hole: nobody takes it for a screw
 constexpr double corner_share = 0.8;  ///< of a ring’s radius: what words around it must not touch
 
@@ -72,7 +72,7 @@ void add_air_words(MoldPen& pen, const air::Answer& air, const job::Job& job, bo
     for (std::size_t i = 0; i < pockets.size(); ++i) {
         const double stays = air.vented.shares_ml[i];
         if (!all_named && stays <= air::vented_ml) continue;
-        std::string words = "E " + plan::fixed(pockets[i].expansion, 2);
+        std::string words = "×" + plan::fixed(pockets[i].expansion, 2);
         if (stays > air::vented_ml)
             words += language::tr(", keeps ").toStdString() + plan::say_volume_ml(stays, job.display_units);
         TextMark mark =

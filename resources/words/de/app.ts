@@ -52,12 +52,12 @@
         <translation>%1 %</translation>
     </message>
     <message>
-        <source>%1 % of what decides</source>
-        <translation>%1 % ausgenutzt</translation>
+        <source>at %1 % of its limit</source>
+        <translation>zu %1 % ausgenutzt</translation>
     </message>
     <message>
-        <source>%1 % of where air stays, the plate, and what to cut</source>
-        <translation>%1 % davon, wo Luft bleibt, der Druckplatte und des Zuschnitts</translation>
+        <source>air, plate and cuts: %1 %</source>
+        <translation>Luft, Druckplatte und Zuschnitt: %1 %</translation>
     </message>
     <message>
         <source>%1 %, full ×%2 at the low end and ×%3 at the high end</source>
@@ -316,6 +316,14 @@
         <translation>%1 × %2</translation>
     </message>
     <message>
+        <source>%1, ⌀%2</source>
+        <translation>%1, ⌀%2</translation>
+    </message>
+    <message>
+        <source>1 pc %1</source>
+        <translation>1 Stück %1</translation>
+    </message>
+    <message>
         <source>%1 × %2 at hand</source>
         <translation>%1 × %2 vorhanden</translation>
     </message>
@@ -328,16 +336,16 @@
         <translation>%1 × %2, %3 hoch</translation>
     </message>
     <message>
-        <source>%1 × %2, glued on</source>
-        <translation>%1 × %2, aufgeleimt</translation>
+        <source>%1, glued on</source>
+        <translation>%1, aufgeleimt</translation>
     </message>
     <message>
         <source>%1 × %2, insert %3</source>
         <translation>%1 × %2, Einsatz %3</translation>
     </message>
     <message>
-        <source>%1 × %2, loose</source>
-        <translation>%1 × %2, lose</translation>
+        <source>%1, loose</source>
+        <translation>%1, lose</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -464,7 +472,7 @@
     </message>
     <message>
         <source>&amp;Arc height</source>
-        <translation>&amp;Bogenhöhe</translation>
+        <translation>Stich&amp;höhe</translation>
     </message>
     <message>
         <source>&amp;As built…</source>
@@ -1436,8 +1444,8 @@
         <translation>Alle</translation>
     </message>
     <message>
-        <source>All that is not &amp;locked, for me</source>
-        <translation>Alles nicht &amp;Festgehaltene platzieren lassen</translation>
+        <source>&amp;Rearrange what is not locked</source>
+        <translation>Nicht &amp;Festgehaltenes neu anordnen</translation>
     </message>
     <message>
         <source>All vents automatic</source>
@@ -1480,8 +1488,8 @@
         <translation>Um den Fuß jedes Klotzes</translation>
     </message>
     <message>
-        <source>Arrange all that is not locked</source>
-        <translation>Alles nicht Festgehaltene anordnen</translation>
+        <source>Rearrange what is not locked</source>
+        <translation>Nicht Festgehaltenes neu anordnen</translation>
     </message>
     <message>
         <source>Arrange for me</source>
@@ -1492,12 +1500,12 @@
         <translation>Anordnen in</translation>
     </message>
     <message>
-        <source>Arrange over all drawers</source>
-        <translation>Über alle Schubladen anordnen</translation>
+        <source>Place the rest over all drawers</source>
+        <translation>Rest auf alle Schubladen verteilen</translation>
     </message>
     <message>
-        <source>Arrange what is not placed</source>
-        <translation>Nicht Platziertes anordnen</translation>
+        <source>Place the rest</source>
+        <translation>Rest platzieren</translation>
     </message>
     <message>
         <source>Arrhenius’ law with the foam’s activation energy, as entered.</source>
@@ -1817,7 +1825,7 @@
     </message>
     <message>
         <source>Changed on disk</source>
-        <translation>Auf der Platte geändert</translation>
+        <translation>Datei wurde geändert</translation>
     </message>
     <message>
         <source>Check one outline with a caliper before you cut.</source>
@@ -1917,11 +1925,11 @@
     </message>
     <message>
         <source>Closures are numbered as they are driven, and loosened in reverse. Drill them through the plate; with the plate on the box, drill the pilots into the walls.</source>
-        <translation>Verschlüsse sind in der Reihenfolge des Schließens nummeriert; umgekehrt lösen. Durch die Druckplatte bohren; mit der Platte auf dem Kasten in die Wände vorbohren.</translation>
+        <translation>Verschlüsse tragen die Nummer, in der sie angezogen werden; umgekehrt lösen. Durch die Druckplatte bohren; mit der Platte auf dem Kasten in die Wände vorbohren.</translation>
     </message>
     <message>
         <source>Closures have the number in which they are driven; loosen them in reverse.</source>
-        <translation>Verschlüsse tragen die Nummer, in der sie geschlossen werden; umgekehrt lösen.</translation>
+        <translation>Verschlüsse tragen die Nummer, in der sie angezogen werden; umgekehrt lösen.</translation>
     </message>
     <message>
         <source>Closures of the plates</source>
@@ -2364,8 +2372,8 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
         <translation>Jeden Zoll</translation>
     </message>
     <message>
-        <source>Every set is tried, so none is cheaper. Volumes and prices as entered.</source>
-        <translation>Jeder Satz wird versucht, keiner ist also billiger. Volumen und Preise wie eingegeben.</translation>
+        <source>Every combination of kits is tried, so none is cheaper. Volumes and prices as entered.</source>
+        <translation>Jede Zusammenstellung wird versucht, keine ist also billiger. Volumen und Preise wie eingegeben.</translation>
     </message>
     <message>
         <source>Everything is as it was.</source>
@@ -2452,8 +2460,8 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
         <translation>Schaum</translation>
     </message>
     <message>
-        <source>Foam at hand is taken first. Of all whole sets of kits that cover the rest: the cheapest, then the one that leaves least, then the fewest kits.</source>
-        <translation>Vorhandener Schaum wird zuerst genommen. Von allen ganzen Gebindesätzen, die den Rest decken: der billigste, dann der mit dem kleinsten Rest, dann die wenigsten Gebinde.</translation>
+        <source>Foam at hand is taken first. Of all combinations of whole kits that cover the rest: the cheapest, then the one that leaves least, then the fewest kits.</source>
+        <translation>Vorhandener Schaum wird zuerst genommen. Von allen Zusammenstellungen ganzer Gebinde, die den Rest decken: die billigste, dann die mit dem kleinsten Rest, dann die mit den wenigsten Gebinden.</translation>
     </message>
     <message>
         <source>Foam for the mold as cut, and as built</source>
@@ -2885,7 +2893,7 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
     </message>
     <message>
         <source>Kept as it is here; saving replaces the version on disk.</source>
-        <translation>Bleibt wie hier; Speichern ersetzt die Fassung auf der Platte.</translation>
+        <translation>Bleibt wie hier; Speichern ersetzt die gespeicherte Fassung.</translation>
     </message>
     <message>
         <source>Kits</source>
@@ -3158,7 +3166,7 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Masse bleibt erhalten; Dichten nach dem Etikett des Schaums, wie eingegeben.</translation>
     </message>
     <message>
-        <source>Mean ± standard deviation (casts). Tick what the job is to reckon with from now on; undo takes it back.</source>
+        <source>Mean ± standard deviation (casts). Check what the job is to reckon with from now on; undo takes it back.</source>
         <translation>Mittel ± Standardabweichung (Güsse). Ankreuzen, womit der Auftrag künftig rechnen soll; Rückgängig nimmt es zurück.</translation>
     </message>
     <message>
@@ -3194,11 +3202,11 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Messblatt</translation>
     </message>
     <message>
-        <source>Measuring sheet for pictures</source>
+        <source>Measuring sheet for photos</source>
         <translation>Messblatt für Fotos</translation>
     </message>
     <message>
-        <source>Measuring sheet for pictures…</source>
+        <source>Measuring sheet for photos…</source>
         <translation>Messblatt für Fotos…</translation>
     </message>
     <message>
@@ -3786,7 +3794,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>People who drive closures</source>
-        <translation>Leute, die Verschlüsse schließen</translation>
+        <translation>Leute, die Verschlüsse anziehen</translation>
     </message>
     <message>
         <source>Photo</source>
@@ -3819,6 +3827,10 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>Place</source>
         <translation>Platzieren</translation>
+    </message>
+    <message>
+        <source>Position</source>
+        <translation>Lage</translation>
     </message>
     <message>
         <source>Place the other vents</source>
@@ -4038,7 +4050,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>Quic&amp;k quote…</source>
-        <translation>Schnellangebo&amp;t…</translation>
+        <translation>Kostenschä&amp;tzung…</translation>
     </message>
     <message>
         <source>Quick quote</source>
@@ -4389,8 +4401,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Symmetrisch</translation>
     </message>
     <message>
-        <source>T&amp;yped place and turn</source>
-        <translation>&amp;Stelle und Drehung eingeben</translation>
+        <source>T&amp;ype place and turn…</source>
+        <translation>&amp;Stelle und Drehung eingeben…</translation>
     </message>
     <message>
         <source>TOP FACE of the base, print up;</source>
@@ -4550,7 +4562,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>The container decides: %1 in each, it takes %2.</source>
-        <translation>Der Eimer entscheidet: %1 in jedem, er nimmt %2.</translation>
+        <translation>Das Mischgefäß entscheidet: %1 in jedem, es nimmt %2.</translation>
     </message>
     <message>
         <source>The day</source>
@@ -4566,7 +4578,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>The fewest that fit their container and are poured before the foam starts. Batches are mixed side by side: each needs a person and a mixer.</source>
-        <translation>Die wenigsten, die in ihren Eimer passen und gegossen sind, bevor der Schaum beginnt. Ansätze werden nebeneinander gemischt: Jeder braucht einen Menschen und einen Mischer.</translation>
+        <translation>Die wenigsten, die in ihr Mischgefäß passen und gegossen sind, bevor der Schaum beginnt. Ansätze werden nebeneinander gemischt: Jeder braucht einen Menschen und einen Mischer.</translation>
     </message>
     <message>
         <source>The fit &amp;allows for the band</source>
@@ -4578,11 +4590,11 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>The greatest lift along the opening’s edge at the pressure when closed, with closures half as stiff: foam that gets in there is trimmed off as flash.</source>
-        <translation>Der größte Abhub entlang des Randes der Öffnung beim Druck in der geschlossenen Form, mit halb so steifen Verschlüssen: Schaum, der dort eindringt, wird als Grat abgeschnitten.</translation>
+        <translation>Das größte Abheben entlang des Randes der Öffnung beim Druck in der geschlossenen Form, mit halb so steifen Verschlüssen: Schaum, der dort eindringt, wird als Grat abgeschnitten.</translation>
     </message>
     <message>
         <source>The greatest lift over the opening at the pressure when closed: it is the back of the insert, which nobody sees.</source>
-        <translation>Der größte Abhub über der Öffnung beim Druck in der geschlossenen Form: Das ist die Unterseite des Einsatzes, die niemand sieht.</translation>
+        <translation>Das größte Abheben über der Öffnung beim Druck in der geschlossenen Form: Das ist die Unterseite des Einsatzes, die niemand sieht.</translation>
     </message>
     <message>
         <source>The greatest pull at the pressure to build for, with closures twice as stiff. The plate pries at its rim, so the worst pulls about twice what an even share would be.</source>
@@ -4746,7 +4758,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>The version on disk is open.</source>
-        <translation>Die Fassung von der Platte ist offen.</translation>
+        <translation>Die gespeicherte Fassung ist offen.</translation>
     </message>
     <message>
         <source>The whole</source>
@@ -4886,7 +4898,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>To build for, over the pressure when closed; our guess</source>
-        <translation>Zum Bauen, über dem Druck in der geschlossenen Form; unsere Schätzung</translation>
+        <translation>Für den Bemessungsdruck, über dem Druck in der geschlossenen Form; unsere Schätzung</translation>
     </message>
     <message>
         <source>To buy</source>
@@ -5125,8 +5137,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Wandstreifen</translation>
     </message>
     <message>
-        <source>Wax on the mold</source>
-        <translation>Wachs auf der Form</translation>
+        <source>Release agent on the mold</source>
+        <translation>Trennmittel auf der Form</translation>
     </message>
     <message>
         <source>Weigh each part in a cup of its own; pigment, if any, goes into part B.</source>
@@ -5145,8 +5157,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Automatisches wird nach jeder Änderung neu gesucht: das Billigste der Werkstatt, das hält und rechtzeitig zu schließen ist. Festgelegtes wird ebenso geprüft.</translation>
     </message>
     <message>
-        <source>What is not placed, over all &amp;drawers</source>
-        <translation>Nicht Platziertes, über alle S&amp;chubladen</translation>
+        <source>Place the rest over all &amp;drawers</source>
+        <translation>Rest auf alle S&amp;chubladen verteilen</translation>
     </message>
     <message>
         <source>What is shut in when the foam has passed every vent, at the day’s air pressure. It is pressed together with the foam and raises the pressure when closed.</source>
@@ -5169,8 +5181,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Worauf die Zahlen stehen</translation>
     </message>
     <message>
-        <source>What the foam is sold in. The cheapest whole set that covers the job is taken, what is at hand first.</source>
-        <translation>Worin der Schaum verkauft wird. Genommen wird der billigste ganze Satz, der reicht; Vorhandenes zuerst.</translation>
+        <source>What the foam is sold in. The cheapest combination of whole kits that covers the job is taken, what is at hand first.</source>
+        <translation>Worin der Schaum verkauft wird. Genommen wird die billigste Zusammenstellung ganzer Gebinde, die reicht; Vorhandenes zuerst.</translation>
     </message>
     <message>
         <source>What to cut and buy is still being worked out: ask again in a moment.</source>
@@ -5570,7 +5582,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>build for</source>
-        <translation>bauen für</translation>
+        <translation>Bemessungsdruck</translation>
     </message>
     <message>
         <source>butts </source>
@@ -5798,7 +5810,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>driving them all</source>
-        <translation>alle schließen</translation>
+        <translation>alle anziehen</translation>
     </message>
     <message>
         <source>each set</source>
@@ -6233,16 +6245,16 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Stand der Flüssigkeit</translation>
     </message>
     <message>
-        <source>lift on the plate</source>
-        <translation>Hub an der Druckplatte</translation>
+        <source>force on the plate</source>
+        <translation>Kraft auf die Druckplatte</translation>
     </message>
     <message>
         <source>lift, in</source>
-        <translation>Abhub, in</translation>
+        <translation>Abheben, in</translation>
     </message>
     <message>
         <source>lift, mm</source>
-        <translation>Abhub, mm</translation>
+        <translation>Abheben, mm</translation>
     </message>
     <message>
         <source>liquid in the cup</source>
@@ -6361,8 +6373,12 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>kein Lufteinschluss behält seine Luft</translation>
     </message>
     <message>
-        <source>no air stays</source>
-        <translation>luftfrei</translation>
+        <source>no air pocket</source>
+        <translation>kein Lufteinschluss</translation>
+    </message>
+    <message>
+        <source>all vented</source>
+        <translation>alle entlüftet</translation>
     </message>
     <message>
         <source>no flash: a shadow with a sharp edge counts as object.</source>
@@ -6769,7 +6785,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>release, 2 coats</source>
-        <translation>Trennmittel, 2 Schichten</translation>
+        <translation>Trennmittel, 2 Anstriche</translation>
     </message>
     <message>
         <source>reserve</source>
@@ -6893,7 +6909,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>sealer, 3 coats, 2 more on raw edges</source>
-        <translation>Versiegelung, 3 Schichten, 2 mehr auf rohen Kanten</translation>
+        <translation>Versiegelung, 3 Anstriche, 2 mehr auf rohen Kanten</translation>
     </message>
     <message>
         <source>seconds from the start of mixing</source>
@@ -7076,8 +7092,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>die Aussparungen auf dem Schubladenplan</translation>
     </message>
     <message>
-        <source>the scale in the foam answer</source>
-        <translation>die Skala in der Schaumantwort</translation>
+        <source>the gauge in the Foam pane</source>
+        <translation>die Skala im Bereich Schaum</translation>
     </message>
     <message>
         <source>the scale shows</source>
@@ -7088,8 +7104,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>die kurze Seite der Druckplatte</translation>
     </message>
     <message>
-        <source>the whole sheet sharp in the picture. Even light,</source>
-        <translation>das ganze Blatt scharf im Bild. Gleichmäßiges Licht,</translation>
+        <source>the whole sheet sharp in the photo. Even light,</source>
+        <translation>das ganze Blatt scharf im Foto. Gleichmäßiges Licht,</translation>
     </message>
     <message>
         <source>then</source>
@@ -7141,7 +7157,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>to build for</source>
-        <translation>Bemessung</translation>
+        <translation>Bemessungsdruck</translation>
     </message>
     <message>
         <source>to pour</source>
@@ -7277,7 +7293,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>what the container takes</source>
-        <translation>was der Eimer nimmt</translation>
+        <translation>was das Mischgefäß nimmt</translation>
     </message>
     <message>
         <source>what the mixer takes</source>
@@ -7304,8 +7320,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>woher</translation>
     </message>
     <message>
-        <source>whom</source>
-        <translation>wen</translation>
+        <source>what it concerns</source>
+        <translation>betrifft</translation>
     </message>
     <message>
         <source>wide</source>
@@ -7421,7 +7437,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>“%1” is no longer on disk; saving writes it again.</source>
-        <translation>„%1“ ist nicht mehr auf der Platte; Speichern schreibt es neu.</translation>
+        <translation>„%1“ ist nicht mehr auf dem Datenträger; Speichern schreibt es neu.</translation>
     </message>
     <message>
         <source>“%1” is not in the guide</source>
@@ -7498,16 +7514,16 @@ Wieder aufnehmen?</translation>
         <translation>dieser Umriss hat diese Form nicht mehr</translation>
     </message>
     <message>
-        <source>%1 of %2 ticked. Space ticks a row. Bold can’t wait.</source>
+        <source>%1 of %2 marked done. Space marks a row. Bold can’t wait.</source>
         <translation>%1 von %2 abgehakt. Die Leertaste hakt eine Zeile ab. Fettes kann nicht warten.</translation>
     </message>
     <message>
-        <source>%1, though nothing they are drawn from.</source>
-        <translation>%1, doch nichts, wonach sie gezeichnet sind.</translation>
+        <source>%1, but nothing on them.</source>
+        <translation>%1, aber nichts, was darauf steht.</translation>
     </message>
     <message>
-        <source>%1: print again what is cut by, of %2.</source>
-        <translation>%1: Neu drucken, wonach geschnitten wird, von %2.</translation>
+        <source>%1. Print again the templates of: %2.</source>
+        <translation>%1. Schablonen neu drucken für: %2.</translation>
     </message>
     <message>
         <source>Run s&amp;heet</source>
@@ -7534,7 +7550,7 @@ Wieder aufnehmen?</translation>
         <translation>Noch nichts zu tun: Es braucht eine Form und eine Dosis.</translation>
     </message>
     <message>
-        <source>Run</source>
+        <source>Steps</source>
         <translation>Ablauf</translation>
     </message>
     <message>
@@ -7546,11 +7562,11 @@ Wieder aufnehmen?</translation>
         <translation>Tage der Werkstatt</translation>
     </message>
     <message>
-        <source>Take all ticks back</source>
+        <source>Take all marks back</source>
         <translation>Alle Haken zurücknehmen</translation>
     </message>
     <message>
-        <source>Take the tick of “%1” back</source>
+        <source>Take the mark of “%1” back</source>
         <translation>Haken bei „%1“ zurücknehmen</translation>
     </message>
     <message>
@@ -7562,7 +7578,7 @@ Wieder aufnehmen?</translation>
         <translation>Es gibt noch nichts zu tun: Es braucht eine Form und eine Dosis.</translation>
     </message>
     <message>
-        <source>Tick “%1”</source>
+        <source>Mark “%1”</source>
         <translation>„%1“ abhaken</translation>
     </message>
     <message>
@@ -7574,7 +7590,7 @@ Wieder aufnehmen?</translation>
         <translation>Was wann getan wird</translation>
     </message>
     <message>
-        <source>What is done when, for all drawers: dark while hands are on, open while it is left alone, black where it can’t wait; a flag stands before what waits for gates</source>
+        <source>What is done when, for all drawers: dark while hands are on, open while it is left alone, black where it can’t wait; a flag stands before what has conditions</source>
         <translation>Was wann getan wird, für alle Schubladen: dunkel, solange Hände daran sind, offen, solange es ruht, schwarz, wo es nicht warten kann; eine Fahne steht vor dem, was erst nach Bedingungen beginnt</translation>
     </message>
     <message>
@@ -7586,15 +7602,15 @@ Wieder aufnehmen?</translation>
         <translation>zuerst: %1</translation>
     </message>
     <message>
-        <source>Dark: hands on; open: left alone; black with wide edges: can't wait; a flag: gates come first, an open one once all are ticked. Bands are the hours the shop is closed.</source>
-        <translation>Dunkel: Hand anlegen; offen: ruht; schwarz mit breiten Rändern: darf nicht warten; eine Fahne: erst die Freigaben, offen, wenn alle abgehakt sind. Bänder sind die Stunden, in denen die Werkstatt geschlossen ist.</translation>
+        <source>Dark: hands on; open: left alone; black with wide edges: can't wait; a flag: conditions come first, an open one once all are met. Bands are the hours the shop is closed.</source>
+        <translation>Dunkel: Hand anlegen; offen: ruht; schwarz mit breiten Rändern: darf nicht warten; eine Fahne: erst die Bedingungen; offen, wenn alle erfüllt sind. Bänder sind die Stunden, in denen die Werkstatt geschlossen ist.</translation>
     </message>
     <message>
         <source>Labels  ·  %1, %2  ·  %3  ·  page %4 of %5</source>
         <translation>Etiketten  ·  %1, %2  ·  %3  ·  Seite %4 von %5</translation>
     </message>
     <message>
-        <source>Wall strips  ·  1 : 1, print without scaling and measure the ruler  ·  %1, %2  ·  %3  ·  page %4 of %5</source>
+        <source>Wall strips  ·  1 : 1, print without scaling and measure the scale  ·  %1, %2  ·  %3  ·  page %4 of %5</source>
         <translation>Wandstreifen  ·  1 : 1, ohne Skalierung drucken und den Maßstab nachmessen  ·  %1, %2  ·  %3  ·  Seite %4 von %5</translation>
     </message>
     <message>
@@ -7651,11 +7667,11 @@ Wieder aufnehmen?</translation>
     </message>
     <message>
         <source>Compression stress at &amp;25 %</source>
-        <translation>Stauchspannung bei &amp;25 %</translation>
+        <translation>Druckspannung bei &amp;25 %</translation>
     </message>
     <message>
         <source>Compression stress at &amp;40 %</source>
-        <translation>Stauchhärte bei &amp;40 %</translation>
+        <translation>Druckspannung bei &amp;40 %</translation>
     </message>
     <message>
         <source>Dry run now?</source>
@@ -7887,7 +7903,7 @@ Wieder aufnehmen?</translation>
     </message>
     <message>
         <source>clay, mL</source>
-        <translation>Ton, mL</translation>
+        <translation>Modelliermasse, mL</translation>
     </message>
     <message>
         <source>closure</source>
@@ -8082,15 +8098,15 @@ Wieder aufnehmen?</translation>
         <translation>&amp;Verkleinern</translation>
     </message>
     <message>
-        <source>2 L set</source>
+        <source>2 L kit</source>
         <translation>Gebinde 2 L</translation>
     </message>
     <message>
-        <source>40 L set</source>
+        <source>40 L kit</source>
         <translation>Gebinde 40 L</translation>
     </message>
     <message>
-        <source>8 L set</source>
+        <source>8 L kit</source>
         <translation>Gebinde 8 L</translation>
     </message>
     <message>
@@ -8110,7 +8126,7 @@ Wieder aufnehmen?</translation>
         <translation>Schraubzwinge</translation>
     </message>
     <message>
-        <source>Block 6F22 (9 V)</source>
+        <source>Battery 6F22 (9 V)</source>
         <translation>Blockbatterie 6F22 (9 V)</translation>
     </message>
     <message>
@@ -8167,7 +8183,7 @@ Wieder aufnehmen?</translation>
     </message>
     <message>
         <source>Drive the closures beside it from the side, or add clamps there. What has set under the gap is cut off.</source>
-        <translation>Die Verschlüsse daneben von der Seite eindrehen oder dort Zwingen setzen. Was unter dem Spalt fest geworden ist, wird abgeschnitten.</translation>
+        <translation>Die Verschlüsse daneben von der Seite anziehen oder dort Zwingen setzen. Was unter dem Spalt fest geworden ist, wird abgeschnitten.</translation>
     </message>
     <message>
         <source>F&amp;it at the ends</source>
@@ -8230,12 +8246,12 @@ Wieder aufnehmen?</translation>
         <translation>IEC 60297-3-100: 482,6 breit, 44,45 weniger 0,79 hoch; 25 tief mit Kantung angenommen</translation>
     </message>
     <message>
-        <source>ISO 272: 24 across flats, 27.71 across corners; ISO 4032 height 14.8 (from memory)</source>
-        <translation>ISO 272: Schlüsselweite 24, Eckmaß 27,71; ISO 4032: Höhe 14,8 (aus dem Gedächtnis)</translation>
+        <source>ISO 272: 24 across flats, 27.71 across corners; ISO 4032 height 14.8 (not checked against the standard)</source>
+        <translation>ISO 272: Schlüsselweite 24, Eckmaß 27,71; ISO 4032: Höhe 14,8 (nicht mit der Norm abgeglichen)</translation>
     </message>
     <message>
-        <source>ISO 3650: section 35 × 9 above 10 mm length (section from memory); lying</source>
-        <translation>ISO 3650: Querschnitt 35 × 9 über 10 mm Länge (Querschnitt aus dem Gedächtnis); liegend</translation>
+        <source>ISO 3650: section 35 × 9 above 10 mm length (section not checked against the standard); lying</source>
+        <translation>ISO 3650: Querschnitt 35 × 9 über 10 mm Länge (Querschnitt nicht mit der Norm abgeglichen); liegend</translation>
     </message>
     <message>
         <source>ISO/IEC 7810: 85.60 × 53.98 × 0.76, corners 3.18; a stack of ten, on edge</source>
@@ -8387,7 +8403,7 @@ Wieder aufnehmen?</translation>
     </message>
     <message>
         <source>Press clay on it with a gloved hand, from the side, and hold it until the foam has set there.</source>
-        <translation>Mit Handschuhen von der Seite Ton darauf drücken und halten, bis der Schaum dort fest ist.</translation>
+        <translation>Mit Handschuhen von der Seite Modelliermasse darauf drücken und halten, bis der Schaum dort fest ist.</translation>
     </message>
     <message>
         <source>Put the build-&amp;up together</source>
@@ -8498,8 +8514,8 @@ Wieder aufnehmen?</translation>
         <translation>&amp;Wege zum Beheben</translation>
     </message>
     <message>
-        <source>What is not placed, &amp;for me</source>
-        <translation>Nicht &amp;Platziertes platzieren lassen</translation>
+        <source>P&amp;lace the rest</source>
+        <translation>Rest &amp;platzieren</translation>
     </message>
     <message>
         <source>Zoom &amp;to what is chosen</source>
@@ -8677,6 +8693,10 @@ Wieder aufnehmen?</translation>
     <message>
         <source>%1 pins %2</source>
         <translation>%1 Stifte %2</translation>
+    </message>
+    <message>
+        <source>%1 pcs %2</source>
+        <translation>%1 Stück %2</translation>
     </message>
     <message>
         <source>%1, shared</source>
