@@ -2449,7 +2449,7 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
     </message>
     <message>
         <source>Flash; the vents&apos; plugs apart</source>
-        <translation>Grat; Zapfen der Entlüftungslöcher getrennt</translation>
+        <translation>Grat, ohne die Zapfen</translation>
     </message>
     <message>
         <source>Flatbed scan</source>
