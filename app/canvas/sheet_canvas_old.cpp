@@ -32,7 +32,7 @@ QStringList SheetCanvas::missing() const {
     if (spec.slow && document_.building().busy())
         return {
             tr("Working it out…"),
-            tr("%1 % of where air stays, the plate, and what to cut").arg(static_cast<int>(progress_ * 100))};
+            tr("air, plate and cuts: %1 %").arg(static_cast<int>(progress_ * 100))};
     QStringList lines{sheet_words(spec.name), sheet_words(spec.missing)};
     constexpr int most = 3;
     int said = 0;

@@ -110,7 +110,7 @@ const std::vector<SheetSpec>& sheet_specs() {
         {SheetId::run_sheet, "view.run", QT_TRANSLATE_NOOP("Actions", "Run s&heet"), "run-sheet", "Ctrl+7",
          TEXT("Run sheet"), TEXT("Run"), Seen::days, false, false, false, true,
          TEXT("What is done when, for all drawers: dark while hands are on, open while it is left alone, "
-              "black where it can’t wait; a flag stands before what waits for gates"),
+              "black where it can’t wait; a flag stands before what has conditions"),
          TEXT("There is nothing to do yet: it needs a mold and a dose."), draw_run},
     };
     return specs;

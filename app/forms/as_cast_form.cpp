@@ -263,7 +263,7 @@ void AsCastForm::show_learned(const job::Job& job) {
         offer(shrinkage_, {}, {});
     const bool any = learned.bucket_left_ml || learned.viscosity_pa_s || learned.shrinkage;
     QString words =
-        any ? tr("Mean ± standard deviation (casts). Tick what the job is to reckon with from now "
+        any ? tr("Mean ± standard deviation (casts). Check what the job is to reckon with from now "
                  "on; undo takes it back.")
             : tr("Nothing measured yet that could be reckoned with.");
     if (learned.wider_mm)

@@ -72,7 +72,7 @@ void add_air_words(MoldPen& pen, const air::Answer& air, const job::Job& job, bo
     for (std::size_t i = 0; i < pockets.size(); ++i) {
         const double stays = air.vented.shares_ml[i];
         if (!all_named && stays <= air::vented_ml) continue;
-        std::string words = "E " + plan::fixed(pockets[i].expansion, 2);
+        std::string words = "×" + plan::fixed(pockets[i].expansion, 2);
         if (stays > air::vented_ml)
             words += language::tr(", keeps ").toStdString() + plan::say_volume_ml(stays, job.display_units);
         TextMark mark =

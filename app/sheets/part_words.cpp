@@ -42,4 +42,8 @@ QString screw_size(const job::Job& job, double diameter_mm, double length_mm) {
     return job.display_units == job::DisplayUnits::mm ? size : size + QStringLiteral(" mm");
 }
 
+QString pieces_of(int count, const QString& thing) {
+    return count == 1 ? language::tr("1 pc %1").arg(thing) : language::tr("%1 pcs %2").arg(count).arg(thing);
+}
+
 } // namespace drawercast::sheets

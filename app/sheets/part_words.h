@@ -17,4 +17,7 @@ QString part_name(const std::string& label);  ///< without it
 /// unit it is not in.
 QString screw_size(const job::Job& job, double diameter_mm, double length_mm);
 
+/// "2 pcs 4 × 40", "1 pc Batten 45 × 45": how many of a thing whose name is or ends in a size.
+QString pieces_of(int count, const QString& thing);
+
 } // namespace drawercast::sheets

@@ -128,7 +128,7 @@ QByteArray pockets(const job::Job& job, const plan::Plan& plan) {
 
 QByteArray checks(const job::Job& job, const plan::Plan& plan) {
     Rows rows(job);
-    rows.add({tr("drawer"), tr("severity"), tr("check"), tr("whom"), tr("what"), tr("what to do"),
+    rows.add({tr("drawer"), tr("severity"), tr("check"), tr("what it concerns"), tr("what"), tr("what to do"),
               tr("left as is")});
     const auto add = [&](const QString& drawer, const layout::Check& check) {
         rows.add({drawer, sheets::severity_words(check.severity),

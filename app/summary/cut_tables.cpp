@@ -28,10 +28,9 @@ QString sizes(const Summary& summary, std::initializer_list<double> all) {
     return words.join(QStringLiteral(" × "));
 }
 
-/// "2 × 4 × 40"
+/// "2 pcs 4 × 40"
 QString counted_screws(const Summary& summary, const stock::ScrewUse& use) {
-    return QStringLiteral("%1 × %2").arg(use.count).arg(
-        sheets::screw_size(summary.job, use.diameter_mm, use.length_mm));
+    return sheets::pieces_of(use.count, sheets::screw_size(summary.job, use.diameter_mm, use.length_mm));
 }
 
 /// "2 × Particleboard 16 + Particleboard 12"
@@ -91,7 +90,7 @@ QString labels_by_drawer(const std::vector<std::string>& labels) {
     return words;
 }
 
-/// "2 × 4 × 40", "1 × 3 × 35, pin 2 × 30", "glue, 2 pins 2 × 25": from below through the base.
+/// "2 pcs 4 × 40", "1 pc 3 × 35, pin 2 × 30", "glue, 2 pins 2 × 25": from below through the base.
 QString held_words(const Summary& summary, const stock::Body& body) {
     if (body.rest == stock::Rest::on_body) return {};
     QStringList words;
@@ -265,7 +264,7 @@ Table ticket_table(const Summary& summary, const plan::StockPlan& stock) {
         bool first = true;
         for (const auto& line : ticket.lines) {
             const QString pieces =
-                QStringLiteral("%1 × %2").arg(line.labels.size()).arg(summary.said(line.length_mm));
+                sheets::pieces_of(static_cast<int>(line.labels.size()), summary.said(line.length_mm));
             const QString from = line.from_strip ? language::tr("off one strip: ") : QString();
             table.rows.push_back({{first ? language::goods_name(ticket.board) : QString(), false, {}},
                                   {first ? summary.said(ticket.fence_mm) : QString(), true, {}},

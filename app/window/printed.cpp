@@ -51,8 +51,8 @@ QString changed_since_printed(const QString& path, const job::Job& job, const Pr
             old << QString::fromStdString(job::shown_name(*drawer));
     const QString since =
         tr("Changed since the templates of rev. %1 were printed").arg(kept[revision].toInt());
-    return old.isEmpty() ? tr("%1, though nothing they are drawn from.").arg(since)
-                         : tr("%1: print again what is cut by, of %2.").arg(since, old.join(", "));
+    return old.isEmpty() ? tr("%1, but nothing on them.").arg(since)
+                         : tr("%1. Print again the templates of: %2.").arg(since, old.join(", "));
 }
 
 } // namespace drawercast::app

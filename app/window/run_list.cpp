@@ -53,7 +53,7 @@ void for_each_row(const QTreeWidget& rows, const Act& act) {
 
 RunList::RunList(Document& document, QWidget* parent)
     : QWidget(parent), document_(document), rows_(new QTreeWidget(this)), told_(new QLabel(this)),
-      clear_(new QPushButton(tr("Take all ticks back"), this)) {
+      clear_(new QPushButton(tr("Take all marks back"), this)) {
     rows_->setAccessibleName(tr("What is done when"));
     rows_->setColumnCount(columns);
     rows_->setHeaderLabels({tr("What"), tr("Drawer"), tr("From"), tr("Until"), tr("Then")});
@@ -143,19 +143,19 @@ void RunList::show_ticks() {
     rows_->viewport()->update(); // the rows’ signals were held back
     told_->setText(all == 0
                        ? tr("Nothing to do yet: it needs a mold and a dose.")
-                       : tr("%1 of %2 ticked. Space ticks a row. Bold can’t wait.").arg(ticked).arg(all));
+                       : tr("%1 of %2 marked done. Space marks a row. Bold can’t wait.").arg(ticked).arg(all));
     clear_->setEnabled(ticked > 0);
 }
 
 void RunList::take(const QTreeWidgetItem& item) {
     const bool on = item.checkState(what) == Qt::Checked;
     document_.commit(
-        on ? tr("Tick “%1”").arg(item.text(what)) : tr("Take the tick of “%1” back").arg(item.text(what)),
+        on ? tr("Mark “%1”").arg(item.text(what)) : tr("Take the mark of “%1” back").arg(item.text(what)),
         plan::with_tick(document_.job(), item.data(what, tick_role).toString().toStdString(), on, now_s()));
 }
 
 void RunList::clear_ticks() {
-    document_.commit(tr("Take all ticks back"), plan::without_ticks(document_.job(), run_.tasks, now_s()));
+    document_.commit(tr("Take all marks back"), plan::without_ticks(document_.job(), run_.tasks, now_s()));
 }
 
 } // namespace drawercast::app

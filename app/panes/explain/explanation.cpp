@@ -100,7 +100,7 @@ QString place_of(Input input) {
     case Input::figure:
         return {};
     case Input::overpack:
-        return words(QT_TRANSLATE_NOOP("drawercast::app::explain", "the scale in the foam answer"));
+        return words(QT_TRANSLATE_NOOP("drawercast::app::explain", "the gauge in the Foam pane"));
     case Input::foam:
         return words(QT_TRANSLATE_NOOP("drawercast::app::explain", "Foam…"));
     case Input::shop:

@@ -12,7 +12,7 @@ namespace drawercast::app::explain {
 enum class Input {
     constant, ///< nowhere: a rule of this program
     figure,   ///< another figure of the answer, with an explanation of its own
-    overpack, ///< the scale in the foam answer
+    overpack, ///< the gauge in the Foam pane
     foam,
     shop,
     drawer,

@@ -6,6 +6,7 @@
 #include "language/spoken.h"
 #include "panes/mold_figures.h"
 #include "sheets/magnitude_ladder.h"
+#include "sheets/part_words.h"
 
 #include <algorithm>
 
@@ -30,7 +31,7 @@ class Plate {
 
     QString remark() const {
         if (plate_.governs == mold::Limit::screw_length) return tr("screws do not fit");
-        return plate_.passes ? tr("%1 % of what decides").arg(qRound(100 * plate_.use))
+        return plate_.passes ? tr("at %1 % of its limit").arg(qRound(100 * plate_.use))
                              : tr("over its limit: %1 %").arg(qRound(100 * plate_.use));
     }
 
@@ -43,6 +44,9 @@ class Plate {
     MoldFigure::Limit limit(mold::Limit which, double value, double most) const {
         const double share = most > 0 ? value / most : 2;
         return {share, share > 1 + 1e-9, plate_.governs == which};
+    }
+    template <typename Count> QString pieces_of(Count count, const std::string& name) const {
+        return sheets::pieces_of(static_cast<int>(count), language::goods_name(name));
     }
     QString of(const QString& value, const QString& most) const { return tr("%1 of %2").arg(value, most); }
 
@@ -72,10 +76,8 @@ class Plate {
              {}});
         QString pieces = tr("none");
         if (design_.stiffener && !design_.stiffeners.empty()) {
-            const int count = static_cast<int>(design_.stiffeners.size());
-            pieces = (design_.glued ? tr("%1 × %2, glued on") : tr("%1 × %2, loose"))
-                         .arg(count)
-                         .arg(language::goods_name(design_.stiffener->name));
+            pieces = (design_.glued ? tr("%1, glued on") : tr("%1, loose"))
+                         .arg(pieces_of(design_.stiffeners.size(), design_.stiffener->name));
         }
         put("stiffeners", tr("stiffeners"), pieces,
             {answer_.job.mold.stiffeners ? fixed : found,
@@ -86,8 +88,7 @@ class Plate {
                                         [](const mold::ClosureAt& at) { return at.stiffener_end; });
         const bool other = ends > 0 && !(design_.end_closure == design_.closure);
         const auto around = static_cast<std::ptrdiff_t>(design_.closures.size()) - (other ? ends : 0);
-        const QString closures = tr("%1 × %2").arg(around).arg(language::goods_name(design_.closure.name));
-        put("closures", tr("closures"), closures,
+        put("closures", tr("closures"), pieces_of(around, design_.closure.name),
             {answer_.job.mold.closure ? fixed : found,
              {},
              tr("Even pitch along each wall, the first 30 mm from a corner or more: common practice."),
@@ -95,7 +96,7 @@ class Plate {
                 "corners, halves, always opposite pairs. Loosen them in reverse.")});
         if (other)
             put("end_closures", tr("at stiffeners’ ends"),
-                tr("%1 × %2").arg(ends).arg(language::goods_name(design_.end_closure.name)),
+                pieces_of(ends, design_.end_closure.name),
                 {tr("A closure of its own at each end of a stiffener takes the most: the worst pull falls by "
                     "a "
                     "good third."),
@@ -187,8 +188,7 @@ class Plate {
     void add_runner_up() {
         const auto& next = *plate_.runner_up;
         const QString pieces =
-            next.stiffeners > 0 ? tr("%1 × %2").arg(next.stiffeners).arg(language::goods_name(next.stiffener))
-                                : tr("no stiffener");
+            next.stiffeners > 0 ? pieces_of(next.stiffeners, next.stiffener) : tr("no stiffener");
         put("next", tr("next best"), tr("%1, %2").arg(language::goods_name(next.board), pieces),
             {tr("With %1 closures, at a higher price. Fix it in the mold’s form to have it.")
                  .arg(next.closures),

@@ -96,7 +96,7 @@ class Pressure {
 
     Line lift() const {
         const Result result = answer_.said_n(pressure_.lift_n);
-        Line line{tr("lift on the plate"),
+        Line line{tr("force on the plate"),
                   QStringLiteral("{closed} × {area}"),
                   {{"closed", tr("pressure when closed"), kpa_.of(pressure_.closed_kpa), kpa_.unit,
                     Input::figure, "closed"},

@@ -30,7 +30,8 @@ class Vents {
 
     QString remark() const {
         const int left = unvented();
-        if (left == 0) return tr("no air stays");
+        if (pockets_.empty()) return tr("no air pocket");
+        if (left == 0) return tr("all vented");
         return left == 1 ? tr("air stays in one place") : tr("air stays in %1 places").arg(left);
     }
 
@@ -55,7 +56,7 @@ class Vents {
         }
         QStringList said;
         for (const auto& [mm, count] : drills)
-            said << tr("%1 × %2").arg(count).arg(text(plan::say_length(mm, answer_.units())));
+            said << tr("%1, ⌀%2").arg(count).arg(text(plan::say_length(mm, answer_.units())));
         QString rule =
             tr("As few as leave no air pocket more than a little air, each at a pocket; then, where "
                "none is near, one in each corner and along the walls.");

@@ -52,12 +52,12 @@
         <translation>%1 %</translation>
     </message>
     <message>
-        <source>%1 % of what decides</source>
-        <translation>%1 % ausgenutzt</translation>
+        <source>at %1 % of its limit</source>
+        <translation>zu %1 % ausgenutzt</translation>
     </message>
     <message>
-        <source>%1 % of where air stays, the plate, and what to cut</source>
-        <translation>%1 % davon, wo Luft bleibt, der Druckplatte und des Zuschnitts</translation>
+        <source>air, plate and cuts: %1 %</source>
+        <translation>Luft, Druckplatte und Zuschnitt: %1 %</translation>
     </message>
     <message>
         <source>%1 %, full ×%2 at the low end and ×%3 at the high end</source>
@@ -316,6 +316,14 @@
         <translation>%1 × %2</translation>
     </message>
     <message>
+        <source>%1, ⌀%2</source>
+        <translation>%1, ⌀%2</translation>
+    </message>
+    <message>
+        <source>1 pc %1</source>
+        <translation>1 Stück %1</translation>
+    </message>
+    <message>
         <source>%1 × %2 at hand</source>
         <translation>%1 × %2 vorhanden</translation>
     </message>
@@ -328,16 +336,16 @@
         <translation>%1 × %2, %3 hoch</translation>
     </message>
     <message>
-        <source>%1 × %2, glued on</source>
-        <translation>%1 × %2, aufgeleimt</translation>
+        <source>%1, glued on</source>
+        <translation>%1, aufgeleimt</translation>
     </message>
     <message>
         <source>%1 × %2, insert %3</source>
         <translation>%1 × %2, Einsatz %3</translation>
     </message>
     <message>
-        <source>%1 × %2, loose</source>
-        <translation>%1 × %2, lose</translation>
+        <source>%1, loose</source>
+        <translation>%1, lose</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -1917,11 +1925,11 @@
     </message>
     <message>
         <source>Closures are numbered as they are driven, and loosened in reverse. Drill them through the plate; with the plate on the box, drill the pilots into the walls.</source>
-        <translation>Verschlüsse sind in der Reihenfolge des Schließens nummeriert; umgekehrt lösen. Durch die Druckplatte bohren; mit der Platte auf dem Kasten in die Wände vorbohren.</translation>
+        <translation>Verschlüsse tragen die Nummer, in der sie angezogen werden; umgekehrt lösen. Durch die Druckplatte bohren; mit der Platte auf dem Kasten in die Wände vorbohren.</translation>
     </message>
     <message>
         <source>Closures have the number in which they are driven; loosen them in reverse.</source>
-        <translation>Verschlüsse tragen die Nummer, in der sie geschlossen werden; umgekehrt lösen.</translation>
+        <translation>Verschlüsse tragen die Nummer, in der sie angezogen werden; umgekehrt lösen.</translation>
     </message>
     <message>
         <source>Closures of the plates</source>
@@ -3158,7 +3166,7 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Masse bleibt erhalten; Dichten nach dem Etikett des Schaums, wie eingegeben.</translation>
     </message>
     <message>
-        <source>Mean ± standard deviation (casts). Tick what the job is to reckon with from now on; undo takes it back.</source>
+        <source>Mean ± standard deviation (casts). Check what the job is to reckon with from now on; undo takes it back.</source>
         <translation>Mittel ± Standardabweichung (Güsse). Ankreuzen, womit der Auftrag künftig rechnen soll; Rückgängig nimmt es zurück.</translation>
     </message>
     <message>
@@ -3786,7 +3794,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>People who drive closures</source>
-        <translation>Leute, die Verschlüsse schließen</translation>
+        <translation>Leute, die Verschlüsse anziehen</translation>
     </message>
     <message>
         <source>Photo</source>
@@ -4578,11 +4586,11 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>The greatest lift along the opening’s edge at the pressure when closed, with closures half as stiff: foam that gets in there is trimmed off as flash.</source>
-        <translation>Der größte Abhub entlang des Randes der Öffnung beim Druck in der geschlossenen Form, mit halb so steifen Verschlüssen: Schaum, der dort eindringt, wird als Grat abgeschnitten.</translation>
+        <translation>Das größte Abheben entlang des Randes der Öffnung beim Druck in der geschlossenen Form, mit halb so steifen Verschlüssen: Schaum, der dort eindringt, wird als Grat abgeschnitten.</translation>
     </message>
     <message>
         <source>The greatest lift over the opening at the pressure when closed: it is the back of the insert, which nobody sees.</source>
-        <translation>Der größte Abhub über der Öffnung beim Druck in der geschlossenen Form: Das ist die Unterseite des Einsatzes, die niemand sieht.</translation>
+        <translation>Das größte Abheben über der Öffnung beim Druck in der geschlossenen Form: Das ist die Unterseite des Einsatzes, die niemand sieht.</translation>
     </message>
     <message>
         <source>The greatest pull at the pressure to build for, with closures twice as stiff. The plate pries at its rim, so the worst pulls about twice what an even share would be.</source>
@@ -5798,7 +5806,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>driving them all</source>
-        <translation>alle schließen</translation>
+        <translation>alle anziehen</translation>
     </message>
     <message>
         <source>each set</source>
@@ -6233,16 +6241,16 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Stand der Flüssigkeit</translation>
     </message>
     <message>
-        <source>lift on the plate</source>
-        <translation>Hub an der Druckplatte</translation>
+        <source>force on the plate</source>
+        <translation>Kraft auf die Druckplatte</translation>
     </message>
     <message>
         <source>lift, in</source>
-        <translation>Abhub, in</translation>
+        <translation>Abheben, in</translation>
     </message>
     <message>
         <source>lift, mm</source>
-        <translation>Abhub, mm</translation>
+        <translation>Abheben, mm</translation>
     </message>
     <message>
         <source>liquid in the cup</source>
@@ -6361,8 +6369,12 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>kein Lufteinschluss behält seine Luft</translation>
     </message>
     <message>
-        <source>no air stays</source>
-        <translation>luftfrei</translation>
+        <source>no air pocket</source>
+        <translation>kein Lufteinschluss</translation>
+    </message>
+    <message>
+        <source>all vented</source>
+        <translation>alle entlüftet</translation>
     </message>
     <message>
         <source>no flash: a shadow with a sharp edge counts as object.</source>
@@ -7076,8 +7088,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>die Aussparungen auf dem Schubladenplan</translation>
     </message>
     <message>
-        <source>the scale in the foam answer</source>
-        <translation>die Skala in der Schaumantwort</translation>
+        <source>the gauge in the Foam pane</source>
+        <translation>die Skala im Bereich Schaum</translation>
     </message>
     <message>
         <source>the scale shows</source>
@@ -7304,8 +7316,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>woher</translation>
     </message>
     <message>
-        <source>whom</source>
-        <translation>wen</translation>
+        <source>what it concerns</source>
+        <translation>betrifft</translation>
     </message>
     <message>
         <source>wide</source>
@@ -7494,16 +7506,16 @@ Wieder aufnehmen?</translation>
         <translation>dieser Umriss hat diese Form nicht mehr</translation>
     </message>
     <message>
-        <source>%1 of %2 ticked. Space ticks a row. Bold can’t wait.</source>
+        <source>%1 of %2 marked done. Space marks a row. Bold can’t wait.</source>
         <translation>%1 von %2 abgehakt. Die Leertaste hakt eine Zeile ab. Fettes kann nicht warten.</translation>
     </message>
     <message>
-        <source>%1, though nothing they are drawn from.</source>
-        <translation>%1, doch nichts, wonach sie gezeichnet sind.</translation>
+        <source>%1, but nothing on them.</source>
+        <translation>%1, aber nichts, was darauf steht.</translation>
     </message>
     <message>
-        <source>%1: print again what is cut by, of %2.</source>
-        <translation>%1: Neu drucken, wonach geschnitten wird, von %2.</translation>
+        <source>%1. Print again the templates of: %2.</source>
+        <translation>%1. Schablonen neu drucken für: %2.</translation>
     </message>
     <message>
         <source>Run s&amp;heet</source>
@@ -7542,11 +7554,11 @@ Wieder aufnehmen?</translation>
         <translation>Tage der Werkstatt</translation>
     </message>
     <message>
-        <source>Take all ticks back</source>
+        <source>Take all marks back</source>
         <translation>Alle Haken zurücknehmen</translation>
     </message>
     <message>
-        <source>Take the tick of “%1” back</source>
+        <source>Take the mark of “%1” back</source>
         <translation>Haken bei „%1“ zurücknehmen</translation>
     </message>
     <message>
@@ -7558,7 +7570,7 @@ Wieder aufnehmen?</translation>
         <translation>Es gibt noch nichts zu tun: Es braucht eine Form und eine Dosis.</translation>
     </message>
     <message>
-        <source>Tick “%1”</source>
+        <source>Mark “%1”</source>
         <translation>„%1“ abhaken</translation>
     </message>
     <message>
@@ -7570,7 +7582,7 @@ Wieder aufnehmen?</translation>
         <translation>Was wann getan wird</translation>
     </message>
     <message>
-        <source>What is done when, for all drawers: dark while hands are on, open while it is left alone, black where it can’t wait; a flag stands before what waits for gates</source>
+        <source>What is done when, for all drawers: dark while hands are on, open while it is left alone, black where it can’t wait; a flag stands before what has conditions</source>
         <translation>Was wann getan wird, für alle Schubladen: dunkel, solange Hände daran sind, offen, solange es ruht, schwarz, wo es nicht warten kann; eine Fahne steht vor dem, was erst nach Bedingungen beginnt</translation>
     </message>
     <message>
@@ -7582,8 +7594,8 @@ Wieder aufnehmen?</translation>
         <translation>zuerst: %1</translation>
     </message>
     <message>
-        <source>Dark: hands on; open: left alone; black with wide edges: can't wait; a flag: gates come first, an open one once all are ticked. Bands are the hours the shop is closed.</source>
-        <translation>Dunkel: Hand anlegen; offen: ruht; schwarz mit breiten Rändern: darf nicht warten; eine Fahne: erst die Freigaben, offen, wenn alle abgehakt sind. Bänder sind die Stunden, in denen die Werkstatt geschlossen ist.</translation>
+        <source>Dark: hands on; open: left alone; black with wide edges: can't wait; a flag: conditions come first, an open one once all are met. Bands are the hours the shop is closed.</source>
+        <translation>Dunkel: Hand anlegen; offen: ruht; schwarz mit breiten Rändern: darf nicht warten; eine Fahne: erst die Bedingungen; offen, wenn alle erfüllt sind. Bänder sind die Stunden, in denen die Werkstatt geschlossen ist.</translation>
     </message>
     <message>
         <source>Labels  ·  %1, %2  ·  %3  ·  page %4 of %5</source>
@@ -7883,7 +7895,7 @@ Wieder aufnehmen?</translation>
     </message>
     <message>
         <source>clay, mL</source>
-        <translation>Ton, mL</translation>
+        <translation>Modelliermasse, mL</translation>
     </message>
     <message>
         <source>closure</source>
@@ -8163,7 +8175,7 @@ Wieder aufnehmen?</translation>
     </message>
     <message>
         <source>Drive the closures beside it from the side, or add clamps there. What has set under the gap is cut off.</source>
-        <translation>Die Verschlüsse daneben von der Seite eindrehen oder dort Zwingen setzen. Was unter dem Spalt fest geworden ist, wird abgeschnitten.</translation>
+        <translation>Die Verschlüsse daneben von der Seite anziehen oder dort Zwingen setzen. Was unter dem Spalt fest geworden ist, wird abgeschnitten.</translation>
     </message>
     <message>
         <source>F&amp;it at the ends</source>
@@ -8383,7 +8395,7 @@ Wieder aufnehmen?</translation>
     </message>
     <message>
         <source>Press clay on it with a gloved hand, from the side, and hold it until the foam has set there.</source>
-        <translation>Mit Handschuhen von der Seite Ton darauf drücken und halten, bis der Schaum dort fest ist.</translation>
+        <translation>Mit Handschuhen von der Seite Modelliermasse darauf drücken und halten, bis der Schaum dort fest ist.</translation>
     </message>
     <message>
         <source>Put the build-&amp;up together</source>
@@ -8673,6 +8685,10 @@ Wieder aufnehmen?</translation>
     <message>
         <source>%1 pins %2</source>
         <translation>%1 Stifte %2</translation>
+    </message>
+    <message>
+        <source>%1 pcs %2</source>
+        <translation>%1 Stück %2</translation>
     </message>
     <message>
         <source>%1, shared</source>

@@ -81,7 +81,7 @@
     </message>
     <message>
         <source>the picture is of the measuring sheet, not of a blank one</source>
-        <translation>das Bild zeigt den Messblatt, keinen leeren Bogen</translation>
+        <translation>das Bild zeigt das Messblatt, keinen leeren Bogen</translation>
     </message>
     <message>
         <source>Say that it is the measuring sheet</source>
@@ -137,11 +137,11 @@
     </message>
     <message>
         <source>the measuring sheet in the picture is of another paper</source>
-        <translation>der Messblatt im Bild hat ein anderes Papierformat</translation>
+        <translation>das Messblatt im Bild hat ein anderes Papierformat</translation>
     </message>
     <message>
         <source>Choose the paper it was printed on</source>
-        <translation>Das Papier wählen, auf das er gedruckt ist</translation>
+        <translation>Das Papier wählen, auf das es gedruckt ist</translation>
     </message>
     <message>
         <source>the marks are not where this sheet has them: another paper size, or a mirrored picture</source>
@@ -1029,7 +1029,7 @@
     </message>
     <message>
         <source>there is no drawer to quote</source>
-        <translation>es gibt keine Schublade für den Kostenschätzung</translation>
+        <translation>es gibt keine Schublade für die Kostenschätzung</translation>
     </message>
     <message>
         <source>Give one drawer at least</source>
@@ -1361,7 +1361,7 @@
     </message>
     <message>
         <source>Set a pour point in it</source>
-        <translation>Einen Gießstelle hineinsetzen</translation>
+        <translation>Eine Gießstelle hineinsetzen</translation>
     </message>
     <message>
         <source>Use a thicker board or another stiffener</source>
@@ -1369,7 +1369,7 @@
     </message>
     <message>
         <source>Set closures closer, add a stiffener, or lay a gasket strip</source>
-        <translation>Verschlüsse enger setzen, eine Versteifung ergänzen oder einen Dichtband einlegen</translation>
+        <translation>Verschlüsse enger setzen, eine Versteifung ergänzen oder ein Dichtband einlegen</translation>
     </message>
     <message>
         <source>Set closures closer, or take longer or thicker ones</source>
@@ -1637,11 +1637,11 @@
     </message>
     <message>
         <source>Drive the closures</source>
-        <translation>Verschlüsse festziehen</translation>
+        <translation>Verschlüsse anziehen</translation>
     </message>
     <message>
         <source>Drive the closures, %1 of them</source>
-        <translation>Verschlüsse festziehen, %1 Stück</translation>
+        <translation>Verschlüsse anziehen, %1 Stück</translation>
     </message>
     <message>
         <source>Dry run of pouring and closing, empty, with a stopwatch</source>
@@ -1665,7 +1665,7 @@
     </message>
     <message>
         <source>Fix the blocks from below and lay the clay fillets</source>
-        <translation>Klötze von unten verschrauben und Hohlkehlen aus Ton ziehen</translation>
+        <translation>Klötze von unten verschrauben und Hohlkehlen aus Modelliermasse ziehen</translation>
     </message>
     <message>
         <source>Leave it alone until it has risen</source>
