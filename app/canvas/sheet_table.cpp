@@ -108,7 +108,7 @@ const std::vector<SheetSpec>& sheet_specs() {
          TEXT("The mold put together, a quarter cut away: turn it, take it apart"),
          TEXT("There is no mold yet: it needs pockets that can be made."), draw_build_up},
         {SheetId::run_sheet, "view.run", QT_TRANSLATE_NOOP("Actions", "Run s&heet"), "run-sheet", "Ctrl+7",
-         TEXT("Run sheet"), TEXT("Run"), Seen::days, false, false, false, true,
+         TEXT("Run sheet"), TEXT("Steps"), Seen::days, false, false, false, true,
          TEXT("What is done when, for all drawers: dark while hands are on, open while it is left alone, "
               "black where it can’t wait; a flag stands before what has conditions"),
          TEXT("There is nothing to do yet: it needs a mold and a dose."), draw_run},

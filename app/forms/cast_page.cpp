@@ -155,7 +155,7 @@ void CastPage::add_mold(const FormContext& context) {
         return may_be_empty(new ValueEdit(in_grams(context), job::range_of(path)));
     };
     numbers_.add(*right_, {"/wax_g", tr("&Release used"), mass("/casts/*/wax_g"), &Cast::wax_g,
-                           tr("Wax on the mold")});
+                           tr("Release agent on the mold")});
     numbers_.add(*right_, {"/clay_g", tr("Cla&y renewed"), mass("/casts/*/clay_g"), &Cast::clay_g, {}});
     right_->add_widget(new_holes_);
     right_->add_wide("/fits", tr("Pockets measured"), fits_);

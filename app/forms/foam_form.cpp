@@ -111,10 +111,10 @@ QWidget* FoamForm::make_pages() {
     pages_->setAccessibleName(tr("Parts of the foam’s figures"));
     pages_->addTab(page_of(rise_rows_), tr("Rise and mix"));
     pages_->addTab(page_of(cured_rows_), tr("Once cured"));
-    pages_->addTab(
-        page_of(kits_, tr("What the foam is sold in. The cheapest whole set that covers the job is taken, "
-                          "what is at hand first.")),
-        tr("Kits"));
+    pages_->addTab(page_of(kits_, tr("What the foam is sold in. The cheapest combination of whole kits that "
+                                     "covers the job is taken, "
+                                     "what is at hand first.")),
+                   tr("Kits"));
     pages_->addTab(make_cup_page(), tr("Test cup"));
     const auto own = [this] {
         make_own();

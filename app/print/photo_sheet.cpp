@@ -119,7 +119,7 @@ Page photo_sheet(Paper paper, const Printing& printing) {
     const theme::Theme theme = theme::printed_theme();
     const auto places = capture::target_places(sheet);
     const bool letter = sheet == capture::sheet_letter;
-    Page page{{sheet.width_mm, sheet.height_mm}, {}, tr("Measuring sheet for pictures")};
+    Page page{{sheet.width_mm, sheet.height_mm}, {}, tr("Measuring sheet for photos")};
     for (std::size_t i = 0; i < places.size(); ++i)
         write_mark(page.inks, places[i], capture::target_dotted(sheet, i), theme);
     const Box around = Box{{0, 0}, page.size_mm}.grown(-frame_inset_mm);
@@ -137,7 +137,7 @@ Page photo_sheet(Paper paper, const Printing& printing) {
                 theme);
     write_lines(page.inks, places[3],
                 {{tr("Camera straight above or nearly, half a meter away,")},
-                 {tr("the whole sheet sharp in the picture. Even light,")},
+                 {tr("the whole sheet sharp in the photo. Even light,")},
                  {tr("no flash: a shadow with a sharp edge counts as object.")}},
                 theme);
     write_lines(page.inks, places[5],

@@ -144,7 +144,7 @@ std::vector<Page> strip_pages(const job::Job& job, const plan::Plan& plan, Paper
         write_ruler(pages[i].inks, px(Vec{safe_margin_mm, size.y - safe_margin_mm - 12}), RulerWay::level,
                     theme);
         const QString foot = language::tr("Wall strips  ·  1 : 1, print without scaling and measure the "
-                                          "ruler  ·  %1, %2  ·  %3  ·  page %4 of %5")
+                                          "scale  ·  %1, %2  ·  %3  ·  page %4 of %5")
                                  .arg(QString::fromStdString(job.title), of_job, how, QString::number(i + 1),
                                       QString::number(pages.size()));
         sheets::write(pages[i].inks, foot, px(Vec{safe_margin_mm, size.y - safe_margin_mm - 1}),

@@ -15,7 +15,7 @@ foam to mix, and the templates to build the mold by. It reads a job file
         Prints every figure as JSON.
   drawercast templates JOB --out FILE.pdf [--paper PAPER] [--sheet SHEET]
                        [--orientation portrait|landscape] [--language LANGUAGE]
-        True-size templates, tiled with overlap, rulers and a map: the pattern
+        True-size templates, tiled with overlap, scales and a map: the pattern
         board (mirrored), the drawer check, the pressure plate and the base to
         drill; then strips for the walls' screws, and labels. SHEET is
         pattern-board, drawer-check, pressure-plate, base-drilling, wall-strips
@@ -62,9 +62,11 @@ de, of the words on paper; en where it is left out, whatever the window speaks.
 An existing file is replaced only when the new one is complete. No display is
 needed.
 
-Exit codes: 0 done, nothing to mend; 1 something must be mended, or a picture
-gives no outline; 2 the job or picture can't be read; 3 the output can't be
-written; 64 the command line is not understood.
+Exit codes: 0 done, nothing to mend; 1 something must be mended, something
+found no room, nothing could be drawn or quoted, a picture gives no outline, or
+half an hour was too short for what takes long; 2 the job or picture can't be
+read; 3 the output can't be written; 64 the command line is not understood; 70 a
+fault of the program.
 )";
 }
 

@@ -23,10 +23,9 @@ constexpr arrange::Budget patience{60'000'000, 1}; ///< less than a minute: whoe
 
 ArrangeActs::ArrangeActs(const Desk& desk, Actions& actions, QWidget* window)
     : QObject(window), desk_(desk), window_(window) {
-    actions.on("arrange.unplaced",
-               [this] { in_drawer(tr("Arrange what is not placed"), arrange::Moving::none); });
+    actions.on("arrange.unplaced", [this] { in_drawer(tr("Place the rest"), arrange::Moving::none); });
     actions.on("arrange.unlocked",
-               [this] { in_drawer(tr("Arrange all that is not locked"), arrange::Moving::unlocked); });
+               [this] { in_drawer(tr("Rearrange what is not locked"), arrange::Moving::unlocked); });
     actions.on("arrange.drawers", [this] { over_drawers(); });
     actions.on("arrange.which", [this] { which_drawer(); });
 }
@@ -51,7 +50,7 @@ void ArrangeActs::over_drawers() {
         [job](const Watch& watch, const arrange::Tell& tell) {
             return arrange::arranged(job, arrange::Moving::none, patience, watch, tell);
         },
-        need, keep(tr("Arrange over all drawers"), need));
+        need, keep(tr("Place the rest over all drawers"), need));
 }
 
 /// Each drawer is tried by itself; the maker chooses among what came of it.
@@ -78,7 +77,7 @@ void ArrangeActs::which_drawer() {
             const auto row = desk_.asking.choice(tr("Which drawer would do"), tr("Arrange in"), rows);
             if (!row) return;
             const arrange::Trial& trial = tried->at(static_cast<std::size_t>(*row));
-            desk_.document.commit(tr("Arrange what is not placed"), trial.arranged.job);
+            desk_.document.commit(tr("Place the rest"), trial.arranged.job);
             desk_.selection.choose_drawer(trial.drawer);
             emit said(arranged_words(trial.arranged));
         });

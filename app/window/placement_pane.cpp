@@ -19,7 +19,7 @@ constexpr int most_words = 3; ///< lines
 } // namespace
 
 PlacementPane::PlacementPane(QWidget* parent)
-    : QWidget(parent), head_(new Head("drawer-frame", tr("Place"), this)), grid_(new QGridLayout),
+    : QWidget(parent), head_(new Head("drawer-frame", tr("Position"), this)), grid_(new QGridLayout),
       words_(new QLabel(this)) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);

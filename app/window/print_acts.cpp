@@ -46,7 +46,7 @@ PrintActs::PrintActs(const Desk& desk, Actions& actions, QObject* parent) : QObj
     });
     actions.on("job.photo_sheet", [this] {
         const auto paper = usual_paper(desk_.document.job().display_units);
-        write_sheet({print::photo_sheet(paper, printing())}, tr("Measuring sheet for pictures"),
+        write_sheet({print::photo_sheet(paper, printing())}, tr("Measuring sheet for photos"),
                     QStringLiteral("-pictures.pdf"));
     });
 }

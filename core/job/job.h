@@ -385,7 +385,7 @@ struct Cast { ///< what came out of a mold; null: not measured
     std::string day;
     std::optional<double> mixed_g;          ///< into the buckets
     std::optional<double> cast_g;           ///< the insert
-    std::optional<double> trimmed_g;        ///< flash and stubs, the plugs of the vents apart
+    std::optional<double> trimmed_g;        ///< flash, the plugs of the vents apart
     std::optional<double> plugs_g;          ///< what came through the vents
     std::optional<double> plugs_planned_ml; ///< squeeze-out that was reckoned with
     std::optional<double> viscosity_pa_s;   ///< at which it was

@@ -60,7 +60,7 @@ class Steps {
         add("risen", phrase("Leave it alone until it has risen"), {}, times.rise_s);
         const double cure =
             job_.shop->temperature_c < runsheet::cool_shop_c ? runsheet::cool_cure_min : runsheet::cure_min;
-        add(std::string(last_step), phrase("Let it cure, then cut the stubs flush and open"), {},
+        add(std::string(last_step), phrase("Let it cure, then cut the plugs flush and open"), {},
             60 * std::max(cure, times.demold_min));
         std::stable_sort(steps_.begin() + first, steps_.end(), [](const PourStep& a, const PourStep& b) {
             return a.due_s.value_or(0) < b.due_s.value_or(0);

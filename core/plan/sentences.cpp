@@ -197,11 +197,11 @@ Phrase advice(const Check& check, const job::Job& job) { // NOLINT(readability-f
     case Code::channel_shut:
         return phrase("Set a pour point in it");
     case Code::plate_bow:
-        return phrase("Use a thicker board or another stiffener");
+        return phrase("Use a thicker board or one more stiffener");
     case Code::plate_gap:
         return phrase("Set closures closer, add a stiffener, or lay a gasket strip");
     case Code::plate_stress:
-        return phrase("Use a thicker board or another stiffener");
+        return phrase("Use a thicker board or one more stiffener");
     case Code::screw_pull:
         return phrase("Set closures closer, or take longer or thicker ones");
     case Code::wall_bow:

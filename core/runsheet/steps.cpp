@@ -70,7 +70,7 @@ class Steps {
         pour.in_one_go = true;
         pour.gates = pour_gates(shop_.us_units);
         pour.materials = d.materials.pour;
-        add(d, "open", phrase("Cut the stubs flush, open, peel the insert out"), open_mold, 0, {"pour"});
+        add(d, "open", phrase("Cut the plugs flush, open, peel the insert out"), open_mold, 0, {"pour"});
         if (d.crush)
             add(d, "crush", phrase("Crush the insert all over while it is fresh"), crushing, 0, {"open"});
         add(d, "flat", phrase("Wipe it off and lay it flat"), lay_flat, flat_min,

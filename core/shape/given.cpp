@@ -57,9 +57,9 @@ Expected<Contour> contour_from(const Circle& c) {
 }
 
 Expected<Contour> contour_from(const Capsule& c) {
-    if (!size(c.length_mm) || !size(c.width_mm)) return bad_size(phrase("length and width of a capsule"));
+    if (!size(c.length_mm) || !size(c.width_mm)) return bad_size(phrase("length and width of an obround"));
     if (c.width_mm > c.length_mm)
-        return size_problem(phrase("a capsule is at least as long as wide"),
+        return size_problem(phrase("an obround is at least as long as wide"),
                             phrase("Swap length and width and turn it by 90 degrees"));
     return around(c.length_mm, c.width_mm, c.width_mm / 2);
 }
@@ -148,7 +148,7 @@ Expected<Contour> simple_or_why(const Ring& raw) {
     if (area(ring) <= 0)
         return Problem{"outline-crosses", "",
                        phrase("the arcs bulge so far that inside and outside change places"),
-                       phrase("Check the sign and the size of the arcs' sagittas")};
+                       phrase("Check the sign and the size of the arc heights")};
     return Contour{std::move(ring), 0};
 }
 

@@ -99,10 +99,10 @@ class Mixing {
             "kits",
             tr("kits"),
             names.isEmpty() ? tr("nothing to buy") : names.join(QStringLiteral(", ")),
-            {tr("Foam at hand is taken first. Of all whole sets of kits that cover the rest: the "
+            {tr("Foam at hand is taken first. Of all combinations of whole kits that cover the rest: the "
                 "cheapest, then the one that leaves least, then the fewest kits."),
              {over},
-             tr("Every set is tried, so none is cheaper. Volumes and prices as entered."),
+             tr("Every combination of kits is tried, so none is cheaper. Volumes and prices as entered."),
              tr("For all drawers together. An opened kit may not keep.")}};
     }
 

@@ -22,7 +22,7 @@ Problem too_coarse(double px_per_mm) {
         "capture-coarse",
         {},
         phrase("the picture has only %1 pixels to the mm", figure(std::to_string(px_per_mm).substr(0, 3))),
-        phrase("Go nearer, or take a picture of more pixels")};
+        phrase("Go nearer, or take a photo of more pixels")};
 }
 
 double scale_for(double source, cv::Rect2d field) {
@@ -101,7 +101,7 @@ Expected<FlatPicture> vision::flattened(std::string_view file, const Shot& shot)
             "capture-misfit", {},
             phrase("the sheet's marks are off by %1 mm: it does not lie flat, or was not printed at 100 %",
                    figure(std::to_string(misfit).substr(0, 4))),
-            phrase("Tape the sheet to a flat board and measure its rulers"));
+            phrase("Tape the sheet to a flat board and measure its scales"));
     const double inset = plain ? plain_margin_mm : field_inset_mm;
     const cv::Rect2d field(inset, inset, shot.sheet.width_mm - 2 * inset, shot.sheet.height_mm - 2 * inset);
     const double source = coarsest_scale(*ground, field);

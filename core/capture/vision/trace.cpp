@@ -36,7 +36,7 @@ Expected<FoundOutline> outline_of(const Edge& edge, const FlatPicture& flat, con
     const auto simple = shape::contour_of(seen); // where a line crosses itself nothing is guessed
     if (!simple)
         return problem("capture-crossing", phrase("the edge of an object crosses itself"),
-                       phrase("Take a sharper picture, or brush the object by hand"));
+                       phrase("Take a sharper photo, or brush the object by hand"));
     const shape::Ring ring = shape::traced(*simple);
     const auto base = without_parallax(ring, flat.camera, tracing.height_mm, tracing.walls);
     if (!base) return base.error();

@@ -472,7 +472,7 @@
     </message>
     <message>
         <source>&amp;Arc height</source>
-        <translation>&amp;Bogenhöhe</translation>
+        <translation>Stich&amp;höhe</translation>
     </message>
     <message>
         <source>&amp;As built…</source>
@@ -1444,8 +1444,8 @@
         <translation>Alle</translation>
     </message>
     <message>
-        <source>All that is not &amp;locked, for me</source>
-        <translation>Alles nicht &amp;Festgehaltene platzieren lassen</translation>
+        <source>&amp;Rearrange what is not locked</source>
+        <translation>Nicht &amp;Festgehaltenes neu anordnen</translation>
     </message>
     <message>
         <source>All vents automatic</source>
@@ -1488,8 +1488,8 @@
         <translation>Um den Fuß jedes Klotzes</translation>
     </message>
     <message>
-        <source>Arrange all that is not locked</source>
-        <translation>Alles nicht Festgehaltene anordnen</translation>
+        <source>Rearrange what is not locked</source>
+        <translation>Nicht Festgehaltenes neu anordnen</translation>
     </message>
     <message>
         <source>Arrange for me</source>
@@ -1500,12 +1500,12 @@
         <translation>Anordnen in</translation>
     </message>
     <message>
-        <source>Arrange over all drawers</source>
-        <translation>Über alle Schubladen anordnen</translation>
+        <source>Place the rest over all drawers</source>
+        <translation>Rest auf alle Schubladen verteilen</translation>
     </message>
     <message>
-        <source>Arrange what is not placed</source>
-        <translation>Nicht Platziertes anordnen</translation>
+        <source>Place the rest</source>
+        <translation>Rest platzieren</translation>
     </message>
     <message>
         <source>Arrhenius’ law with the foam’s activation energy, as entered.</source>
@@ -1825,7 +1825,7 @@
     </message>
     <message>
         <source>Changed on disk</source>
-        <translation>Auf der Platte geändert</translation>
+        <translation>Datei wurde geändert</translation>
     </message>
     <message>
         <source>Check one outline with a caliper before you cut.</source>
@@ -2372,8 +2372,8 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
         <translation>Jeden Zoll</translation>
     </message>
     <message>
-        <source>Every set is tried, so none is cheaper. Volumes and prices as entered.</source>
-        <translation>Jeder Satz wird versucht, keiner ist also billiger. Volumen und Preise wie eingegeben.</translation>
+        <source>Every combination of kits is tried, so none is cheaper. Volumes and prices as entered.</source>
+        <translation>Jede Zusammenstellung wird versucht, keine ist also billiger. Volumen und Preise wie eingegeben.</translation>
     </message>
     <message>
         <source>Everything is as it was.</source>
@@ -2460,8 +2460,8 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
         <translation>Schaum</translation>
     </message>
     <message>
-        <source>Foam at hand is taken first. Of all whole sets of kits that cover the rest: the cheapest, then the one that leaves least, then the fewest kits.</source>
-        <translation>Vorhandener Schaum wird zuerst genommen. Von allen ganzen Gebindesätzen, die den Rest decken: der billigste, dann der mit dem kleinsten Rest, dann die wenigsten Gebinde.</translation>
+        <source>Foam at hand is taken first. Of all combinations of whole kits that cover the rest: the cheapest, then the one that leaves least, then the fewest kits.</source>
+        <translation>Vorhandener Schaum wird zuerst genommen. Von allen Zusammenstellungen ganzer Gebinde, die den Rest decken: die billigste, dann die mit dem kleinsten Rest, dann die mit den wenigsten Gebinden.</translation>
     </message>
     <message>
         <source>Foam for the mold as cut, and as built</source>
@@ -2893,7 +2893,7 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
     </message>
     <message>
         <source>Kept as it is here; saving replaces the version on disk.</source>
-        <translation>Bleibt wie hier; Speichern ersetzt die Fassung auf der Platte.</translation>
+        <translation>Bleibt wie hier; Speichern ersetzt die gespeicherte Fassung.</translation>
     </message>
     <message>
         <source>Kits</source>
@@ -3202,11 +3202,11 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Messblatt</translation>
     </message>
     <message>
-        <source>Measuring sheet for pictures</source>
+        <source>Measuring sheet for photos</source>
         <translation>Messblatt für Fotos</translation>
     </message>
     <message>
-        <source>Measuring sheet for pictures…</source>
+        <source>Measuring sheet for photos…</source>
         <translation>Messblatt für Fotos…</translation>
     </message>
     <message>
@@ -3829,6 +3829,10 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Platzieren</translation>
     </message>
     <message>
+        <source>Position</source>
+        <translation>Lage</translation>
+    </message>
+    <message>
         <source>Place the other vents</source>
         <translation>Andere Entlüftungslöcher platzieren</translation>
     </message>
@@ -4046,7 +4050,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>Quic&amp;k quote…</source>
-        <translation>Schnellangebo&amp;t…</translation>
+        <translation>Kostenschä&amp;tzung…</translation>
     </message>
     <message>
         <source>Quick quote</source>
@@ -4397,8 +4401,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Symmetrisch</translation>
     </message>
     <message>
-        <source>T&amp;yped place and turn</source>
-        <translation>&amp;Stelle und Drehung eingeben</translation>
+        <source>T&amp;ype place and turn…</source>
+        <translation>&amp;Stelle und Drehung eingeben…</translation>
     </message>
     <message>
         <source>TOP FACE of the base, print up;</source>
@@ -4558,7 +4562,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>The container decides: %1 in each, it takes %2.</source>
-        <translation>Der Eimer entscheidet: %1 in jedem, er nimmt %2.</translation>
+        <translation>Das Mischgefäß entscheidet: %1 in jedem, es nimmt %2.</translation>
     </message>
     <message>
         <source>The day</source>
@@ -4574,7 +4578,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>The fewest that fit their container and are poured before the foam starts. Batches are mixed side by side: each needs a person and a mixer.</source>
-        <translation>Die wenigsten, die in ihren Eimer passen und gegossen sind, bevor der Schaum beginnt. Ansätze werden nebeneinander gemischt: Jeder braucht einen Menschen und einen Mischer.</translation>
+        <translation>Die wenigsten, die in ihr Mischgefäß passen und gegossen sind, bevor der Schaum beginnt. Ansätze werden nebeneinander gemischt: Jeder braucht einen Menschen und einen Mischer.</translation>
     </message>
     <message>
         <source>The fit &amp;allows for the band</source>
@@ -4754,7 +4758,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>The version on disk is open.</source>
-        <translation>Die Fassung von der Platte ist offen.</translation>
+        <translation>Die gespeicherte Fassung ist offen.</translation>
     </message>
     <message>
         <source>The whole</source>
@@ -4894,7 +4898,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>To build for, over the pressure when closed; our guess</source>
-        <translation>Zum Bauen, über dem Druck in der geschlossenen Form; unsere Schätzung</translation>
+        <translation>Für den Bemessungsdruck, über dem Druck in der geschlossenen Form; unsere Schätzung</translation>
     </message>
     <message>
         <source>To buy</source>
@@ -5133,8 +5137,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Wandstreifen</translation>
     </message>
     <message>
-        <source>Wax on the mold</source>
-        <translation>Wachs auf der Form</translation>
+        <source>Release agent on the mold</source>
+        <translation>Trennmittel auf der Form</translation>
     </message>
     <message>
         <source>Weigh each part in a cup of its own; pigment, if any, goes into part B.</source>
@@ -5153,8 +5157,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Automatisches wird nach jeder Änderung neu gesucht: das Billigste der Werkstatt, das hält und rechtzeitig zu schließen ist. Festgelegtes wird ebenso geprüft.</translation>
     </message>
     <message>
-        <source>What is not placed, over all &amp;drawers</source>
-        <translation>Nicht Platziertes, über alle S&amp;chubladen</translation>
+        <source>Place the rest over all &amp;drawers</source>
+        <translation>Rest auf alle S&amp;chubladen verteilen</translation>
     </message>
     <message>
         <source>What is shut in when the foam has passed every vent, at the day’s air pressure. It is pressed together with the foam and raises the pressure when closed.</source>
@@ -5177,8 +5181,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Worauf die Zahlen stehen</translation>
     </message>
     <message>
-        <source>What the foam is sold in. The cheapest whole set that covers the job is taken, what is at hand first.</source>
-        <translation>Worin der Schaum verkauft wird. Genommen wird der billigste ganze Satz, der reicht; Vorhandenes zuerst.</translation>
+        <source>What the foam is sold in. The cheapest combination of whole kits that covers the job is taken, what is at hand first.</source>
+        <translation>Worin der Schaum verkauft wird. Genommen wird die billigste Zusammenstellung ganzer Gebinde, die reicht; Vorhandenes zuerst.</translation>
     </message>
     <message>
         <source>What to cut and buy is still being worked out: ask again in a moment.</source>
@@ -5578,7 +5582,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>build for</source>
-        <translation>bauen für</translation>
+        <translation>Bemessungsdruck</translation>
     </message>
     <message>
         <source>butts </source>
@@ -6781,7 +6785,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>release, 2 coats</source>
-        <translation>Trennmittel, 2 Schichten</translation>
+        <translation>Trennmittel, 2 Anstriche</translation>
     </message>
     <message>
         <source>reserve</source>
@@ -6905,7 +6909,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>sealer, 3 coats, 2 more on raw edges</source>
-        <translation>Versiegelung, 3 Schichten, 2 mehr auf rohen Kanten</translation>
+        <translation>Versiegelung, 3 Anstriche, 2 mehr auf rohen Kanten</translation>
     </message>
     <message>
         <source>seconds from the start of mixing</source>
@@ -7100,8 +7104,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>die kurze Seite der Druckplatte</translation>
     </message>
     <message>
-        <source>the whole sheet sharp in the picture. Even light,</source>
-        <translation>das ganze Blatt scharf im Bild. Gleichmäßiges Licht,</translation>
+        <source>the whole sheet sharp in the photo. Even light,</source>
+        <translation>das ganze Blatt scharf im Foto. Gleichmäßiges Licht,</translation>
     </message>
     <message>
         <source>then</source>
@@ -7153,7 +7157,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>to build for</source>
-        <translation>Bemessung</translation>
+        <translation>Bemessungsdruck</translation>
     </message>
     <message>
         <source>to pour</source>
@@ -7289,7 +7293,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>what the container takes</source>
-        <translation>was der Eimer nimmt</translation>
+        <translation>was das Mischgefäß nimmt</translation>
     </message>
     <message>
         <source>what the mixer takes</source>
@@ -7433,7 +7437,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>“%1” is no longer on disk; saving writes it again.</source>
-        <translation>„%1“ ist nicht mehr auf der Platte; Speichern schreibt es neu.</translation>
+        <translation>„%1“ ist nicht mehr auf dem Datenträger; Speichern schreibt es neu.</translation>
     </message>
     <message>
         <source>“%1” is not in the guide</source>
@@ -7542,7 +7546,7 @@ Wieder aufnehmen?</translation>
         <translation>Noch nichts zu tun: Es braucht eine Form und eine Dosis.</translation>
     </message>
     <message>
-        <source>Run</source>
+        <source>Steps</source>
         <translation>Ablauf</translation>
     </message>
     <message>
@@ -7602,7 +7606,7 @@ Wieder aufnehmen?</translation>
         <translation>Etiketten  ·  %1, %2  ·  %3  ·  Seite %4 von %5</translation>
     </message>
     <message>
-        <source>Wall strips  ·  1 : 1, print without scaling and measure the ruler  ·  %1, %2  ·  %3  ·  page %4 of %5</source>
+        <source>Wall strips  ·  1 : 1, print without scaling and measure the scale  ·  %1, %2  ·  %3  ·  page %4 of %5</source>
         <translation>Wandstreifen  ·  1 : 1, ohne Skalierung drucken und den Maßstab nachmessen  ·  %1, %2  ·  %3  ·  Seite %4 von %5</translation>
     </message>
     <message>
@@ -7659,11 +7663,11 @@ Wieder aufnehmen?</translation>
     </message>
     <message>
         <source>Compression stress at &amp;25 %</source>
-        <translation>Stauchspannung bei &amp;25 %</translation>
+        <translation>Druckspannung bei &amp;25 %</translation>
     </message>
     <message>
         <source>Compression stress at &amp;40 %</source>
-        <translation>Stauchhärte bei &amp;40 %</translation>
+        <translation>Druckspannung bei &amp;40 %</translation>
     </message>
     <message>
         <source>Dry run now?</source>
@@ -8090,15 +8094,15 @@ Wieder aufnehmen?</translation>
         <translation>&amp;Verkleinern</translation>
     </message>
     <message>
-        <source>2 L set</source>
+        <source>2 L kit</source>
         <translation>Gebinde 2 L</translation>
     </message>
     <message>
-        <source>40 L set</source>
+        <source>40 L kit</source>
         <translation>Gebinde 40 L</translation>
     </message>
     <message>
-        <source>8 L set</source>
+        <source>8 L kit</source>
         <translation>Gebinde 8 L</translation>
     </message>
     <message>
@@ -8118,7 +8122,7 @@ Wieder aufnehmen?</translation>
         <translation>Schraubzwinge</translation>
     </message>
     <message>
-        <source>Block 6F22 (9 V)</source>
+        <source>Battery 6F22 (9 V)</source>
         <translation>Blockbatterie 6F22 (9 V)</translation>
     </message>
     <message>
@@ -8238,12 +8242,12 @@ Wieder aufnehmen?</translation>
         <translation>IEC 60297-3-100: 482,6 breit, 44,45 weniger 0,79 hoch; 25 tief mit Kantung angenommen</translation>
     </message>
     <message>
-        <source>ISO 272: 24 across flats, 27.71 across corners; ISO 4032 height 14.8 (from memory)</source>
-        <translation>ISO 272: Schlüsselweite 24, Eckmaß 27,71; ISO 4032: Höhe 14,8 (aus dem Gedächtnis)</translation>
+        <source>ISO 272: 24 across flats, 27.71 across corners; ISO 4032 height 14.8 (not checked against the standard)</source>
+        <translation>ISO 272: Schlüsselweite 24, Eckmaß 27,71; ISO 4032: Höhe 14,8 (nicht mit der Norm abgeglichen)</translation>
     </message>
     <message>
-        <source>ISO 3650: section 35 × 9 above 10 mm length (section from memory); lying</source>
-        <translation>ISO 3650: Querschnitt 35 × 9 über 10 mm Länge (Querschnitt aus dem Gedächtnis); liegend</translation>
+        <source>ISO 3650: section 35 × 9 above 10 mm length (section not checked against the standard); lying</source>
+        <translation>ISO 3650: Querschnitt 35 × 9 über 10 mm Länge (Querschnitt nicht mit der Norm abgeglichen); liegend</translation>
     </message>
     <message>
         <source>ISO/IEC 7810: 85.60 × 53.98 × 0.76, corners 3.18; a stack of ten, on edge</source>
@@ -8506,8 +8510,8 @@ Wieder aufnehmen?</translation>
         <translation>&amp;Wege zum Beheben</translation>
     </message>
     <message>
-        <source>What is not placed, &amp;for me</source>
-        <translation>Nicht &amp;Platziertes platzieren lassen</translation>
+        <source>P&amp;lace the rest</source>
+        <translation>Rest &amp;platzieren</translation>
     </message>
     <message>
         <source>Zoom &amp;to what is chosen</source>

@@ -152,7 +152,7 @@
         <translation>das Bild hat nur %1 Bildpunkte je mm</translation>
     </message>
     <message>
-        <source>Go nearer, or take a picture of more pixels</source>
+        <source>Go nearer, or take a photo of more pixels</source>
         <translation>Näher herangehen oder mit mehr Bildpunkten aufnehmen</translation>
     </message>
     <message>
@@ -184,7 +184,7 @@
         <translation>der Rand eines Gegenstands kreuzt sich selbst</translation>
     </message>
     <message>
-        <source>Take a sharper picture, or brush the object by hand</source>
+        <source>Take a sharper photo, or brush the object by hand</source>
         <translation>Schärfer aufnehmen oder den Gegenstand mit dem Pinsel malen</translation>
     </message>
     <message>
@@ -264,7 +264,7 @@
         <translation>die Marken des Bogens liegen um %1 mm daneben: er liegt nicht flach oder ist nicht mit 100 % gedruckt</translation>
     </message>
     <message>
-        <source>Tape the sheet to a flat board and measure its rulers</source>
+        <source>Tape the sheet to a flat board and measure its scales</source>
         <translation>Messblatt auf ein ebenes Brett kleben und seine Maßstäbe nachmessen</translation>
     </message>
     <message>
@@ -301,11 +301,11 @@
     </message>
     <message>
         <source>the foam does not fit the mixing container in any number of batches</source>
-        <translation>der Schaum passt in keiner Anzahl von Ansätzen in den Mischbehälter</translation>
+        <translation>der Schaum passt in keiner Anzahl von Ansätzen in das Mischgefäß</translation>
     </message>
     <message>
         <source>use a larger container or mixer</source>
-        <translation>größeren Behälter oder Mischer nehmen</translation>
+        <translation>größeres Mischgefäß oder größeren Mischer nehmen</translation>
     </message>
     <message>
         <source>the cup&apos;s foam is not lighter than its liquid</source>
@@ -1305,7 +1305,7 @@
     </message>
     <message>
         <source>Pour a test cup and enter it: the pressure to build for comes down with it</source>
-        <translation>Probebecher gießen und eintragen: damit sinkt der Druck, für den zu bauen ist</translation>
+        <translation>Probebecher gießen und eintragen: damit sinkt der Bemessungsdruck</translation>
     </message>
     <message>
         <source>Raise the overpack or pour a test cup</source>
@@ -1317,7 +1317,7 @@
     </message>
     <message>
         <source>Use larger containers, more people, or a foam with a longer pot life</source>
-        <translation>Größere Behälter, mehr Leute oder einen Schaum mit längerer Topfzeit nehmen</translation>
+        <translation>Größere Mischgefäße, mehr Leute oder einen Schaum mit längerer Topfzeit nehmen</translation>
     </message>
     <message>
         <source>A sea-level dose would put %1 on the plate here: use this dose</source>
@@ -1364,8 +1364,8 @@
         <translation>Eine Gießstelle hineinsetzen</translation>
     </message>
     <message>
-        <source>Use a thicker board or another stiffener</source>
-        <translation>Dickere Platte oder eine andere Versteifung nehmen</translation>
+        <source>Use a thicker board or one more stiffener</source>
+        <translation>Dickere Platte oder eine Versteifung mehr nehmen</translation>
     </message>
     <message>
         <source>Set closures closer, add a stiffener, or lay a gasket strip</source>
@@ -1492,11 +1492,11 @@
         <translation>der Durchmesser eines Kreises</translation>
     </message>
     <message>
-        <source>length and width of a capsule</source>
+        <source>length and width of an obround</source>
         <translation>Länge und Breite eines Langlochs</translation>
     </message>
     <message>
-        <source>a capsule is at least as long as wide</source>
+        <source>an obround is at least as long as wide</source>
         <translation>ein Langloch ist mindestens so lang wie breit</translation>
     </message>
     <message>
@@ -1536,8 +1536,8 @@
         <translation>die Bögen wölben sich so weit, dass innen und außen vertauscht sind</translation>
     </message>
     <message>
-        <source>Check the sign and the size of the arcs&apos; sagittas</source>
-        <translation>Vorzeichen und Größe der Pfeilhöhen der Bögen prüfen</translation>
+        <source>Check the sign and the size of the arc heights</source>
+        <translation>Vorzeichen und Größe der Stichhöhen prüfen</translation>
     </message>
     <message>
         <source>5000 corners</source>
@@ -1632,8 +1632,8 @@
         <translation>Zuschneiden: Klötze, Kästen, Platten; jedes Teil beschriften</translation>
     </message>
     <message>
-        <source>Cut the stubs flush, open, peel the insert out</source>
-        <translation>Stummel bündig abschneiden, öffnen, Einsatz herausziehen</translation>
+        <source>Cut the plugs flush, open, peel the insert out</source>
+        <translation>Zapfen bündig abschneiden, öffnen, Einsatz herausziehen</translation>
     </message>
     <message>
         <source>Drive the closures</source>
@@ -1645,7 +1645,7 @@
     </message>
     <message>
         <source>Dry run of pouring and closing, empty, with a stopwatch</source>
-        <translation>Leer proben mit Stoppuhr: gießen und schließen</translation>
+        <translation>Probelauf mit Stoppuhr, leer: gießen und schließen</translation>
     </message>
     <message>
         <source>Dry-fit, drill every hole, mark, take apart, dust off</source>
@@ -1653,7 +1653,7 @@
     </message>
     <message>
         <source>First coat of release</source>
-        <translation>Erster Auftrag Trennmittel</translation>
+        <translation>Erster Anstrich Trennmittel</translation>
     </message>
     <message>
         <source>First coat of sealer, two more on end grain</source>
@@ -1676,8 +1676,8 @@
         <translation>Weggelassen: &lt;%1&gt;</translation>
     </message>
     <message>
-        <source>Let it cure, then cut the stubs flush and open</source>
-        <translation>Aushärten, Stummel bündig abschneiden, öffnen</translation>
+        <source>Let it cure, then cut the plugs flush and open</source>
+        <translation>Aushärten, Zapfen bündig abschneiden, öffnen</translation>
     </message>
     <message>
         <source>Mix</source>
@@ -1701,7 +1701,7 @@
     </message>
     <message>
         <source>Second coat of release</source>
-        <translation>Zweiter Auftrag Trennmittel</translation>
+        <translation>Zweiter Anstrich Trennmittel</translation>
     </message>
     <message>
         <source>Second coat of sealer</source>
