@@ -66,6 +66,18 @@ void add_fixing(Pen& pen, const casting::Block& block, const job::Job& job, Fini
     }
 }
 
+/// Where a name has no room its number leads to it in the table, with the height or, at the least, alone. The
+/// last try is also the one that stands outside.
+void number_instead(std::vector<std::vector<TextLine>>& tries, const std::string& number,
+                    const TextLine& height, TextRole small) {
+    tries.resize(tries.size() - 2); // the height alone would be of nobody knows which block
+    const std::vector<TextLine> both{{number + "  " + height.text, small, false}};
+    tries.push_back(both);
+    tries.push_back({{number, small, false}, {height.text, small, false}});
+    tries.push_back({{number, small, false}});
+    tries.push_back(both);
+}
+
 void add_label(Pen& pen, const casting::Block& block, const job::Job& job, Finish finish) {
     pen.turn_to(Layer::still, block.subject);
     const bool trace = finish == Finish::lines_only;
@@ -80,9 +92,7 @@ void add_label(Pen& pen, const casting::Block& block, const job::Job& job, Finis
         const std::string number = std::to_string(block.number);
         label.tries =
             label_tries(i == named ? number + " " + block.name : std::string(), {}, height, name, small);
-        if (i == named) // no room for a name: the number leads to it in the table
-            label.tries.insert(label.tries.end() - 2,
-                               {{TextLine{number + ":  " + height.text, small, false}}});
+        if (i == named) number_instead(label.tries, number, height, small);
         label.outside = i == named;
         label.within = path_of(cuts[i].outline.contour);
         for (std::size_t k = 0; k < cuts.size(); ++k)

@@ -288,9 +288,7 @@ void MainWindow::after_replacement() {
     drop_what_is_gone();
     refresh_title();
     refresh_actions();
-    say(document_.job().objects.empty()
-            ? tr("Ready.")
-            : tr("Drag objects from the list onto the drawer, or press Ctrl+Enter."));
+    say_hint();
 }
 
 /// Everything here was made after the job, and is told of it as of a change.
@@ -379,6 +377,7 @@ Situation MainWindow::situation() const {
 
 void MainWindow::refresh_actions() {
     if (checks_ == nullptr) return;
+    if (hinting_) say_hint();
     actions_.update(situation());
     const auto& stack = document_.undo_stack();
     actions_["edit.undo"]->setText(stack.canUndo() ? tr("&Undo: %1").arg(stack.undoText()) : tr("&Undo"));
@@ -461,8 +460,6 @@ void MainWindow::tell_building(double done) {
                                  .arg(static_cast<int>(done * 100))
                            : QString());
 }
-
-void MainWindow::say(const QString& sentence) { sentence_->setText(sentence); }
 
 void MainWindow::set_theme(const theme::Theme& theme) { sheets_->set_theme(theme); }
 

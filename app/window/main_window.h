@@ -80,6 +80,7 @@ class MainWindow final : public QMainWindow {
     void arrange_answers();
     void tell_building(double done);
     void say(const QString& sentence);
+    void say_hint();
     void restore_state();
     void keep_state();
     Situation situation() const;
@@ -110,6 +111,7 @@ class MainWindow final : public QMainWindow {
     QScrollArea* answers_area_ = nullptr;
     PaneFrame* panes_ = nullptr;
     QLabel* sentence_ = nullptr;
+    bool hinting_ = false; ///< the sentence is the hint, and follows sheet and job
     QLabel* building_ = nullptr;
     QLabel* coordinates_ = nullptr;
 };

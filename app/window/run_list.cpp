@@ -141,9 +141,9 @@ void RunList::show_ticks() {
         ticked += on, ++all;
     });
     rows_->viewport()->update(); // the rows’ signals were held back
-    told_->setText(all == 0
-                       ? tr("Nothing to do yet: it needs a mold and a dose.")
-                       : tr("%1 of %2 marked done. Space marks a row. Bold can’t wait.").arg(ticked).arg(all));
+    told_->setText(
+        all == 0 ? tr("Nothing to do yet: it needs a mold and a dose.")
+                 : tr("%1 of %2 marked done. Space marks a row. Bold can’t wait.").arg(ticked).arg(all));
     clear_->setEnabled(ticked > 0);
 }
 

@@ -85,6 +85,21 @@ void MainWindow::connect_view() {
     actions_.on("check.next", [this] { checks_->choose_next(); });
 }
 
+void MainWindow::say(const QString& sentence) {
+    sentence_->setText(sentence);
+    hinting_ = false;
+}
+
+/// What can be begun with, until something else is said.
+void MainWindow::say_hint() {
+    const Situation s = situation();
+    const bool to_place = s.drawer && s.plan_sheet && s.unplaced;
+    say(!s.objects ? tr("Ready.")
+        : to_place ? tr("Drag objects from the list onto the drawer, or press Ctrl+Enter.")
+                   : QString());
+    hinting_ = true;
+}
+
 void MainWindow::connect_units_and_looks() {
     const auto units = [this](const char* id, job::DisplayUnits to) {
         actions_.on(id, [this, to] {

@@ -11,7 +11,9 @@
 
 #include <QAbstractItemModelTester>
 #include <QKeyEvent>
+#include <QLabel>
 #include <QMouseEvent>
+#include <QStatusBar>
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -98,6 +100,25 @@ TEST(Window, EveryActionOnTheDemo) {
         desk.window.selection().choose_pockets({job::subject_of(drawer.pockets.front())});
     });
     EXPECT_EQ(desk.asking.warned, 0);
+}
+
+TEST(Window, TheHintToDragStandsOnlyWhereSomethingCanBeDragged) {
+    Desktop desk;
+    const auto* said = desk.window.statusBar()->findChild<QLabel*>();
+    auto& document = desk.window.document();
+    EXPECT_EQ(said->text(), "Ready.");
+    job::Object waits;
+    waits.id = waits.name = "waits";
+    waits.levels = {job::Level{}};
+    document.replace(job::with_object(job::new_job({}), waits), {}, true);
+    const QString hint = said->text();
+    EXPECT_TRUE(hint.startsWith("Drag objects from the list")) << hint.toStdString();
+    desk.window.sheets().show_sheet(SheetId::pressure_plate);
+    EXPECT_EQ(said->text(), "") << "nothing is dragged onto the plate";
+    desk.window.sheets().show_sheet(SheetId::drawer_plan);
+    EXPECT_EQ(said->text(), hint);
+    open_two_pockets(desk);
+    EXPECT_EQ(said->text(), "") << "all are placed";
 }
 
 TEST(Window, DragUntilTheWallIsThinAndBack) {
