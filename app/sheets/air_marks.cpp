@@ -128,7 +128,8 @@ void add_pour_map(MoldPen& pen, const air::PourMap& map, const job::Job& job, co
     pen.turn_to(Layer::still);
     for (const air::PourStep& step : map.steps) {
         pen.put(PathMark{circle(step.at, pour_ring_mm), LineRole::thin, theme::Wash{theme::WashRole::paper}});
-        pen.put(TextMark{{step.at}, std::to_string(step.order), TextRole::caption});
+        // On a plate: where the sheet is small two digits are wider than the ring.
+        pen.put(TextMark{{step.at}, std::to_string(step.order), TextRole::caption, Side::center, 0, true});
     }
     for (const air::PourStep& step : map.steps)
         pen.put(words_around(step.at, pour_ring_mm, plan::say_volume_ml(step.ml, job.display_units),

@@ -66,16 +66,23 @@ void add_fixing(Pen& pen, const casting::Block& block, const job::Job& job, Fini
     }
 }
 
-/// Where a name has no room its number leads to it in the table, with the height or, at the least, alone. The
-/// last try is also the one that stands outside.
-void number_instead(std::vector<std::vector<TextLine>>& tries, const std::string& number,
-                    const TextLine& height, TextRole small) {
-    tries.resize(tries.size() - 2); // the height alone would be of nobody knows which block
-    const std::vector<TextLine> both{{number + "  " + height.text, small, false}};
-    tries.push_back(both);
-    tries.push_back({{number, small, false}, {height.text, small, false}});
+/// Of a block's part: its number, which leads to it in the table, with the height; of the named one with the
+/// name, too, where that has room, and with the number alone where not even the height has. The last try is
+/// also the one that stands outside.
+std::vector<std::vector<TextLine>> block_tries(const std::string& number, const std::string* name,
+                                               const TextLine& height, TextRole role, TextRole small) {
+    std::vector<std::vector<TextLine>> tries;
+    const auto add = [&](const std::string& words) {
+        const auto some = label_tries(words, {}, height, role, small);
+        tries.insert(tries.end(), some.begin(),
+                     some.end() - 2); // not the height alone: of which block is it?
+    };
+    if (name != nullptr) add(number + " " + *name);
+    add(number);
+    if (name == nullptr) return tries;
     tries.push_back({{number, small, false}});
-    tries.push_back(both);
+    tries.push_back({{number, small, false}, {height.text, small, false, true}});
+    return tries;
 }
 
 void add_label(Pen& pen, const casting::Block& block, const job::Job& job, Finish finish) {
@@ -90,9 +97,7 @@ void add_label(Pen& pen, const casting::Block& block, const job::Job& job, Finis
         const TextLine height{"h " + length_words(job, cuts[i].depth_mm),
                               trace ? TextRole::template_name : TextRole::depth, false};
         const std::string number = std::to_string(block.number);
-        label.tries =
-            label_tries(i == named ? number + " " + block.name : std::string(), {}, height, name, small);
-        if (i == named) number_instead(label.tries, number, height, small);
+        label.tries = block_tries(number, i == named ? &block.name : nullptr, height, name, small);
         label.outside = i == named;
         label.within = path_of(cuts[i].outline.contour);
         for (std::size_t k = 0; k < cuts.size(); ++k)
