@@ -18,7 +18,7 @@ namespace {
 constexpr int bands = 6;              ///< between the first touch and the full mold
 constexpr double figure_room_mm = 60; ///< a line shorter than this has no figure
 constexpr double pocket_ring_mm = 9;
-constexpr double pour_ring_mm = 5;
+constexpr double pour_ring_mm = 8;    ///< two digits have room where a drawer fits in a small window
 constexpr double outer_ring_mm = 1.5; ///< around the hole: nobody takes it for a screw
 constexpr double corner_share = 0.8;  ///< of a ring’s radius: what words around it must not touch
 
@@ -128,8 +128,7 @@ void add_pour_map(MoldPen& pen, const air::PourMap& map, const job::Job& job, co
     pen.turn_to(Layer::still);
     for (const air::PourStep& step : map.steps) {
         pen.put(PathMark{circle(step.at, pour_ring_mm), LineRole::thin, theme::Wash{theme::WashRole::paper}});
-        // On a plate: where the sheet is small two digits are wider than the ring.
-        pen.put(TextMark{{step.at}, std::to_string(step.order), TextRole::caption, Side::center, 0, true});
+        pen.put(TextMark{{step.at}, std::to_string(step.order), TextRole::caption});
     }
     for (const air::PourStep& step : map.steps)
         pen.put(words_around(step.at, pour_ring_mm, plan::say_volume_ml(step.ml, job.display_units),
