@@ -30,9 +30,8 @@ void SheetCanvas::set_progress(double done) {
 QStringList SheetCanvas::missing() const {
     const auto& spec = spec_of(shown_);
     if (spec.slow && document_.building().busy())
-        return {
-            tr("Working it out…"),
-            tr("air, plate and cuts: %1 %").arg(static_cast<int>(progress_ * 100))};
+        return {tr("Working it out…"),
+                tr("air, plate and cuts: %1 %").arg(static_cast<int>(progress_ * 100))};
     QStringList lines{sheet_words(spec.name), sheet_words(spec.missing)};
     constexpr int most = 3;
     int said = 0;

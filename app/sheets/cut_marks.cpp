@@ -200,8 +200,10 @@ double add_bars(BenchPen& pen, Vec at, const job::Job& job, const plan::StockPla
     double y = at.y;
     pen.turn_to(Layer::still);
     pen.put(TextMark{{at, {0, 9}},
-                     language::goods_name(cut.stock).toStdString() + "   " + std::to_string(cut.bars.size()) +
-                         " × " + length_words(job, cut.bar_mm),
+                     language::goods_name(cut.stock).toStdString() + "   " +
+                         pieces_of(static_cast<int>(cut.bars.size()),
+                                   QString::fromStdString(length_words(job, cut.bar_mm)))
+                             .toStdString(),
                      TextRole::name,
                      Side::left,
                      0,

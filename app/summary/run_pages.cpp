@@ -78,8 +78,9 @@ void add_bars(Column& column, const Summary& summary, const plan::RunSheet& run)
         column.inks().push_back(std::move(ink));
     column.down(height);
     column.lines(
-        language::tr("Dark: hands on; open: left alone; black with wide edges: can't wait; a flag: conditions "
-                     "come first, an open one once all are met. Bands are the hours the shop is closed."),
+        language::tr(
+            "Dark: hands on; open: left alone; black with wide edges: can't wait; a flag: conditions "
+            "come first, an open one once all are met. Bands are the hours the shop is closed."),
         {theme::Face::regular, 10}, 15, 0);
     column.down(10);
 }

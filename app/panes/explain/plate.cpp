@@ -45,7 +45,8 @@ class Plate {
         const double share = most > 0 ? value / most : 2;
         return {share, share > 1 + 1e-9, plate_.governs == which};
     }
-    template <typename Count> QString pieces_of(Count count, const std::string& name) const {
+    template <typename Count>
+    QString pieces_of(Count count, const std::string& name) const {
         return sheets::pieces_of(static_cast<int>(count), language::goods_name(name));
     }
     QString of(const QString& value, const QString& most) const { return tr("%1 of %2").arg(value, most); }
@@ -95,8 +96,7 @@ class Plate {
              tr("The numbers on the sheet are the order in which they are driven: the middles of the sides, "
                 "corners, halves, always opposite pairs. Loosen them in reverse.")});
         if (other)
-            put("end_closures", tr("at stiffeners’ ends"),
-                pieces_of(ends, design_.end_closure.name),
+            put("end_closures", tr("at stiffeners’ ends"), pieces_of(ends, design_.end_closure.name),
                 {tr("A closure of its own at each end of a stiffener takes the most: the worst pull falls by "
                     "a "
                     "good third."),
