@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What cells hold, how wide channels are, and how liquid lies, against closed forms.
+#include "shape/segments.h"
+
 #include "air/covered.h"
 #include "core/air/floors.h"
-
-#include "shape/segments.h"
 
 #include <gtest/gtest.h>
 
