@@ -30,7 +30,10 @@ closing_lines() {
 }
 trap closing_lines EXIT
 
-run_all_tests() { ctest --test-dir "$checked" --output-on-failure --no-tests=error --parallel "$jobs" 2>&1 | tee "$log"; }
+# One more at a time than there are processors: some wait for a program to start or to end.
+run_all_tests() {
+    ctest --test-dir "$checked" --output-on-failure --no-tests=error --parallel $((jobs + 1)) 2>&1 | tee "$log"
+}
 
 check_format() {
     cd "$top"
