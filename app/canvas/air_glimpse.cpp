@@ -13,13 +13,25 @@
 
 namespace drawercast::app {
 
-AirGlimpse::AirGlimpse(QObject* parent) : QObject(parent) { worker_.setMaxThreadCount(1); }
+namespace {
+
+constexpr int rest_ms =
+    50; ///< between two solves: seen as often as an eye follows, the processor left to the drag
+
+} // namespace
+
+AirGlimpse::AirGlimpse(QObject* parent) : QObject(parent) {
+    worker_.setMaxThreadCount(1);
+    rest_.setSingleShot(true);
+    rest_.setInterval(rest_ms);
+    connect(&rest_, &QTimer::timeout, this, &AirGlimpse::go_on);
+}
 
 AirGlimpse::~AirGlimpse() { worker_.waitForDone(); }
 
 void AirGlimpse::ask(const job::Job& job, const std::string& drawer, const plan::DrawerPlan& plan) {
     Question question{job, drawer, plan};
-    if (busy_)
+    if (busy_ || rest_.isActive())
         next_ = std::move(question);
     else
         begin(std::move(question));
@@ -45,17 +57,25 @@ void AirGlimpse::begin(Question question) {
 
 void AirGlimpse::end(int trial, std::optional<shape::Vec> at) {
     busy_ = false;
-    if (auto next = std::exchange(next_, std::nullopt)) begin(*std::move(next));
+    rest_.start();
     if (trial != trial_ || at == at_) return;
     at_ = at;
     emit changed();
 }
 
+void AirGlimpse::go_on() {
+    if (auto next = std::exchange(next_, std::nullopt)) begin(*std::move(next));
+}
+
 void AirGlimpse::wait() {
     do {
+        if (rest_.isActive()) {
+            rest_.stop();
+            go_on();
+        }
         worker_.waitForDone();
         QCoreApplication::sendPostedEvents(this);
-    } while (busy_);
+    } while (busy_ || next_);
 }
 
 } // namespace drawercast::app

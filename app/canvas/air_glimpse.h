@@ -6,6 +6,7 @@
 
 #include <QObject>
 #include <QThreadPool>
+#include <QTimer>
 
 #include <optional>
 #include <string>
@@ -13,7 +14,7 @@
 namespace drawercast::app {
 
 /// Where the mold fills last while a pocket is still being moved: one solve beside the window for each
-/// question, the questions that came meanwhile left out but for the last.
+/// question, the questions that came meanwhile left out but for the last; a rest between two.
 class AirGlimpse final : public QObject {
     Q_OBJECT
   public:
@@ -40,11 +41,13 @@ class AirGlimpse final : public QObject {
     };
     void begin(Question question);
     void end(int trial, std::optional<shape::Vec> at);
+    void go_on(); ///< with the last question that came meanwhile
 
     std::optional<Question> next_;
     std::optional<shape::Vec> at_;
     bool busy_ = false;
     int trial_ = 0; ///< grows with each forget()
+    QTimer rest_;
     QThreadPool worker_;
 };
 
