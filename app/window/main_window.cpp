@@ -301,7 +301,6 @@ void MainWindow::tell_of_job() {
 }
 
 std::unique_ptr<OpenJob> MainWindow::hand_over() {
-    autosave_.forget(); // saved, or not wanted
     guide_acts_->close();
     keep_state();
     document_.preview(std::nullopt);
@@ -490,6 +489,7 @@ void MainWindow::keyPressEvent(QKeyEvent* event) {
 
 void MainWindow::closeEvent(QCloseEvent* event) {
     if (!job_acts_->may_leave()) return event->ignore();
+    autosave_.forget(); // saved, or not wanted
     guide_acts_->close();
     keep_state();
     event->accept();

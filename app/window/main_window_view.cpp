@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the View and Help menus do; the rest of the window is in main_window.cpp.
+// What the View and Help menus do, and what stands in the status line; the rest of the window is in
+// main_window.cpp.
 #include "base/units.h"
 #include "job/edit.h"
 

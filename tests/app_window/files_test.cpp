@@ -12,6 +12,8 @@
 #include <QUrl>
 #include <gtest/gtest.h>
 
+#include <memory>
+
 namespace drawercast::test {
 
 namespace {
@@ -26,6 +28,11 @@ std::string write(const QTemporaryDir& folder, const char* name, const job::Job&
     const std::string path = folder.filePath(name).toStdString();
     EXPECT_TRUE(job::save_job(job, path).has_value());
     return path;
+}
+
+/// Of work that is not saved, in the folder where it outlives the program.
+qsizetype kept_copies(const Desktop& desk) {
+    return QDir(desk.folder.filePath("unsaved")).entryList({"*.unsaved"}, QDir::Files).size();
 }
 
 } // namespace
@@ -76,8 +83,7 @@ TEST(Files, AChangeByAnotherProgramWaitsForAnOpenDialog) {
 
 TEST(Files, WorkThrownAwayIsKeptUntilAnotherJobIsOpen) {
     Desktop desk;
-    const QDir unsaved(desk.folder.filePath("unsaved"));
-    const auto kept = [&] { return unsaved.entryList({"*.unsaved"}, QDir::Files).size(); };
+    const auto kept = [&] { return kept_copies(desk); };
     desk.window.document().commit("Title", titled("Mine"));
     ASSERT_TRUE(QTest::qWaitFor([&] { return kept() == 1; }, 20000));
     desk.asking.unsaved = app::Asking::Unsaved::discard;
@@ -87,6 +93,27 @@ TEST(Files, WorkThrownAwayIsKeptUntilAnotherJobIsOpen) {
     const auto other = write(desk.folder, "other.drawercast.json", titled("Other"));
     EXPECT_TRUE(desk.window.job_acts().open(QString::fromStdString(other)));
     EXPECT_EQ(kept(), 0);
+}
+
+TEST(Files, WorkThrownAwayAsTheWindowClosesIsNotOfferedAgain) {
+    Desktop desk;
+    desk.window.document().commit("Title", titled("Mine"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return kept_copies(desk) == 1; }, 20000));
+    desk.asking.unsaved = app::Asking::Unsaved::cancel;
+    EXPECT_FALSE(desk.window.close());
+    EXPECT_EQ(kept_copies(desk), 1);
+    desk.asking.unsaved = app::Asking::Unsaved::discard;
+    EXPECT_TRUE(desk.window.close());
+    EXPECT_EQ(kept_copies(desk), 0);
+}
+
+TEST(Files, AWindowThatIsMadeAnewKeepsWhatIsNotSaved) {
+    std::unique_ptr<app::OpenJob> open; // outlives the window it is taken from
+    Desktop desk;
+    desk.window.document().commit("Title", titled("Mine"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return kept_copies(desk) == 1; }, 20000));
+    open = desk.window.hand_over();
+    EXPECT_EQ(kept_copies(desk), 1);
 }
 
 TEST(Files, OurOwnSaveAsksNothing) {
