@@ -5,6 +5,7 @@
 #include "casting/profile.h"
 #include "job/write.h"
 #include "plan/cup_effect.h"
+#include "plan/foam_in_mold.h"
 #include "plan/say.h"
 
 #include "forms/foam_pages.h"
@@ -31,14 +32,10 @@ constexpr int most_cups = 20;
 QString text(const std::string& words) { return QString::fromStdString(words); }
 QString percent(double share, int decimals) { return language::figures(plan::fixed(100 * share, decimals)); }
 
-Expected<casting::Profile> today(const job::Job& job, const job::Foam& foam) {
-    return casting::profile_of({foam, job.shop->temperature_c, job.shop->altitude_m});
-}
-
 /// What a cup would show if the foam did as its label says: what was measured is typed over it.
 job::Cup by_the_label(const job::Job& job) {
     job::Cup cup;
-    const auto label = today(job, plan::by_label(*job.foam));
+    const auto label = plan::profile_today(job, plan::by_label(*job.foam));
     if (!label) return cup;
     const double floor_mm2 = std::numbers::pi * cup.diameter_mm * cup.diameter_mm / 4;
     cup.risen_mm = std::round(1000 * cup.liquid_g / label->liquid_g_ml * label->expansion / floor_mm2);
@@ -178,8 +175,8 @@ FieldProblems CupForm::show_problems() {
 
 void CupForm::show_effect(const std::optional<job::Foam>& foam) {
     if (!foam) return; // the last good answer stays while something is being typed
-    const auto label = today(job_, plan::by_label(*foam));
-    const auto now = today(job_, *foam);
+    const auto label = plan::profile_today(job_, plan::by_label(*foam));
+    const auto now = plan::profile_today(job_, *foam);
     const bool by_cup = now && now->by_cup;
     plot_->set_profiles(label ? std::optional(*label) : std::nullopt,
                         by_cup ? std::optional(*now) : std::nullopt);
@@ -189,7 +186,7 @@ void CupForm::show_effect(const std::optional<job::Foam>& foam) {
 
 QString CupForm::together(const job::Foam& foam) const {
     const auto used = casting::cups_in_use(foam);
-    const auto now = today(job_, foam);
+    const auto now = plan::profile_today(job_, foam);
     if (used.empty() || !now) return tr("No cup is in use: every figure of the foam is by the label.");
     const auto mean = casting::mean_of_cups(used, now->liquid_g_ml);
     if (!mean) return problem_words(mean.error());

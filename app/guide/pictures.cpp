@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "guide/pictures.h"
 
-#include "casting/profile.h"
+#include "plan/foam_in_mold.h"
 
 #include "forms/drawer_picture.h"
 #include "forms/object_picture.h"
@@ -76,8 +76,7 @@ std::optional<QImage> board(const Demo& demo, const PictureLook& look) {
 }
 
 std::optional<QImage> rise(const Demo& demo, const PictureLook& look) {
-    const auto label =
-        casting::profile_of({*demo.job().foam, demo.job().shop->temperature_c, demo.job().shop->altitude_m});
+    const auto label = plan::profile_today(demo.job());
     if (!label) return std::nullopt;
     RisePlot widget;
     widget.set_profiles(*label, std::nullopt);

@@ -81,13 +81,10 @@ TEST(Plan, a_drawer_without_pockets_has_its_foam) {
 }
 
 TEST(Plan, that_no_cup_was_cast_is_said_once_for_all_drawers) {
-    job::Job job = testing::worked_job();
-    job = job::with_drawer(std::move(job), [&] {
-        job::Drawer drawer = *job.drawers[0];
-        drawer.id = "d2", drawer.pockets.clear();
-        return drawer;
-    }());
-    const Plan plan = compute(job);
+    const job::Job one = testing::worked_job();
+    job::Drawer second = *one.drawers[0];
+    second.id = "d2", second.pockets.clear();
+    const Plan plan = compute(job::with_drawer(one, second));
     ASSERT_EQ(plan.drawers.size(), 2u);
     EXPECT_TRUE(has(plan.checks, layout::Code::no_cup));
     for (const DrawerPlan& drawer : plan.drawers) EXPECT_FALSE(has(drawer.checks, layout::Code::no_cup));
