@@ -46,7 +46,7 @@ void AirGlimpse::forget() {
 void AirGlimpse::begin(Question question) {
     busy_ = true;
     worker_.start([this, question = std::move(question), trial = trial_] {
-        work_behind_window();
+        work_behind_window(Behind::glimpse);
         std::optional<shape::Vec> at;
         if (const auto* drawer = job::find_drawer(question.job, question.drawer))
             if (const auto last = plan::last_air(question.job, *drawer, question.plan)) at = last->vec();

@@ -10,9 +10,10 @@
 
 namespace drawercast::app {
 
-void work_behind_window() {
+void work_behind_window([[maybe_unused]] Behind how) {
 #ifdef __linux__
-    constexpr int behind = 10, most = 19; // a tenth of the share (our guess)
+    constexpr int most = 19;
+    const int behind = how == Behind::answer ? 10 : most; // 10: a tenth of the share (our guess)
     const auto first_thread = static_cast<id_t>(QCoreApplication::applicationPid());
     const int window = getpriority(PRIO_PROCESS, first_thread);
     setpriority(PRIO_PROCESS, 0, std::min(window + behind, most)); // 0: of this thread alone

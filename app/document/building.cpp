@@ -48,7 +48,7 @@ void Building::begin() {
     soon_.stop();
     stop_ = std::make_shared<std::atomic_bool>(false);
     worker_.start([this, question = *asked_, stop = stop_, number = number_] {
-        work_behind_window();
+        work_behind_window(Behind::answer);
         const auto watch = [&](double done) {
             QMetaObject::invokeMethod(
                 this,

@@ -13,6 +13,7 @@
 #include <QUndoStack>
 
 #include <optional>
+#include <utility>
 
 namespace drawercast::app {
 
@@ -49,6 +50,10 @@ class Document : public QObject {
     /// Makes `job` the committed one and drops the preview. A job equal to the committed one leaves no step
     /// behind.
     void commit(const QString& what, job::Job job, const Merge& merge = {});
+
+    /// Answers with this planner from now on: one that knows much of the job that comes. Answers stay the
+    /// same.
+    void plan_with(plan::Planner planner) { planner_ = std::move(planner); }
 
     /// Another job altogether: undo is emptied. `path` empty: untitled. `saved`: equal to what is on disk.
     void replace(job::Job job, const QString& path, bool saved);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/start.h"
 
+#include "document/head_start.h"
 #include "theme/icons.h"
 #include "window/job_acts.h"
 #include "window/main_window.h"
@@ -28,6 +29,8 @@ bool has_display() {
 }
 
 int run_window(int& count, char** values, const std::vector<std::string>& arguments) {
+    std::future<plan::Planner> planner;
+    if (!arguments.empty()) planner = head_start(arguments.front());
     QApplication::setHighDpiScaleFactorRoundingPolicy(Qt::HighDpiScaleFactorRoundingPolicy::PassThrough);
     QApplication application(count, values);
     QApplication::setOrganizationName(QStringLiteral("drawercast")); // where settings are kept
@@ -39,7 +42,10 @@ int run_window(int& count, char** values, const std::vector<std::string>& argume
     program.window().show();
     QTimer::singleShot(0, &program, [&] {
         auto& acts = program.window().job_acts();
-        if (!arguments.empty()) acts.open(QString::fromStdString(arguments.front()));
+        if (planner.valid()) {
+            program.window().document().plan_with(planner.get());
+            acts.open(QString::fromStdString(arguments.front()));
+        }
         acts.offer_leftovers();
     });
     return QApplication::exec();

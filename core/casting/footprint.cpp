@@ -57,13 +57,28 @@ Ring circle(Vec center, double radius, double sagitta_mm) {
     return path;
 }
 
-void add_corner(Ring& path, Vec corner, Vec before, Vec after, double by, double sagitta_mm) {
-    const double turn = std::atan2(cross(before, after), dot(before, after));
-    if (turn > straight) return add_arc(path, corner, before, by, turn, sagitta_mm);
-    path.push_back(corner + before * by);
-    if (turn > -straight) return;
-    path.push_back(corner);
-    path.push_back(corner + after * by);
+/// A corner of an outline with the outward normals of its sides and the shorter one's length.
+struct Corner {
+    Vec at;
+    Vec before;
+    Vec after;
+    double shorter_mm = 0;
+};
+
+void add_corner(Ring& path, const Corner& corner, double by, double sagitta_mm) {
+    const double turn = std::atan2(cross(corner.before, corner.after), dot(corner.before, corner.after));
+    if (turn > straight) return add_arc(path, corner.at, corner.before, by, turn, sagitta_mm);
+    const double setback = by * std::tan(-turn / 2);
+    if (turn > -straight) {
+        path.push_back(corner.at + corner.before * by);
+    } else if (2 * setback <= corner.shorter_mm) {
+        const Vec middle = corner.before + corner.after;
+        path.push_back(corner.at + middle * (2 * by / dot(middle, middle)));
+    } else {
+        path.push_back(corner.at + corner.before * by);
+        path.push_back(corner.at);
+        path.push_back(corner.at + corner.after * by);
+    }
 }
 
 } // namespace
@@ -87,10 +102,14 @@ Ring path_around(const shape::Contour& contour, double by_mm, double sagitta_mm)
     }
     const std::size_t n = core.size();
     Vec before = outward(core[n - 1], core[0]);
+    double before_mm = length(core[0] - core[n - 1]);
     for (std::size_t i = 0; i < n; ++i) {
-        const Vec after = outward(core[i], core[(i + 1) % n]);
-        add_corner(path, core[i], before, after, by, sagitta_mm);
+        const Vec next = core[(i + 1) % n];
+        const Vec after = outward(core[i], next);
+        const double after_mm = length(next - core[i]);
+        add_corner(path, {core[i], before, after, std::min(before_mm, after_mm)}, by, sagitta_mm);
         before = after;
+        before_mm = after_mm;
     }
     return path;
 }

@@ -15,18 +15,21 @@ int niceness() { return getpriority(PRIO_PROCESS, 0); }
 TEST(Behind, AWorkerAndItsHelpersAreNicerThanTheWindow) {
     const int window = niceness();
     if (window > 9) GTEST_SKIP() << "nothing is nicer";
-    int once = 0, twice = 0, helper = 0;
+    int once = 0, twice = 0, helper = 0, glimpse = 0;
     std::thread worker([&] {
-        work_behind_window();
+        work_behind_window(Behind::answer);
         once = niceness();
-        work_behind_window();
+        work_behind_window(Behind::answer);
         twice = niceness();
         std::thread([&] { helper = niceness(); }).join();
+        work_behind_window(Behind::glimpse);
+        glimpse = niceness();
     });
     worker.join();
     EXPECT_EQ(once, window + 10);
     EXPECT_EQ(twice, once);
     EXPECT_EQ(helper, once);
+    EXPECT_EQ(glimpse, 19);
     EXPECT_EQ(niceness(), window);
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "casting/coverage.h"
 #include "shape/dilate.h"
+#include "shape/gap.h"
 #include "shape/region.h"
 
 #include "core/casting/builders.h"
@@ -129,6 +130,44 @@ TEST(Coverage, agrees_with_set_operations) {
         const auto two = shape::shared(regions[0], regions[1]);
         EXPECT_NEAR(area_of({feet[0], feet[1]}, Counting::shared), shape::area(*two), 0.2) << "seed " << seed;
     }
+}
+
+/// Around points within reach the path winds once or more often, around others never; with arcs inward, slots
+/// and spikes, and reach from less than a side to more than the whole.
+TEST(Coverage, paths_wind_around_what_is_within_reach) {
+    const auto windings = [](const shape::Ring& path, Vec p) {
+        int sum = 0;
+        for (std::size_t i = 0; i < path.size(); ++i) {
+            const Vec a = path[i] - p;
+            const Vec b = path[(i + 1) % path.size()] - p;
+            if ((a.y <= 0) == (b.y <= 0)) continue;
+            const bool right_of_p = (cross(a, b) > 0) == (b.y > 0);
+            if (right_of_p) sum += b.y > 0 ? 1 : -1;
+        }
+        return sum;
+    };
+    const Polygon inlet{{{{0, 0}}, {{50, 0}}, {{50, 20}, -9}, {{30, 22}, -6}, {{28, 40}}, {{0, 40}}}};
+    int inside = 0;
+    int outside = 0;
+    for (unsigned seed = 0; seed < 600; ++seed) {
+        RandomShapes shapes(seed);
+        const Contour contour = seed % 4 == 0 ? at(inlet, 30, 30, shapes.real(0, 360)) : shapes.next();
+        const double by = std::exp(shapes.real(-2, 4));
+        const double sagitta = 0.001;
+        const shape::Ring path = path_around(contour, by, sagitta);
+        for (int i = 0; i < 100; ++i) {
+            const auto corner = static_cast<std::size_t>(shapes.real(0, 1) * contour.core.size());
+            const double reach = 2.5 * (by + contour.round_mm);
+            const Vec p = contour.core[corner] + Vec{shapes.real(-reach, reach), shapes.real(-reach, reach)};
+            const double away = shape::gap_between(contour, {{p}, 0}).mm - by;
+            if (std::abs(away) < 2 * sagitta) continue;
+            (away < 0 ? inside : outside) += 1;
+            const int times = windings(path, p);
+            EXPECT_TRUE(away < 0 ? times > 0 : times == 0) << times << " of seed " << seed;
+        }
+    }
+    EXPECT_GT(inside, 3000);
+    EXPECT_GT(outside, 3000);
 }
 
 TEST(Coverage, pairs_and_crowds_put_the_union_right) {
