@@ -2,12 +2,17 @@
 #include "canvas/canvas_access.h"
 
 #include "job/edit.h"
+#include "plan/say.h"
+#include "plan/sentences.h"
 
 #include "canvas/hit.h"
 #include "canvas/sheet_canvas.h"
+#include "language/spoken.h"
+#include "sheets/zones.h"
 
 #include <QAccessible>
 #include <QAccessibleWidget>
+#include <QCoreApplication>
 #include <QPointer>
 #include <QWindow>
 
@@ -37,7 +42,9 @@ class PocketAccess final : public QAccessibleInterface {
     QAccessible::Role role() const override { return QAccessible::ListItem; }
 
     QString text(QAccessible::Text what) const override {
-        return what == QAccessible::Name && canvas_ ? canvas_->spoken(subject_) : QString();
+        const auto* plan = canvas_ ? canvas_->drawer_plan() : nullptr;
+        if (what != QAccessible::Name || plan == nullptr) return {};
+        return spoken_pocket(canvas_->shown(), *plan, subject_);
     }
     QRect rect() const override {
         const auto* one = pocket();
@@ -123,6 +130,22 @@ QAccessibleInterface* interface_of(const QString& kind, QObject* object) {
 }
 
 } // namespace
+
+QString spoken_pocket(const job::Job& job, const plan::DrawerPlan& plan, const std::string& subject) {
+    const auto* pocket = find_pocket(plan, subject);
+    const auto found = job::find_pocket(job, subject);
+    if (pocket == nullptr || found.pocket == nullptr || !plan.insert) return {};
+    const auto tr = [](const char* words) { return QCoreApplication::translate("PocketAccess", words); };
+    const auto text = [](const std::string& utf8) { return QString::fromStdString(utf8); };
+    const auto units = job.display_units;
+    const auto middle = shape::Point<shape::InDrawer>::of(pocket->box.center());
+    const QString words =
+        tr("%1, %2 deep, zone %3")
+            .arg(text(plan::subject_name(subject, job)),
+                 language::figures(plan::say_length(pocket->form->greatest_depth_mm, units)),
+                 text(sheets::zone_of(middle, shape::bounds(plan.insert->drawer.contour), units)));
+    return found.pocket->locked ? tr("%1, locked").arg(words) : words;
+}
 
 void tell_readers_of_pockets() {
     static const bool once = [] {

@@ -71,8 +71,8 @@ void notches(BluePencil& pencil, const layout::PlacedPocket& pocket, const LiveS
     for (const auto& cut : pocket.cuts) {
         if (cut.kind != layout::Cut<shape::InDrawer>::Kind::notch) continue;
         const bool chosen = scene.notch && static_cast<int>(*scene.notch) == cut.index;
-        const Vec at = vec(scene.view.to_px(shape::bounds(cut.outline.contour).center()));
-        if (chosen) pencil.line(sheet_view(scene.view)(sheets::path_of(cut.outline.contour)), 2.2);
+        const Vec at = vec(scene.frame.view.to_px(shape::bounds(cut.outline.contour).center()));
+        if (chosen) pencil.line(sheet_view(scene.frame.view)(sheets::path_of(cut.outline.contour)), 2.2);
         pencil.line(sheets::circle(at, 4), 1.25);
         if (chosen) pencil.fill(sheets::circle(at, 4));
     }
@@ -83,8 +83,8 @@ void chosen_pockets(BluePencil& pencil, WordRoom& room, const LiveScene& scene) 
         const auto* pocket = find_pocket(scene.plan, subject);
         if (pocket == nullptr) continue;
         const bool whole = !scene.notch;
-        pencil.line(sheet_view(scene.view)(outline_of(*pocket)), whole ? 2.2 : 1.25);
-        const Box box = px_box(scene.view, pocket->box);
+        pencil.line(sheet_view(scene.frame.view)(outline_of(*pocket)), whole ? 2.2 : 1.25);
+        const Box box = px_box(scene.frame.view, pocket->box);
         corner_marks(pencil, box, scene.chosen.size() > 1 && subject == scene.chosen.back());
         room.keep_off(box.grown(outside_px + 2));
         if (scene.chosen.size() == 1) notches(pencil, *pocket, scene);
@@ -92,16 +92,16 @@ void chosen_pockets(BluePencil& pencil, WordRoom& room, const LiveScene& scene) 
 }
 
 void while_moving(BluePencil& pencil, WordRoom& room, const LiveScene& scene) {
-    std::vector<Box> hidden = scene.taken.pockets;
-    for (const auto& subject : scene.moving)
+    std::vector<Box> hidden = scene.frame.taken.pockets;
+    for (const auto& subject : scene.spaced)
         if (const auto* pocket = find_pocket(scene.plan, subject)) {
-            hidden.push_back(px_box(scene.view, pocket->box));
+            hidden.push_back(px_box(scene.frame.view, pocket->box));
             room.keep_off(hidden.back().grown(outside_px + 2)); // names and corner marks stay in sight
         }
-    const LiveDesk desk{pencil, room, scene.view};
-    for (const auto& one : live_dimensions(scene.plan, scene.moving))
+    const LiveDesk desk{pencil, room, scene.frame.view};
+    for (const auto& one : live_dimensions(scene.plan, scene.spaced))
         draw_dimension(desk, one, scene.job.display_units);
-    for (const auto& axis : {scene.guides.x, scene.guides.y}) {
+    for (const auto& axis : {scene.frame.aids.guides.x, scene.frame.aids.guides.y}) {
         if (!axis) continue;
         draw_guide(desk, *axis, hidden);
         for (const auto& [from, to] : axis->walls) // equal ones: each with its figure
@@ -112,7 +112,7 @@ void while_moving(BluePencil& pencil, WordRoom& room, const LiveScene& scene) {
 /// Two rings, and what they say.
 void last_air(BluePencil& pencil, WordRoom& room, const LiveScene& scene) {
     constexpr double outer_px = 9, inner_px = 4;
-    const Vec at = vec(scene.view.to_px(*scene.last_air));
+    const Vec at = vec(scene.frame.view.to_px(*scene.frame.last_air));
     pencil.line(sheets::circle(at, outer_px), 1.25, {4, 3});
     pencil.line(sheets::circle(at, inner_px), 1.25);
     const QString words = QCoreApplication::translate("LiveMarks", "fills last");
@@ -136,13 +136,13 @@ void measured(BluePencil& pencil, WordRoom& room, const LiveScene& scene) {
     const auto& [from, to] = *scene.measured;
     const auto units = scene.job.display_units;
     // What one asks for stands at its line, over what is drawn there.
-    WordRoom own({}, {{0, 0}, {scene.size.width(), scene.size.height()}});
-    draw_dimension({pencil, own, scene.view}, {from.at, to.at, std::nullopt}, units);
+    WordRoom own({}, {{0, 0}, {scene.frame.size.width(), scene.frame.size.height()}});
+    draw_dimension({pencil, own, scene.frame.view}, {from.at, to.at, std::nullopt}, units);
     const Vec by = to.at - from.at;
     constexpr double level_mm = 0.05;
     if (std::abs(by.x) > level_mm && std::abs(by.y) > level_mm) {
         const Vec corner{to.at.x, from.at.y};
-        const auto px = [&](Vec mm) { return vec(scene.view.to_px(mm)); };
+        const auto px = [&](Vec mm) { return vec(scene.frame.view.to_px(mm)); };
         pencil.line(sheets::polyline({px(from.at), px(corner), px(to.at)}), 1.0, {6, 3});
         const auto say = [units](double mm) {
             return language::figures(plan::say_length_bare(std::abs(mm), units));
@@ -157,42 +157,43 @@ void measured(BluePencil& pencil, WordRoom& room, const LiveScene& scene) {
         beside(from.at, corner, say(by.x));
         beside(corner, to.at, say(by.y));
     }
-    measure_mark(pencil, scene.view, from);
-    measure_mark(pencil, scene.view, to);
+    measure_mark(pencil, scene.frame.view, from);
+    measure_mark(pencil, scene.frame.view, to);
 }
 
 void note(BluePencil& pencil, WordRoom& room, const LiveScene& scene) {
-    const Vec at = vec(scene.view.to_px(scene.note->at));
-    const Vec size = pencil.plate_size(scene.note->words);
+    const Vec at = vec(scene.frame.view.to_px(scene.frame.aids.note->at));
+    const Vec size = pencil.plate_size(scene.frame.aids.note->words);
     std::vector<Vec> middles;
     for (const double far : {24.0, 40.0, 64.0, 100.0})
         for (const Vec way : {Vec{0, -1}, Vec{0, 1}, Vec{1, 0}, Vec{-1, 0}})
             middles.push_back(at + Vec{way.x * (far + size.x / 2), way.y * far});
-    pencil.words(scene.note->words, room.place(middles, size));
+    pencil.words(scene.frame.aids.note->words, room.place(middles, size));
 }
 
 } // namespace
 
 sheets::Inks live_ink(const LiveScene& scene) {
-    BluePencil pencil(scene.theme);
-    WordRoom room(scene.taken, {{0, 0}, {scene.size.width(), scene.size.height()}});
+    BluePencil pencil(scene.frame.theme);
+    WordRoom room(scene.frame.taken, {{0, 0}, {scene.frame.size.width(), scene.frame.size.height()}});
     if (!scene.hovered.empty() && !holds(scene.chosen, scene.hovered))
         if (const auto* pocket = find_pocket(scene.plan, scene.hovered))
-            pencil.line(sheet_view(scene.view)(outline_of(*pocket)), 1.0);
-    if (scene.plate) pencil.line(sheets::path_of(scene.plate->grown(2.5)), 1.8);
+            pencil.line(sheet_view(scene.frame.view)(outline_of(*pocket)), 1.0);
+    if (scene.frame.plate) pencil.line(sheets::path_of(scene.frame.plate->grown(2.5)), 1.8);
     chosen_pockets(pencil, room, scene);
     const auto box = box_of(scene.plan, scene.chosen);
     if (scene.turn_ring && !box.empty()) {
         const Vec at = vec(*scene.turn_ring);
-        const Box around = px_box(scene.view, box);
+        const Box around = px_box(scene.frame.view, box);
         turn_ring(pencil, at, {at.x, at.y < around.min.y ? around.min.y : around.max.y});
     }
-    if (!scene.moving.empty()) while_moving(pencil, room, scene);
-    if (scene.last_air) last_air(pencil, room, scene);
+    if (!scene.spaced.empty()) while_moving(pencil, room, scene);
+    if (scene.frame.last_air) last_air(pencil, room, scene);
     if (scene.measured) measured(pencil, room, scene);
-    if (scene.under) measure_mark(pencil, scene.view, *scene.under);
-    if (scene.note) note(pencil, room, scene);
-    if (scene.band) pencil.line(sheets::path_of(px_box(scene.view, *scene.band)), 1.0, {6, 3});
+    if (scene.under) measure_mark(pencil, scene.frame.view, *scene.under);
+    if (scene.frame.aids.note) note(pencil, room, scene);
+    if (scene.frame.aids.band)
+        pencil.line(sheets::path_of(px_box(scene.frame.view, *scene.frame.aids.band)), 1.0, {6, 3});
     return pencil.take();
 }
 

@@ -15,6 +15,7 @@
 
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 /// The blue pencil: what is chosen, tried and snapped to. It is only ever on the screen.
@@ -26,25 +27,37 @@ struct LiveNote {
     shape::Vec at; ///< drawer mm
 };
 
-struct LiveScene {
-    const plan::DrawerPlan& plan;
-    const job::Job& job;
-    const std::vector<std::string>& chosen;
-    const std::vector<std::string>& moving; ///< being dragged or turned
-    std::optional<std::size_t> notch;       ///< chosen, of the last chosen pocket
-    const std::string& hovered;
-    const layout::Snap& guides;
-    const std::optional<shape::Box>& band; ///< mm
-    const std::optional<LiveNote>& note;
-    std::optional<QPointF> turn_ring;  ///< nothing: not shown
-    std::optional<shape::Box> plate;   ///< of the chosen check, px
-    std::optional<MeasurePoint> under; ///< what a measurement would take hold of
-    std::optional<std::pair<MeasurePoint, MeasurePoint>> measured;
+/// What tools show while they are at it, until the next call.
+struct LiveAids {
+    layout::Snap guides;
+    std::optional<shape::Box> band; ///< mm
+    std::optional<LiveNote> note;
+};
+
+/// What the blue pencil draws on.
+struct LiveFrame {
     const ViewMap& view;
     QSizeF size; ///< of the view
     const theme::Theme& theme;
-    const sheets::Taken& taken;           ///< what words keep off
-    std::optional<shape::Vec> last_air{}; ///< while something is moved: where the mold would fill last, mm
+    const sheets::Taken& taken; ///< what words keep off
+    const LiveAids& aids;
+    const std::vector<std::string>& moving; ///< pockets being dragged or turned
+    std::optional<shape::Vec> last_air;     ///< while they are: where the mold would fill last, mm
+    std::optional<shape::Box> plate;        ///< of the chosen check, px
+};
+
+/// On the drawer plan.
+struct LiveScene {
+    const LiveFrame& frame;
+    const plan::DrawerPlan& plan;
+    const job::Job& job;
+    const std::vector<std::string>& chosen;
+    const std::vector<std::string>& spaced; ///< shown with their distances
+    std::optional<std::size_t> notch{};     ///< chosen, of the last chosen pocket
+    std::string hovered{};
+    std::optional<QPointF> turn_ring{};  ///< nothing: not shown
+    std::optional<MeasurePoint> under{}; ///< what a measurement would take hold of
+    std::optional<std::pair<MeasurePoint, MeasurePoint>> measured{};
 };
 
 sheets::Inks live_ink(const LiveScene& scene);

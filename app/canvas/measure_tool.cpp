@@ -3,6 +3,7 @@
 
 #include "plan/say.h"
 
+#include "canvas/select_tool.h"
 #include "language/spoken.h"
 
 #include <QCoreApplication>
@@ -31,17 +32,23 @@ MeasurePoint MeasureTool::point_at(QPointF px, Keys keys) const {
 
 void MeasureTool::press(QPointF px, Keys keys) {
     if (open_) { // the second of two clicks
-        move(px, keys);
+        follow(px, keys);
         open_ = false;
-        return;
+    } else {
+        pressed_ = px;
+        const auto from = point_at(px, keys);
+        measured_ = Measured{from, from};
+        open_ = true;
     }
-    pressed_ = px;
-    const auto from = point_at(px, keys);
-    measured_ = Measured{from, from};
-    open_ = true;
+    port_.redraw_live();
 }
 
 void MeasureTool::move(QPointF px, Keys keys) {
+    follow(px, keys);
+    port_.redraw_live();
+}
+
+void MeasureTool::follow(QPointF px, Keys keys) {
     under_ = point_at(px, keys);
     if (!open_) return;
     measured_->to = *under_;
@@ -50,8 +57,19 @@ void MeasureTool::move(QPointF px, Keys keys) {
 
 void MeasureTool::release(QPointF px, Keys keys) {
     if (!open_ || QLineF(pressed_, px).length() < SelectTool::drag_after_px) return; // a click: one more
-    move(px, keys);
+    follow(px, keys);
     open_ = false;
+    port_.redraw_live();
+}
+
+sheets::Inks MeasureTool::live(const LiveFrame& frame) const {
+    const auto* plan = port_.drawer_plan();
+    if (plan == nullptr) return {};
+    LiveScene scene{frame, *plan, port_.shown(), port_.chosen(), frame.moving};
+    scene.notch = port_.chosen_notch();
+    scene.under = under_;
+    if (measured_) scene.measured = std::pair(measured_->from, measured_->to);
+    return live_ink(scene);
 }
 
 bool MeasureTool::cancel() {

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "canvas/canvas_port.h"
+#include "canvas/canvas_tool.h"
 #include "canvas/measure_point.h"
-#include "canvas/select_tool.h"
 
 #include <optional>
 
@@ -17,26 +18,26 @@ struct Measured {
 
 /// Taking distances on the drawer plan: press, drag, let go, or two clicks. Changes nothing in the job. Ctrl
 /// lets both ends off corners and edges, Shift keeps the line level or upright.
-class MeasureTool {
+class MeasureTool final : public CanvasTool {
   public:
     explicit MeasureTool(CanvasPort& port) : port_(port) {}
 
-    using Keys = SelectTool::Keys;
-    void press(QPointF px, Keys keys);
-    void move(QPointF px, Keys keys);
-    void release(QPointF px, Keys keys);
-    bool cancel(); ///< takes what is measured off the sheet; false where there was nothing
+    void press(QPointF px, Keys keys) override;
+    void move(QPointF px, Keys keys) override;
+    void release(QPointF px, Keys keys) override;
+    bool cancel() override; ///< takes what is measured off the sheet; false where there was nothing
+    Qt::CursorShape cursor() const override { return Qt::CrossCursor; }
+    sheets::Inks live(const LiveFrame& frame) const override;
 
-    /// What the pointer would take hold of now, and what is measured.
-    const std::optional<MeasurePoint>& under() const { return under_; }
     const std::optional<Measured>& measured() const { return measured_; }
-    QString words() const; ///< "120.5 mm; 100 mm across, 67.2 mm front to back"
 
   private:
     MeasurePoint point_at(QPointF px, Keys keys) const;
+    void follow(QPointF px, Keys keys);
+    QString words() const; ///< "120.5 mm; 100 mm across, 67.2 mm front to back"
 
     CanvasPort& port_;
-    std::optional<MeasurePoint> under_;
+    std::optional<MeasurePoint> under_; ///< what the pointer would take hold of
     std::optional<Measured> measured_;
     QPointF pressed_;
     bool open_ = false; ///< the second end still follows the pointer

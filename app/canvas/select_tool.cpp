@@ -30,8 +30,8 @@ std::vector<std::string> SelectTool::movable() const {
     return free;
 }
 
-double SelectTool::snap_mm(Keys keys) const {
-    return port_.snapping() && !keys.no_snap ? snap_px / port_.view().px_per_mm() : 0;
+double snap_reach_mm(const CanvasPort& port, CanvasTool::Keys keys) {
+    return port.snapping() && !keys.no_snap ? SelectTool::snap_px / port.view().px_per_mm() : 0;
 }
 
 std::string SelectTool::hovered(QPointF px) const {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "canvas/canvas_port.h"
+#include "canvas/canvas_tool.h"
 #include "canvas/drag_gesture.h"
 #include "canvas/notch_gesture.h"
 #include "canvas/turn_gesture.h"
@@ -14,15 +15,14 @@
 
 namespace drawercast::app {
 
+/// How near a target attracts on the sheet; 0: nothing snaps.
+double snap_reach_mm(const CanvasPort& port, CanvasTool::Keys keys);
+
 /// Choosing, moving and turning pockets by the pointer, sliding their notches. Presses, moves and releases
 /// come in view pixels.
 class SelectTool {
   public:
-    struct Keys {
-        bool add = false;     ///< Shift: to the choice
-        bool no_snap = false; ///< Ctrl: while held, nothing snaps
-        bool operator==(const Keys&) const = default;
-    };
+    using Keys = CanvasTool::Keys;
 
     explicit SelectTool(CanvasPort& port) : port_(port) {}
 
@@ -81,7 +81,7 @@ class SelectTool {
 
     std::vector<std::string> movable() const; ///< chosen and not locked
     std::optional<std::size_t> notch_under(QPointF px) const;
-    double snap_mm(Keys keys) const; ///< 0: nothing snaps
+    double snap_mm(Keys keys) const { return snap_reach_mm(port_, keys); }
     void start(const Pressed& pressed);
     void start_drag(const Pressed& pressed);
     void start_slide(const Pressed& pressed);

@@ -1,22 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The sheet's view, and the port to the tools; what is drawn is in sheet_canvas_draw.cpp, what is taken from
-// mouse and keys in sheet_canvas_input.cpp.
+// The sheet's view, and the port to the tools; what is drawn is in sheet_canvas_draw.cpp, how events reach
+// the tools in sheet_canvas_input.cpp.
 #include "canvas/sheet_canvas.h"
 
 #include "job/edit.h"
-#include "plan/air_stage.h"
-#include "plan/say.h"
-#include "plan/sentences.h"
 
 #include "canvas/canvas_access.h"
 #include "canvas/hit.h"
+#include "canvas/stale_ribbon.h"
 #include "canvas/still_marks.h"
 #include "document/document.h"
 #include "document/preferences.h"
 #include "document/selection.h"
-#include "language/spoken.h"
 #include "sheets/check_words.h"
-#include "sheets/zones.h"
 
 #include <QAccessible>
 #include <QScreen>
@@ -25,14 +21,15 @@
 
 namespace drawercast::app {
 
-namespace {
-constexpr int nudged_ms = 1500;
-}
-
 SheetCanvas::SheetCanvas(Document& document, Selection& selection, const Preferences& preferences,
                          QWidget* parent)
     : QWidget(parent), document_(document), selection_(selection), preferences_(preferences),
-      theme_(theme::light_theme()), tool_(*this), vent_tool_(*this), ruler_(*this) {
+      theme_(theme::light_theme()), contents_(document, selection), arrange_(*this), vents_(*this),
+      turn_([this] {
+          if (contents_.spec().turned) refit();
+          emit look_changed();
+      }),
+      ruler_(*this), drop_(*this) {
     tell_readers_of_pockets();
     setMouseTracking(true);
     setFocusPolicy(Qt::StrongFocus);
@@ -40,12 +37,6 @@ SheetCanvas::SheetCanvas(Document& document, Selection& selection, const Prefere
     setMinimumSize(240, 140);
     setAttribute(Qt::WA_OpaquePaintEvent);
     setAccessibleName(tr("Drawer plan"));
-    nudged_for_.setSingleShot(true);
-    nudged_for_.setInterval(nudged_ms);
-    connect(&nudged_for_, &QTimer::timeout, this, [this] {
-        nudged_.clear();
-        redraw_live();
-    });
     connect(&document_, &Document::shown_changed, this, &SheetCanvas::on_shown_changed);
     connect(&document_, &Document::replaced, this, &SheetCanvas::on_replaced);
     connect(&document_.building(), &Building::progressed, this, &SheetCanvas::set_progress);
@@ -60,16 +51,14 @@ void SheetCanvas::set_theme(const theme::Theme& theme) {
     refit();
 }
 
-void SheetCanvas::show_sheet(SheetId shown) {
-    if (shown == shown_) return;
-    tool_.cancel();
+void SheetCanvas::show_sheet(SheetId sheet) {
+    if (sheet == contents_.sheet()) return;
     set_measuring(false);
-    vent_tool_.cancel();
-    hovered_vent_.reset();
-    turning_from_.reset();
-    unsetCursor();
-    shown_ = shown;
-    setAccessibleName(sheet_words(spec_of(shown).name));
+    sheet_tool().cancel();
+    sheet_tool().leave();
+    contents_.set_sheet(sheet);
+    show_cursor();
+    setAccessibleName(sheet_words(contents_.spec().name));
     fitted_ = true;
     refit();
 }
@@ -82,14 +71,7 @@ void SheetCanvas::set_invitation(const QStringList& lines) {
 // ---- port ----
 
 const job::Job& SheetCanvas::job() const { return document_.job(); }
-
-const plan::DrawerPlan* SheetCanvas::drawer_plan() const {
-    return plan::find_drawer(document_.plan(), selection_.drawer());
-}
-
-const job::Drawer* SheetCanvas::drawer() const {
-    return job::find_drawer(document_.shown(), selection_.drawer());
-}
+const job::Job& SheetCanvas::shown() const { return document_.shown(); }
 
 void SheetCanvas::preview(std::optional<job::Job> job, const std::vector<std::string>& moving) {
     if (!job) {
@@ -121,6 +103,10 @@ void SheetCanvas::commit(const QString& what, job::Job job) {
     document_.commit(what, std::move(job));
 }
 
+void SheetCanvas::commit_nudge(const QString& what, job::Job job, const QString& key) {
+    document_.commit(what, std::move(job), {key});
+}
+
 const std::vector<std::string>& SheetCanvas::chosen() const { return selection_.pockets(); }
 void SheetCanvas::choose(std::vector<std::string> subjects) {
     selection_.choose_pockets(std::move(subjects));
@@ -129,25 +115,13 @@ std::optional<std::size_t> SheetCanvas::chosen_notch() const { return selection_
 void SheetCanvas::choose_notch(const std::string& subject, std::size_t notch) {
     selection_.choose_notch(subject, notch);
 }
-const plan::DrawerPlan* SheetCanvas::built_plan() const {
-    const auto& built = document_.last_built();
-    if (!built) return nullptr;
-    for (const auto& drawer : built->drawers)
-        if (drawer.id == selection_.drawer() && drawer.insert) return &drawer;
-    return nullptr;
-}
-
-std::shared_ptr<const air::Answer> SheetCanvas::air() const {
-    const auto* plan = built_plan();
-    const auto* drawer = job::find_drawer(document_.job(), selection_.drawer());
-    if (plan == nullptr || !plan->air || !plan->air->model || drawer == nullptr) return nullptr;
-    if (document_.built_is_current()) return plan->air;
-    if (!tried_) tried_ = plan::air_tried(document_.job(), *drawer, *plan, *plan->air);
-    return tried_;
-}
-
+void SheetCanvas::choose_check(layout::Check check) { selection_.choose_check(std::move(check)); }
 std::optional<shape::Vec> SheetCanvas::chosen_vent() const { return selection_.vent(); }
 void SheetCanvas::choose_vent(std::optional<shape::Vec> at) { selection_.choose_vent(at); }
+
+std::optional<std::size_t> SheetCanvas::vent_chosen() const {
+    return contents_.spec().vents ? vents_.chosen() : std::nullopt;
+}
 
 bool SheetCanvas::snapping() const { return preferences_.snapping(); }
 double SheetCanvas::grid_mm() const {
@@ -155,23 +129,37 @@ double SheetCanvas::grid_mm() const {
 }
 
 void SheetCanvas::show_band(const std::optional<shape::Box>& band) {
-    band_ = band;
+    aids_.band = band;
     redraw_live();
+}
+
+const layout::Check* SheetCanvas::check_at(QPointF px) const {
+    const auto* plan = drawer_plan();
+    if (plan == nullptr || !arranging()) return nullptr;
+    const shape::Box pointer{{px.x(), px.y()}, {px.x(), px.y()}};
+    const auto& plates = layers_.plates();
+    for (auto plate = plates.rbegin(); plate != plates.rend(); ++plate)
+        if (shape::near(plate->box, pointer))
+            for (const auto& check : plan->checks)
+                if (sheets::key_of(check) == plate->key) return &check;
+    return nullptr;
 }
 
 // ---- view ----
 
 void SheetCanvas::set_view(const ViewMap& view) {
     view_ = view;
-    plates_.clear(); // they may find better places
+    layers_.forget_plates();
     redraw();
     emit view_changed();
 }
 
-void SheetCanvas::zoom_by(double factor) {
+void SheetCanvas::zoom_about(QPointF px, double factor) {
     fitted_ = false;
-    set_view(view_.zoomed(factor, QPointF(width() / 2.0, height() / 2.0)));
+    set_view(view_.zoomed(factor, px));
 }
+
+void SheetCanvas::zoom_by(double factor) { zoom_about(QPointF(width() / 2.0, height() / 2.0), factor); }
 
 void SheetCanvas::zoom_to(const shape::Box& box) {
     constexpr double margin_px = 36;
@@ -186,53 +174,59 @@ void SheetCanvas::pan(QPointF by_px) {
 
 void SheetCanvas::refit() { fitted_ ? fit() : redraw(); }
 
+/// Names beside a picture are as large at any scale: a first fit tells the scale, others are drawn for it.
+void SheetCanvas::fit() {
+    fitted_ = true;
+    constexpr int lettered_again = 3;
+    const bool lettered = contents_.spec().turned;
+    if (lettered) view_ = ViewMap(); // whatever was in view before, the same picture comes of it
+    for (int round = 0; lettered && round < lettered_again; ++round)
+        view_ = fitted_to(contents_.drawn(sheet_look()).value_or(Drawn()));
+    set_view(fitted_to(contents_.drawn(sheet_look()).value_or(Drawn())));
+}
+
+ViewMap SheetCanvas::fitted_to(Drawn sheet) const {
+    constexpr double margin_px = 12;
+    constexpr double most_for_words = 0.4; // of a small view: the drawing comes first
+    const auto held = [](double& lower, double& upper, double size) {
+        const double share = most_for_words * size / std::max(lower + upper, 1.0);
+        if (share < 1) lower *= share, upper *= share;
+    };
+    held(sheet.lower_px.x, sheet.upper_px.x, width());
+    held(sheet.lower_px.y, sheet.upper_px.y, height());
+    const QSizeF room(width() - sheet.lower_px.x - sheet.upper_px.x,
+                      height() - sheet.lower_px.y - sheet.upper_px.y);
+    return ViewMap::fitted(sheet.area, room, margin_px).panned({sheet.lower_px.x, sheet.upper_px.y});
+}
+
 double SheetCanvas::reduction() const {
     const double px_per_mm = screen() ? screen()->logicalDotsPerInch() / 25.4 : theme::px_per_mm;
     return px_per_mm / view_.px_per_mm();
 }
 
-const layout::Check* SheetCanvas::check_at(QPointF px) const {
-    const auto* plan = drawer_plan();
-    if (plan == nullptr || !arranging()) return nullptr;
-    const shape::Box pointer{{px.x(), px.y()}, {px.x(), px.y()}};
-    for (auto plate = plates_.rbegin(); plate != plates_.rend(); ++plate)
-        if (shape::near(plate->box, pointer))
-            for (const auto& check : plan->checks)
-                if (sheets::key_of(check) == plate->key) return &check;
-    return nullptr;
-}
-
 // ---- what changed ----
 
 void SheetCanvas::on_shown_changed() {
-    forget_drawn();
-    hovered_vent_.reset();
-    vent_tool_.renew();
+    contents_.forget();
+    vents_.renew();
     if (document_.previewing() && !moving_.empty()) {
         if (const auto* plan = drawer_plan(); arranging() && plan != nullptr)
             glimpse_.ask(document_.shown(), plan->id, *plan);
         return redraw_over();
     }
-    if (!tool_.busy() && !drop_) {
-        end_moving();
-    }
+    if (!arrange_.busy() && !drop_.busy()) end_moving();
     arranging() ? redraw() : refit(); // what was missing may be there now
 }
 
-void SheetCanvas::forget_drawn() {
-    kept_.reset();
-    mold_.reset();
-    tried_.reset();
-}
-
 void SheetCanvas::on_replaced() {
-    tool_.cancel();
-    ruler_.cancel();
-    vent_tool_.cancel();
-    forget_drawn();
-    drop_.reset();
+    for (CanvasTool* one : {static_cast<CanvasTool*>(&arrange_), static_cast<CanvasTool*>(&vents_),
+                            static_cast<CanvasTool*>(&turn_), static_cast<CanvasTool*>(&ruler_)}) {
+        one->cancel();
+        one->leave();
+    }
+    contents_.forget();
+    drop_.forget();
     glimpse_.forget();
-    hovered_.clear();
     fitted_ = true;
     refit();
 }
@@ -240,46 +234,39 @@ void SheetCanvas::on_replaced() {
 void SheetCanvas::on_selection_changed() {
     if (selection_.drawer() != shown_drawer_) {
         shown_drawer_ = selection_.drawer();
-        forget_drawn();
-        vent_tool_.cancel();
+        contents_.forget();
+        vents_.cancel();
         fitted_ = true;
         return refit();
     }
-    say_chosen();
+    tell_chosen();
     if (selection_.check().has_value() != zones_) return redraw();
     redraw_live();
 }
 
 /// For those who listen.
-void SheetCanvas::say_chosen() {
+void SheetCanvas::tell_chosen() {
+    const auto* plan = drawer_plan();
+    const auto& chosen = selection_.pockets();
     QStringList said;
-    for (const auto& subject : selection_.pockets())
-        if (const QString one = spoken(subject); !one.isEmpty()) said << one;
+    for (const auto& subject : chosen)
+        if (const QString one = plan ? spoken_pocket(shown(), *plan, subject) : QString(); !one.isEmpty())
+            said << one;
     setAccessibleDescription(said.join(QStringLiteral("; ")));
-    const auto* plan = arranging() ? drawer_plan() : nullptr;
-    if (plan == nullptr || selection_.pockets().empty()) return;
-    for (std::size_t i = 0; i < plan->pockets.size(); ++i) {
-        if (plan->pockets[i]->subject != selection_.pockets().back()) continue;
-        QAccessibleEvent event(this, QAccessible::Focus);
-        event.setChild(static_cast<int>(i));
-        QAccessible::updateAccessibility(&event);
-    }
+    if (plan == nullptr || !arranging() || chosen.empty()) return;
+    const auto at = std::find_if(plan->pockets.begin(), plan->pockets.end(),
+                                 [&](const auto& pocket) { return pocket->subject == chosen.back(); });
+    if (at == plan->pockets.end()) return;
+    QAccessibleEvent event(this, QAccessible::Focus);
+    event.setChild(static_cast<int>(at - plan->pockets.begin()));
+    QAccessible::updateAccessibility(&event);
 }
 
-QString SheetCanvas::spoken(const std::string& subject) const {
-    const auto* plan = drawer_plan();
-    const auto* pocket = plan == nullptr ? nullptr : find_pocket(*plan, subject);
-    const auto found = job::find_pocket(document_.shown(), subject);
-    if (pocket == nullptr || found.pocket == nullptr || !plan->insert) return {};
-    const auto text = [](const std::string& utf8) { return QString::fromStdString(utf8); };
-    const auto units = document_.shown().display_units;
-    const auto middle = shape::Point<shape::InDrawer>::of(pocket->box.center());
-    const QString words =
-        tr("%1, %2 deep, zone %3")
-            .arg(text(plan::subject_name(subject, document_.shown())),
-                 language::figures(plan::say_length(pocket->form->greatest_depth_mm, units)),
-                 text(sheets::zone_of(middle, shape::bounds(plan->insert->drawer.contour), units)));
-    return found.pocket->locked ? tr("%1, locked").arg(words) : words;
+void SheetCanvas::set_progress(double done) {
+    progress_ = done;
+    if (!contents_.spec().slow) return;
+    update(ribbon_area(width()));
+    if (!still_drawn_) redraw(); // its words tell how far it is
 }
 
 } // namespace drawercast::app

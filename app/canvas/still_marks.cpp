@@ -82,6 +82,21 @@ sheets::Inks vent_lock_ink(const air::Answer& air, const ViewMap& view, const th
     return inks;
 }
 
+sheets::Inks words_ink(const QStringList& lines, QPointF middle, const theme::Theme& theme) {
+    if (lines.isEmpty()) return {};
+    constexpr double pitch_px = 24, heading_px = 18, row_px = 13;
+    shape::Vec at{middle.x(), middle.y() - pitch_px * static_cast<double>(lines.size()) / 2};
+    sheets::Inks inks{sheets::About{}};
+    for (const QString& line : lines) {
+        const bool heading = &line == &lines.front();
+        const theme::Lettering face{heading ? theme::Face::drafting : theme::Face::regular,
+                                    heading ? heading_px : row_px, 1};
+        sheets::write(inks, line, at, face, heading ? theme.ink : theme.ink2, sheets::Align::center);
+        at.y += heading ? pitch_px * 1.4 : pitch_px;
+    }
+    return inks;
+}
+
 sheets::Path outline_of(const layout::PlacedPocket& pocket) {
     if (pocket.cuts.size() == 1) return sheets::path_of(pocket.cuts.front().outline.contour);
     std::vector<shape::Region> regions;

@@ -9,6 +9,9 @@
 #include "sheets/ink.h"
 #include "theme/palette.h"
 
+#include <QPointF>
+#include <QStringList>
+
 /// What only the screen shows of a sheet that stands still.
 namespace drawercast::app {
 
@@ -23,6 +26,9 @@ sheets::Inks lock_ink(const plan::DrawerPlan& plan, const job::Drawer& drawer, c
 
 /// A padlock beside each vent the maker set, on a sheet of the mold.
 sheets::Inks vent_lock_ink(const air::Answer& air, const ViewMap& view, const theme::Theme& theme);
+
+/// A heading and lines below it, around `middle`, px.
+sheets::Inks words_ink(const QStringList& lines, QPointF middle, const theme::Theme& theme);
 
 /// The edge of all of a pocket's hollows together, drawer mm.
 sheets::Path outline_of(const layout::PlacedPocket& pocket);

@@ -7,6 +7,10 @@
 #include "plan/air_stage.h"
 #include "plan/say.h"
 
+#include "canvas/vent_live.h"
+#include "canvas/vent_places.h"
+#include "language/spoken.h"
+
 #include <QCoreApplication>
 #include <QLineF>
 
@@ -23,32 +27,11 @@ constexpr double inch_step_mm = units::mm_per_inch / 16;
 
 QString tr(const char* text) { return QCoreApplication::translate("VentTool", text); }
 
-shape::MoldMap map_of(const job::Job& job, const plan::DrawerPlan& plan) {
-    return {plan.insert->box, job.foam->shrinkage};
-}
-
 double to_step(double value, double step) { return std::round(value / step) * step; }
 
 } // namespace
 
-shape::Vec vent_in_drawer(const job::Job& job, const plan::DrawerPlan& plan, shape::Vec mold) {
-    return map_of(job, plan).to_drawer(shape::Point<shape::InMold>::of(mold)).vec();
-}
-
-shape::Vec vent_in_mold(const job::Job& job, const plan::DrawerPlan& plan, shape::Vec drawer) {
-    return map_of(job, plan).to_mold(shape::Point<shape::InDrawer>::of(drawer)).vec();
-}
-
-std::optional<std::size_t> vent_near(const air::Answer& air, shape::Vec mold, double reach_mm) {
-    std::optional<std::size_t> nearest;
-    double least = reach_mm;
-    const auto& vents = air.vented.vents;
-    for (std::size_t i = 0; i < vents.size(); ++i)
-        if (const double mm = shape::length(vents[i].at - mold); mm <= least) nearest = i, least = mm;
-    return nearest;
-}
-
-std::optional<std::size_t> VentTool::hovered(QPointF px) const {
+std::optional<std::size_t> VentTool::vent_at(QPointF px) const {
     const auto air = port_.air();
     if (!air) return std::nullopt;
     return vent_near(*air, port_.view().to_mm(px), reach_px / port_.view().px_per_mm());
@@ -62,9 +45,15 @@ std::optional<std::size_t> VentTool::chosen() const {
     return vent_near(*air, vent_in_mold(port_.job(), *plan, *at), same_mm);
 }
 
-void VentTool::press(QPointF px) {
+void VentTool::press(QPointF px, Keys) {
+    if (!port_.air()) return;
+    take_hold(px);
+    port_.redraw_live();
+}
+
+void VentTool::take_hold(QPointF px) {
     cancel();
-    const auto index = hovered(px);
+    const auto index = vent_at(px);
     const auto* plan = port_.built_plan();
     if (!index || plan == nullptr) return port_.choose_vent(std::nullopt);
     const auto& vent = port_.air()->vented.vents[*index];
@@ -99,22 +88,45 @@ void VentTool::try_at(shape::Vec mold) {
     trial_ = VentTrial{index, pressed_->vent, plan::air_tried(*pressed_->last, *drawer, *plan, *air)};
 }
 
-void VentTool::move(QPointF px, bool free) {
-    if (!pressed_ || !port_.air()) return;
+void VentTool::move(QPointF px, Keys keys) {
+    if (!pressed_) return point_at(px);
+    drag(px, keys);
+    if (trial_) port_.say(trial_words(*trial_->tried, trial_->index, port_.job().display_units));
+    port_.redraw_live();
+}
+
+void VentTool::point_at(QPointF px) {
+    const auto under = vent_at(px);
+    if (under == hovered_) return;
+    hovered_ = under;
+    if (under)
+        port_.say(
+            tr("V%1: drag it to lock it elsewhere, right-click for more.").arg(static_cast<int>(*under) + 1));
+    port_.redraw_live();
+}
+
+void VentTool::drag(QPointF px, Keys keys) {
+    if (!port_.air()) return;
     if (!trial_ && QLineF(pressed_->at, px).length() < drag_after_px) return;
     const shape::Vec by = port_.view().to_mm(px) - port_.view().to_mm(pressed_->at);
     const double step = port_.job().display_units == job::DisplayUnits::mm ? step_mm : inch_step_mm;
     shape::Vec at = pressed_->vent + by;
-    if (!free) at = {to_step(at.x, step), to_step(at.y, step)};
+    if (!keys.no_snap) at = {to_step(at.x, step), to_step(at.y, step)};
     const auto& floor = port_.air()->model->in().floor; // a vent opens into the box, or it is none
     at = {std::clamp(at.x, 0.0, floor.width_mm), std::clamp(at.y, 0.0, floor.depth_mm)};
     try_at(at);
 }
 
-void VentTool::release() {
+void VentTool::release(QPointF, Keys) {
+    if (!pressed_) return;
+    store();
+    port_.redraw_live();
+}
+
+void VentTool::store() {
     const auto pressed = std::exchange(pressed_, std::nullopt);
     const auto trial = std::exchange(trial_, std::nullopt);
-    if (!pressed || !pressed->last || !trial) return;
+    if (!pressed->last || !trial) return;
     const auto* plan = port_.built_plan();
     if (plan == nullptr) return;
     const shape::Vec at = vent_in_drawer(port_.job(), *plan, trial->tried->vented.vents[trial->index].at);
@@ -129,7 +141,15 @@ bool VentTool::cancel() {
     return tried;
 }
 
+bool VentTool::let_go() {
+    if (cancel()) return true;
+    const bool any = port_.chosen_vent().has_value();
+    port_.choose_vent(std::nullopt);
+    return any;
+}
+
 void VentTool::renew() {
+    hovered_.reset();
     if (!pressed_) return;
     const auto air = port_.air();
     const auto index = air ? vent_near(*air, pressed_->vent, same_mm) : std::nullopt;
@@ -141,18 +161,67 @@ void VentTool::renew() {
     if (trial_) try_at(trial_->tried->vented.vents[trial_->index].at);
 }
 
-std::optional<VentTool::Nudged> VentTool::nudged(shape::Vec by) const {
+bool VentTool::arrow(const ArrowKey& key) {
     const auto index = chosen();
     const auto* plan = port_.built_plan();
-    if (!index || plan == nullptr) return std::nullopt;
-    const shape::Vec mold = port_.air()->vented.vents[*index].at + by;
-    auto job = put(*index, mold);
-    if (!job) return std::nullopt;
-    const bool was_kept = port_.air()->vented.vents[*index].why == air::VentFor::kept;
+    if (!index || plan == nullptr) return false;
+    const auto& vent = port_.air()->vented.vents[*index];
+    auto job = put(*index, vent.at + key.by_mm());
+    if (!job) return false;
     const auto* drawer = job::find_drawer(*job, plan->id);
+    const bool was_kept = vent.why == air::VentFor::kept;
     const std::size_t kept = was_kept ? *index : drawer->vents->keep.size() - 1;
     const shape::Vec at = drawer->vents->keep[kept].at;
-    return Nudged{std::move(*job), kept, at};
+    port_.commit_nudge(tr("Move vent"), std::move(*job), QStringLiteral("nudge vent %1").arg(kept));
+    port_.choose_vent(at);
+    return true;
+}
+
+bool VentTool::next(int step) {
+    const auto air = port_.air();
+    const auto* plan = port_.built_plan();
+    if (!air || plan == nullptr || air->vented.vents.empty()) return false;
+    const auto count = static_cast<std::ptrdiff_t>(air->vented.vents.size());
+    std::ptrdiff_t to = step > 0 ? 0 : count - 1;
+    if (const auto now = chosen()) to = static_cast<std::ptrdiff_t>(*now) + step;
+    if (to < 0 || to >= count) return false;
+    const auto& vent = air->vented.vents[static_cast<std::size_t>(to)];
+    port_.choose_vent(vent_in_drawer(port_.job(), *plan, vent.at));
+    const auto units = port_.job().display_units;
+    const auto mm = [&](double value) { return language::figures(plan::say_length(value, units)); };
+    port_.say((vent.why == air::VentFor::kept ? tr("V%1 at %2, %3, locked") : tr("V%1 at %2, %3"))
+                  .arg(static_cast<int>(to) + 1)
+                  .arg(mm(vent.at.x), mm(vent.at.y)));
+    return true;
+}
+
+bool VentTool::double_click(QPointF px) {
+    if (!port_.air()) return false;
+    port_.ask_for(vent_at(px) ? CanvasPort::Form::vent_drill : CanvasPort::Form::vent);
+    return true;
+}
+
+MenuOf VentTool::menu_at(QPointF px) {
+    if (!port_.air()) return MenuOf::sheet;
+    take_hold(px); // chooses; nothing is to hang on the pointer
+    cancel();
+    port_.redraw_live();
+    return MenuOf::vent;
+}
+
+CanvasTool::Menu VentTool::menu_of_chosen() const {
+    const auto air = port_.air();
+    if (!air) return {};
+    const auto index = chosen();
+    if (!index) return {MenuOf::vent, std::nullopt};
+    return {MenuOf::vent, port_.view().to_px(air->vented.vents[*index].at)};
+}
+
+sheets::Inks VentTool::live(const LiveFrame& frame) const {
+    const auto air = port_.air();
+    if (!air) return {};
+    return vent_ink({*air, port_.job().display_units, chosen(), hovered_, trial_, frame.view, frame.size,
+                     frame.theme, frame.taken});
 }
 
 } // namespace drawercast::app

@@ -5,6 +5,7 @@
 
 #include "air/answer.h"
 #include "canvas/canvas_port.h"
+#include "canvas/canvas_tool.h"
 
 #include <QPointF>
 
@@ -22,29 +23,29 @@ struct VentTrial {
 
 /// Choosing and dragging vents on a sheet of the mold. A vent the maker drags is the maker's own from then
 /// on: it is locked where it was put, and the others find their places around it.
-class VentTool {
+class VentTool final : public CanvasTool {
   public:
     explicit VentTool(CanvasPort& port) : port_(port) {}
 
-    void press(QPointF px);
-    void move(QPointF px, bool free); ///< `free`: not on whole steps
-    void release();                   ///< stores what was shown last
-    bool cancel();                    ///< true where something was being tried
-    bool busy() const { return pressed_.has_value(); }
+    void press(QPointF px, Keys keys) override;
+    void move(QPointF px, Keys keys) override;
+    void release(QPointF px, Keys keys) override; ///< stores what was shown last
+    bool double_click(QPointF px) override;
+    void leave() override { hovered_.reset(); }
+    bool arrow(const ArrowKey& key) override;
+    bool next(int step) override; ///< by their numbers
 
-    /// The vent under a place of the view: its number among those shown, from 0.
-    std::optional<std::size_t> hovered(QPointF px) const;
-    std::optional<std::size_t> chosen() const; ///< likewise the chosen one
-    const std::optional<VentTrial>& trial() const { return trial_; }
-    /// Another answer is shown: what is being dragged is found in it, or given up.
-    void renew();
+    bool busy() const override { return pressed_.has_value(); }
+    bool cancel() override;
+    bool let_go() override;
+    void renew() override; ///< what is being dragged is found in the other answer, or given up
 
-    struct Nudged {
-        job::Job job;
-        std::size_t kept = 0; ///< its number among the maker's
-        shape::Vec at;        ///< drawer mm
-    };
-    std::optional<Nudged> nudged(shape::Vec by) const; ///< the chosen one, mm of the sheet
+    MenuOf menu_at(QPointF px) override;
+    Menu menu_of_chosen() const override;
+    Qt::CursorShape cursor() const override { return hovered_ ? Qt::SizeAllCursor : Qt::ArrowCursor; }
+    sheets::Inks live(const LiveFrame& frame) const override;
+
+    std::optional<std::size_t> chosen() const; ///< its number among the vents shown, from 0
 
     static constexpr double reach_px = 11;
     static constexpr double drag_after_px = 4;
@@ -57,19 +58,18 @@ class VentTool {
         shape::Vec vent; ///< mold mm
         std::optional<job::Job> last;
     };
+    std::optional<std::size_t> vent_at(QPointF px) const;
+    void take_hold(QPointF px);
+    void drag(QPointF px, Keys keys);
+    void point_at(QPointF px);
+    void store();
     std::optional<job::Job> put(std::size_t index, shape::Vec mold) const;
     void try_at(shape::Vec mold);
 
     CanvasPort& port_;
     std::optional<Pressed> pressed_;
     std::optional<VentTrial> trial_;
+    std::optional<std::size_t> hovered_;
 };
-
-/// A vent's place in the drawer and back; both frames finished sizes and mold sizes as everywhere.
-shape::Vec vent_in_drawer(const job::Job& job, const plan::DrawerPlan& plan, shape::Vec mold);
-shape::Vec vent_in_mold(const job::Job& job, const plan::DrawerPlan& plan, shape::Vec drawer);
-
-/// The chosen vent among those of `air`, whose places are told in the mold's frame: its number, from 0.
-std::optional<std::size_t> vent_near(const air::Answer& air, shape::Vec mold, double reach_mm);
 
 } // namespace drawercast::app

@@ -23,10 +23,10 @@ BuildUpBar::BuildUpBar(SheetCanvas& canvas, QWidget* parent)
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(12, 4, 12, 4);
     row->setSpacing(8);
-    row->addWidget(step_button(QStringLiteral("back"), tr("Turn to the left"), -SheetCanvas::turn_step_deg));
+    row->addWidget(step_button(QStringLiteral("back"), tr("Turn to the left"), -TurnTool::step_deg));
     row->addWidget(turned_);
     row->addWidget(
-        step_button(QStringLiteral("forward"), tr("Turn to the right"), SheetCanvas::turn_step_deg));
+        step_button(QStringLiteral("forward"), tr("Turn to the right"), TurnTool::step_deg));
     row->addSpacing(16);
     row->addWidget(new QLabel(tr("Together"), this));
     apart_->setRange(0, apart_steps);

@@ -230,22 +230,24 @@ void MainWindow::connect_parts() {
         coordinates_->clear();
         place_acts_->set_pointer(std::nullopt);
     });
-    connect(&canvas, &SheetCanvas::context_menu_wanted, this, [this](QPoint at, SheetCanvas::About about) {
-        (about == SheetCanvas::About::pocket  ? menus_.pocket
-         : about == SheetCanvas::About::check ? menus_.check
-         : about == SheetCanvas::About::vent  ? menus_.vent
-                                              : menus_.sheet)
+    connect(&canvas, &SheetCanvas::context_menu_wanted, this, [this](QPoint at, MenuOf of) {
+        (of == MenuOf::pocket  ? menus_.pocket
+         : of == MenuOf::check ? menus_.check
+         : of == MenuOf::vent  ? menus_.vent
+                               : menus_.sheet)
             ->popup(at);
     });
     connect(&canvas, &SheetCanvas::measuring_changed, this, &MainWindow::refresh_actions);
     connect(checks_, &ChecksPane::menu_wanted, this, [this](QPoint at) { menus_.check->popup(at); });
     connect(left_, &LeftPane::drawer_menu_wanted, this, [this](QPoint at) { menus_.drawer->popup(at); });
-    connect(&canvas, &SheetCanvas::vent_drill_wanted, this, [this] { actions_["vents.drill"]->trigger(); });
-    connect(&canvas, &SheetCanvas::vent_wanted, this, [this] { actions_["vents.add"]->trigger(); });
-    connect(&canvas, &SheetCanvas::object_form_wanted, this,
-            [this] { actions_["objects.change"]->trigger(); });
-    connect(&canvas, &SheetCanvas::notch_form_wanted, this,
-            [this] { actions_["place.notch_sizes"]->trigger(); });
+    connect(&canvas, &SheetCanvas::form_wanted, this, [this](CanvasPort::Form form) {
+        using Form = CanvasPort::Form;
+        actions_[form == Form::object       ? "objects.change"
+                 : form == Form::notch      ? "place.notch_sizes"
+                 : form == Form::vent_drill ? "vents.drill"
+                                            : "vents.add"]
+            ->trigger();
+    });
     const auto keys = [this](const char* id) {
         // The key's name on it, as the other sentences say it.
         return actions_[id]->shortcut().toString(QKeySequence::NativeText).replace("Return", tr("Enter"));

@@ -48,7 +48,7 @@ void MainWindow::connect_view() {
     const auto look = [this, &canvas](const char* id, double turns, double apart) {
         actions_.on(id, [&canvas, turns, apart] {
             const auto now = canvas.look();
-            canvas.set_look({now.turn_deg + turns * SheetCanvas::turn_step_deg, now.apart + apart});
+            canvas.set_look({now.turn_deg + turns * TurnTool::step_deg, now.apart + apart});
         });
     };
     constexpr double apart_step = 0.1;

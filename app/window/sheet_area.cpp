@@ -153,12 +153,12 @@ void SheetArea::resizeEvent(QResizeEvent* event) {
 void SheetArea::set_theme(const theme::Theme& theme) { canvas_->set_theme(theme); }
 
 void SheetArea::refresh() {
-    const auto& spec = spec_of(canvas_->shown());
+    const auto& spec = spec_of(canvas_->sheet());
     look_->setVisible(spec.turned);
     const bool days = spec.seen == Seen::days;
     run_->setVisible(days);
     const auto& built = document_.last_built();
-    const bool cuts = canvas_->shown() == SheetId::box_and_cuts && built && built->stock;
+    const bool cuts = canvas_->sheet() == SheetId::box_and_cuts && built && built->stock;
     cuts_->setVisible(cuts);
     static_cast<QGridLayout*>(layout())->setRowStretch(run_row, days ? 2 : cuts ? 1 : 0);
     for (QWidget* ruler :
@@ -212,7 +212,7 @@ void SheetArea::show_tabs() {
 
 void SheetArea::show_rulers() {
     Ruler::Shown shown{canvas_->view(), document_.shown().display_units, std::nullopt};
-    if (const auto* plan = canvas_->drawer_plan(); plan != nullptr && spec_of(canvas_->shown()).arranged) {
+    if (const auto* plan = canvas_->drawer_plan(); plan != nullptr && spec_of(canvas_->sheet()).arranged) {
         const auto box = box_of(*plan, selection_.pockets());
         if (!box.empty()) shown.extent = box;
     }
@@ -224,7 +224,7 @@ void SheetArea::show_rulers() {
 void SheetArea::show_strip() {
     const auto& job = document_.shown();
     TitleStrip::Shown shown;
-    const auto& spec = spec_of(canvas_->shown());
+    const auto& spec = spec_of(canvas_->sheet());
     shown.sheet = sheet_words(spec.name);
     shown.seen = spec.seen;
     shown.scale = scale_text(canvas_->reduction());

@@ -35,7 +35,7 @@ class SheetArea final : public QWidget {
     SheetCanvas& canvas() { return *canvas_; }
     TitleStrip& strip() { return *strip_; }
     void show_sheet(SheetId shown);
-    SheetId shown() const { return canvas_->shown(); }
+    SheetId shown() const { return canvas_->sheet(); }
     void show_cut(const sheets::CutPlace& cut); ///< on the sheet of the box and its cuts
     void show_printed();                        ///< whether the job has changed since its print-out
     void set_theme(const theme::Theme& theme);

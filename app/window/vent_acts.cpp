@@ -6,6 +6,7 @@
 #include "plan/say.h"
 
 #include "canvas/sheet_canvas.h"
+#include "canvas/vent_places.h"
 #include "document/document.h"
 #include "document/selection.h"
 #include "language/spoken.h"
