@@ -7,7 +7,7 @@ namespace drawercast::theme {
 
 /// A splitter whose handle is seen as a line of 1 px but can be taken hold of over 7: Qt's own thin handle
 /// gives 5.
-class Splitter final : public QSplitter {
+class Splitter : public QSplitter {
   public:
     explicit Splitter(Qt::Orientation orientation, QWidget* parent = nullptr);
 

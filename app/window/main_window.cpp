@@ -7,13 +7,9 @@
 
 #include "canvas/hit.h"
 #include "language/spoken.h"
-#include "panes/checks_model.h"
 #include "panes/checks_pane.h"
-#include "panes/foam_pane.h"
 #include "panes/left_pane.h"
-#include "panes/mold_pane.h"
 #include "panes/rail.h"
-#include "theme/splitter.h"
 #include "window/arrange_acts.h"
 #include "window/asking.h"
 #include "window/clip_acts.h"
@@ -31,7 +27,10 @@
 #include "window/placement_pane.h"
 #include "window/pour_acts.h"
 #include "window/print_acts.h"
+#include "window/right_pane.h"
+#include "window/scrolled.h"
 #include "window/sheet_area.h"
+#include "window/situation.h"
 #include "window/tidy_acts.h"
 #include "window/title_strip.h"
 #include "window/vent_acts.h"
@@ -44,35 +43,11 @@
 #include <QMenu>
 #include <QMenuBar>
 #include <QScreen>
-#include <QScrollArea>
-#include <QScrollBar>
 #include <QStackedWidget>
 #include <QStatusBar>
 #include <QToolBar>
-#include <QVBoxLayout>
-
-#include <algorithm>
 
 namespace drawercast::app {
-
-namespace {
-
-constexpr int checks_px = 230;
-constexpr int foam_px = 410;
-
-/// What is higher than the window scrolls; of the right pane the foam answer alone, the checks above it keep
-/// three rows at least.
-QScrollArea* scrolled(QWidget* pane) {
-    auto* area = new QScrollArea;
-    area->setWidget(pane);
-    area->setWidgetResizable(true);
-    area->setFrameShape(QFrame::NoFrame);
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    area->setFocusPolicy(Qt::NoFocus);
-    return area;
-}
-
-} // namespace
 
 MainWindow::MainWindow(Preferences& preferences, const QString& unsaved_folder, Asking* asking)
     : MainWindow(std::make_unique<OpenJob>(unsaved_folder), preferences, unsaved_folder, asking) {
@@ -132,28 +107,7 @@ void MainWindow::assemble() {
     middle_ = new QStackedWidget(this);
     middle_->addWidget(sheets_);
     middle_->addWidget(scrolled(welcome));
-    checks_ = new ChecksPane(document_, selection_, this);
-    foam_ = new FoamPane(document_, selection_, this);
-    checks_->add_action(actions_["check.mend"]);
-    checks_->add_action(actions_["check.leave"]);
-    checks_->add_action(actions_["check.take_back"]);
-    checks_->add_action(actions_["check.guide"]);
-    right_ = new theme::Splitter(Qt::Vertical, this);
-    right_->addWidget(checks_);
-    mold_ = new MoldPane(document_, selection_, this);
-    answers_ = new QWidget(this);
-    auto* below = new QVBoxLayout(answers_);
-    below->setContentsMargins(0, 0, 0, 0);
-    below->setSpacing(0);
-    below->addWidget(foam_);
-    below->addWidget(mold_);
-    below->addStretch(1);
-    answers_area_ = scrolled(answers_);
-    right_->addWidget(answers_area_);
-    right_->setStretchFactor(0, 1);
-    right_->setStretchFactor(1, 3);
-    right_->setSizes({checks_px, foam_px});
-    right_->setMinimumWidth(220);
+    right_ = new RightPane(document_, selection_, actions_, this);
 
     auto* rail = new Rail(document_, selection_, this);
     panes_ = new PaneFrame(scrolled(left_), middle_, right_, rail, this);
@@ -198,8 +152,7 @@ void MainWindow::connect_parts() {
     connect(tidy_acts, &TidyActs::said, this, &MainWindow::say);
     new VentActs(desk_, actions_, canvas, this);
     guide_acts_ = new GuideActs(desk_, actions_, this);
-    connect(foam_, &FoamPane::guide_wanted, guide_acts_, &GuideActs::open);
-    connect(mold_, &MoldPane::guide_wanted, guide_acts_, &GuideActs::open);
+    connect(right_, &RightPane::guide_wanted, guide_acts_, &GuideActs::open);
     auto* mend_acts = new MendActs(desk_, actions_, this);
     auto* on_disk = new DiskWatch(desk_, this);
     connect(on_disk, &DiskWatch::said, this, &MainWindow::say);
@@ -238,7 +191,8 @@ void MainWindow::connect_parts() {
             ->popup(at);
     });
     connect(&canvas, &SheetCanvas::measuring_changed, this, &MainWindow::refresh_actions);
-    connect(checks_, &ChecksPane::menu_wanted, this, [this](QPoint at) { menus_.check->popup(at); });
+    connect(&right_->checks(), &ChecksPane::menu_wanted, this,
+            [this](QPoint at) { menus_.check->popup(at); });
     connect(left_, &LeftPane::drawer_menu_wanted, this, [this](QPoint at) { menus_.drawer->popup(at); });
     connect(&canvas, &SheetCanvas::form_wanted, this, [this](CanvasPort::Form form) {
         using Form = CanvasPort::Form;
@@ -261,14 +215,12 @@ void MainWindow::connect_parts() {
     connect(left_, &LeftPane::object_activated, this, [this](const QString& id) {
         if (actions_["objects.place"]->isEnabled()) place_acts_->place(id.toStdString());
     });
-    connect(checks_, &ChecksPane::check_chosen, this, &MainWindow::go_to);
-    connect(foam_, &FoamPane::action_wanted, this,
-            [this](const QString& id) { actions_[id.toStdString()]->trigger(); });
-    connect(mold_, &MoldPane::action_wanted, this,
+    connect(&right_->checks(), &ChecksPane::check_chosen, this, &MainWindow::go_to);
+    connect(right_, &RightPane::action_wanted, this,
             [this](const QString& id) { actions_[id.toStdString()]->trigger(); });
     connect(&document_.building(), &Building::busy_changed, this, [this] { tell_building(0); });
     connect(&document_.building(), &Building::progressed, this, &MainWindow::tell_building);
-    connect(sheets_, &SheetArea::sheet_changed, this, &MainWindow::arrange_answers);
+    connect(sheets_, &SheetArea::sheet_changed, this, [this] { right_->arrange_for(sheets_->shown()); });
     connect(&document_, &Document::shown_changed, this, &MainWindow::after_change);
     connect(&document_, &Document::replaced, this, &MainWindow::after_replacement);
     connect(&document_, &Document::state_changed, this, &MainWindow::refresh_title);
@@ -334,79 +286,16 @@ void MainWindow::drop_what_is_gone() {
     middle_->setCurrentIndex(job.drawers.empty() ? 1 : 0);
 }
 
-Situation MainWindow::situation() const {
-    Situation s;
-    const auto& job = document_.job();
-    const auto* drawer = job::find_drawer(job, selection_.drawer());
-    s.drawer = drawer != nullptr;
-    s.plan_sheet = spec_of(sheets_->shown()).arranged;
-    s.build_up = spec_of(sheets_->shown()).turned;
-    s.other_drawers = job.drawers.size() > 1;
-    s.object = job::find_object(job, selection_.object()) != nullptr;
-    s.unplaced = arrange::not_placed_yet(job) > 0;
-    s.loose = drawer != nullptr && std::any_of(drawer->pockets.begin(), drawer->pockets.end(),
-                                               [](const auto& pocket) { return !pocket.locked; });
-    s.objects = !job.objects.empty();
-    s.drawer_pockets = drawer != nullptr && !drawer->pockets.empty();
-    for (const auto& subject : selection_.pockets()) {
-        const auto found = job::find_pocket(job, subject);
-        if (found.pocket == nullptr || !s.plan_sheet) continue; // what is not seen is not changed
-        ++s.pockets;
-        s.free += found.pocket->locked ? 0 : 1;
-        s.notches = !found.pocket->notches.empty();
-    }
-    s.vent_sheet = spec_of(sheets_->shown()).vents && sheets_->canvas().air() != nullptr;
-    if (const auto vent = sheets_->canvas().vent_chosen()) {
-        s.vent = true;
-        s.vent_kept = sheets_->canvas().air()->vented.vents[*vent].why == air::VentFor::kept;
-    }
-    s.own_vents = drawer != nullptr && drawer->vents.has_value();
-    s.can_undo = document_.undo_stack().canUndo();
-    s.can_redo = document_.undo_stack().canRedo();
-    s.checks = checks_->model().rowCount() > 0;
-    if (const auto& check = selection_.check()) {
-        const int row = checks_->model().row_of(*check);
-        s.any_check = row >= 0;
-        const auto index = checks_->model().index(row, 0);
-        const auto* now = checks_->model().check(index);
-        const bool of_drawer = now != nullptr && !checks_->model().is_job_check(index);
-        s.left_as_is = of_drawer && now->left_as_is;
-        s.check = of_drawer && !now->left_as_is;
-        s.look = of_drawer && !now->left_as_is && now->severity == layout::Severity::look;
-    }
-    return s;
-}
-
 void MainWindow::refresh_actions() {
-    if (checks_ == nullptr) return;
+    if (right_ == nullptr) return;
     if (hinting_) say_hint();
-    actions_.update(situation());
+    actions_.update(situation_of(desk_, sheets_->canvas(), right_->checks().model()));
     const auto& stack = document_.undo_stack();
     actions_["edit.undo"]->setText(stack.canUndo() ? tr("&Undo: %1").arg(stack.undoText()) : tr("&Undo"));
     actions_["edit.redo"]->setText(stack.canRedo() ? tr("&Redo: %1").arg(stack.redoText()) : tr("&Redo"));
-    const auto check = [this](const char* id, bool on) { actions_[id]->setChecked(on); };
-    for (const auto& sheet : sheet_specs()) check(sheet.action, sheet.id == sheets_->shown());
-    check("place.measure", sheets_->canvas().measuring());
-    const auto* drawer = job::find_drawer(document_.job(), selection_.drawer());
-    check("vents.rest", drawer == nullptr || job::vents_automatic(*drawer));
-    check("view.grid", preferences_.grid_shown());
-    check("view.snap", preferences_.snapping());
-    check("view.left_pane", panes_->left_shown());
-    check("view.right_pane", panes_->right_shown());
-    const auto units = document_.job().display_units;
-    check("view.mm", units == job::DisplayUnits::mm);
-    check("view.inch", units == job::DisplayUnits::inch);
-    check("view.inch_32", units == job::DisplayUnits::inch_32);
-    const auto looks = preferences_.appearance();
-    check("view.system", looks == Preferences::Appearance::system);
-    check("view.light", looks == Preferences::Appearance::light);
-    check("view.dark", looks == Preferences::Appearance::dark);
-    check("view.contrast_light", looks == Preferences::Appearance::contrast_light);
-    check("view.contrast_dark", looks == Preferences::Appearance::contrast_dark);
-    const auto language = preferences_.chosen_language();
-    check("view.language_system", !language);
-    check("view.english", language == language::Language::english);
-    check("view.german", language == language::Language::german);
+    show_checked(actions_, desk_, sheets_->canvas());
+    actions_["view.left_pane"]->setChecked(panes_->left_shown());
+    actions_["view.right_pane"]->setChecked(panes_->right_shown());
 }
 
 void MainWindow::refresh_title() {
@@ -439,21 +328,6 @@ void MainWindow::go_to(const layout::Check& check) {
     }
     if (sheet.arranged) box.add(box_of(*plan, selection_.pockets()));
     if (!box.empty()) sheets_->canvas().zoom_to(box.grown(around_mm));
-}
-
-/// What the shown sheet is about comes first, and is open.
-void MainWindow::arrange_answers() {
-    const auto& sheet = spec_of(sheets_->shown());
-    const bool mold_first = sheet.vents;
-    mold_->open_for(!mold_first                            ? std::nullopt
-                    : sheets_->shown() == SheetId::air_map ? std::optional(MoldPart::vents)
-                                                           : std::optional(MoldPart::plate));
-    auto& column = static_cast<QVBoxLayout&>(*answers_->layout());
-    column.removeWidget(foam_);
-    column.removeWidget(mold_);
-    column.insertWidget(0, mold_first ? static_cast<QWidget*>(mold_) : foam_);
-    column.insertWidget(1, mold_first ? static_cast<QWidget*>(foam_) : mold_);
-    answers_area_->verticalScrollBar()->setValue(0);
 }
 
 void MainWindow::tell_building(double done) {

@@ -13,23 +13,19 @@
 #include <memory>
 
 class QLabel;
-class QScrollArea;
-class QSplitter;
 class QStackedWidget;
 
 namespace drawercast::app {
 
 class Asking;
-class ChecksPane;
-class FoamPane;
 class FormActs;
 class GuideActs;
 class JobActs;
 class LeftPane;
-class MoldPane;
 class PaneFrame;
 class PlaceActs;
 class PlacementPane;
+class RightPane;
 class SheetArea;
 
 /// The window: it owns the open job and what is chosen, puts panes and sheets together, and tells the actions
@@ -77,13 +73,11 @@ class MainWindow final : public QMainWindow {
     void refresh_title();
     void refresh_recent();
     void go_to(const layout::Check& check);
-    void arrange_answers();
     void tell_building(double done);
     void say(const QString& sentence);
     void say_hint();
     void restore_state();
     void keep_state();
-    Situation situation() const;
 
     Preferences& preferences_;
     std::unique_ptr<OpenJob> open_; ///< null once handed over
@@ -103,12 +97,7 @@ class MainWindow final : public QMainWindow {
     SheetArea* sheets_ = nullptr;
     LeftPane* left_ = nullptr;
     PlacementPane* placement_ = nullptr;
-    QSplitter* right_ = nullptr;
-    ChecksPane* checks_ = nullptr;
-    FoamPane* foam_ = nullptr;
-    MoldPane* mold_ = nullptr;
-    QWidget* answers_ = nullptr;
-    QScrollArea* answers_area_ = nullptr;
+    RightPane* right_ = nullptr;
     PaneFrame* panes_ = nullptr;
     QLabel* sentence_ = nullptr;
     bool hinting_ = false; ///< the sentence is the hint, and follows sheet and job

@@ -12,7 +12,9 @@
 #include "window/main_window.h"
 #include "window/pane_frame.h"
 #include "window/placement_pane.h"
+#include "window/right_pane.h"
 #include "window/sheet_area.h"
+#include "window/situation.h"
 #include "window/title_strip.h"
 
 #include <QLineEdit>
@@ -83,7 +85,7 @@ void MainWindow::connect_view() {
         panes_->show_left(true);
         placement_->take_focus();
     });
-    actions_.on("check.next", [this] { checks_->choose_next(); });
+    actions_.on("check.next", [this] { right_->checks().choose_next(); });
 }
 
 void MainWindow::say(const QString& sentence) {
@@ -93,7 +95,7 @@ void MainWindow::say(const QString& sentence) {
 
 /// What can be begun with, until something else is said.
 void MainWindow::say_hint() {
-    const Situation s = situation();
+    const Situation s = situation_of(desk_, sheets_->canvas(), right_->checks().model());
     const bool to_place = s.drawer && s.plan_sheet && s.unplaced;
     say(!s.objects ? tr("Ready.")
         : to_place ? tr("Drag objects from the list onto the drawer, or press Ctrl+Enter.")

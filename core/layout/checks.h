@@ -40,6 +40,11 @@ struct ObjectFacts {
 };
 ObjectFacts facts_of(const job::Object& object);
 
+/// What an object weighs on the foam below it, W/A; 0: it stands through. And what is let pass: half of the
+/// stress that presses the foam in by a quarter (our guess).
+double foot_kpa(const ObjectFacts& object);
+double foot_most_kpa(double stress25_kpa);
+
 /// wall-thin, or overlap, between the hollows of two pockets; the same whichever comes first.
 std::optional<Check> pair_check(const PlacedPocket& a, const PlacedPocket& b, const Minimums& minimums);
 

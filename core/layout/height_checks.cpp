@@ -46,6 +46,13 @@ double top_mm(const PlacedPocket& pocket, const ObjectFacts& object, double inse
 
 } // namespace
 
+double foot_kpa(const ObjectFacts& object) {
+    if (object.foot_mm2 <= 0) return 0;
+    return units::standard_gravity * object.mass_g / object.foot_mm2; // g/kg and MPa/kPa cancel
+}
+
+double foot_most_kpa(double stress25_kpa) { return stress25_kpa / 2; }
+
 void add_height_checks(const PlacedPocket& pocket, const ObjectFacts& object, const DrawerLimits& limits,
                        std::vector<Check>& checks) {
     add_floor(pocket, object, limits, checks);
@@ -60,10 +67,7 @@ void add_height_checks(const PlacedPocket& pocket, const ObjectFacts& object, co
                           pocket.box.center(),
                           std::nullopt,
                           false});
-    if (object.foot_mm2 <= 0) return;
-    const double pressure_kpa =
-        units::standard_gravity * object.mass_g / object.foot_mm2; // g/kg and MPa/kPa cancel
-    const double limit_kpa = limits.stress25_kpa / 2;              // our guess
+    const double pressure_kpa = foot_kpa(object), limit_kpa = foot_most_kpa(limits.stress25_kpa);
     if (pressure_kpa > limit_kpa)
         checks.push_back({Code::foot_pressure,
                           Severity::look,

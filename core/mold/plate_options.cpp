@@ -42,14 +42,6 @@ std::vector<job::Closure> fitting(const std::vector<job::Closure>& all, const Jo
     return out;
 }
 
-double least_screw_mm(const std::vector<job::Closure>& closures) {
-    double least = 0;
-    for (const auto& closure : closures)
-        if (closure.kind == job::ClosureKind::screw && (least == 0 || closure.diameter_mm < least))
-            least = closure.diameter_mm;
-    return least;
-}
-
 double wall_bow(const PlateIn& in, const job::Board& board) {
     double most = 0;
     for (const auto& wall : walls_of({in.width_mm, in.depth_mm, in.height_mm, board, in.load, 0, 0}))
@@ -114,10 +106,19 @@ std::vector<ClosurePair> closures_to_try(const PlateIn& in, const job::Board& bo
     return out;
 }
 
+double least_edge_mm(const std::vector<job::Closure>& closures) {
+    double thinnest_mm = 0;
+    for (const auto& closure : closures)
+        if (closure.kind == job::ClosureKind::screw &&
+            (thinnest_mm == 0 || closure.diameter_mm < thinnest_mm))
+            thinnest_mm = closure.diameter_mm;
+    return own_edge_diameters * thinnest_mm;
+}
+
 job::Board box_board_of(const PlateIn& in) {
     if (in.box_board)
         if (const auto* set = named(in.boards, *in.box_board)) return *set;
-    const double least_mm = own_edge_diameters * least_screw_mm(in.closures);
+    const double least_mm = least_edge_mm(in.closures);
     const job::Board* best = nullptr;
     for (const auto& board : in.boards) {
         if (board.thickness_mm < least_mm || wall_bow(in, board) > wall_bow_limit_mm) continue;

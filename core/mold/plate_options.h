@@ -70,6 +70,10 @@ job::Board box_board_of(const PlateIn& in);
 inline constexpr double edge_diameters = 3;
 inline constexpr double own_edge_diameters = 4;
 
+/// Least thickness of a board whose edge takes the thinnest of these screws, by own_edge_diameters; 0 where
+/// there is none.
+double least_edge_mm(const std::vector<job::Closure>& closures);
+
 /// Where closures (at the widest) and stiffeners of the stiffening go. Stiffeners stand off by the shop's
 /// widest piece, so that their places depend on their number alone.
 PatternIn pattern_in(const PlateIn& in, const job::Board& box_board, const Stiffening& stiffening);

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/foams_beside.h"
 
-#include "base/units.h"
 #include "layout/checks.h"
 #include "layout/minimums.h"
 
@@ -20,11 +19,9 @@ void count(const std::vector<layout::Check>& checks, FoamBeside& beside) {
 }
 
 void add_feet(const job::Job& job, FoamBeside& beside) {
-    beside.foot_most_kpa = job.foam->stress25_kpa / 2;
+    beside.foot_most_kpa = layout::foot_most_kpa(job.foam->stress25_kpa);
     for (const auto& object : job.objects) {
-        const auto facts = layout::facts_of(*object);
-        if (facts.foot_mm2 <= 0) continue;
-        const double kpa = units::standard_gravity * facts.mass_g / facts.foot_mm2; // g/kg and MPa/kPa cancel
+        const double kpa = layout::foot_kpa(layout::facts_of(*object));
         if (kpa <= beside.foot_kpa) continue;
         beside.foot_kpa = kpa;
         beside.foot_object = object->name;

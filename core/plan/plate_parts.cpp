@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/demand.h"
 #include "job/catalog.h"
+#include "mold/plate_options.h"
 #include "plan/stock_stage.h"
 
 #include <algorithm>
@@ -10,8 +11,6 @@ namespace drawercast::plan {
 
 namespace {
 
-constexpr double least_edge_mm = 15; // below it a screw splits a board's edge (common practice)
-
 const job::Board* named(const std::vector<job::Board>& boards, const std::optional<std::string>& name) {
     if (!name) return nullptr;
     const auto at = std::find_if(boards.begin(), boards.end(),
@@ -19,9 +18,12 @@ const job::Board* named(const std::vector<job::Board>& boards, const std::option
     return at == boards.end() ? nullptr : &*at;
 }
 
-const job::Board& first_suitable(const std::vector<job::Board>& boards) {
+/// Whose edge takes a screw: at hand rather than bought.
+const job::Board& first_suitable(const job::Shop& shop) {
+    const auto& boards = job::boards_of(shop);
     DRAWERCAST_DEMAND(!boards.empty(), "there is always a board");
-    const auto thick = [](const job::Board& board) { return board.thickness_mm >= least_edge_mm; };
+    const double least_mm = mold::least_edge_mm(job::closures_of(shop));
+    const auto thick = [&](const job::Board& board) { return board.thickness_mm >= least_mm; };
     const auto at_hand = std::find_if(boards.begin(), boards.end(), [&](const job::Board& board) {
         return board.at_hand > 0 && thick(board);
     });
@@ -68,7 +70,7 @@ PlateParts plate_parts(const job::Job& job, const DrawerPlan& drawer) {
     const auto& boards = job::boards_of(*job.shop);
     PlateParts parts;
     const auto* box = named(boards, job.mold.box_board);
-    parts.box_board = box ? *box : first_suitable(boards);
+    parts.box_board = box ? *box : first_suitable(*job.shop);
     const auto* plate = named(boards, job.mold.board);
     parts.board = plate ? *plate : parts.box_board;
     add_set_stiffeners(job, drawer, parts);

@@ -8,6 +8,7 @@
 #include "job/catalog.h"
 #include "job/ranges.h"
 #include "layout/pocket.h"
+#include "mold/plate_options.h"
 #include "plan/cost.h"
 #include "plan/foam_in_mold.h"
 #include "runsheet/steps.h"
@@ -21,8 +22,7 @@ namespace drawercast::plan {
 
 namespace {
 
-constexpr double least_board_mm = 16; ///< that takes a screw in its edge
-constexpr double block_shape = 1.5;   ///< length over width of a middling object (our guess)
+constexpr double block_shape = 1.5; ///< length over width of a middling object (our guess)
 
 /// One way the job may turn out.
 struct Guess {
@@ -137,15 +137,16 @@ class Quoting {
         return work;
     }
 
-    /// The cheapest by area of those thick enough, else the thickest.
+    /// The cheapest by area of those whose edge takes a screw, else the thickest.
     job::Board board() const {
         const auto& boards = job::boards_of(*job_.shop);
         const auto cost = [](const job::Board& one) {
             return one.price / (one.sheet_length_mm * one.sheet_width_mm);
         };
+        const double least_mm = mold::least_edge_mm(job::closures_of(*job_.shop));
         const job::Board* best = &boards.front();
         for (const auto& one : boards) {
-            const bool thick = one.thickness_mm >= least_board_mm, was = best->thickness_mm >= least_board_mm;
+            const bool thick = one.thickness_mm >= least_mm, was = best->thickness_mm >= least_mm;
             if (thick ? !was || cost(one) < cost(*best) : !was && one.thickness_mm > best->thickness_mm)
                 best = &one;
         }

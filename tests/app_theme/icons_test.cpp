@@ -18,7 +18,7 @@ const QStringList wanted =
         // job, edit
         "new open save templates summary drawings print undo redo duplicate delete copy paste "
         // objects
-        "object rectangle rounded circle capsule free stepped finger-notch standard-library "
+        "object rectangle rounded circle capsule free finger-notch standard-library "
         "from-svg from-above from-side "
         // place
         "turn lock unlock align-left align-right align-front align-back align-center-x "
@@ -26,7 +26,7 @@ const QStringList wanted =
         // frames
         "drawer-frame mirror sign-drawer sign-mold "
         // casting
-        "depth fillet foam vent plate stiffener screw pour-point air box cut-sheet build-up "
+        "depth foam vent plate stiffener screw air box cut-sheet build-up "
         // pour day, marks, window
         "run-sheet pour-day as-cast cost kits check mend left-as-is explain settings drawer "
         "pane-left pane-right clear "
