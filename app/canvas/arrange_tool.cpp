@@ -5,10 +5,12 @@
 #include "plan/say.h"
 #include "plan/sentences.h"
 
+#include "canvas/canvas_access.h"
 #include "canvas/hit.h"
 #include "language/in_words.h"
 
 #include <QCoreApplication>
+#include <QStringList>
 
 #include <algorithm>
 #include <cmath>
@@ -130,6 +132,16 @@ CanvasTool::Menu ArrangeTool::menu_of_chosen() const {
     const auto box = plan == nullptr ? shape::Box{} : box_of(*plan, port_.chosen());
     if (box.empty()) return {};
     return {MenuOf::pocket, port_.view().to_px(box.center())};
+}
+
+QString ArrangeTool::spoken() const {
+    const auto* plan = port_.drawer_plan();
+    QStringList said;
+    for (const auto& subject : port_.chosen())
+        if (const QString one = plan != nullptr ? spoken_pocket(port_.shown(), *plan, subject) : QString();
+            !one.isEmpty())
+            said << one;
+    return said.join(QStringLiteral("; "));
 }
 
 bool ArrangeTool::next(int step) {

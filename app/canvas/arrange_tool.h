@@ -33,6 +33,7 @@ class ArrangeTool final : public CanvasTool {
 
     MenuOf menu_at(QPointF px) override;
     Menu menu_of_chosen() const override;
+    QString spoken() const override;
     Qt::CursorShape cursor() const override { return cursor_; }
     sheets::Inks live(const LiveFrame& frame) const override;
 

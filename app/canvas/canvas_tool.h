@@ -6,6 +6,7 @@
 #include "sheets/ink.h"
 
 #include <QPointF>
+#include <QString>
 
 #include <optional>
 #include <string>
@@ -58,6 +59,7 @@ class CanvasTool {
         std::optional<QPointF> at; ///< nothing: the middle of the view
     };
     virtual Menu menu_of_chosen() const { return {}; }
+    virtual QString spoken() const { return {}; } ///< what is chosen, for those who listen
 
     virtual Qt::CursorShape cursor() const { return Qt::ArrowCursor; } ///< where the pointer was last
     virtual sheets::Inks live(const LiveFrame&) const { return {}; }   ///< the blue pencil

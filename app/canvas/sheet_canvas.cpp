@@ -59,6 +59,7 @@ void SheetCanvas::show_sheet(SheetId sheet) {
     contents_.set_sheet(sheet);
     show_cursor();
     setAccessibleName(sheet_words(contents_.spec().name));
+    describe();
     fitted_ = true;
     refit();
 }
@@ -215,6 +216,7 @@ void SheetCanvas::on_shown_changed() {
         return redraw_over();
     }
     if (!arrange_.busy() && !drop_.busy()) end_moving();
+    describe();
     arranging() ? redraw() : refit(); // what was missing may be there now
 }
 
@@ -244,16 +246,17 @@ void SheetCanvas::on_selection_changed() {
     redraw_live();
 }
 
-/// For those who listen.
+/// For those who listen: what is chosen, or what can be done.
+void SheetCanvas::describe() {
+    const bool nothing_yet = arranging() && drawer() != nullptr && drawer()->pockets.empty();
+    setAccessibleDescription(nothing_yet ? invitation_.join(QStringLiteral("; ")) : sheet_tool().spoken());
+}
+
 void SheetCanvas::tell_chosen() {
-    const auto* plan = drawer_plan();
+    describe();
+    const auto* plan = arranging() ? drawer_plan() : nullptr;
     const auto& chosen = selection_.pockets();
-    QStringList said;
-    for (const auto& subject : chosen)
-        if (const QString one = plan ? spoken_pocket(shown(), *plan, subject) : QString(); !one.isEmpty())
-            said << one;
-    setAccessibleDescription(said.join(QStringLiteral("; ")));
-    if (plan == nullptr || !arranging() || chosen.empty()) return;
+    if (plan == nullptr || chosen.empty()) return;
     const auto at = std::find_if(plan->pockets.begin(), plan->pockets.end(),
                                  [&](const auto& pocket) { return pocket->subject == chosen.back(); });
     if (at == plan->pockets.end()) return;

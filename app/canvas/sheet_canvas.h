@@ -131,6 +131,7 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     void on_selection_changed();
     void on_replaced();
     void end_moving();
+    void describe();
     void tell_chosen();
     void set_progress(double done);
 

@@ -177,6 +177,21 @@ bool VentTool::arrow(const ArrowKey& key) {
     return true;
 }
 
+/// "V3 at 120 mm, 88 mm, locked"
+QString VentTool::words_of(std::size_t vent) const {
+    const auto units = port_.job().display_units;
+    const auto mm = [&](double value) { return language::figures(plan::say_length(value, units)); };
+    const auto& one = port_.air()->vented.vents[vent];
+    return (one.why == air::VentFor::kept ? tr("V%1 at %2, %3, locked") : tr("V%1 at %2, %3"))
+        .arg(static_cast<int>(vent) + 1)
+        .arg(mm(one.at.x), mm(one.at.y));
+}
+
+QString VentTool::spoken() const {
+    const auto index = chosen();
+    return index ? words_of(*index) : QString();
+}
+
 bool VentTool::next(int step) {
     const auto air = port_.air();
     const auto* plan = port_.built_plan();
@@ -187,11 +202,7 @@ bool VentTool::next(int step) {
     if (to < 0 || to >= count) return false;
     const auto& vent = air->vented.vents[static_cast<std::size_t>(to)];
     port_.choose_vent(vent_in_drawer(port_.job(), *plan, vent.at));
-    const auto units = port_.job().display_units;
-    const auto mm = [&](double value) { return language::figures(plan::say_length(value, units)); };
-    port_.say((vent.why == air::VentFor::kept ? tr("V%1 at %2, %3, locked") : tr("V%1 at %2, %3"))
-                  .arg(static_cast<int>(to) + 1)
-                  .arg(mm(vent.at.x), mm(vent.at.y)));
+    port_.say(words_of(static_cast<std::size_t>(to)));
     return true;
 }
 

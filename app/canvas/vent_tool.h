@@ -42,6 +42,7 @@ class VentTool final : public CanvasTool {
 
     MenuOf menu_at(QPointF px) override;
     Menu menu_of_chosen() const override;
+    QString spoken() const override;
     Qt::CursorShape cursor() const override { return hovered_ ? Qt::SizeAllCursor : Qt::ArrowCursor; }
     sheets::Inks live(const LiveFrame& frame) const override;
 
@@ -59,6 +60,7 @@ class VentTool final : public CanvasTool {
         std::optional<job::Job> last;
     };
     std::optional<std::size_t> vent_at(QPointF px) const;
+    QString words_of(std::size_t vent) const;
     void take_hold(QPointF px);
     void drag(QPointF px, Keys keys);
     void point_at(QPointF px);

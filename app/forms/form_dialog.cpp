@@ -25,6 +25,13 @@ namespace {
 /// How much of a screen a form may take, its frame left out.
 constexpr double most_of_screen = 0.94;
 
+/// Else the buttons would come first, which were made before the fields.
+void focus_first_of(QWidget& body) {
+    for (auto* one = body.nextInFocusChain(); one != &body; one = one->nextInFocusChain())
+        if (body.isAncestorOf(one) && (one->focusPolicy() & Qt::TabFocus) && one->isEnabledTo(&body))
+            return one->setFocus();
+}
+
 } // namespace
 
 FormDialog::FormDialog(const QString& title, const QString& take_words, const FormContext& context,
@@ -34,7 +41,7 @@ FormDialog::FormDialog(const QString& title, const QString& take_words, const Fo
     view_->setWidgetResizable(true);
     view_->setFrameShape(QFrame::NoFrame);
     view_->setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
-    view_->setAccessibleName(title);
+    view_->setFocusPolicy(Qt::NoFocus); // it follows its fields' focus
 
     to_mend_->setIcon(theme::icon(QStringLiteral("to-check")));
     to_mend_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
@@ -64,6 +71,7 @@ FormDialog::FormDialog(const QString& title, const QString& take_words, const Fo
 
 void FormDialog::set_body(QWidget* body) {
     view_->setWidget(body);
+    focus_first_of(*body);
     resize(0, 0);
     refresh();
     make_room();

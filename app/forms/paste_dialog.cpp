@@ -17,6 +17,7 @@
 #include <QLabel>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QShortcut>
 #include <QTableView>
 #include <QVBoxLayout>
 
@@ -79,6 +80,9 @@ PasteDialog::PasteDialog(const FormContext& context, QWidget* parent)
         show_rows();
     });
     connect(add_, &QPushButton::clicked, this, &PasteDialog::add);
+    // Enter in the text is a new row.
+    for (const auto key : {Qt::CTRL | Qt::Key_Return, Qt::CTRL | Qt::Key_Enter})
+        connect(new QShortcut(key, this), &QShortcut::activated, add_, &QPushButton::click);
     read_text();
     fit_screen(*this, {980, 640});
 }
@@ -116,11 +120,17 @@ QString PasteDialog::text() const { return text_->toPlainText(); }
 void PasteDialog::take_copied() {
     set_text(QGuiApplication::clipboard()->text());
     if (objects().empty()) set_text({});
+    focus_what_comes_next();
+}
+
+/// Rows that can be read wait for their button, others to be put right.
+void PasteDialog::focus_what_comes_next() {
+    (add_->isEnabled() ? static_cast<QWidget*>(add_) : text_)->setFocus();
 }
 
 void PasteDialog::paste() {
     text_->setPlainText(QGuiApplication::clipboard()->text());
-    text_->setFocus();
+    focus_what_comes_next();
 }
 
 void PasteDialog::read_text() {
@@ -208,6 +218,7 @@ void PasteDialog::add() {
         show_rows();
     }
     say_result(objects.size() == 1 ? tr("1 object added. ") : tr("%1 objects added. ").arg(objects.size()));
+    focus_what_comes_next();
 }
 
 } // namespace drawercast::app

@@ -39,6 +39,7 @@ class PasteDialog final : public QDialog {
   private:
     QWidget* make_options();
     void paste();
+    void focus_what_comes_next();
     void read_text();   ///< another text or separator: everything is guessed anew
     void take_header(); ///< the first row is, or is not, a header after all
     void show_rows();   ///< as the columns are said now

@@ -62,13 +62,16 @@ void MoldPane::add_part(MoldPart which) {
     auto& part = parts_[number(which)];
     switch (which) {
     case MoldPart::plate:
-        part.head = new Head("plate", tr("Plate"), this);
+        part.name = tr("Plate");
+        part.head = new Head("plate", part.name, this);
         break;
     case MoldPart::vents:
-        part.head = new Head("vent", tr("Vents"), this);
+        part.name = tr("Vents");
+        part.head = new Head("vent", part.name, this);
         break;
     case MoldPart::closing:
-        part.head = new Head("run-sheet", tr("Closing"), this);
+        part.name = tr("Closing");
+        part.head = new Head("run-sheet", part.name, this);
         break;
     }
     part.fold = new QAction(this);
@@ -95,13 +98,20 @@ bool MoldPane::opened(MoldPart part) const { return parts_[number(part)].wanted;
 void MoldPane::fold(MoldPart which, bool open) {
     auto& part = parts_[number(which)];
     part.wanted = open;
-    part.fold->setText(open ? tr("Fold") : tr("Show"));
+    name_fold(part);
     part.fold->setToolTip(open ? tr("Show the head alone") : tr("Show the figures"));
     part.fold->setIcon(theme::icon(open ? QStringLiteral("up") : QStringLiteral("forward")));
     bool some = false;
     for (const auto& one : figures_) some = some || one.part == which;
     part.body->setVisible(open && some);
     if (open && sheet_) sheet_->leave();
+}
+
+/// Its button shows an arrow alone: the name is for those who listen, and tells what stands beside it.
+void MoldPane::name_fold(const Part& part) {
+    const QString act = part.wanted ? tr("Fold") : tr("Show");
+    const QString what = part.remark.isEmpty() ? part.name : part.name + QStringLiteral(", ") + part.remark;
+    part.fold->setText(what + QStringLiteral(": ") + act);
 }
 
 void MoldPane::open_for(std::optional<MoldPart> first) {
@@ -169,9 +179,11 @@ void MoldPane::refresh_part(MoldPart which, const std::optional<explain::Answer>
     auto& part = parts_[number(which)];
     const QString remark = answer ? mold_remark(which, *answer) : QString();
     const bool busy = document_.building().busy();
-    part.head->set_remark(old_ && !remark.isEmpty() ? tr("as before the last change")
-                          : remark.isEmpty()        ? (busy ? tr("working it out…") : tr("not yet"))
-                                                    : remark);
+    part.remark = old_ && !remark.isEmpty() ? tr("as before the last change")
+                  : remark.isEmpty()        ? (busy ? tr("working it out…") : tr("not yet"))
+                                            : remark;
+    part.head->set_remark(part.remark);
+    name_fold(part);
     part.fold->setEnabled(!remark.isEmpty());
     part.body->setVisible(part.wanted && !remark.isEmpty());
     part.hatch->setVisible(old_);

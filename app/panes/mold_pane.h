@@ -50,6 +50,8 @@ class MoldPane final : public QWidget {
   private:
     class Hatch;
     struct Part {
+        QString name;
+        QString remark;
         Head* head = nullptr;
         QAction* fold = nullptr;
         QWidget* body = nullptr;
@@ -59,6 +61,7 @@ class MoldPane final : public QWidget {
         bool wanted = false; ///< open
     };
     void add_part(MoldPart part);
+    static void name_fold(const Part& part);
     void refresh();
     void refresh_part(MoldPart which, const std::optional<explain::Answer>& answer);
     void show_charts(const std::optional<explain::Answer>& answer);

@@ -26,6 +26,7 @@ PourView::PourView(const QString& title, PourPort port, QWidget* parent)
     setWindowTitle(tr("Pour day: %1").arg(title));
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("Pour day"));
+    setFocus(); // what has no focus is not read out
     connect(&timer_, &QTimer::timeout, this, &PourView::tick);
     refresh();
     timer_.start(tick_ms);

@@ -5,6 +5,7 @@
 #include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include <cmath>
@@ -16,6 +17,9 @@ namespace {
 constexpr int thousandths = 1000;
 constexpr int above_edge_px = 40;
 constexpr int beside_edge_px = 8;
+constexpr int least_ms = 300; ///< a search may end sooner than anyone sees the dialog
+constexpr int most_ms = 1000; ///< it waits to be given the keyboard
+constexpr int look_again_ms = 50;
 constexpr int width_px = 300; ///< as wide as the right pane, so that no part of the plan is under it
 
 } // namespace
@@ -75,6 +79,7 @@ void ArrangeDialog::begin() {
     const QPoint corner =
         parentWidget()->mapToGlobal(QPoint(parentWidget()->width(), parentWidget()->height()));
     move(corner - QPoint(frameGeometry().width() + beside_edge_px, frameGeometry().height() + above_edge_px));
+    shown_for_.start();
     arranging_.begin();
 }
 
@@ -97,7 +102,12 @@ void ArrangeDialog::drop() {
     finish();
 }
 
+/// Hidden before the desktop has given it the keyboard, it would take that along: the window behind it would
+/// get no keys until it is clicked.
 void ArrangeDialog::end(const arrange::Arranged& found) {
+    const auto ms = shown_for_.elapsed();
+    if (ms < least_ms || (!isActiveWindow() && ms < most_ms))
+        return QTimer::singleShot(look_again_ms, this, [this, found] { end(found); });
     hide();
     if (dropped_)
         emit dropped();

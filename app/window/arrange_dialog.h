@@ -5,6 +5,7 @@
 #include "window/arranging.h"
 
 #include <QDialog>
+#include <QElapsedTimer>
 
 #include <optional>
 
@@ -38,6 +39,7 @@ class ArrangeDialog final : public QDialog {
     void end(const arrange::Arranged& found);
 
     Arranging arranging_;
+    QElapsedTimer shown_for_;
     std::optional<arrange::Arranged> best_;
     QLabel* words_;
     QProgressBar* progress_;

@@ -32,6 +32,8 @@ QString keys_html(const Actions& actions) {
                   QT_TRANSLATE_NOOP("Help", "Put back what is being moved")},
         std::pair{QT_TRANSLATE_NOOP("Help", "Ctrl, held"),
                   QT_TRANSLATE_NOOP("Help", "No snapping while moving")},
+        std::pair{QT_TRANSLATE_NOOP("Help", "Menu key, or Shift+F10"),
+                  QT_TRANSLATE_NOOP("Help", "The menu of what is chosen")},
         std::pair{QT_TRANSLATE_NOOP("Help", "Wheel"), QT_TRANSLATE_NOOP("Help", "Zoom about the pointer")},
         std::pair{QT_TRANSLATE_NOOP("Help", "Space, held"),
                   QT_TRANSLATE_NOOP("Help", "Drag the sheet about")},

@@ -243,6 +243,7 @@ void MainWindow::after_replacement() {
     refresh_title();
     refresh_actions();
     say_hint();
+    if (!drawers.empty()) sheets_->canvas().setFocus();
 }
 
 /// Everything here was made after the job, and is told of it as of a change.

@@ -3,6 +3,7 @@
 
 #include "window/appearance.h"
 #include "window/main_window.h"
+#include "window/menu_key.h"
 #include "window/sheet_area.h"
 
 #include <QApplication>
@@ -15,6 +16,7 @@ Program::Program(Preferences& preferences, const QString& unsaved_folder, Asking
       desktop_(QApplication::palette()), looks_(preferences.appearance(), preferences.text_scale()),
       worn_(chosen_theme(preferences, desktop_)), language_(preferences.language()),
       spoken_(std::make_unique<language::Spoken>(language_)) {
+    QApplication::instance()->installEventFilter(new MenuKey(this));
     wear(worn_, looks_.second);
     window_ = std::make_unique<MainWindow>(preferences_, unsaved_folder_, asking_);
     window_->set_theme(worn_);

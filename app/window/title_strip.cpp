@@ -29,14 +29,13 @@ int wide(const QFont& font, const QString& text) { return QFontMetrics(font).hor
 
 } // namespace
 
-TitleStrip::TitleStrip(QWidget* parent) : QWidget(parent), cells_(cell_count) {
-    const QStringList names{tr("Scale"), tr("Grid"), tr("Snap"), tr("Unit")};
-    for (const auto& name : names) {
+TitleStrip::TitleStrip(QWidget* parent)
+    : QWidget(parent), names_{tr("Scale"), tr("Grid"), tr("Snap"), tr("Unit")}, cells_(cell_count) {
+    for (const auto& name : names_) {
         auto* button = new QToolButton(this);
         button->setPopupMode(QToolButton::InstantPopup);
         button->setToolButtonStyle(Qt::ToolButtonTextOnly);
         button->setAutoRaise(true);
-        button->setAccessibleName(name);
         button->setToolTip(name);
         buttons_.push_back(button);
     }
@@ -73,8 +72,11 @@ QString TitleStrip::job_caption() const { return shown_.changed ? tr("changed si
 
 void TitleStrip::set_words() {
     const QStringList words{shown_.scale, shown_.grid, shown_.snap, shown_.unit};
-    for (int cell = 0; cell < cell_count; ++cell)
-        buttons_[static_cast<std::size_t>(cell)]->setText(words[cell]);
+    for (int cell = 0; cell < cell_count; ++cell) {
+        auto* button = buttons_[static_cast<std::size_t>(cell)];
+        button->setText(words[cell]);
+        button->setAccessibleName(names_[cell] + QStringLiteral(": ") + words[cell]);
+    }
 }
 
 /// From the left: name, seen, scale, grid, snap, unit, legend, job, drawer. What has no room is left out:
@@ -97,7 +99,7 @@ void TitleStrip::lay_out() {
     const int kept = shown_.changed ? caption : 0;
     const auto cell_width = [&](int cell) {
         return std::max(buttons_[static_cast<std::size_t>(cell)]->sizeHint().width(),
-                        wide(small(), buttons_[static_cast<std::size_t>(cell)]->accessibleName())) +
+                        wide(small(), names_[cell])) +
                pad;
     };
     for (int cell = 0; cell < cell_count; ++cell) {

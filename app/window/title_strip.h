@@ -63,6 +63,7 @@ class TitleStrip final : public QWidget {
     void paint_legend(QPainter& painter, const Place& place) const;
 
     Shown shown_;
+    QStringList names_; ///< of the buttons
     std::vector<QToolButton*> buttons_;
     Place name_, seen_;
     std::vector<std::optional<Place>> cells_;

@@ -77,6 +77,21 @@ TEST(PasteDialog, begins_with_a_list_that_was_copied) {
     o.dialog.take_copied();
     EXPECT_EQ(o.dialog.text(), list);
     EXPECT_EQ(add_button(o.dialog).text(), QStringLiteral("Add 2 objects"));
+    ASSERT_NE(o.dialog.focusWidget(), nullptr);
+    QTest::keyClick(o.dialog.focusWidget(), Qt::Key_Return);
+    EXPECT_EQ(o.given.size(), 1U) << "Enter adds them";
+}
+
+TEST(PasteDialog, adds_from_within_the_text_by_control_and_enter) {
+    test::dressed_application();
+    Opened o;
+    auto& text = field(o.dialog, "Pasted list");
+    o.dialog.set_text(list);
+    text.setFocus();
+    QTest::keyClick(&text, Qt::Key_Return);
+    EXPECT_TRUE(o.given.empty()) << "a new row";
+    QTest::keyClick(&text, Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(o.given.size(), 1U);
 }
 
 TEST(PasteDialog, closes_when_nothing_is_left) {

@@ -2,6 +2,7 @@
 // Distances taken on the sheet, and the menus that a right click opens.
 #include "app_window/hand.h"
 #include "canvas/measure_point.h"
+#include "window/menu_key.h"
 
 #include <QMenu>
 #include <QTest>
@@ -121,6 +122,18 @@ TEST_F(MeasureTest, TheMenuKeyOpensTheMenuOfWhatIsChosen) {
     desk.window.selection().choose_pockets({});
     QApplication::sendEvent(&canvas, &key);
     EXPECT_TRUE(popped().contains("edit.paste"));
+}
+
+TEST_F(MeasureTest, SoDoesShiftF10) {
+    open({{100, 150}});
+    desk.window.selection().choose_pockets({"i1#1"});
+    MenuKey keys;
+    QApplication::instance()->installEventFilter(&keys);
+    canvas.setFocus();
+    QTest::keyClick(&canvas, Qt::Key_F10);
+    EXPECT_EQ(QApplication::activePopupWidget(), nullptr);
+    QTest::keyClick(&canvas, Qt::Key_F10, Qt::ShiftModifier);
+    EXPECT_TRUE(popped().contains("place.turn"));
 }
 
 TEST_F(MeasureTest, EqualWallsAreShownWithTheirFigures) {

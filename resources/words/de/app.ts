@@ -4049,6 +4049,14 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Bewegtes zurücksetzen</translation>
     </message>
     <message>
+        <source>Menu key, or Shift+F10</source>
+        <translation>Menütaste oder Umschalt+F10</translation>
+    </message>
+    <message>
+        <source>The menu of what is chosen</source>
+        <translation>Das Menü zum Gewählten</translation>
+    </message>
+    <message>
         <source>Quic&amp;k quote…</source>
         <translation>Kostenschä&amp;tzung…</translation>
     </message>
