@@ -79,6 +79,11 @@ void ArrangeTool::release(QPointF px, Keys keys) {
     port_.redraw_live();
 }
 
+void ArrangeTool::leave() {
+    hovered_.clear();
+    cursor_ = Qt::ArrowCursor;
+}
+
 /// Nothing pressed: what is under the pointer is told and outlined.
 void ArrangeTool::point_at(QPointF px) {
     const auto* check = port_.check_at(px);

@@ -22,7 +22,7 @@ class ArrangeTool final : public CanvasTool {
     void move(QPointF px, Keys keys) override;
     void release(QPointF px, Keys keys) override;
     bool double_click(QPointF px) override;
-    void leave() override { hovered_.clear(); }
+    void leave() override;
     void keys_changed(Keys keys) override { select_.keys_changed(keys); }
     bool arrow(const ArrowKey& key) override;
     bool next(int step) override;

@@ -26,7 +26,7 @@ class CanvasPort {
     virtual const job::Job& job() const = 0;                 ///< committed
     virtual const job::Job& shown() const = 0;               ///< with what is being tried
     virtual const plan::DrawerPlan* drawer_plan() const = 0; ///< of the drawer shown; null: none
-    virtual const job::Drawer* drawer() const = 0;           ///< committed; null: none
+    virtual const job::Drawer* drawer() const = 0;           ///< of shown(); null: none
     /// Shows another job in which `moving` are being moved; nothing puts it back.
     virtual void preview(std::optional<job::Job> job, const std::vector<std::string>& moving = {}) = 0;
     virtual void commit(const QString& what, job::Job job) = 0;

@@ -47,10 +47,9 @@ class CanvasTool {
     virtual bool arrow(const ArrowKey&) { return false; } ///< moves what is chosen; false: there is nothing
     virtual bool next(int /*step*/) { return false; }     ///< chooses the next one; false: past the last
 
-    virtual bool busy() const { return false; } ///< something hangs on the pointer
-    virtual bool cancel() { return false; }     ///< everything is as it was; true: there was something
+    virtual bool busy() const { return false; } ///< keys wait: something of the job hangs on the pointer
+    virtual bool cancel() { return false; }     ///< gives up what is being tried; true: there was something
     virtual bool let_go() { return cancel(); }  ///< of what is tried, else of the choice; false: neither
-    virtual void renew() {}                     ///< another answer is shown
 
     /// What a menu asked for there is about; that is chosen.
     virtual MenuOf menu_at(QPointF) { return MenuOf::sheet; }

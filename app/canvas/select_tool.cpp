@@ -208,7 +208,7 @@ bool SelectTool::cancel() {
     if (const auto* band = std::get_if<Band>(&state)) port_.choose(band->before);
     clear_marks();
     port_.preview(std::nullopt);
-    port_.say({}); // what was said of letting go
+    if (std::holds_alternative<Drag>(state)) port_.say({}); // how to let go was said
     return true;
 }
 

@@ -220,12 +220,17 @@ void SheetCanvas::on_shown_changed() {
     arranging() ? redraw() : refit(); // what was missing may be there now
 }
 
-void SheetCanvas::on_replaced() {
+/// What they hold and point at is of another drawer.
+void SheetCanvas::drop_tools() {
     for (CanvasTool* one : {static_cast<CanvasTool*>(&arrange_), static_cast<CanvasTool*>(&vents_),
                             static_cast<CanvasTool*>(&turn_), static_cast<CanvasTool*>(&ruler_)}) {
         one->cancel();
         one->leave();
     }
+}
+
+void SheetCanvas::on_replaced() {
+    drop_tools();
     contents_.forget();
     drop_.forget();
     glimpse_.forget();
@@ -237,7 +242,8 @@ void SheetCanvas::on_selection_changed() {
     if (selection_.drawer() != shown_drawer_) {
         shown_drawer_ = selection_.drawer();
         contents_.forget();
-        vents_.cancel();
+        drop_tools();
+        describe();
         fitted_ = true;
         return refit();
     }

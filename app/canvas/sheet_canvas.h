@@ -130,6 +130,7 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     void on_shown_changed();
     void on_selection_changed();
     void on_replaced();
+    void drop_tools();
     void end_moving();
     void describe();
     void tell_chosen();

@@ -113,7 +113,9 @@ void SheetCanvas::redraw_live() {
     LiveFrame frame{view_, size(), theme_, layers_.taken(), aids_, moving_, {}, {}};
     if (!moving_.empty()) frame.last_air = glimpse_.at();
     if (const auto& check = selection_.check()) frame.plate = layers_.plate_of(sheets::key_of(*check));
-    const QRegion changed = layers_.set_live(still_drawn_ ? tool().live(frame) : sheets::Inks());
+    const QRegion changed = layers_.set_live(!still_drawn_  ? sheets::Inks()
+                                             : drop_.busy() ? arrange_.live(frame)
+                                                            : tool().live(frame));
     if (!changed.isEmpty()) update(changed);
 }
 

@@ -186,6 +186,7 @@ void SheetCanvas::dragMoveEvent(QDragMoveEvent* event) {
 void SheetCanvas::dragLeaveEvent(QDragLeaveEvent*) {
     drop_.leave();
     pointer_mm_.reset();
+    emit pointer_left();
 }
 
 void SheetCanvas::dropEvent(QDropEvent* event) {

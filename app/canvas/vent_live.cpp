@@ -121,7 +121,7 @@ sheets::Inks vent_ink(const VentScene& scene) {
         dimensions(pencil, room, scene, vents[*scene.chosen].at);
         ring(pencil, px(*scene.chosen), 2.2);
     }
-    if (scene.hovered && scene.hovered != scene.chosen)
+    if (scene.hovered && *scene.hovered < vents.size() && scene.hovered != scene.chosen)
         pencil.line(sheets::circle(px(*scene.hovered), ring_px), 1);
     return pencil.take();
 }

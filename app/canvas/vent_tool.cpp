@@ -117,9 +117,10 @@ void VentTool::drag(QPointF px, Keys keys) {
     try_at(at);
 }
 
-void VentTool::release(QPointF, Keys) {
+void VentTool::release(QPointF px, Keys) {
     if (!pressed_) return;
     store();
+    point_at(px);
     port_.redraw_live();
 }
 

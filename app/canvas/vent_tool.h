@@ -38,12 +38,14 @@ class VentTool final : public CanvasTool {
     bool busy() const override { return pressed_.has_value(); }
     bool cancel() override;
     bool let_go() override;
-    void renew() override; ///< what is being dragged is found in the other answer, or given up
+    void renew(); ///< another answer is shown: what is being dragged is found in it, or given up
 
     MenuOf menu_at(QPointF px) override;
     Menu menu_of_chosen() const override;
     QString spoken() const override;
-    Qt::CursorShape cursor() const override { return hovered_ ? Qt::SizeAllCursor : Qt::ArrowCursor; }
+    Qt::CursorShape cursor() const override {
+        return hovered_ || pressed_ ? Qt::SizeAllCursor : Qt::ArrowCursor;
+    }
     sheets::Inks live(const LiveFrame& frame) const override;
 
     std::optional<std::size_t> chosen() const; ///< its number among the vents shown, from 0

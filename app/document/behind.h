@@ -11,7 +11,7 @@ enum class Behind {
 /// Makes the calling thread, and those it starts from then on, give way to the window's own where there are
 /// fewer processors than threads that want one: a drag is painted first, answers come a little later. Does
 /// nothing where the system knows no niceness of a single thread (all but Linux). Calling it again does no
-/// more.
+/// more, unless it asks for more.
 void work_behind_window(Behind how);
 
 } // namespace drawercast::app

@@ -4,6 +4,7 @@
 #include "job/store.h"
 
 #include <exception>
+#include <filesystem>
 #include <utility>
 
 namespace drawercast::app {
@@ -12,6 +13,7 @@ namespace {
 plan::Planner answered(const std::string& path) {
     try {
         plan::Planner planner;
+        if (!std::filesystem::is_regular_file(path)) return planner; // a pipe can be read once
         if (const auto job = job::load_job(path)) planner.fast(*job);
         return planner;
     } catch (const std::exception&) {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "document/selection.h"
 
-#include <algorithm>
 #include <utility>
 
 namespace drawercast::app {
@@ -9,10 +8,6 @@ namespace drawercast::app {
 namespace {
 std::string object_of(const std::string& subject) { return subject.substr(0, subject.find('#')); }
 } // namespace
-
-bool Selection::holds(const std::string& subject) const {
-    return std::find(pockets_.begin(), pockets_.end(), subject) != pockets_.end();
-}
 
 void Selection::choose_drawer(const std::string& id) {
     if (id == drawer_) return;

@@ -25,7 +25,6 @@ class Selection : public QObject {
     const std::string& object() const { return object_; } ///< id; empty: none
     const std::optional<layout::Check>& check() const { return check_; }
     const std::optional<std::size_t>& notch() const { return notch_; } ///< of the one pocket chosen
-    bool holds(const std::string& subject) const;
 
     void choose_drawer(const std::string& id);                        ///< clears the pockets and the check
     void choose_pockets(std::vector<std::string> subjects);           ///< and the object of the last one

@@ -28,7 +28,8 @@ constexpr double most_of_screen = 0.94;
 /// Else the buttons would come first, which were made before the fields.
 void focus_first_of(QWidget& body) {
     for (auto* one = body.nextInFocusChain(); one != &body; one = one->nextInFocusChain())
-        if (body.isAncestorOf(one) && (one->focusPolicy() & Qt::TabFocus) && one->isEnabledTo(&body))
+        if (body.isAncestorOf(one) && (one->focusPolicy() & Qt::TabFocus) && one->isEnabledTo(&body) &&
+            one->isVisibleTo(&body))
             return one->setFocus();
 }
 

@@ -2,7 +2,6 @@
 #include "window/main_window.h"
 
 #include "job/edit.h"
-#include "job/edit_vents.h"
 #include "plan/say.h"
 
 #include "canvas/hit.h"
@@ -236,6 +235,7 @@ void MainWindow::connect_parts() {
 
 void MainWindow::after_replacement() {
     const auto& drawers = document_.job().drawers;
+    const bool from_welcome = middle_->currentIndex() != 0;
     selection_.choose_pockets({});
     selection_.choose_object({});
     selection_.choose_drawer(drawers.empty() ? std::string() : drawers.front()->id);
@@ -243,7 +243,7 @@ void MainWindow::after_replacement() {
     refresh_title();
     refresh_actions();
     say_hint();
-    if (!drawers.empty()) sheets_->canvas().setFocus();
+    if (from_welcome && !drawers.empty()) sheets_->canvas().setFocus();
 }
 
 /// Everything here was made after the job, and is told of it as of a change.

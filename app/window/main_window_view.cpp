@@ -89,6 +89,7 @@ void MainWindow::connect_view() {
 }
 
 void MainWindow::say(const QString& sentence) {
+    if (sentence.isEmpty()) return say_hint();
     sentence_->setText(sentence);
     hinting_ = false;
 }
@@ -97,9 +98,9 @@ void MainWindow::say(const QString& sentence) {
 void MainWindow::say_hint() {
     const Situation s = situation_of(desk_, sheets_->canvas(), right_->checks().model());
     const bool to_place = s.drawer && s.plan_sheet && s.unplaced;
-    say(!s.objects ? tr("Ready.")
-        : to_place ? tr("Drag objects from the list onto the drawer, or press Ctrl+Enter.")
-                   : QString());
+    sentence_->setText(!s.objects ? tr("Ready.")
+                       : to_place ? tr("Drag objects from the list onto the drawer, or press Ctrl+Enter.")
+                                  : QString());
     hinting_ = true;
 }
 

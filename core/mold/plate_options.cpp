@@ -107,12 +107,13 @@ std::vector<ClosurePair> closures_to_try(const PlateIn& in, const job::Board& bo
 }
 
 double least_edge_mm(const std::vector<job::Closure>& closures) {
+    constexpr double usual_mm = 4;
     double thinnest_mm = 0;
     for (const auto& closure : closures)
         if (closure.kind == job::ClosureKind::screw &&
             (thinnest_mm == 0 || closure.diameter_mm < thinnest_mm))
             thinnest_mm = closure.diameter_mm;
-    return own_edge_diameters * thinnest_mm;
+    return own_edge_diameters * (thinnest_mm > 0 ? thinnest_mm : usual_mm);
 }
 
 job::Board box_board_of(const PlateIn& in) {

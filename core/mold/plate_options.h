@@ -70,8 +70,8 @@ job::Board box_board_of(const PlateIn& in);
 inline constexpr double edge_diameters = 3;
 inline constexpr double own_edge_diameters = 4;
 
-/// Least thickness of a board whose edge takes the thinnest of these screws, by own_edge_diameters; 0 where
-/// there is none.
+/// Least thickness of a board whose edge takes the thinnest of these screws, by own_edge_diameters; where
+/// none is listed, one of 4 mm.
 double least_edge_mm(const std::vector<job::Closure>& closures);
 
 /// Where closures (at the widest) and stiffeners of the stiffening go. Stiffeners stand off by the shop's

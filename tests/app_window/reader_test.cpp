@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What a screen reader is told, and what pointing at a button tells.
+#include "job/edit.h"
+
 #include "app_window/hand.h"
 
 #include <QAccessible>
@@ -50,6 +52,23 @@ TEST(Reader, EveryControlOfTheWindowHasAName) {
                                                 << widget->parentWidget()->metaObject()->className();
     }
     EXPECT_GT(controls, 40);
+}
+
+TEST(Reader, AnEmptyDrawerSaysWhatCanBeDoneAndAFullOneWhatIsChosen) {
+    Desktop desk;
+    test::open_pockets(desk, {{100, 150}});
+    auto& canvas = desk.window.sheets().canvas();
+    job::Drawer empty = *desk.window.document().job().drawers.front();
+    empty.id = "d2";
+    empty.pockets.clear();
+    desk.window.document().commit("add", job::with_drawer(desk.window.document().job(), empty));
+    EXPECT_EQ(canvas.accessibleDescription(), QString());
+    desk.window.selection().choose_drawer("d2");
+    EXPECT_TRUE(canvas.accessibleDescription().startsWith("Nothing in this drawer yet"));
+    desk.window.selection().choose_drawer("d1");
+    EXPECT_EQ(canvas.accessibleDescription(), QString());
+    desk.window.selection().choose_pockets({"i1#1"});
+    EXPECT_TRUE(canvas.accessibleDescription().contains("zone"));
 }
 
 /// Looks at each dialog as it opens, then closes it without taking anything.

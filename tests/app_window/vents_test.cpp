@@ -74,6 +74,24 @@ TEST(Vents, ADraggedOneIsLockedWhereItIsPutAndUndoGivesItBack) {
     EXPECT_EQ(plate.document().job(), before);
 }
 
+/// The number of a vent pointed at means nothing in another drawer.
+TEST(Vents, PointingAtOneIsForgottenWithItsDrawer) {
+    Plate plate;
+    job::Drawer small = plate.drawer();
+    small.id = "d2";
+    small.pockets.clear();
+    small.outline = shape::Rectangle{120, 100, 0};
+    plate.document().commit("add", job::with_drawer(plate.document().job(), small));
+    plate.answer();
+    const std::size_t count = plate.vents().size();
+    plate.hand.hover(plate.vents().back().at);
+    EXPECT_EQ(plate.canvas().cursor().shape(), Qt::SizeAllCursor);
+    plate.desk.window.selection().choose_drawer("d2");
+    QApplication::processEvents();
+    ASSERT_TRUE(plate.canvas().air());
+    EXPECT_LT(plate.vents().size(), count);
+}
+
 TEST(Vents, TheRestFindsItsPlacesAroundTheLockedOne) {
     Plate plate;
     const std::size_t count = plate.vents().size();
