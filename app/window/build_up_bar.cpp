@@ -25,8 +25,7 @@ BuildUpBar::BuildUpBar(SheetCanvas& canvas, QWidget* parent)
     row->setSpacing(8);
     row->addWidget(step_button(QStringLiteral("back"), tr("Turn to the left"), -TurnTool::step_deg));
     row->addWidget(turned_);
-    row->addWidget(
-        step_button(QStringLiteral("forward"), tr("Turn to the right"), TurnTool::step_deg));
+    row->addWidget(step_button(QStringLiteral("forward"), tr("Turn to the right"), TurnTool::step_deg));
     row->addSpacing(16);
     row->addWidget(new QLabel(tr("Together"), this));
     apart_->setRange(0, apart_steps);
