@@ -35,6 +35,9 @@ class Scribbler {
     }
 
   private:
+    /// More than a drawer holds; without a bound a long session wanders off to hundreds, each act slower.
+    static constexpr std::size_t most_pockets = 40;
+
     int pick(int n) { return std::uniform_int_distribution<int>(0, n - 1)(random_); }
     double real(double lo, double hi) { return std::uniform_real_distribution<double>(lo, hi)(random_); }
 
@@ -55,6 +58,7 @@ class Scribbler {
     }
     void add(job::Job& job) {
         auto& drawer = job.drawers[static_cast<std::size_t>(pick(static_cast<int>(job.drawers.size())))];
+        if (drawer->pockets.size() >= most_pockets) return remove(job);
         const auto& object =
             job.objects[static_cast<std::size_t>(pick(static_cast<int>(job.objects.size())))];
         job::Pocket pocket{object->id, ++next_, {{real(30, 450), real(30, 330)}, 0}, false, {}, {}};
