@@ -88,11 +88,11 @@ class CanvasAccess final : public QAccessibleWidget {
         const auto all = subjects();
         if (index < 0 || index >= static_cast<int>(all.size())) return nullptr;
         const auto& subject = all[static_cast<std::size_t>(index)];
-        const auto known = ids_.find(subject);
-        if (known != ids_.end()) return QAccessible::accessibleInterface(known->second);
-        auto* const one = new PocketAccess(canvas(), subject);
-        ids_.emplace(subject, QAccessible::registerAccessibleInterface(one)); // theirs from here on
-        return one; // NOLINT(clang-analyzer-cplusplus.NewDeleteLeaks)
+        const auto [known, fresh] = ids_.try_emplace(subject);
+        if (fresh) { // theirs from here on; NOLINTNEXTLINE(clang-analyzer-cplusplus.NewDeleteLeaks)
+            known->second = QAccessible::registerAccessibleInterface(new PocketAccess(canvas(), subject));
+        }
+        return QAccessible::accessibleInterface(known->second);
     }
     int indexOfChild(const QAccessibleInterface* one) const override {
         for (int i = 0; i < childCount(); ++i)

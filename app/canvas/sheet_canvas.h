@@ -101,6 +101,7 @@ class SheetCanvas final : public QWidget, public CanvasPort {
   protected:
     void paintEvent(QPaintEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+    void showEvent(QShowEvent* event) override;
     void changeEvent(QEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;
@@ -178,6 +179,7 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     CanvasLayers layers_;
     bool zones_ = false; ///< lettered while a check is chosen
     bool still_drawn_ = true;
+    bool stale_ = false; ///< to be drawn once it is shown
     double progress_ = 0; ///< of the slow answer, 0 … 1
 };
 

@@ -79,6 +79,8 @@ sheets::Inks SheetCanvas::plan_ink(const plan::DrawerPlan& plan, const job::Draw
 }
 
 void SheetCanvas::redraw() {
+    stale_ = !isVisible();
+    if (stale_) return;
     zones_ = selection_.check().has_value();
     sheets::Taken taken;
     auto inks = still_ink(taken);
@@ -132,6 +134,11 @@ void SheetCanvas::paintEvent(QPaintEvent* event) {
 }
 
 void SheetCanvas::resizeEvent(QResizeEvent*) { refit(); }
+
+void SheetCanvas::showEvent(QShowEvent* event) {
+    if (stale_) refit();
+    QWidget::showEvent(event);
+}
 
 void SheetCanvas::changeEvent(QEvent* event) {
     if (event->type() == QEvent::FontChange || event->type() == QEvent::PaletteChange) redraw();

@@ -3,6 +3,8 @@
 
 #include <QCoreApplication>
 
+#include <numbers>
+
 namespace drawercast::app {
 
 namespace {
@@ -20,8 +22,12 @@ void paint_ribbon(QPainter& painter, int width, double done, const theme::Theme&
     painter.setClipRect(area, Qt::IntersectClip);
     painter.fillRect(area, theme.pane);
     painter.setPen(QPen(theme.ink3, theme.line(1)));
-    for (double x = -ribbon_px; x < width; x += pitch_px * 1.414)
+    const double step = pitch_px * std::numbers::sqrt2;
+    const int lines = static_cast<int>((width + ribbon_px) / step) + 1;
+    for (int i = 0; i < lines; ++i) {
+        const double x = i * step - ribbon_px;
         painter.drawLine(QPointF(x, ribbon_px), QPointF(x + ribbon_px, 0));
+    }
     painter.setRenderHint(QPainter::Antialiasing, false);
     painter.setPen(theme.edge);
     painter.drawLine(0, ribbon_px - 1, width, ribbon_px - 1);
