@@ -48,6 +48,10 @@
 
 namespace drawercast::app {
 
+namespace {
+constexpr int sheets_page = 0, welcome_page = 1; ///< of the middle
+}
+
 MainWindow::MainWindow(Preferences& preferences, const QString& unsaved_folder, Asking* asking)
     : MainWindow(std::make_unique<OpenJob>(unsaved_folder), preferences, unsaved_folder, asking) {
     after_replacement();
@@ -235,7 +239,6 @@ void MainWindow::connect_parts() {
 
 void MainWindow::after_replacement() {
     const auto& drawers = document_.job().drawers;
-    const bool from_welcome = middle_->currentIndex() != 0;
     selection_.choose_pockets({});
     selection_.choose_object({});
     selection_.choose_drawer(drawers.empty() ? std::string() : drawers.front()->id);
@@ -243,7 +246,6 @@ void MainWindow::after_replacement() {
     refresh_title();
     refresh_actions();
     say_hint();
-    if (from_welcome && !drawers.empty()) sheets_->canvas().setFocus();
 }
 
 /// Everything here was made after the job, and is told of it as of a change.
@@ -284,7 +286,14 @@ void MainWindow::drop_what_is_gone() {
             selection_.choose_pockets(kept);
     if (!selection_.object().empty() && job::find_object(job, selection_.object()) == nullptr)
         selection_.choose_object({});
-    middle_->setCurrentIndex(job.drawers.empty() ? 1 : 0);
+    show_middle(job.drawers.empty() ? welcome_page : sheets_page);
+}
+
+/// From the welcome page the keys go on to the sheet.
+void MainWindow::show_middle(int page) {
+    if (page == middle_->currentIndex()) return;
+    middle_->setCurrentIndex(page);
+    if (page == sheets_page) sheets_->canvas().setFocus();
 }
 
 void MainWindow::refresh_actions() {

@@ -69,6 +69,7 @@ class MainWindow final : public QMainWindow {
     void after_replacement();
     void tell_of_job();
     void drop_what_is_gone();
+    void show_middle(int page);
     void refresh_actions();
     void refresh_title();
     void refresh_recent();

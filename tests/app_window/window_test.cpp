@@ -12,6 +12,7 @@
 #include <QAbstractItemModelTester>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QLineEdit>
 #include <QMouseEvent>
 #include <QStatusBar>
 #include <gtest/gtest.h>
@@ -119,6 +120,19 @@ TEST(Window, TheHintToDragStandsOnlyWhereSomethingCanBeDragged) {
     EXPECT_EQ(said->text(), hint);
     open_two_pockets(desk);
     EXPECT_EQ(said->text(), "") << "all are placed";
+}
+
+TEST(Window, TheKeysGoFromTheWelcomePageToTheSheetAndStayWhereTheyAreAfter) {
+    Desktop desk;
+    desk.open_demo();
+    QApplication::processEvents();
+    EXPECT_EQ(desk.window.focusWidget(), &desk.window.sheets().canvas());
+    auto* find = desk.window.findChild<QLineEdit*>();
+    ASSERT_NE(find, nullptr);
+    find->setFocus();
+    desk.window.document().replace(desk.window.document().job(), {}, true); // as from disk
+    QApplication::processEvents();
+    EXPECT_EQ(desk.window.focusWidget(), find);
 }
 
 TEST(Window, DragUntilTheWallIsThinAndBack) {
