@@ -89,9 +89,8 @@ class CanvasAccess final : public QAccessibleWidget {
         if (index < 0 || index >= static_cast<int>(all.size())) return nullptr;
         const auto& subject = all[static_cast<std::size_t>(index)];
         const auto [known, fresh] = ids_.try_emplace(subject);
-        if (fresh) { // theirs from here on; NOLINTNEXTLINE(clang-analyzer-cplusplus.NewDeleteLeaks)
+        if (fresh) // theirs from here on
             known->second = QAccessible::registerAccessibleInterface(new PocketAccess(canvas(), subject));
-        }
         return QAccessible::accessibleInterface(known->second);
     }
     int indexOfChild(const QAccessibleInterface* one) const override {
