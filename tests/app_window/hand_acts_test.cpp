@@ -152,7 +152,7 @@ TEST_F(HandActsTest, EscapeAndNonsenseLeaveThePlaceAlone) {
     QTest::keyClick(&field, Qt::Key_Escape);
     EXPECT_EQ(QApplication::focusWidget(), &desk.window.sheets().canvas())
         << "the keys are the sheet's again";
-    test::type(desk.window, "Left edge", "1,500"); // could be two numbers
+    test::type(desk.window, "Left edge", "1.5,0.0"); // whichever mark decimals have
     EXPECT_EQ(document.job(), before);
     document.commit("lock", job::locked(document.job(), {"i1#1"}, true));
     EXPECT_FALSE(test::field(desk.window, "Left edge").isEnabled());
@@ -161,18 +161,18 @@ TEST_F(HandActsTest, EscapeAndNonsenseLeaveThePlaceAlone) {
 TEST_F(HandActsTest, TheFieldsFollowUnitsAndMoves) {
     open({{100, 100}});
     selection.choose_pockets({"i1#1"});
-    const auto text = [&](const char* name) {
-        return static_cast<QLineEdit&>(test::field(desk.window, name)).text();
+    const auto shown = [&](const char* name) {
+        return QLocale().toDouble(static_cast<QLineEdit&>(test::field(desk.window, name)).text());
     };
     const double left = box("i1#1").min.x;
-    EXPECT_EQ(text("Left edge").toDouble(), left);
+    EXPECT_EQ(shown("Left edge"), left);
     desk.window.actions()["view.inch"]->trigger();
     QApplication::processEvents();
-    EXPECT_NEAR(text("Left edge").toDouble(), left / 25.4, 1e-3);
+    EXPECT_NEAR(shown("Left edge"), left / 25.4, 1e-3);
     desk.window.actions()["view.mm"]->trigger();
     hand.click({100, 100});
     hand.key(Qt::Key_Right);
-    EXPECT_NEAR(text("Left edge").toDouble(), left + 1, 1e-6);
+    EXPECT_NEAR(shown("Left edge"), left + 1, 1e-6);
     EXPECT_EQ(at("i1#1"), (Vec{101, 100})) << "showing it in inches changed nothing";
 }
 

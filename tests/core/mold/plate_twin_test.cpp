@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <cmath>
 #include <fstream>
+#include <locale>
 #include <string>
 #include <vector>
 
@@ -32,6 +33,7 @@ struct Answer {
 
 Answer kept(const std::string& name) {
     std::ifstream file(std::string(DRAWERCAST_SOURCE_DIR) + "/tests/data/plate/" + name + ".txt");
+    file.imbue(std::locale::classic()); // wherever this runs
     Answer out;
     std::string word;
     for (double value = 0; file >> word >> value;) {
