@@ -22,7 +22,7 @@ bool asked_long() { return std::getenv("DRAWERCAST_LONG") != nullptr; }
 /// A long day at the editor, from a seed: edits, undo and redo, saving and opening again, other units.
 class Session {
   public:
-    explicit Session(unsigned seed) : scribbler_(seed), random_(seed) { history_ = {testing::worked_job()}; }
+    explicit Session(unsigned seed) : scribbler_(seed), random_(seed), history_{testing::worked_job()} {}
 
     const job::Job& job() const { return history_[at_]; }
 

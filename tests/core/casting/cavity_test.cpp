@@ -30,9 +30,8 @@ void expect_near(const Cavity& a, const Cavity& b, double share, const std::stri
 /// The same mold as one union after another over all of it, by the set operations.
 class WholeUnion {
   public:
-    explicit WholeUnion(const CavityIn& in) : in_(in), radius_(in.fillet_mm / in.enlargement) {
-        opening_ = in.insert->area.region;
-    }
+    explicit WholeUnion(const CavityIn& in)
+        : in_(in), radius_(in.fillet_mm / in.enlargement), opening_(in.insert->area.region) {}
 
     double clay_area(double height) {
         return area([&](const layout::Cut<shape::InDrawer>& cut) {

@@ -146,9 +146,9 @@ TEST(PourSteps, follow_the_clock_of_the_plan) {
     EXPECT_EQ(plate->limit_s, plan.drawers[0].times->touch_s);
     EXPECT_EQ(steps.back().id, last_step);
     due = 0; // once the plate is closed, things come by the clock
-    for (auto step = plate + 2; step != steps.end(); ++step) {
-        EXPECT_GE(*step->due_s, due) << step->id;
-        due = *step->due_s;
+    for (auto i = static_cast<std::size_t>(plate - steps.begin()) + 2; i < steps.size(); ++i) {
+        EXPECT_GE(*steps[i].due_s, due) << steps[i].id;
+        due = *steps[i].due_s;
     }
     const auto rehearsal = pour_steps(job, plan.drawers[0], true);
     EXPECT_EQ(rehearsal.front().id, clock_step);

@@ -29,7 +29,8 @@ std::vector<Task> random_tasks(std::mt19937& random) {
     std::vector<Task> tasks;
     const int n = static_cast<int>(random() % 30) + 1;
     for (int i = 0; i < n; ++i) {
-        Task one = task(("t" + std::to_string(i)).c_str(), static_cast<double>(random() % 700),
+        const std::string id = "t" + std::to_string(i);
+        Task one = task(id.c_str(), static_cast<double>(random() % 700),
                         random() % 3 == 0 ? static_cast<double>(random() % 2000) : 0);
         one.in_one_go = one.hands_min < 540 && random() % 4 == 0;
         for (int b = 0; b < i; ++b)
