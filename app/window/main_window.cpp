@@ -42,6 +42,7 @@
 #include <QMenu>
 #include <QMenuBar>
 #include <QScreen>
+#include <QScrollArea>
 #include <QStackedWidget>
 #include <QStatusBar>
 #include <QToolBar>
@@ -71,7 +72,9 @@ MainWindow::MainWindow(std::unique_ptr<OpenJob> open, Preferences& preferences, 
       dialogs_(asking == nullptr ? std::make_unique<Dialogs>(this) : nullptr),
       desk_{document_, selection_, preferences_, asking == nullptr ? *dialogs_ : *asking} {
     assemble();
-    connect_parts();
+    connect_acts();
+    connect_canvas();
+    connect_panes();
     connect_view();
     connect_units_and_looks();
     connect_help();
@@ -132,7 +135,7 @@ void MainWindow::assemble() {
     connect(welcome, &Welcome::recent_wanted, this, [this](const QString& path) { job_acts_->open(path); });
 }
 
-void MainWindow::connect_parts() {
+void MainWindow::connect_acts() {
     job_acts_ = new JobActs(desk_, autosave_, actions_, claims_folder_, this);
     place_acts_ = new PlaceActs(desk_, actions_, this);
     form_acts_ = new FormActs(desk_, actions_, this);
@@ -173,9 +176,13 @@ void MainWindow::connect_parts() {
     connect(job_acts_, &JobActs::said, this, &MainWindow::say);
     connect(job_acts_, &JobActs::quit_wanted, this, &QWidget::close);
     connect(place_acts_, &PlaceActs::said, this, &MainWindow::say);
-    connect(&canvas, &SheetCanvas::said, this, &MainWindow::say);
     connect(&autosave_, &Autosave::failed, this,
             [this](const QString& why) { say(tr("Unsaved work can’t be kept: %1").arg(why)); });
+}
+
+void MainWindow::connect_canvas() {
+    auto& canvas = sheets_->canvas();
+    connect(&canvas, &SheetCanvas::said, this, &MainWindow::say);
     connect(&canvas, &SheetCanvas::pointer_at, this, [this](QPointF mm) {
         const auto units = document_.shown().display_units;
         const auto said = [units](double value) { return language::figures(plan::say_length(value, units)); };
@@ -194,9 +201,6 @@ void MainWindow::connect_parts() {
             ->popup(at);
     });
     connect(&canvas, &SheetCanvas::measuring_changed, this, &MainWindow::refresh_actions);
-    connect(&right_->checks(), &ChecksPane::menu_wanted, this,
-            [this](QPoint at) { menus_.check->popup(at); });
-    connect(left_, &LeftPane::drawer_menu_wanted, this, [this](QPoint at) { menus_.drawer->popup(at); });
     connect(&canvas, &SheetCanvas::form_wanted, this, [this](CanvasPort::Form form) {
         using Form = CanvasPort::Form;
         actions_[form == Form::object       ? "objects.change"
@@ -214,6 +218,12 @@ void MainWindow::connect_parts() {
                            tr("Have all placed for you: %1").arg(keys("arrange.unplaced")),
                            tr("Add an object: %1").arg(keys("objects.add")),
                            tr("Paste a list from a spreadsheet: %1").arg(keys("objects.paste_list"))});
+}
+
+void MainWindow::connect_panes() {
+    connect(&right_->checks(), &ChecksPane::menu_wanted, this,
+            [this](QPoint at) { menus_.check->popup(at); });
+    connect(left_, &LeftPane::drawer_menu_wanted, this, [this](QPoint at) { menus_.drawer->popup(at); });
     connect(left_, &LeftPane::menu_wanted, this, [this](QPoint at) { menus_.object->popup(at); });
     connect(left_, &LeftPane::object_activated, this, [this](const QString& id) {
         if (actions_["objects.place"]->isEnabled()) place_acts_->place(id.toStdString());

@@ -61,7 +61,9 @@ class MainWindow final : public QMainWindow {
     MainWindow(std::unique_ptr<OpenJob> open, Preferences& preferences, const QString& unsaved_folder,
                Asking* asking);
     void assemble();
-    void connect_parts();
+    void connect_acts();
+    void connect_canvas();
+    void connect_panes();
     void connect_view();
     void connect_units_and_looks();
     void connect_help();

@@ -17,6 +17,7 @@
 #include "window/situation.h"
 #include "window/title_strip.h"
 
+#include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
 
