@@ -179,7 +179,7 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     CanvasLayers layers_;
     bool zones_ = false; ///< lettered while a check is chosen
     bool still_drawn_ = true;
-    bool stale_ = false; ///< to be drawn once it is shown
+    bool stale_ = false;  ///< to be drawn once it is shown
     double progress_ = 0; ///< of the slow answer, 0 … 1
 };
 
