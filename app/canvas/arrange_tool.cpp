@@ -171,11 +171,7 @@ bool ArrangeTool::arrow(const ArrowKey& key) {
 }
 
 void ArrangeTool::nudge(shape::Vec by) {
-    job::Subjects free;
-    for (const auto& subject : port_.chosen()) {
-        const auto found = job::find_pocket(port_.job(), subject);
-        if (found.pocket != nullptr && !found.pocket->locked) free.push_back(subject);
-    }
+    const auto free = select_.movable();
     if (free.empty()) return port_.say(tr("Locked: unlock it to move it."));
     if (port_.chosen_notch()) return nudge_notch(by);
     QString key = "nudge";

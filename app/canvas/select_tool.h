@@ -35,6 +35,7 @@ class SelectTool {
     /// Drops what is being tried: everything is as it was. True where there was something.
     bool cancel();
 
+    std::vector<std::string> movable() const; ///< chosen and not locked
     bool busy() const { return !std::holds_alternative<Idle>(state_); }
     std::string hovered(QPointF px) const; ///< pocket under the pointer; "" none
     enum class Grip { none, pocket, notch, ring };
@@ -79,7 +80,6 @@ class SelectTool {
         std::vector<std::string> before;
     };
 
-    std::vector<std::string> movable() const; ///< chosen and not locked
     std::optional<std::size_t> notch_under(QPointF px) const;
     double snap_mm(Keys keys) const { return snap_reach_mm(port_, keys); }
     void start(const Pressed& pressed);

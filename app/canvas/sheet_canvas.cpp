@@ -173,7 +173,10 @@ void SheetCanvas::pan(QPointF by_px) {
     set_view(view_.panned(by_px));
 }
 
-void SheetCanvas::refit() { fitted_&& isVisible() ? fit() : redraw(); }
+void SheetCanvas::refit() {
+    if (fitted_ && isVisible()) return fit();
+    redraw();
+}
 
 /// Names beside a picture are as large at any scale: a first fit tells the scale, others are drawn for it.
 void SheetCanvas::fit() {

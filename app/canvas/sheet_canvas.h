@@ -32,7 +32,7 @@ class SheetCanvas final : public QWidget, public CanvasPort {
                 QWidget* parent = nullptr);
 
     void set_theme(const theme::Theme& theme);
-    void show_sheet(SheetId shown);
+    void show_sheet(SheetId sheet);
     SheetId sheet() const { return contents_.sheet(); }
     /// Where the mold fills last, followed while a pocket is moved.
     AirGlimpse& air_glimpse() { return glimpse_; }
