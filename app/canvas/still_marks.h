@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "job/job.h"
+#include "job/drawer.h"
 #include "plan/plan.h"
 
 #include "air/answer.h"

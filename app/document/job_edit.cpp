@@ -28,6 +28,7 @@ bool JobEdit::mergeWith(const QUndoCommand* next) {
     if (edit->merge_key_ != merge_key_ || age_.elapsed() > merge_within_ms) return false;
     after_ = edit->after_;
     age_.restart();
+    setObsolete(after_ == before_); // there and back again is no step
     return true;
 }
 

@@ -12,9 +12,9 @@ bool is_below(std::string_view path, std::string_view of) {
 FieldProblems field_problems(const Problems& problems, std::string_view base) {
     FieldProblems found;
     for (const Problem& problem : problems) {
-        std::string path = problem.where.substr(0, problem.where.find(" ("));
-        path = is_below(path, base) ? path.substr(base.size()) : std::string();
-        found.push_back({std::move(path), problem_words(problem)});
+        const std::string& path = problem.where.name;
+        found.push_back(
+            {is_below(path, base) ? path.substr(base.size()) : std::string(), problem_words(problem)});
     }
     return found;
 }

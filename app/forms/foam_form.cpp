@@ -176,9 +176,8 @@ void FoamForm::make_own() {
 std::optional<job::Foam> FoamForm::typed() const {
     job::Foam foam = profile_;
     job::Cup cup = foam.cup.value_or(job::Cup{});
-    const bool all = rise_.take(foam) & cured_.take(foam);
-    const bool cup_read = cup_.take(cup);
-    if (!all || (use_cup_->isChecked() && !cup_read)) return std::nullopt;
+    const bool rise_read = rise_.take(foam), cured_read = cured_.take(foam), cup_read = cup_.take(cup);
+    if (!rise_read || !cured_read || (use_cup_->isChecked() && !cup_read)) return std::nullopt;
     foam.name = language::goods_key(name_->text());
     foam.firmness = static_cast<job::Firmness>(firmness_->currentIndex());
     foam.crush = crush_->isChecked();

@@ -25,9 +25,9 @@ QString column_word(const std::string& where) {
 
 QString reason(const Problem& problem) {
     if (problem.code == "paste-missing")
-        return PasteModel::tr("%1 is missing").arg(column_word(problem.where));
+        return PasteModel::tr("%1 is missing").arg(column_word(problem.where.name));
     const QString words = problem_words(problem);
-    const QString column = column_word(problem.where);
+    const QString column = column_word(problem.where.name);
     return column.isEmpty() ? words : PasteModel::tr("%1: %2").arg(column, words);
 }
 

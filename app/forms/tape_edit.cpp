@@ -113,7 +113,7 @@ void TapeEdit::refresh() {
             inside_->width_mm = rounded_down(inside->width_mm);
             inside_->depth_mm = rounded_down(inside->depth_mm);
         } else {
-            const auto& column = inside.error().where == "bottom" ? bottom_ : top_;
+            const auto& column = inside.error().where.name == "bottom" ? bottom_ : top_;
             problems_.push_back(
                 {"/tape", problem_words(inside.error()), column[6]->accessibleName(), column[6]});
         }

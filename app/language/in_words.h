@@ -11,9 +11,6 @@ namespace drawercast {
 /// sign that language has before decimals.
 QString in_words(const Phrase& phrase);
 
-/// Where something stands in a file: "line 4, column 3", in the program's language.
-QString place_words(const std::string& where);
-
 /// The problem on one line: "where: what. fix."
 QString problem_line(const Problem& problem);
 

@@ -39,7 +39,7 @@ QString drawing_words(const job::SvgOutline& outline, const FormContext& context
     const auto box = outline::box_of(outline.polygon);
     return tr("%1, %2 × %3 (%4)")
         .arg(QString::fromStdString(outline.name), notation.shown(box.width()), notation.shown(box.height()),
-             place_words(outline.where));
+             in_words(outline.spot));
 }
 
 namespace {

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "job/job.h"
-
 #include "panes/row_list.h"
 
 #include <string>

@@ -90,9 +90,7 @@ void paint_pour(QPainter& painter, const QRect& room, const PourPicture& picture
     const double unit = std::min(room.height() / 22.0, room.width() / 36.0);
     const QRectF all = QRectF(room).adjusted(unit, unit * 0.7, -unit, -unit * 0.5);
     const QRectF head(all.left(), all.top(), all.width(), unit * 2.6);
-    write(painter, head.adjusted(0, 0, -unit * 12, 0),
-          picture.rehearsal ? tr("Dry run: %1").arg(picture.title) : picture.title, Face::bold, unit,
-          theme.ink2);
+    write(painter, head.adjusted(0, 0, -unit * 12, 0), picture.title, Face::bold, unit, theme.ink2);
     if (picture.stopwatch_s)
         write(painter, head, clock_text(*picture.stopwatch_s), Face::medium, unit * 2.2, theme.ink2,
               Qt::AlignRight);

@@ -24,7 +24,6 @@ struct PourPicture {
     int of = 0;
     std::optional<double> stopwatch_s;
     QString trouble; ///< a mark could not be saved
-    bool rehearsal = false;
 };
 
 QString step_words(const plan::PourStep& step); ///< "Plate on", begun with a capital

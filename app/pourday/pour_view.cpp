@@ -84,10 +84,9 @@ void PourView::sound(double left_s) {
 void PourView::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     PourPicture picture;
-    picture.title = title_;
+    picture.title = run_.rehearsal ? tr("Dry run: %1").arg(title_) : title_;
     picture.next = next();
     picture.of = static_cast<int>(steps_.size());
-    picture.rehearsal = run_.rehearsal;
     picture.trouble = trouble_;
     picture.stopwatch_s = run_.stopwatch_s(port_.now_s());
     if (picture.next != nullptr) {

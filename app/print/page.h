@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "print/printing.h"
 #include "sheets/ink.h"
 #include "theme/pens.h"
 
@@ -18,14 +19,6 @@ struct Page {
     QString name{};    ///< "Pattern board A1": which of them it is
     QString drawer{};  ///< whose, where it is one's
     Vec stretch{1, 1}; ///< about its middle, for a printer that is off (print/correction.h)
-};
-
-/// What the job file does not say but a print does. The caller knows the clock, nobody below does.
-struct Printing {
-    QString program;      ///< "Drawercast 0.1.0"
-    QString at;           ///< "2031-03-04 14:32"
-    QString corrected{};  ///< for which printer; empty: for none
-    QString correction{}; ///< what it is corrected for, a sentence
 };
 
 constexpr double px(double mm) { return mm * theme::px_per_mm; }

@@ -8,6 +8,8 @@
 #include "sheets/room.h"
 #include "sheets/signs.h"
 
+#include <algorithm>
+
 namespace drawercast::print {
 
 using sheets::Align;
@@ -20,24 +22,31 @@ constexpr double title_mm = 25;       ///< height of the title block
 constexpr double frame_row_mm = 13.5; ///< of which the frame in large letters
 constexpr double strip_mm = 10;       ///< left of and below the window, for rulers
 
-/// True where some outline passes through a part of the drawing; words and dimensions alone don't count.
-class Outlines {
+/// True where some outline passes through a part of the drawing, where a sign to drill or set by lies in it,
+/// or the middle of what has a label; other words and dimensions alone don't count.
+class Contents {
   public:
-    explicit Outlines(const std::vector<sheets::Mark>& marks) {
+    explicit Contents(const std::vector<sheets::Mark>& marks) {
         for (const auto& mark : marks) {
-            const auto* path = std::get_if<sheets::PathMark>(&mark.kind);
-            if (path && path->line && mark.layer != sheets::Layer::live)
+            if (mark.layer == sheets::Layer::live) continue;
+            if (const auto* path = std::get_if<sheets::PathMark>(&mark.kind); path && path->line)
                 rings_.push_back({sheets::bounds(path->path), sheets::chords(path->path, 0.01)});
+            if (const auto* sign = std::get_if<sheets::SignMark>(&mark.kind)) points_.push_back(sign->at.mm);
+            if (const auto* label = std::get_if<sheets::LabelMark>(&mark.kind))
+                points_.push_back(sheets::bounds(label->within).center());
         }
     }
     bool operator()(const Box& part) const {
         for (const auto& [box, rings] : rings_)
             if (shape::near(box, part) && sheets::crosses(rings, part)) return true;
-        return false;
+        return std::any_of(points_.begin(), points_.end(), [&](Vec p) {
+            return p.x >= part.min.x && p.x <= part.max.x && p.y >= part.min.y && p.y <= part.max.y;
+        });
     }
 
   private:
     std::vector<std::pair<Box, std::vector<shape::Ring>>> rings_;
+    std::vector<Vec> points_;
 };
 
 void write_left_strip(sheets::Inks& inks, const Box& window, bool mirrored, const theme::Theme& theme) {
@@ -132,10 +141,10 @@ LaidOut laid_out(const Template& drawing, Tiling tiling, const theme::Theme& the
 }
 
 Tiling tiling_of(const Template& drawing, Paper paper, Orientation orientation) {
-    const Outlines outlines(drawing.marks);
+    const Contents contents(drawing.marks);
     const Box window = tile_window_mm(paper, orientation);
     return tiled(drawing.area_mm, {window.width(), window.height()}, orientation,
-                 [&](const Box& part) { return outlines(part); });
+                 [&](const Box& part) { return contents(part); });
 }
 
 Page tile_page(const Template& drawing, const LaidOut& laid, const Tile& tile, Paper paper, int number,

@@ -22,7 +22,7 @@ constexpr double pour_ring_mm = 8;    ///< two digits have room where a drawer f
 constexpr double outer_ring_mm = 1.5; ///< around the hole: nobody takes it for a screw
 constexpr double corner_share = 0.8;  ///< of a ring’s radius: what words around it must not touch
 
-double length_of(const air::LevelLine& line) {
+double length_of(const shape::LevelLine& line) {
     double sum = 0;
     for (std::size_t i = 1; i < line.size(); ++i) sum += length(line[i] - line[i - 1]);
     return sum;
@@ -48,7 +48,7 @@ void add_arrival(MoldPen& pen, const air::AirMap& map) {
     pen.turn_to(Layer::still);
     for (int i = 1; i < bands; ++i) {
         const double level = map.first_touch + (map.full_expansion - map.first_touch) * i / bands;
-        for (const air::LevelLine& line : air::level_lines(map.mesh, map.arrival, level)) {
+        for (const shape::LevelLine& line : air::level_lines(map.mesh, map.arrival, level)) {
             pen.put(PathMark{polyline(line), LineRole::soft, std::nullopt});
             if (length_of(line) < figure_room_mm) continue;
             pen.put(TextMark{

@@ -139,11 +139,11 @@ Box place_of_cut(const job::Job& job, const plan::StockPlan& stock, const std::s
 }
 
 Sheet<OnBench> cut_sheet(const job::Job& job, const plan::StockPlan& stock, std::size_t board,
-                         std::size_t index, double numbered_mm) {
+                         std::size_t index, double longer_mm) {
     Sheet<OnBench> sheet;
     sheet.name = "Cuts";
     BenchPen pen(sheet);
-    add_cut_sheet(pen, {0, 0}, job, stock, board, index, {}, numbered_mm);
+    add_cut_sheet(pen, {0, 0}, job, stock, board, index, {}, longer_mm);
     const DrawnSheet drawn = drawn_sheet(stock.cuts.boards[board], index);
     sheet.area.add(Vec{0, 0});
     sheet.area.add(Vec{drawn.length_mm, drawn.width_mm});

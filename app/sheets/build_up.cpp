@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sheets/build_up.h"
 
+#include "plan/plate_parts.h"
 #include "plan/stock_stage.h"
 
 #include "sheets/ink.h"

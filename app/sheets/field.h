@@ -32,8 +32,7 @@ Field field_of(const air::AirMap& map);
 double value_at(const Field& field, Vec p);
 
 /// The outlines of all that is at `level` or above, along the edge of the field where it is so there: filled
-/// by the even-odd rule they are the band. Marching squares, a saddle cut so that the higher sides stay
-/// apart.
+/// by the even-odd rule they are the band. A saddle is cut so that the higher sides stay apart.
 std::vector<std::vector<Vec>> level_loops(const Field& field, double level);
 
 /// Closed path of these loops.

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "job/job.h"
 #include "layout/pocket.h"
 
 #include "sheets/marks.h"

@@ -71,13 +71,13 @@ Expected<Captured> captured_job(std::string_view picture, const CaptureIn& in, c
     if (!traced) return traced.error();
     Captured out{job::new_job({}), {}};
     out.job.title = title;
+    std::vector<job::Object> objects;
     for (const capture::FoundOutline& found : traced->outlines) {
-        job::Object object = object_of(found, in);
-        object.id = job::free_object_id(out.job);
-        object.name = "Shape " + std::to_string(out.job.objects.size() + 1);
-        out.report += line_of(object.name, found);
-        out.job = job::with_object(std::move(out.job), object);
+        objects.push_back(object_of(found, in));
+        objects.back().name = "Shape " + std::to_string(objects.size());
+        out.report += line_of(objects.back().name, found);
     }
+    out.job = job::with_objects(std::move(out.job), std::move(objects));
     out.report += camera_line(*flat, *traced);
     if (!in.height_mm && !flat->scanned)
         out.report += "no --height: taken as flat; the edges of high objects look larger than they are\n";

@@ -57,10 +57,7 @@ class Lettering {
     language::Spoken spoken_;
 };
 
-print::Printing printing_now() {
-    return {QString::fromStdString(program),
-            QDateTime::currentDateTime().toString(QStringLiteral("yyyy-MM-dd HH:mm"))};
-}
+print::Printing printing_now() { return print::printing_at(QDateTime::currentDateTime()); }
 
 Exit said(std::string_view text) {
     const auto done = say(text);
@@ -220,7 +217,7 @@ Exit run(const std::vector<std::string>& arguments) {
         const Problems& problems = job.error();
         std::string line = one_line(problems.front());
         if (problems.size() > 1) line += " (and " + std::to_string(problems.size() - 1) + " more)";
-        const bool named = problems.front().where.rfind(command->job, 0) == 0;
+        const bool named = problems.front().where.name.rfind(command->job, 0) == 0;
         complain(named ? line : command->job + ": " + line);
         return Exit::unreadable;
     }

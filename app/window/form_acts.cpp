@@ -61,12 +61,8 @@ void FormActs::paste_list() {
 
 void FormActs::add_listed(const std::vector<job::Object>& objects, const QString& what) {
     if (objects.empty()) return;
-    auto job = desk_.document.job();
-    std::string last;
-    for (auto object : objects) {
-        object.id = last = job::free_object_id(job);
-        job = job::with_object(std::move(job), object);
-    }
+    auto job = job::with_objects(desk_.document.job(), objects);
+    const std::string last = job.objects.back()->id;
     commit(what, std::move(job));
     desk_.selection.choose_object(last);
     emit said(tr("Objects added: %1. Drag them onto the drawer, or press Ctrl+Enter. Ctrl+R places all.")

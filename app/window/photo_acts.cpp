@@ -45,12 +45,8 @@ void PhotoActs::open(const QString& path) {
 void PhotoActs::take() {
     const auto objects = dialog_->objects();
     if (objects.empty()) return;
-    auto job = desk_.document.job();
-    std::string last;
-    for (auto object : objects) {
-        object.id = last = job::free_object_id(job);
-        job = job::with_object(std::move(job), object);
-    }
+    auto job = job::with_objects(desk_.document.job(), objects);
+    const std::string last = job.objects.back()->id;
     desk_.document.commit(tr("Objects from a photo"), std::move(job));
     desk_.selection.choose_object(last);
     emit said(

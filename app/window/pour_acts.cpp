@@ -3,7 +3,6 @@
 
 #include "job/edit.h"
 #include "plan/pour_log.h"
-#include "plan/pour_steps.h"
 #include "plan/say.h"
 #include "plan/stock_depths.h"
 
@@ -63,8 +62,8 @@ plan::Plan plan_of(const Document& document) {
 PourActs::PourActs(const Desk& desk, Actions& actions, QObject* parent)
     : QObject(parent), desk_(desk), actions_(actions), log_in_file_(desk.document.job().log) {
     connect_forms(actions);
-    actions.on("pour.day", [this] { begin(false); });
-    actions.on("pour.rehearse", [this] { begin(true); });
+    actions.on("pour.day", [this] { pour(); });
+    actions.on("pour.rehearse", [this] { rehearse(); });
     connect(&desk_.document, &Document::committed, this, &PourActs::keep_log);
     connect(&desk_.document, &Document::replaced, this, [this] {
         log_in_file_ = desk_.document.job().log;
@@ -110,30 +109,43 @@ void PourActs::depths_from_boards() {
                   : tr("Depths made sums of boards at hand: %1. Undo brings them back.").arg(changed));
 }
 
-void PourActs::begin(bool rehearsal) {
-    const std::string drawer = desk_.selection.drawer();
-    const auto plan = plan_of(desk_.document, drawer);
-    if (!plan || plan::pour_steps(desk_.document.job(), *plan, rehearsal).empty())
-        return emit said(tr("This drawer has no dose yet: the checks say why."));
-    if (!has_a_file()) return;
-    if (rehearsal && !may_rehearse(drawer)) return;
-    const bool new_run = wants_a_new_run(drawer, rehearsal);
-    if (new_run && !rehearsal && !may_pour(*plan)) return;
-    caution_once();
-    if (new_run) {
-        const auto trouble =
-            keep(rehearsal ? tr("Begin a dry run") : tr("Begin the pour"),
-                 plan::with_mark(desk_.document.job(), drawer,
-                                 rehearsal ? plan::begin_rehearsal : plan::begin_pour, now_s()));
-        if (!trouble.isEmpty()) return emit said(trouble);
+std::optional<plan::DrawerPlan> PourActs::pourable() {
+    auto plan = plan_of(desk_.document, desk_.selection.drawer());
+    if (!plan || plan::pour_steps(desk_.document.job(), *plan).empty()) {
+        emit said(tr("This drawer has no dose yet: the checks say why."));
+        return std::nullopt;
     }
-    open_view(drawer, rehearsal);
+    if (!has_a_file()) return std::nullopt;
+    return plan;
+}
+
+void PourActs::pour() {
+    const auto plan = pourable();
+    if (!plan) return;
+    const bool new_run = wants_a_new_run(plan->id);
+    if (new_run && !may_pour(*plan)) return;
+    caution_once();
+    if (new_run && !begun(plan->id, tr("Begin the pour"), plan::begin_pour)) return;
+    open_pour(plan->id);
+}
+
+void PourActs::rehearse() {
+    const auto plan = pourable();
+    if (!plan || !may_rehearse(plan->id)) return;
+    caution_once();
+    if (begun(plan->id, tr("Begin a dry run"), plan::begin_rehearsal)) open_rehearsal(plan->id);
+}
+
+bool PourActs::begun(const std::string& drawer, const QString& what, std::string_view beginning) {
+    const auto trouble = keep(what, plan::with_mark(desk_.document.job(), drawer, beginning, now_s()));
+    if (!trouble.isEmpty()) emit said(trouble);
+    return trouble.isEmpty();
 }
 
 /// A pour that is not at its end goes on, unless the maker wants to start over.
-bool PourActs::wants_a_new_run(const std::string& drawer, bool rehearsal) const {
+bool PourActs::wants_a_new_run(const std::string& drawer) const {
     const auto run = plan::last_run(desk_.document.job().log, drawer);
-    if (!run || run->rehearsal || rehearsal || run->is_done(plan::last_step)) return true;
+    if (!run || run->rehearsal || run->is_done(plan::last_step)) return true;
     if (run->done.empty() || plan::is_running(*run, now_s())) return false;
     return !desk_.asking.yes(tr("Go on with this pour?"),
                              tr("Some steps of a pour of this drawer are marked already. Go on there? "
@@ -192,7 +204,19 @@ void PourActs::keep_log() {
     if (!trouble.isEmpty()) emit said(trouble);
 }
 
-void PourActs::open_view(const std::string& drawer, bool rehearsal) {
+void PourActs::open_pour(const std::string& drawer) {
+    connect(open_view(drawer, plan::pour_steps), &PourView::finished, this, [this] {
+        emit said(tr("Once the insert is trimmed, weigh and measure it: Pour day, As cast."));
+    });
+}
+
+void PourActs::open_rehearsal(const std::string& drawer) {
+    connect(
+        open_view(drawer, plan::rehearsal_steps), &PourView::finished, this,
+        [this, drawer] { offer_times(drawer); }, Qt::QueuedConnection);
+}
+
+PourView* PourActs::open_view(const std::string& drawer, StepsOf steps_of) {
     if (view_) view_->close();
     auto& document = desk_.document;
     PourPort port;
@@ -200,9 +224,9 @@ void PourActs::open_view(const std::string& drawer, bool rehearsal) {
     port.run = [&document, drawer] {
         return plan::last_run(document.job().log, drawer).value_or(plan::PourRun{});
     };
-    port.steps = [&document, drawer, rehearsal] {
+    port.steps = [&document, drawer, steps_of] {
         const auto plan = plan_of(document, drawer);
-        return plan ? plan::pour_steps(document.job(), *plan, rehearsal) : std::vector<plan::PourStep>();
+        return plan ? steps_of(document.job(), *plan) : std::vector<plan::PourStep>();
     };
     port.mark = [this, drawer](const std::string& step) {
         return keep(tr("Mark"), plan::with_mark(desk_.document.job(), drawer, step, now_s()));
@@ -216,15 +240,9 @@ void PourActs::open_view(const std::string& drawer, bool rehearsal) {
                               qobject_cast<QWidget*>(parent()));
     view->setAttribute(Qt::WA_DeleteOnClose);
     view_ = view;
-    if (rehearsal)
-        connect(
-            view, &PourView::finished, this, [this, drawer] { offer_times(drawer); }, Qt::QueuedConnection);
-    else
-        connect(view, &PourView::finished, this, [this] {
-            emit said(tr("Once the insert is trimmed, weigh and measure it: Pour day, As cast."));
-        });
     view->showFullScreen();
     view->activateWindow();
+    return view;
 }
 
 void PourActs::take_up_running() {
@@ -235,7 +253,7 @@ void PourActs::take_up_running() {
         [this, drawer] {
             if (job::find_drawer(desk_.document.job(), drawer) == nullptr) return;
             desk_.selection.choose_drawer(drawer);
-            open_view(drawer, false);
+            open_pour(drawer);
             emit said(tr("A pour of this drawer is going on: its clock never stopped."));
         },
         Qt::QueuedConnection);

@@ -2,11 +2,17 @@
 #pragma once
 
 #include "job/job.h"
+#include "plan/pour_steps.h"
 
 #include "window/desk.h"
 
 #include <QObject>
 #include <QPointer>
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
 
 namespace drawercast::app {
 
@@ -30,13 +36,19 @@ class PourActs final : public QObject {
     void depths_from_boards();
     void commit(const QString& what, job::Job job);
 
-    void begin(bool rehearsal);
-    bool wants_a_new_run(const std::string& drawer, bool rehearsal) const;
+    void pour();
+    void rehearse();
+    std::optional<plan::DrawerPlan> pourable(); ///< the chosen drawer's plan; nothing, and told, where not
+    bool begun(const std::string& drawer, const QString& what, std::string_view beginning);
+    bool wants_a_new_run(const std::string& drawer) const;
     bool may_rehearse(const std::string& drawer) const;
     bool may_pour(const plan::DrawerPlan& drawer) const;
     bool has_a_file();
     void caution_once();
-    void open_view(const std::string& drawer, bool rehearsal);
+    void open_pour(const std::string& drawer);
+    void open_rehearsal(const std::string& drawer);
+    using StepsOf = std::vector<plan::PourStep> (*)(const job::Job&, const plan::DrawerPlan&);
+    PourView* open_view(const std::string& drawer, StepsOf steps_of);
     void take_up_running(); ///< a pour that was going on when the job was last open
     QString keep(const QString& what, job::Job job);
     QString save_log();

@@ -26,6 +26,12 @@
 
 namespace drawercast::app {
 
+namespace {
+
+print::Printing printing_now() { return print::printing_at(QDateTime::currentDateTime()); }
+
+} // namespace
+
 PrintActs::PrintActs(const Desk& desk, Actions& actions, QObject* parent) : QObject(parent), desk_(desk) {
     using What = PrintOrder::What;
     actions.on("job.print", [this] { print(); });
@@ -36,24 +42,19 @@ PrintActs::PrintActs(const Desk& desk, Actions& actions, QObject* parent) : QObj
     actions.on("job.lists", [this] { write_lists(); });
     actions.on("job.object_sheets", [this] {
         const auto& job = desk_.document.job();
-        write_sheet(print::object_sheets(job, usual_paper(job.display_units), printing()),
+        write_sheet(print::object_sheets(job, usual_paper(job.display_units), printing_now()),
                     tr("Object sheets, true size"), QStringLiteral("-objects.pdf"));
     });
     actions.on("job.measuring_sheet", [this] {
         const auto units = desk_.document.job().display_units;
-        write_sheet(print::measuring_sheet(units, usual_paper(units), printing()),
+        write_sheet(print::measuring_sheet(units, usual_paper(units), printing_now()),
                     tr("Blank measuring sheet"), QStringLiteral("-measuring.pdf"));
     });
     actions.on("job.photo_sheet", [this] {
         const auto paper = usual_paper(desk_.document.job().display_units);
-        write_sheet({print::photo_sheet(paper, printing())}, tr("Measuring sheet for photos"),
+        write_sheet({print::photo_sheet(paper, printing_now())}, tr("Measuring sheet for photos"),
                     QStringLiteral("-pictures.pdf"));
     });
-}
-
-print::Printing PrintActs::printing() const {
-    return {QStringLiteral("Drawercast ") + QStringLiteral(DRAWERCAST_VERSION),
-            QDateTime::currentDateTime().toString(QStringLiteral("yyyy-MM-dd HH:mm"))};
 }
 
 /// What was shown is printed: job and plan are kept as they are now, though the long answer may come or the
@@ -63,7 +64,7 @@ void PrintActs::print() {
     const auto& job = shown.job;
     auto usual = remembered_order(desk_.preferences, job.display_units);
     usual.changed = changed_since_printed(desk_.document.path(), job, desk_.preferences);
-    const auto now = printing();
+    const auto now = printing_now();
     const auto order = desk_.asking.print_order(usual, job, shown.plan, now);
     if (!order) return;
     remember(*order, desk_.preferences);
@@ -77,7 +78,7 @@ void PrintActs::write_all(PrintOrder::What what) {
     order.to = what == PrintOrder::What::drawings ? PrintOrder::To::svg : PrintOrder::To::pdf;
     order.choice.paper = usual_paper(shown.job.display_units);
     order.corrections = remembered_corrections(desk_.preferences);
-    const auto pages = order_pages(order, shown.job, shown.plan, printing());
+    const auto pages = order_pages(order, shown.job, shown.plan, printing_now());
     order.pages.resize(pages.size());
     std::iota(order.pages.begin(), order.pages.end(), std::size_t{0});
     carry_out(order, shown, pages);
@@ -115,7 +116,7 @@ bool PrintActs::write_pdf(const PrintOrder& order, const std::vector<print::Page
     }();
     const QString name = file_words(desk_.document.display_name()) + ending;
     const auto path = desk_.asking.file_to_save(title, name, tr("PDF (*.pdf)"), QStringLiteral("pdf"));
-    if (!path || !written(*path, print::pdf_of(pages, desk_.document.display_name(), printing().program)))
+    if (!path || !written(*path, print::pdf_of(pages, desk_.document.display_name(), printing_now().program)))
         return false;
     emit said(tr("Written to “%1”; pages: %2.").arg(QFileInfo(*path).fileName()).arg(pages.size()));
     return true;
@@ -135,7 +136,7 @@ void PrintActs::write_sheet(const std::vector<print::Page>& pages, const QString
                             const QString& ending) {
     const auto path = desk_.asking.file_to_save(title, file_words(desk_.document.display_name()) + ending,
                                                 tr("PDF (*.pdf)"), QStringLiteral("pdf"));
-    if (!path || !written(*path, print::pdf_of(pages, desk_.document.display_name(), printing().program)))
+    if (!path || !written(*path, print::pdf_of(pages, desk_.document.display_name(), printing_now().program)))
         return;
     emit said(tr("Written to “%1”; pages: %2.").arg(QFileInfo(*path).fileName()).arg(pages.size()));
 }
@@ -165,7 +166,7 @@ bool PrintActs::send(const QString& name, const std::vector<print::Page>& pages)
         return refused(phrase("there is no such printer now"), phrase("Switch it on, or write a PDF"));
     QPrinter printer(info, QPrinter::HighResolution);
     printer.setDocName(desk_.document.display_name());
-    printer.setCreator(printing().program);
+    printer.setCreator(printing_now().program);
     if (!print_pages(pages, printer))
         return refused(phrase("the printer took no pages"), phrase("See what its queue says"));
     emit said(tr("Sent to “%1”; pages: %2. Hold a ruler to the scales before you cut.")

@@ -34,7 +34,6 @@ class PrintActs final : public QObject {
     void write_drawings(const Shown& shown, const std::vector<std::size_t>& which);
     bool send(const QString& printer, const std::vector<print::Page>& pages);
     bool written(const QString& path, const QByteArray& bytes); ///< says why not
-    print::Printing printing() const;
 
     Desk desk_;
 };

@@ -57,7 +57,8 @@ void add_channels(const Model& model, std::vector<Check>& checks) {
         Check check = check_at(Code::slot_narrow, severity, slot.width_mm, slot.least_mm, slot.from);
         check.to = slot.to;
         check.subjects = {subjects[static_cast<std::size_t>(slot.first)]};
-        if (slot.second >= 0) check.subjects.push_back(subjects[static_cast<std::size_t>(slot.second)]);
+        if (slot.second >= 0 && slot.second != slot.first)
+            check.subjects.push_back(subjects[static_cast<std::size_t>(slot.second)]);
         std::sort(check.subjects.begin(), check.subjects.end());
         checks.push_back(std::move(check));
     }

@@ -83,6 +83,20 @@ PourMap pour_map_of(double poured_ml, const std::vector<SetPour>& set, double he
     return map;
 }
 
+namespace {
+
+/// Whether another body of the same pocket fills the place between two of its bodies: steps of one block.
+bool filled_between(const Floor& floor, std::size_t i, std::size_t j, const shape::Gap& gap) {
+    const shape::Vec middle = (gap.a + gap.b) * 0.5;
+    for (std::size_t k = 0; k < floor.bodies.size(); ++k)
+        if (k != i && k != j && floor.bodies[k].pocket == floor.bodies[i].pocket &&
+            shape::contains(floor.bodies[k].outline, middle))
+            return true;
+    return false;
+}
+
+} // namespace
+
 std::vector<Slot> slots_of(const Floor& floor) {
     const double cutoff = least_width(floor.height_mm);
     std::map<std::pair<int, int>, Slot> slots;
@@ -92,11 +106,13 @@ std::vector<Slot> slots_of(const Floor& floor) {
         for (std::size_t j = 0; j < floor.bodies.size(); ++j) {
             const Body& a = floor.bodies[i];
             const Body& b = floor.bodies[j];
-            if (a.pocket >= b.pocket || !shape::near(boxes[i], boxes[j], cutoff)) continue;
+            const bool twice = a.pocket > b.pocket || (a.pocket == b.pocket && i >= j);
+            if (twice || !shape::near(boxes[i], boxes[j], cutoff)) continue;
             const auto gap = shape::gap_between(a.outline, boxes[i], b.outline, boxes[j], cutoff);
             const double least = least_width(std::min(a.height_mm, b.height_mm));
-            if (gap.mm > 0 && gap.within(cutoff))
-                keep_worst(slots, {a.pocket, b.pocket, gap.mm, least, gap.a, gap.b});
+            if (!(gap.mm > 0 && gap.within(cutoff))) continue;
+            if (a.pocket == b.pocket && filled_between(floor, i, j, gap)) continue;
+            keep_worst(slots, {a.pocket, b.pocket, gap.mm, least, gap.a, gap.b});
         }
     for (const shape::Contour& edge : edges_of(floor)) {
         const shape::Box box = shape::bounds(edge);

@@ -37,7 +37,7 @@ struct PourStep {
 /// Two things with a slot too narrow to fill by itself between them, or one and the wall.
 struct Slot {
     int first = 0;   ///< pocket
-    int second = -1; ///< pocket, −1: the edge of the opening
+    int second = -1; ///< pocket, the same for a slot between two of its bodies; −1: the edge of the opening
     double width_mm = 0;
     double least_mm = 0; ///< that it should have
     shape::Vec from;

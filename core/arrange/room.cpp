@@ -3,13 +3,16 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace drawercast::arrange {
 
 using shape::Vec;
 
 shape::Box origins(const Room& room, const TurnedFigure& figure) {
-    shape::Box box = room.box;
+    constexpr double anywhere =
+        std::numeric_limits<double>::infinity(); // an origin may lie beside its figure
+    shape::Box box{{-anywhere, -anywhere}, {anywhere, anywhere}};
     for (const TurnedPart& part : figure.parts) {
         const double away = part.round_mm + room.edge_mm(part.depth_mm);
         box.min = {std::max(box.min.x, room.box.min.x + away - part.box.min.x),

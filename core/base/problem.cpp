@@ -5,9 +5,15 @@
 
 namespace drawercast {
 
+std::string english(const Where& where) {
+    const std::string spot = english(where.spot);
+    if (where.name.empty()) return spot;
+    return spot.empty() ? where.name : where.name + " (" + spot + ")";
+}
+
 std::string one_line(const Problem& problem) {
     std::string line;
-    if (!problem.where.empty()) line += problem.where + ": ";
+    if (!problem.where.empty()) line += english(problem.where) + ": ";
     line += english(problem.what) + ".";
     if (!problem.fix.empty()) line += " " + english(problem.fix) + ".";
     for (char& c : line)

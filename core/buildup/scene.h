@@ -2,7 +2,7 @@
 #pragma once
 
 #include "casting/answers.h"
-#include "job/job.h"
+#include "job/mold.h"
 #include "mold/plate_answers.h"
 
 #include "air/vents.h"

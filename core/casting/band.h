@@ -23,7 +23,7 @@ struct BandIn {
     double poured_ml = 0; ///< less than the shallowest mold holds
     double net_mm3 = 0;
     double insert_area_mm2 = 0; ///< of the mold
-    double hotter_k = 0;        ///< the foam's mold_hotter_k
+    double hotter_k = 0;        ///< than where E was read: the foam's mold_hotter_k and a warmer day
     double air_ml = 0;          ///< shut in
     bool operator==(const BandIn&) const = default;
 };

@@ -4,7 +4,9 @@
 #include "base/problem.h"
 #include "casting/answers.h"
 #include "casting/profile.h"
-#include "job/job.h"
+#include "job/foam.h"
+#include "job/shared.h"
+#include "job/shop.h"
 
 namespace drawercast::casting {
 

@@ -45,10 +45,7 @@ double fillet_of(const Cuts& cuts, const std::vector<double>& reach_mm, double i
 
 /// The measured volume stands for the levels; what the notches add to them stays.
 double measured_mm3(const FormIn& in, double outlined_mm3) {
-    Cuts levels;
-    for (const FormCut& cut : in.form->cuts)
-        if (cut.kind == FormCut::Kind::level) levels.push_back(cut);
-    return 1000 * *in.volume_ml + outlined_mm3 - volume(layers_of(levels, in.insert_mm));
+    return 1000 * *in.volume_ml + outlined_mm3 - levels_mm3(*in.form, in.insert_mm);
 }
 
 } // namespace
@@ -73,6 +70,13 @@ double fillet_by_areas(const Cuts& cuts, double insert_mm, double fillet_mm, int
         low = radius;
     }
     return sum;
+}
+
+double levels_mm3(const layout::PocketForm& form, double insert_mm) {
+    Cuts levels;
+    for (const FormCut& cut : form.cuts)
+        if (cut.kind == FormCut::Kind::level) levels.push_back(cut);
+    return volume(layers_of(levels, insert_mm));
 }
 
 FormCasting casting_of(const FormIn& in) {

@@ -42,6 +42,9 @@ struct FormCasting {
 
 FormCasting casting_of(const FormIn& in);
 
+/// Volume of a form's levels as outlined, mm³, notches left out.
+double levels_mm3(const layout::PocketForm& form, double insert_mm);
+
 /// The fillet of cuts that stand together, by integration over plan areas with `nodes` heights between any
 /// two heights of fillets. casting_of uses it where there is no closed form.
 double fillet_by_areas(const std::vector<layout::Cut<shape::InObject>>& cuts, double insert_mm,

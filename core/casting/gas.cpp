@@ -5,6 +5,8 @@
 
 namespace drawercast::casting {
 
+double full_mold(const GasIn& in) { return (in.net_mm3 - 1000 * in.air_ml) / (1000 * in.poured_ml); }
+
 double gas_kpa(const GasIn& in) {
     const double liquid_mm3 = 1000 * in.poured_ml;
     DRAWERCAST_DEMAND(liquid_mm3 < in.net_mm3, "liquid alone must not fill the mold");

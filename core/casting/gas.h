@@ -15,6 +15,10 @@ struct GasIn {
     bool operator==(const GasIn&) const = default;
 };
 
+/// Expansion at which the foam fills all of the mold that shut-in air leaves it: (V_net − V_air)/V_L; there
+/// its gauge pressure is 0.
+double full_mold(const GasIn& in);
+
 /// Gauge pressure of the foam, kPa: p·[((E' − 1)·V_L + V_air)/(V_net − V_L)·(T + ΔT)/T − 1]. All gas in
 /// closed bubbles, ideal, nothing vented or dissolved; the liquid keeps its volume. Negative where the mold
 /// is not full. Needs poured_ml·1000 < net_mm3. Source: ideal gas law.

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "casting/answers.h"
-#include "job/job.h"
+#include "job/foam.h"
 
 #include <vector>
 

@@ -43,12 +43,18 @@ Expected<Profile> profile_of(const ProfileIn& in) {
         out.uncertainty = std::max(cup_uncertainty, mean->spread);
         out.expansion_sea_level = expansion_at_sea_level(mean->expansion, out.ambient_kpa);
         out.measured_k = zero_celsius_k + mean->parts_c;
-        out.cup = CupTimes{mean->start_s, mean->half_s, mean->full_s};
-        out.rise_s = mean->full_s;
+        const double quicker =
+            std::min(1.0, time_factor(in.temperature_c, mean->parts_c, foam.activation_kj_mol));
+        out.cup = CupTimes{mean->start_s * quicker, mean->half_s * quicker, mean->full_s * quicker};
+        out.pot_life_s = std::min(out.pot_life_s, out.cup->start_s);
+        out.rise_s = out.cup->full_s;
     }
+    const double today_k = zero_celsius_k + in.temperature_c;
+    out.warmer_k = std::max(0.0, today_k - out.measured_k);
     const auto here = [&](double at_sea_level) { return expansion_at(at_sea_level, out.ambient_kpa); };
     out.expansion = here(out.expansion_sea_level);
-    out.expansion_low = here(out.expansion_sea_level * (1 - out.uncertainty));
+    const double colder = std::min(1.0, today_k / out.measured_k);
+    out.expansion_low = 1 + (here(out.expansion_sea_level * (1 - out.uncertainty)) - 1) * colder;
     out.expansion_high = here(out.expansion_sea_level * (1 + out.uncertainty));
     return out;
 }

@@ -2,7 +2,8 @@
 #pragma once
 
 #include "base/problem.h"
-#include "job/job.h"
+#include "job/foam.h"
+#include "job/shared.h"
 
 #include <optional>
 
@@ -19,7 +20,8 @@ struct ProfileIn {
     bool operator==(const ProfileIn&) const = default;
 };
 
-/// What a test cup showed, seconds from the start of mixing.
+/// What a test cup showed, seconds from the start of mixing, made shorter where its parts were colder than
+/// today's; never longer.
 struct CupTimes {
     double start_s = 0;
     double half_s = 0;
@@ -32,14 +34,15 @@ struct Profile {
     double ambient_kpa = 0;
     double expansion_sea_level = 0; ///< E
     double expansion = 0;           ///< E', at this altitude
-    double expansion_low = 0;       ///< E(1 − u) and E(1 + u), each at this altitude
+    double expansion_low = 0; ///< E(1 − u) and E(1 + u), each at this altitude; the low one of colder gas
     double expansion_high = 0;
     double uncertainty = label_uncertainty; ///< u
     bool by_cup = false;
     double liquid_g_ml = 0;  ///< mixed density ρ_L = (aρ_A + bρ_B)/(a + b)
     double measured_k = 296; ///< absolute temperature at which E was read
     double mix_s = 0;
-    double pot_life_s = 0; ///< today
+    double warmer_k = 0;   ///< shop and parts today than that; 0 where they are colder
+    double pot_life_s = 0; ///< today; a cup in use: no later than its foam starts
     double rise_s = 0;     ///< today; a cup in use: its full rise
     double demold_min = 0; ///< today, never below the label
     std::optional<CupTimes> cup;
@@ -52,7 +55,9 @@ struct Profile {
 double time_factor(double temperature_c, double reference_c, std::optional<double> activation_kj_mol);
 
 /// Today's profile, by the label or by the cups in use (their mean). Of several cups u is at least half of
-/// what they lie apart (our guess). Refused ("cup-unusable"): one in use did not rise, times out of order.
+/// what they lie apart (our guess). Gas that is warmer than where E was read pushes harder (warmer_k), colder
+/// gas fills less (E_low − 1 in proportion to the absolute temperature, ideal gas); E itself stays. Refused
+/// ("cup-unusable"): one in use did not rise, times out of order.
 Expected<Profile> profile_of(const ProfileIn& in);
 
 } // namespace drawercast::casting

@@ -8,8 +8,6 @@ namespace {
 
 constexpr int nodes = 32;
 
-double full_mold(const GasIn& gas) { return gas.net_mm3 / (1000 * gas.poured_ml); }
-
 double end_of_rise(const RiseCurve& curve) { return time_of(curve, full_expansion(curve)); }
 
 } // namespace
@@ -17,7 +15,7 @@ double end_of_rise(const RiseCurve& curve) { return time_of(curve, full_expansio
 double push_kpa(const PushIn& in, double t_s) {
     const double contact = full_mold(in.gas);
     const double now = expansion_after(in.curve, t_s);
-    if (now < contact) return 0;
+    if (now <= contact) return 0;
     GasIn gas = in.gas;
     gas.expansion = now;
     gas.hotter_k = in.gas.hotter_k * (now - contact) / (in.gas.expansion - contact);

@@ -10,16 +10,6 @@ namespace drawercast::job {
 
 namespace {
 
-template <class Items>
-bool has_id(const Items& items, const std::string& id) {
-    return std::any_of(items.begin(), items.end(), [&](const auto& item) { return item->id == id; });
-}
-
-template <class Items>
-bool names_drawer(const Items& items, const std::string& id) {
-    return std::any_of(items.begin(), items.end(), [&](const auto& item) { return item.drawer == id; });
-}
-
 template <class Item>
 void put(std::vector<Shared<Item>>& items, const Item& item) {
     for (auto& one : items)
@@ -32,23 +22,18 @@ void put(std::vector<Shared<Item>>& items, const Item& item) {
 
 } // namespace
 
-std::string free_object_id(const Job& job) {
-    for (int number = 1;; ++number)
-        if (std::string id = "i" + std::to_string(number); !has_id(job.objects, id)) return id;
-}
-
-std::string free_drawer_id(const Job& job) {
-    // a drawer that is gone keeps its number while casts, a mold as built or the log speak of it
-    for (int number = 1;; ++number)
-        if (std::string id = "d" + std::to_string(number);
-            !has_id(job.drawers, id) && !names_drawer(job.casts, id) && !names_drawer(job.as_built, id) &&
-            !names_drawer(job.log, id))
-            return id;
-}
-
 Job with_object(Job job, const Object& object) {
     put(job.objects, object);
     raise_count(job, object.id);
+    return job;
+}
+
+Job with_objects(Job job, std::vector<Object> objects) {
+    FreeObjectIds ids(job);
+    for (Object& object : objects) {
+        object.id = ids.next();
+        job.objects.emplace_back(std::move(object));
+    }
     return job;
 }
 
@@ -114,7 +99,7 @@ Job next_revision(Job job) {
 Found find_pocket(const Job& job, const std::string& subject) {
     for (const auto& drawer : job.drawers)
         for (const auto& pocket : drawer->pockets)
-            if (subject_of(pocket) == subject) return {&*drawer, &pocket};
+            if (is_named(pocket, subject)) return {&*drawer, &pocket};
     return {};
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "job/free_ids.h"
 #include "job/job.h"
 #include "shape/vec.h"
 
@@ -27,7 +28,7 @@ Job posed(Job job, const std::vector<Placement>& placements);
 Job turned(Job job, const Subjects& which, double by_deg, shape::Vec about);
 Job locked(Job job, const Subjects& which, bool lock);
 Job removed(Job job, const Subjects& which);
-/// A new pocket of an object; its number is one more than any that is there or that a look left as is names.
+/// A new pocket of an object; its number is one more than any that is there or that is spoken of.
 /// `made` gets its subject. The object's count grows where more are placed than there were.
 Job placed(Job job, const std::string& drawer, const std::string& object, const shape::Pose& pose,
            std::string* made = nullptr);
@@ -42,14 +43,12 @@ Job without_notch(Job job, const std::string& subject, std::size_t index);
 Job moved_to_drawer(Job job, const Subjects& which, const std::string& drawer);
 
 // ---- objects ----
-/// The first id of the form "i7" that no object has.
-std::string free_object_id(const Job& job);
-Job with_object(Job job, const Object& object);     ///< added, or replacing the one of the same id
-Job without_object(Job job, const std::string& id); ///< and all its pockets
+Job with_object(Job job, const Object& object);         ///< added, or replacing the one of the same id
+Job with_objects(Job job, std::vector<Object> objects); ///< added, each under a free id; in this order
+Job without_object(Job job, const std::string& id);     ///< and all its pockets
 Job with_object_copied(Job job, const std::string& id, std::string* made = nullptr);
 
 // ---- drawers and the rest ----
-std::string free_drawer_id(const Job& job);
 Job with_drawer(Job job, const Drawer& drawer);     ///< added, or replacing the one of the same id
 Job without_drawer(Job job, const std::string& id); ///< and its pockets; its looks left as is too
 Job with_left_as_is(Job job, LeftAsIs left); ///< sorted subjects; replaces the same drawer, code, subjects

@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/excerpt.h"
 
+#include "job/free_ids.h"
 #include "job/pocket_numbers.h"
 
 #include <algorithm>
 #include <map>
+#include <optional>
+#include <utility>
+#include <vector>
 
 namespace drawercast::job {
 
@@ -59,13 +63,15 @@ Job excerpt(const Job& job, const Subjects& pockets, const std::vector<std::stri
     Job part;
     part.display_units = job.display_units;
     std::map<std::string, int> counts;
+    std::optional<Drawer> frame;
     for (const auto& drawer : job.drawers)
         for (const auto& pocket : drawer->pockets) {
             if (!holds(pockets, subject_of(pocket))) continue;
-            if (part.drawers.empty()) part.drawers.emplace_back(frame_of(*drawer));
-            part.drawers.front().edit([&](Drawer& frame) { frame.pockets.push_back(pocket); });
+            if (!frame) frame = frame_of(*drawer);
+            frame->pockets.push_back(pocket);
             ++counts[pocket.object];
         }
+    if (frame) part.drawers.emplace_back(std::move(*frame));
     for (const auto& object : job.objects) {
         const auto count = counts.find(object->id);
         if (count == counts.end() && !holds(objects, object->id)) continue;
@@ -89,18 +95,24 @@ Merged merged(const Job& job, const Job& part, const std::string& drawer, shape:
         ids[object->id] = id;
         result.objects.push_back(id);
     }
+    std::map<std::string, int> numbers; // the next one of each object
+    std::vector<Pocket> pasted;
     for (const auto& from : part.drawers)
         for (Pocket pocket : from->pockets) {
             const auto id = ids.find(pocket.object);
             if (id == ids.end()) continue;
             pocket.object = id->second;
-            pocket.n = next_number(result.job, pocket.object);
+            const auto [next, fresh] = numbers.try_emplace(pocket.object, 0);
+            if (fresh) next->second = next_number(result.job, pocket.object);
+            pocket.n = next->second++;
             pocket.locked = false;
             result.pockets.push_back(subject_of(pocket));
-            for (auto& into : result.job.drawers)
-                if (into->id == drawer) into.edit([&](Drawer& d) { d.pockets.push_back(pocket); });
-            raise_count(result.job, pocket.object);
+            pasted.push_back(std::move(pocket));
         }
+    for (auto& into : result.job.drawers)
+        if (into->id == drawer && !pasted.empty())
+            into.edit([&](Drawer& d) { d.pockets.insert(d.pockets.end(), pasted.begin(), pasted.end()); });
+    for (const auto& [object, next] : numbers) raise_count(result.job, object);
     result.job = moved(std::move(result.job), result.pockets, by);
     return result;
 }

@@ -2,8 +2,8 @@
 #pragma once
 
 #include "base/problem.h"
-#include "job/job.h"
 #include "job/json_tree.h"
+#include "job/unknown.h"
 #include "shape/vec.h"
 
 #include <optional>

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/json_lines.h"
 
+#include "base/json_quoted.h"
 #include "base/number.h"
 
 namespace drawercast::job {
@@ -46,27 +47,8 @@ void JsonLines::begin_list(Width width) { begin('[', width); }
 void JsonLines::end_list() { end(']'); }
 
 void JsonLines::text(std::string_view value) {
-    constexpr char hex[] = "0123456789abcdef";
     before_item();
-    out_ += '"';
-    for (const char c : value) {
-        const auto code = static_cast<unsigned char>(c);
-        if (c == '"' || c == '\\') {
-            out_ += '\\';
-            out_ += c;
-        } else if (c == '\n') {
-            out_ += "\\n";
-        } else if (c == '\t') {
-            out_ += "\\t";
-        } else if (code < 0x20) {
-            out_ += "\\u00";
-            out_ += hex[code >> 4];
-            out_ += hex[code & 15];
-        } else {
-            out_ += c;
-        }
-    }
-    out_ += '"';
+    out_ += json_quoted(value);
 }
 
 void JsonLines::key(std::string_view name) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/json_tree.h"
 
+#include "base/text_spot.h"
+
 #include <algorithm>
 
 namespace drawercast::job {
@@ -71,11 +73,7 @@ std::string JsonValue::pointer() const {
     return path;
 }
 
-std::string JsonValue::where() const {
-    const std::string path = pointer();
-    const std::string place = place_text(tree_->source_, begin());
-    return path.empty() ? place : path + " (" + place + ")";
-}
+Where JsonValue::where() const { return {pointer(), line_and_column(tree_->source_, begin())}; }
 
 std::vector<JsonValue> JsonTree::repeated_keys() const {
     std::vector<JsonValue> keys;
@@ -83,14 +81,6 @@ std::vector<JsonValue> JsonTree::repeated_keys() const {
     std::sort(order.begin(), order.end());
     for (const std::uint32_t index : order) keys.emplace_back(*this, index);
     return keys;
-}
-
-std::string place_text(std::string_view text, std::size_t offset) {
-    const auto before = text.substr(0, std::min(offset, text.size()));
-    const auto line = std::count(before.begin(), before.end(), '\n') + 1;
-    const auto start = before.rfind('\n');
-    const std::size_t column = before.size() - (start == std::string_view::npos ? 0 : start + 1) + 1;
-    return "line " + std::to_string(line) + ", column " + std::to_string(column);
 }
 
 } // namespace drawercast::job

@@ -37,7 +37,7 @@ class JsonValue {
     void each_member(Do do_with) const;
 
     std::string pointer() const; ///< JSON pointer (RFC 6901), "" for the whole text
-    std::string where() const;   ///< "/objects/3/count (line 41, column 16)", for a problem
+    Where where() const;         ///< the same with line and column, for a problem
 
   private:
     friend class JsonTree;
@@ -81,9 +81,6 @@ inline constexpr std::size_t most_json_values = 4'000'000;
 /// outlive it. Keys that stand twice are told by the tree. Problems "json-size", "json-values", "json-deep"
 /// and "json" name the line and the column, both from 1, columns in bytes.
 Expected<JsonTree> parse_json(std::string_view text);
-
-/// "line 41, column 16" of a byte offset.
-std::string place_text(std::string_view text, std::size_t offset);
 
 // ---- templates ----
 

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "base/text_spot.h"
 #include "job/json_tree.h"
 
 #include <boost/json/basic_parser_impl.hpp>
@@ -150,7 +151,8 @@ class JsonTreeBuilder {
 namespace {
 
 Problem unreadable(std::string_view text, std::size_t at, const char* code, Phrase what) {
-    return {code, place_text(text, at), std::move(what), phrase("Mend the text there, or open the backup")};
+    return {code, line_and_column(text, at), std::move(what),
+            phrase("Mend the text there, or open the backup")};
 }
 
 Problem reason(std::string_view text, std::size_t at, const bj::error_code& ec) {

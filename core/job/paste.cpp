@@ -193,7 +193,7 @@ class RowReader {
     std::optional<Problem> problem_;
 };
 
-/// "/objects/0/levels/0/depth_mm (line 9, column 4)" as a column's word.
+/// "/objects/0/levels/0/depth_mm" as a column's word.
 std::string column_word(const std::string& where) {
     constexpr std::array<std::array<std::string_view, 2>, 6> words{{{"/name", "name"},
                                                                     {"/note", "note"},
@@ -229,7 +229,7 @@ void ask_job_reader(std::vector<PastedRow>& rows) {
     for (PastedRow& row : rows) {
         if (!row.read) continue;
         if (auto problem = refused({*row.read})) {
-            problem->where = column_word(problem->where);
+            problem->where = column_word(problem->where.name);
             row.read = *problem;
         }
     }

@@ -2,6 +2,7 @@
 #include "job/pocket_numbers.h"
 
 #include "base/number.h"
+#include "job/free_ids.h"
 
 #include <algorithm>
 #include <string_view>
@@ -27,8 +28,8 @@ int next_number(const Job& job, const std::string& object) {
     for (const auto& drawer : job.drawers)
         for (const auto& pocket : drawer->pockets)
             if (pocket.object == object) most = std::max(most, pocket.n);
-    for (const auto& left : job.left_as_is)
-        for (const auto& subject : left.subjects) most = std::max(most, number_in(subject, object));
+    each_subject_spoken_of(
+        job, [&](const std::string& subject) { most = std::max(most, number_in(subject, object)); });
     return most + 1;
 }
 

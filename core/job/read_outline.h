@@ -2,6 +2,7 @@
 #pragma once
 
 #include "job/fields.h"
+#include "shape/contour.h"
 
 namespace drawercast::job {
 

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "job/drawer.h"
 #include "job/fields.h"
-#include "job/job.h"
+#include "job/object.h"
 
 #include <string>
 #include <vector>

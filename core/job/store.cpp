@@ -23,8 +23,8 @@ Problem unsavable(const Problem& problem) {
             problem.fix};
 }
 
-Problem backup_problem(const std::string& path, const Phrase& what, const Phrase& fix) {
-    return {"backup", path, what, fix};
+Problem backup_problem(const Where& where, const Phrase& what, const Phrase& fix) {
+    return {"backup", where, what, fix};
 }
 
 bool linked(FileSystem& files, const std::string& from, const std::string& to) {

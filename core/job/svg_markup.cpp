@@ -2,6 +2,7 @@
 #include "job/svg_markup.h"
 
 #include "base/number.h"
+#include "base/text_spot.h"
 
 #include <algorithm>
 
@@ -42,16 +43,8 @@ std::string_view SvgTag::value(std::string_view attribute) const {
     return found == attributes.end() ? std::string_view() : std::string_view(found->second);
 }
 
-std::string place_in(std::string_view text, std::size_t at) {
-    const auto before = text.substr(0, std::min(at, text.size()));
-    const auto line = std::count(before.begin(), before.end(), '\n') + 1;
-    const auto start = before.rfind('\n');
-    const auto column = before.size() - (start == std::string_view::npos ? 0 : start + 1) + 1;
-    return "line " + std::to_string(line) + ", column " + std::to_string(column);
-}
-
 Problem SvgMarkup::problem(const Phrase& what, const Phrase& fix) const {
-    return {"svg-markup", place_in(text_, at_), what, fix};
+    return {"svg-markup", line_and_column(text_, at_), what, fix};
 }
 
 void SvgMarkup::skip_blanks() {

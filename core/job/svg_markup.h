@@ -22,9 +22,6 @@ struct SvgTag {
     std::string_view value(std::string_view attribute) const;
 };
 
-/// "line 4, column 17" of a byte of a text.
-std::string place_in(std::string_view text, std::size_t at);
-
 /// Reads the tags of a drawing one after the other (XML 1.0, the part a drawing needs). Text between tags is
 /// passed over. Refused: entities of its own (they can grow without end), tags that do not close, elements
 /// over 100 deep.

@@ -2,6 +2,7 @@
 #include "job/svg_outlines.h"
 
 #include "base/number.h"
+#include "base/text_spot.h"
 #include "job/svg_markup.h"
 #include "job/svg_path.h"
 
@@ -153,7 +154,7 @@ class Reader {
     }
 
     Problem problem(const SvgTag& tag, const char* code, Phrase what) const {
-        return {code, place_in(text_, tag.at), phrase("<%1>: %2", verbatim(tag.name), std::move(what)),
+        return {code, line_and_column(text_, tag.at), phrase("<%1>: %2", verbatim(tag.name), std::move(what)),
                 plain()};
     }
 
@@ -196,7 +197,7 @@ class Reader {
         if (tag.name == "path") {
             if (const auto drawn = svg_path(tag.value("d"), pen); !drawn)
                 return problem(tag, "svg-path",
-                               phrase("%1, %2", drawn.error().what, verbatim(drawn.error().where)));
+                               phrase("%1, %2", drawn.error().what, drawn.error().where.spot));
         } else if (tag.name == "rect") {
             draw_rectangle(of, tag, pen);
         } else if (tag.name == "circle") {
@@ -223,7 +224,7 @@ class Reader {
                 corner.at = {grained(corner.at.x - middle.x), grained(corner.at.y - middle.y)};
             const auto id = tag.value("id");
             found_.outlines.push_back({id.empty() ? tag.name : std::string(id),
-                                       place_in(text_, tag.at),
+                                       line_and_column(text_, tag.at),
                                        std::move(polygon),
                                        {grained(middle.x), grained(middle.y)}});
             if (found_.outlines.size() > most_outlines)

@@ -12,8 +12,8 @@ namespace drawercast::job {
 
 /// One closed outline of a drawing, in mm with y up, about the middle of its box.
 struct SvgOutline {
-    std::string name;  ///< its id, else its element
-    std::string where; ///< "line 4, column 3"
+    std::string name; ///< its id, else its element
+    Phrase spot;      ///< "line 4, column 3"
     shape::Polygon polygon;
     shape::Vec at{}; ///< where that middle lies in the drawing, mm, y up
 };

@@ -60,6 +60,8 @@ constexpr std::array names{
     Name{Code::cut_small, "cut-small", "mm"},
 };
 
+static_assert(names.size() == static_cast<std::size_t>(Code::cut_small) + 1, "every code has a name");
+
 const Name& name_of(Code code) {
     for (const Name& name : names)
         if (name.code == code) return name;
@@ -76,6 +78,12 @@ auto key(const Check& c) {
 }
 
 } // namespace
+
+std::vector<Code> all_codes() {
+    std::vector<Code> codes;
+    for (const Name& name : names) codes.push_back(name.code);
+    return codes;
+}
 
 std::string_view text_of(Code code) { return name_of(code).text; }
 

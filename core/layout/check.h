@@ -59,6 +59,7 @@ enum class Code {
     cut_small,
 };
 
+std::vector<Code> all_codes();
 std::string_view text_of(Code code); ///< "wall-thin"
 std::optional<Code> code_of(std::string_view text);
 std::string_view unit_of(Code code); ///< "mm", "kg", "kPa", "s", "m", "mL", "kPa·s", "N", "MPa" or "" (–)

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "base/problem.h"
-#include "job/job.h"
+#include "job/drawer.h"
 #include "shape/frame.h"
 
 #include <vector>

@@ -44,11 +44,12 @@ void add_notch_checks(const PlacedPocket& pocket, const Minimums& minimums, std:
     for (std::size_t i = 0; i < cuts.size(); ++i) {
         if (joined[i]) continue;
         for (std::size_t j = 0; j < cuts.size(); ++j) {
-            if (!joined[j]) continue;
+            if (!joined[j] && j <= i) continue; // two notches apart: once
             Gap gap = shape::gap_between(cuts[i].outline.contour, cuts[j].outline.contour);
             gap.a = shape::placed(gap.a, pocket.pose);
             gap.b = shape::placed(gap.b, pocket.pose);
-            if (gap.mm < nearest.mm) nearest = gap;
+            if (!joined[j] && gap.mm <= slack_mm) continue; // one hollow together
+            if (joined[j] && gap.mm < nearest.mm) nearest = gap;
             wall.take(gap, minimums.wall(std::min(cuts[i].depth_mm, cuts[j].depth_mm)));
         }
     }

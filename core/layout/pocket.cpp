@@ -72,7 +72,7 @@ std::optional<Problem> add_level(const job::Object& object, int index, const Fit
     auto outline = shape::fitted(given, fit);
     if (!outline) {
         Problem problem = outline.error();
-        if (problem.where.empty()) problem.where = object.id;
+        if (problem.where.empty()) problem.where = Where(object.id);
         return problem;
     }
     FormCut cut = level_cut(index, shape::placed(*outline, level.pose), sunk ? sunk->depth_mm : insert_mm);

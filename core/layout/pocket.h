@@ -2,7 +2,9 @@
 #pragma once
 
 #include "base/problem.h"
-#include "job/job.h"
+#include "job/drawer.h"
+#include "job/foam.h"
+#include "job/object.h"
 #include "shape/fit.h"
 #include "shape/frame.h"
 

@@ -68,7 +68,7 @@ Case quick_case(const ClosingIn& in) {
     }
     Case out;
     const auto curves = casting::rise_curves(quick, quick.expansion);
-    const double contact = casting::earliest(curves, in.mold.net_mm3 / (1000 * in.mold.poured_ml));
+    const double contact = casting::earliest(curves, casting::full_mold(casting::gas_of(in.mold)));
     out.touch_s = std::min(contact, casting::earliest(curves, in.height_mm / in.times.liquid_level_mm));
     add_loads(out, quick, casting::gas_of(in.mold), in.pressure_factor);
     return out;
@@ -92,9 +92,17 @@ std::optional<double> when_needed(const Case& foam, const Pattern& pattern, int 
     return after;
 }
 
-/// Time to drive `count` closures, as many at once as there are drivers.
+/// Time until `count` closures are in: as many at once as there are drivers, each done when its time is over.
 double driving_s(const ClosingIn& in, const Pattern& pattern, int count) {
-    return count * pattern.seconds / in.drivers;
+    return std::ceil(static_cast<double>(count) / in.drivers) * pattern.seconds;
+}
+
+/// How many are in after `since_s` of driving, never more than there are.
+int driven_in(const ClosingIn& in, const Pattern& pattern, double since_s) {
+    if (since_s < 0) return 0;
+    if (pattern.seconds <= 0) return pattern.count;
+    const double rounds = std::floor(since_s / pattern.seconds + 1e-9);
+    return static_cast<int>(std::min<double>(pattern.count, rounds * in.drivers));
 }
 
 /// The latest moment for the plate to be on.
@@ -119,9 +127,7 @@ int in_by_contact(const ClosingIn& in, const Pattern& pattern, const Case& foam)
     for (int count = most + 1; count <= pattern.count; ++count) {
         const auto at = when_needed(foam, pattern, count);
         if (!at) break;
-        const double since = std::max(0.0, *at - in.times.contact_s);
-        const int driven = static_cast<int>(std::floor(in.drivers * since / pattern.seconds + 1e-9));
-        most = std::max(most, count - driven);
+        most = std::max(most, count - driven_in(in, pattern, std::max(0.0, *at - in.times.contact_s)));
     }
     return std::max(0, most);
 }
@@ -135,7 +141,7 @@ Closing closing_of(const ClosingIn& in, const Pattern& pattern) {
     const Latest& worse = quick.t_s < latest.t_s ? quick : latest;
     Closing out;
     out.plate_on_s = in.plate_on_s;
-    out.close_s = std::ceil(static_cast<double>(pattern.count) / in.drivers) * pattern.seconds;
+    out.close_s = driving_s(in, pattern, pattern.count);
     out.close_margin_s = worse.t_s - in.plate_on_s;
     out.by_touch = worse.by_touch;
     out.in_by_contact = in_by_contact(in, pattern, usual);
@@ -156,9 +162,7 @@ std::vector<Moment> moments_of(const ClosingIn& in, const Pattern& pattern, doub
         }
         now.build_for_kpa = usual.bear_kpa(now.t_s);
         now.needed = needed(pattern, now.build_for_kpa);
-        const double since = std::max(0.0, now.t_s - in.plate_on_s);
-        now.in = std::min(pattern.count,
-                          static_cast<int>(std::floor(in.drivers * since / pattern.seconds + 1e-9)));
+        now.in = driven_in(in, pattern, now.t_s - in.plate_on_s);
         out.push_back(now);
     }
     return out;

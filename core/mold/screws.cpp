@@ -6,6 +6,13 @@
 
 namespace drawercast::mold {
 
+namespace {
+
+constexpr double clearance_mm = 0.3;
+constexpr double pilot_share = 0.85 * 2 / 3;
+
+} // namespace
+
 double withdrawal_n(Grain grain, double diameter_mm, double in_mm, double specific_gravity) {
     const double held = in_mm - diameter_mm / 3; // the tip holds nothing
     if (held <= 0) return 0;
@@ -46,10 +53,11 @@ Holes holes_of(const job::Closure& closure, const std::vector<double>& drills_mm
     Holes out;
     if (closure.kind == job::ClosureKind::clamp || closure.kind == job::ClosureKind::strap) return out;
     for (const double drill : drills_mm)
-        if (drill >= closure.diameter_mm && (out.clearance_mm == 0 || drill < out.clearance_mm))
+        if (drill >= closure.diameter_mm + clearance_mm &&
+            (out.clearance_mm == 0 || drill < out.clearance_mm))
             out.clearance_mm = drill;
     if (closure.kind != job::ClosureKind::screw) return out;
-    const double wanted = 0.55 * closure.diameter_mm;
+    const double wanted = pilot_share * closure.diameter_mm;
     for (const double drill : drills_mm)
         if (out.pilot_mm == 0 || std::abs(drill - wanted) < std::abs(out.pilot_mm - wanted))
             out.pilot_mm = drill;

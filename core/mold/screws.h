@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "job/job.h"
+#include "job/shop.h"
 
 #include <vector>
 
@@ -44,8 +44,9 @@ double head_radius_mm(const job::Closure& closure);
 
 double seconds_of(const job::Closure& closure, double shop_seconds);
 
-/// Drills for a closure, of those at hand: through the plate the least that clears it; into the wall the one
-/// nearest to 0.55 diameters (85 % of a root of two thirds; common practice). 0: none does, or not needed.
+/// Drills for a closure, of those at hand: through the plate the least that clears it by 0.3 mm, so that its
+/// thread does not hold the plate off the wall; into the wall the one nearest to 85 % of a root of two thirds
+/// (both common practice, no source). 0: none does, or not needed.
 struct Holes {
     double clearance_mm = 0;
     double pilot_mm = 0;

@@ -3,6 +3,7 @@
 
 #include "casting/pressure.h"
 #include "casting/profile.h"
+#include "casting/times.h"
 #include "plan/foam_in_mold.h"
 
 #include <algorithm>
@@ -51,6 +52,8 @@ void shut_in(const job::Job& job, double air_ml, DrawerPlan& plan) {
     const casting::BandIn in = mold_of(job, plan, air_ml);
     plan.band = casting::band_of(in);
     plan.pressure = casting::pressure_of({in, *plan.band, job.mold.pressure_factor});
+    plan.times = casting::times_of({in.profile, in.poured_ml, plan.dose->pour_s, in.net_mm3,
+                                    plan.cavity->height_mm, plan.times->liquid_level_mm, air_ml});
 }
 
 } // namespace

@@ -3,6 +3,7 @@
 
 #include "casting/cavity.h"
 #include "casting/dose.h"
+#include "casting/form_casting.h"
 #include "plan/foam_in_mold.h"
 #include "shape/fit.h"
 
@@ -28,9 +29,14 @@ class Measured {
                                    static_cast<double>(built_.walls_mm.size()) / k_;
         casting::CavityIn in{insert, job_.mold.fillet_mm, k_, {}};
         for (const auto& pocket : drawer_.pockets) {
+            auto now = changed(pocket, insert->thickness_mm);
             const auto* object = job::find_object(job_, pocket->object);
-            in.pockets.push_back(
-                {changed(pocket, insert->thickness_mm), object ? object->volume_ml : std::nullopt});
+            auto volume_ml = object ? object->volume_ml : std::nullopt;
+            if (volume_ml) // what was dunked, and what its block came out larger than planned
+                *volume_ml += (casting::levels_mm3(*now->form, insert->thickness_mm) -
+                               casting::levels_mm3(*pocket->form, drawer_.insert->thickness_mm)) /
+                              1000;
+            in.pockets.push_back({std::move(now), volume_ml});
         }
         return with_box(casting::cavity_of(in));
     }

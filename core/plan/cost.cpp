@@ -8,20 +8,10 @@
 #include "stock/tubes.h"
 
 #include <algorithm>
-#include <array>
-#include <string_view>
 
 namespace drawercast::plan {
 
 namespace {
-
-/// Steps of the run sheet that each cast takes again; the others build the mold.
-bool is_of_each_cast(std::string_view task) {
-    constexpr std::array<std::string_view, 7> again{"release-1", "release-2", "pour", "open",
-                                                    "crush",     "flat",      "fit"};
-    const auto step = task.substr(task.rfind('/') + 1);
-    return std::find(again.begin(), again.end(), step) != again.end();
-}
 
 template <class Goods>
 double price_named(const std::vector<Goods>& list, const std::string& name) {
@@ -30,7 +20,17 @@ double price_named(const std::vector<Goods>& list, const std::string& name) {
     return at == list.end() ? 0 : at->price;
 }
 
-/// What a line of the list costs where all that is needed of it is charged.
+/// How many of a line are charged: all that are needed; of rods, clamps and straps, which come back, those
+/// bought.
+double charged_count(const job::Shop& shop, const stock::BuyLine& line) {
+    if (line.goods != stock::Goods::closure) return line.needed;
+    const auto& closures = job::closures_of(shop);
+    const auto at = std::find_if(closures.begin(), closures.end(),
+                                 [&](const job::Closure& one) { return one.name == line.name; });
+    const bool used_up = at != closures.end() && at->kind == job::ClosureKind::screw;
+    return used_up ? line.needed : line.buy;
+}
+
 double charged(const job::Shop& shop, const stock::BuyLine& line) {
     switch (line.goods) {
     case stock::Goods::board:
@@ -39,13 +39,8 @@ double charged(const job::Shop& shop, const stock::BuyLine& line) {
         return line.needed * price_named(job::stiffeners_of(shop), line.name);
     case stock::Goods::tube:
         return line.needed * price_named(shop.tubes.empty() ? stock::usual_tubes() : shop.tubes, line.name);
-    case stock::Goods::closure: {
-        const auto& closures = job::closures_of(shop);
-        const auto at = std::find_if(closures.begin(), closures.end(),
-                                     [&](const job::Closure& one) { return one.name == line.name; });
-        if (at == closures.end()) return line.price;
-        return (at->kind == job::ClosureKind::screw ? line.needed : line.buy) * at->price;
-    }
+    case stock::Goods::closure:
+        return charged_count(shop, line) * price_named(job::closures_of(shop), line.name);
     case stock::Goods::screw:
     case stock::Goods::pin:
         return line.price;
@@ -63,8 +58,7 @@ double package_price(const job::Shop& shop, stock::Supply supply) {
 
 Hours hours_of(const std::vector<runsheet::Task>& tasks, int people) {
     Hours hours;
-    for (const auto& task : tasks)
-        (is_of_each_cast(task.id) ? hours.each : hours.once) += task.hands_min * people / 60;
+    for (const auto& task : tasks) (task.each_cast ? hours.each : hours.once) += task.hands_min * people / 60;
     return hours;
 }
 
@@ -80,7 +74,7 @@ std::optional<CostBasis> cost_basis(const job::Job& job, const Plan& plan) {
         const bool small = line.goods == stock::Goods::closure || line.goods == stock::Goods::screw ||
                            line.goods == stock::Goods::pin;
         (small ? basis.closures : basis.wood) += price;
-        basis.unpriced += price <= 0 && line.needed > 0;
+        basis.unpriced += price <= 0 && charged_count(*job.shop, line) > 0;
     }
     for (const auto& line : plan.stock->supplies) {
         if (!line.packages) continue;

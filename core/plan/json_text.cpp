@@ -2,6 +2,7 @@
 #include "plan/json_text.h"
 
 #include "base/demand.h"
+#include "base/json_quoted.h"
 #include "base/number.h"
 
 #include <string>
@@ -12,25 +13,6 @@ namespace {
 
 constexpr int significant_digits =
     9; // more would show the machine's last-digit noise as if it meant something
-
-std::string quoted(std::string_view value) {
-    constexpr char hex[] = "0123456789abcdef";
-    std::string text = "\"";
-    for (const char c : value) {
-        const auto code = static_cast<unsigned char>(c);
-        if (c == '"' || c == '\\') {
-            text += '\\';
-            text += c;
-        } else if (code < 0x20) {
-            text += "\\u00";
-            text += hex[code >> 4];
-            text += hex[code & 15];
-        } else {
-            text += c;
-        }
-    }
-    return text + '"';
-}
 
 } // namespace
 
@@ -71,13 +53,13 @@ void JsonText::end_array() { close(']'); }
 
 void JsonText::key(std::string_view name) {
     before_value();
-    out_ += quoted(name) + ": ";
+    out_ += json_quoted(name) + ": ";
     after_key_ = true;
 }
 
 void JsonText::text(std::string_view value) {
     before_value();
-    out_ += quoted(value);
+    out_ += json_quoted(value);
 }
 
 void JsonText::number(double value) {

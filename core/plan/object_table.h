@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "job/job.h"
+#include "job/foam.h"
+#include "job/object.h"
 #include "layout/checks.h"
 #include "shape/fit.h"
 

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "plan/plate_parts.h"
+
 #include "base/demand.h"
 #include "job/catalog.h"
 #include "mold/plate_options.h"
-#include "plan/stock_stage.h"
 
 #include <algorithm>
 #include <cmath>

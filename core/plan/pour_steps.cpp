@@ -30,12 +30,18 @@ class Steps {
         for (int batch = 1; batch <= dose_.batches; ++batch) weigh(batch);
     }
 
-    void against_the_clock(bool rehearsal) {
+    void start_clock() {
+        add(std::string(clock_step), phrase("A into B: start mixing"),
+            {phrase("mark it at the moment they meet")});
+    }
+
+    void start_stopwatch() {
+        add(std::string(clock_step), phrase("Start the stopwatch"), {phrase("as if A met B now")});
+    }
+
+    void against_the_clock() {
         const double mixed = job_.foam->mix_s, poured = mixed + dose_.pour_s,
                      plate_on = poured + job_.shop->set_plate_s;
-        add(std::string(clock_step),
-            rehearsal ? phrase("Start the stopwatch") : phrase("A into B: start mixing"),
-            {rehearsal ? phrase("as if A met B now") : phrase("mark it at the moment they meet")});
         add("mixed", phrase("Mix"), {phrase("scrape sides and bottom while mixing")}, mixed);
         add("poured", phrase("Pour"), {phrase("slots and blocks first, deepest last; never scrape out")},
             poured);
@@ -154,19 +160,30 @@ int closure_count(const DrawerPlan& drawer) {
 
 std::optional<double> latest_plate_on_s(const DrawerPlan& drawer) {
     if (!drawer.times) return std::nullopt;
-    double latest = drawer.times->touch_s;
-    if (drawer.plate && drawer.plate->closing.close_margin_s >= 0)
-        latest = std::min(latest, drawer.plate->closing.plate_on_s + drawer.plate->closing.close_margin_s);
-    return latest;
+    const double touch = drawer.times->touch_s;
+    if (!drawer.plate) return touch;
+    const mold::Closing& closing =
+        drawer.plate->closing; // a margin below 0: it is too late already as planned
+    return std::max(0.0, std::min(touch, closing.plate_on_s + closing.close_margin_s));
 }
 
-std::vector<PourStep> pour_steps(const job::Job& job, const DrawerPlan& drawer, bool rehearsal) {
+std::vector<PourStep> pour_steps(const job::Job& job, const DrawerPlan& drawer) {
     const auto dose = dose_to_pour(job, drawer);
     if (!dose || !drawer.times) return {};
     Steps steps(job, drawer, *dose);
-    if (!rehearsal) steps.before_the_clock();
-    steps.against_the_clock(rehearsal);
-    if (!rehearsal) steps.after_closing();
+    steps.before_the_clock();
+    steps.start_clock();
+    steps.against_the_clock();
+    steps.after_closing();
+    return steps.take();
+}
+
+std::vector<PourStep> rehearsal_steps(const job::Job& job, const DrawerPlan& drawer) {
+    const auto dose = dose_to_pour(job, drawer);
+    if (!dose || !drawer.times) return {};
+    Steps steps(job, drawer, *dose);
+    steps.start_stopwatch();
+    steps.against_the_clock();
     return steps.take();
 }
 

@@ -20,10 +20,13 @@ struct PourStep {
     bool operator==(const PourStep&) const = default;
 };
 
-/// From the gates to opening the mold; a rehearsal has only what hands do against the clock. Doses are those
-/// of the mold as built where it was measured, in the steps of the shop's scale; seconds are the plan's.
-/// Empty where the drawer has no dose. Order and gates: common practice, no source.
-std::vector<PourStep> pour_steps(const job::Job& job, const DrawerPlan& drawer, bool rehearsal);
+/// From the gates to opening the mold. Doses are those of the mold as built where it was measured, in the
+/// steps of the shop's scale; seconds are the plan's. Empty where the drawer has no dose. Order and gates:
+/// common practice, no source.
+std::vector<PourStep> pour_steps(const job::Job& job, const DrawerPlan& drawer);
+
+/// Of these, what hands do against the clock, as a dry run takes them.
+std::vector<PourStep> rehearsal_steps(const job::Job& job, const DrawerPlan& drawer);
 
 /// The dose to weigh: of the mold as it was measured last, else the plan's. Absent where there is none.
 std::optional<casting::Dose> dose_to_pour(const job::Job& job, const DrawerPlan& drawer);

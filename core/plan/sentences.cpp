@@ -129,7 +129,7 @@ Phrase title(const Check& check, const job::Job& job) { // NOLINT(readability-fu
     case Code::head_unchecked:
         return phrase("Whether screw heads pull through a board of %1 is not checked", length(check.value));
     case Code::stock_short:
-        return phrase("A part of %1 is longer than its stock, %2", length(check.value), length(check.limit));
+        return phrase("A part measures %1, its stock only %2", length(check.value), length(check.limit));
     case Code::cut_small:
         return phrase("A part is only %1 wide, a fence holds %2", length(check.value), length(check.limit));
     }

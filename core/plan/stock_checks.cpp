@@ -28,17 +28,28 @@ Check check(Code code, Severity severity, std::vector<std::string> subjects, dou
 }
 
 void add_short(const StockPlan& stock, const stock::DrawerStock& drawer, std::vector<Check>& checks) {
-    const auto add = [&](const auto& part, double limit_mm) {
+    const auto add = [&](const auto& part, double mm, double limit_mm) {
         if (part.drawer == drawer.drawer)
-            checks.push_back(check(Code::stock_short, Severity::mend, subjects_of(drawer, part.block),
-                                   part.length_mm, limit_mm));
+            checks.push_back(
+                check(Code::stock_short, Severity::mend, subjects_of(drawer, part.block), mm, limit_mm));
     };
-    for (const auto& cut : stock.cuts.boards)
-        for (const int part : cut.too_large)
-            add(stock.parts[static_cast<std::size_t>(part)],
-                cut.board.sheet_length_mm - 2 * stock::sheet_trim_mm);
+    for (const auto& cut : stock.cuts.boards) {
+        const double length_mm = cut.board.sheet_length_mm - 2 * stock::sheet_trim_mm,
+                     width_mm = cut.board.sheet_width_mm - 2 * stock::sheet_trim_mm;
+        for (const int index : cut.too_large) {
+            const stock::Part& part = stock.parts[static_cast<std::size_t>(index)];
+            const double longest = std::max(length_mm, width_mm), other = std::min(length_mm, width_mm);
+            if (part.length_mm > longest)
+                add(part, part.length_mm, longest);
+            else // it is its other side that does not fit
+                add(part, std::min(part.length_mm, part.width_mm), other);
+        }
+    }
     for (const auto& cut : stock.cuts.bars)
-        for (const int part : cut.too_long) add(stock.lengths[static_cast<std::size_t>(part)], cut.bar_mm);
+        for (const int index : cut.too_long) {
+            const auto& part = stock.lengths[static_cast<std::size_t>(index)];
+            add(part, part.length_mm, cut.bar_mm);
+        }
 }
 
 void add_small(const stock::DrawerStock& drawer, std::vector<Check>& checks) {

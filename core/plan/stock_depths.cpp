@@ -2,6 +2,7 @@
 #include "plan/stock_depths.h"
 
 #include "job/catalog.h"
+#include "plan/plate_parts.h"
 #include "plan/stock_stage.h"
 
 #include <algorithm>

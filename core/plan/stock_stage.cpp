@@ -5,6 +5,7 @@
 #include "casting/fillers.h"
 #include "casting/fixing.h"
 #include "job/catalog.h"
+#include "plan/plate_parts.h"
 #include "stock/saw.h"
 
 #include <algorithm>
@@ -27,13 +28,18 @@ std::vector<stock::Held> held(const casting::Block& block, int part) {
     return pieces;
 }
 
-stock::BlockIn block_in(const casting::Block& block, const layout::PlacedPocket& pocket, double k) {
+/// Blocks of pockets right through stand as high as the walls are sawn.
+stock::BlockIn block_in(const job::Job& job, const casting::PatternBoard& board, const casting::Block& block,
+                        const layout::PlacedPocket& pocket) {
+    const double k = board.enlargement;
+    const double walls_mm = stock::sawn_mm(board.height_mm, job.shop->saw_step_mm) - job.mold.film_mm;
     stock::BlockIn in;
     in.subject = block.subject, in.name = block.name, in.number = block.number;
     for (std::size_t i = 0; i < pocket.form->cuts.size(); ++i) {
         const auto& cut = pocket.form->cuts[i];
-        stock::BodyIn body{
-            casting::enlarged(cut.outline.contour, k), block.parts[i].wood_height_mm, {}, 0, false};
+        stock::BodyIn body{casting::enlarged(cut.outline.contour, k),
+                           cut.through ? walls_mm : block.parts[i].wood_height_mm};
+        body.through = cut.through;
         if (cut.round) body.radius_mm = cut.round->radius_mm * k, body.axis_mm = cut.round->axis_mm * k;
         body.notch = cut.kind == layout::Cut<shape::InObject>::Kind::notch;
         body.held = held(block, static_cast<int>(i));
@@ -72,7 +78,7 @@ stock::DrawerStockIn stock_in(const job::Job& job, const DrawerPlan& drawer,
     for (const auto& block : board.blocks) {
         const auto* pocket = pocket_of(drawer, block);
         if (pocket == nullptr) continue;
-        in.blocks.push_back(block_in(block, *pocket, board.enlargement));
+        in.blocks.push_back(block_in(job, board, block, *pocket));
         in.blocks.back().drawer = drawer.id;
     }
     for (const auto& filler : casting::fillers_of(board))
@@ -124,7 +130,7 @@ void hold_by_stock(const job::Job& job, const DrawerPlan& drawer, casting::Patte
     for (auto& block : board.blocks) {
         const auto* pocket = pocket_of(drawer, block);
         if (pocket == nullptr) continue;
-        const auto made = stock::block_by_stock(block_in(block, *pocket, board.enlargement), shop);
+        const auto made = stock::block_by_stock(block_in(job, board, block, *pocket), shop);
         for (const stock::Body& body : made.bodies) {
             const auto is_of = [&](const casting::FixingPoint& point) {
                 return point.part == body.of && point.piece == body.piece;

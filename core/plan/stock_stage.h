@@ -29,19 +29,6 @@ struct StockPlan {
 /// Whether a part of that label is cut: a wall that an earlier drawer shares is not.
 bool is_cut(const StockPlan& stock, const std::string& label);
 
-/// The boards of a drawer's mold and what else its plate takes, as plain values.
-struct PlateParts {
-    job::Board board;
-    job::Board box_board;
-    std::optional<job::Stiffener> stiffener;
-    std::vector<double> stiffener_lengths_mm;
-    std::vector<stock::ClosureUse> closures; ///< none: not known yet
-};
-
-/// As the plate was worked out; else as the maker set it, else the first board that takes a screw in its
-/// edge.
-PlateParts plate_parts(const job::Job& job, const DrawerPlan& drawer);
-
 /// Pieces of wood that turn out too low for a screw are held by pins in its place, or by glue alone.
 void hold_by_stock(const job::Job& job, const DrawerPlan& drawer, casting::PatternBoard& board);
 

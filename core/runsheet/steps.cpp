@@ -32,7 +32,8 @@ class Steps {
         : hands_(std::max(1, shop.people)), shop_(shop), several_(several) {}
 
     void cut(const std::vector<DrawerWork>& drawers) {
-        Task task{"cut", phrase("Cut blocks, boxes and plates; label each"), {}, 0, 0, {}, false, {}, {}};
+        Task task{"cut", phrase("Cut blocks, boxes and plates; label each"), {}, 0, 0, {}, false, false, {},
+                  {}};
         for (const DrawerWork& drawer : drawers) task.hands_min += cut_box + cut_block * drawer.blocks;
         task.hands_min /= hands_;
         tasks_.push_back(std::move(task));
@@ -53,10 +54,8 @@ class Steps {
         add(d, "seal-3", phrase("Third coat of sealer; leave it overnight"), coating, sealer_night,
             {"seal-2"})
             .materials = d.materials.coat;
-        add(d, "release-1", phrase("First coat of release"), coating / 2, release_dry, {"seal-3"}).materials =
-            d.materials.release;
-        add(d, "release-2", phrase("Second coat of release"), coating / 2, release_dry, {"release-1"})
-            .materials = d.materials.release;
+        release(d, "release-1", phrase("First coat of release"), coating / 2, "seal-3");
+        release(d, "release-2", phrase("Second coat of release"), coating / 2, "release-1");
         add(d, "rehearse", phrase("Dry run of pouring and closing, empty, with a stopwatch"), rehearse, 0,
             {"release-1"});
     }
@@ -70,17 +69,29 @@ class Steps {
         pour.in_one_go = true;
         pour.gates = pour_gates(shop_.us_units);
         pour.materials = d.materials.pour;
-        add(d, "open", phrase("Cut the plugs flush, open, peel the insert out"), open_mold, 0, {"pour"});
+        pour.each_cast = true;
+        add(d, "open", phrase("Cut the plugs flush, open, peel the insert out"), open_mold, 0, {"pour"})
+            .each_cast = true;
         if (d.crush)
-            add(d, "crush", phrase("Crush the insert all over while it is fresh"), crushing, 0, {"open"});
+            add(d, "crush", phrase("Crush the insert all over while it is fresh"), crushing, 0, {"open"})
+                .each_cast = true;
         add(d, "flat", phrase("Wipe it off and lay it flat"), lay_flat, flat_min,
-            {d.crush ? "crush" : "open"});
-        add(d, "fit", phrase("Fit it and air it before electronics go in"), fit_insert, airing_min, {"flat"});
+            {d.crush ? "crush" : "open"})
+            .each_cast = true;
+        add(d, "fit", phrase("Fit it and air it before electronics go in"), fit_insert, airing_min, {"flat"})
+            .each_cast = true;
     }
 
     std::vector<Task> take() { return std::move(tasks_); }
 
   private:
+    void release(const DrawerWork& d, const std::string& id, Phrase what, double hands_min,
+                 const std::string& after) {
+        Task& task = add(d, id, std::move(what), hands_min, release_dry, {after});
+        task.materials = d.materials.release;
+        task.each_cast = true;
+    }
+
     Task& add(const DrawerWork& d, const std::string& id, Phrase what, double hands_min, double wait_min,
               const std::vector<std::string>& after) {
         Task task{d.id + "/" + id,
@@ -89,6 +100,7 @@ class Steps {
                   hands_min / hands_,
                   wait_min,
                   {},
+                  false,
                   false,
                   {},
                   {}};

@@ -17,6 +17,7 @@ struct Task {
     double wait_min = 0;            ///< then left alone, nights too
     std::vector<std::string> after; ///< ids of what must be ready before
     bool in_one_go = false;         ///< not broken off when the shop closes
+    bool each_cast = false;         ///< done again for each further cast; the others make the mold
     std::vector<Phrase> gates;      ///< to be ticked before it is begun
     std::vector<Phrase> materials;  ///< what is needed at hand, with quantities
     bool operator==(const Task&) const = default;

@@ -63,7 +63,7 @@ class BlockMaking {
         if (asked.radius_mm)
             make_lying(asked, body);
         else if (asked.outline.core.size() == 1 && met.rest != Rest::butts)
-            make_round(asked.height_mm - below, body);
+            make_round(asked, asked.height_mm - below, body);
         else
             make_stack(asked.height_mm - below, asked, body);
         body.top_mm = grained(below + body.height_mm);
@@ -84,7 +84,7 @@ class BlockMaking {
         const bool sharp = asked.outline.round_mm == 0 && asked.outline.core.size() == 4 &&
                            is_rectangle(asked.outline) && body.rest != Rest::butts;
         body.make = Make::stack;
-        lay(height_mm, Role::block, body.panel, sharp ? Finish::rectangle : Finish::traced, body);
+        lay(asked, height_mm, Role::block, body.panel, sharp ? Finish::rectangle : Finish::traced, body);
         body.height_mm = body.stack.height_mm;
     }
 
@@ -95,8 +95,10 @@ class BlockMaking {
     }
 
     /// Boards for `height_mm`, one part each.
-    void lay(double height_mm, Role role, const Panel& panel, Finish finish, Body& body) {
-        body.stack = stack_to(height_mm, shop_.boards, shop_.saw_step_mm);
+    void lay(const BodyIn& asked, double height_mm, Role role, const Panel& panel, Finish finish,
+             Body& body) {
+        body.stack = asked.through ? stack_down_to(grained(height_mm), shop_.boards)
+                                   : stack_to(height_mm, shop_.boards, shop_.saw_step_mm);
         for (const std::size_t board : body.stack.stack.boards) {
             body.layers.push_back(shop_.boards[board].name);
             add_part(body.label, role, shop_.boards[board], panel, finish);
@@ -115,17 +117,17 @@ class BlockMaking {
                               board.thickness_mm, finish});
     }
 
-    void make_round(double height_mm, Body& body) {
+    void make_round(const BodyIn& asked, double height_mm, Body& body) {
         body.tube = tube_for(body.panel.length_mm, shop_.tubes);
         if (!body.tube) {
             const double blank = sawn_up_mm(body.panel.length_mm, shop_.saw_step_mm);
             body.panel = {blank, blank};
-            lay(height_mm, Role::block, body.panel, Finish::disc, body);
+            lay(asked, height_mm, Role::block, body.panel, Finish::disc, body);
             body.make = Make::discs, body.height_mm = body.stack.height_mm;
             return;
         }
         body.make = Make::tube;
-        body.height_mm = sawn_mm(height_mm, shop_.saw_step_mm);
+        body.height_mm = asked.through ? grained(height_mm) : sawn_mm(height_mm, shop_.saw_step_mm);
         body.tube_mm = body.height_mm;
         body.ends = body.height_mm > 2 * thinnest().thickness_mm ? 2 : 1;
         add_tube_and_ends(Role::tube, Role::disc, body);
@@ -136,7 +138,7 @@ class BlockMaking {
         const double length = body.panel.length_mm, width = body.panel.width_mm;
         body.tube = asked.axis_mm >= 0 ? tube_for(2 * wood_radius, shop_.tubes) : std::nullopt;
         if (!body.tube) { // a stack planed round, or less than half a round
-            lay(asked.height_mm, Role::block, {length, width}, Finish::traced, body);
+            lay(asked, asked.height_mm, Role::block, {length, width}, Finish::traced, body);
             body.make = Make::shaped, body.height_mm = body.stack.height_mm;
             return;
         }
@@ -144,7 +146,7 @@ class BlockMaking {
         body.tube_mm = length;
         body.ends = 2;
         if (asked.axis_mm >= least_riser_mm)
-            lay(asked.axis_mm, Role::riser, {length, width}, Finish::rectangle, body);
+            lay(asked, asked.axis_mm, Role::riser, {length, width}, Finish::rectangle, body);
         body.height_mm = grained(body.stack.height_mm + body.tube->tube.outside_mm / 2 + body.tube->wrap_mm);
         add_tube_and_ends(Role::half_tube, Role::end, body);
     }

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "casting/bodies.h"
-#include "job/job.h"
+#include "job/shop.h"
 #include "shape/contour.h"
 #include "stock/part.h"
 #include "stock/stack.h"
@@ -30,6 +30,7 @@ struct BodyIn {
     std::optional<double> radius_mm = {}; ///< of a lying round, sealed
     double axis_mm = 0;                   ///< of a lying round: height of its axis, < 0 below the board
     bool notch = false;
+    bool through = false;        ///< reaches the plate: made to exactly that height
     std::vector<Held> held = {}; ///< of its pieces; one that is not named has two screws
     bool operator==(const BodyIn&) const = default;
 };

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "job/job.h"
+#include "job/mold.h"
+#include "job/shop.h"
 #include "stock/part.h"
 
 #include <optional>

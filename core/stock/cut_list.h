@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "job/job.h"
+#include "job/shop.h"
 #include "stock/cut_tree.h"
 #include "stock/part.h"
 

@@ -18,12 +18,7 @@ void add_filler(const DrawerStockIn& in, const FillerIn& asked, DrawerStock& out
     const Panel exact = panel_of(asked.outline);
     filler.panel = {sawn_up_mm(exact.length_mm, in.shop.saw_step_mm),
                     sawn_up_mm(exact.width_mm, in.shop.saw_step_mm)};
-    filler.stack = stack_to(out.box.height_mm, in.shop.boards, in.shop.saw_step_mm);
-    // As high as the walls to a hair: the plate rests on it.
-    if (filler.stack.height_mm != out.box.height_mm) {
-        filler.stack.saw_off_mm = grained(filler.stack.stack.height_mm - out.box.height_mm);
-        filler.stack.height_mm = out.box.height_mm;
-    }
+    filler.stack = stack_down_to(out.box.height_mm, in.shop.boards); // the plate rests on it
     filler.feet_mm = shape::perimeter(asked.outline);
     filler.screws = asked.screws;
     const std::string& drawer = in.box.drawer;

@@ -66,12 +66,15 @@ StackToHeight stack_to(double height_mm, const std::vector<job::Board>& boards, 
     const Stack nearest = nearest_stack(height_mm, boards);
     if (std::abs(nearest.height_mm - height_mm) <= saw_step_mm / 2 + 1e-9)
         return {nearest, nearest.height_mm, 0};
-    const double height = sawn_mm(height_mm, saw_step_mm);
-    const auto reached = heights_up_to(height, boards);
-    const auto enough = reached.lower_bound(micro_of_stock(height));
+    return stack_down_to(sawn_mm(height_mm, saw_step_mm), boards);
+}
+
+StackToHeight stack_down_to(double height_mm, const std::vector<job::Board>& boards) {
+    const auto reached = heights_up_to(height_mm, boards);
+    const auto enough = reached.lower_bound(micro_of_stock(height_mm));
     DRAWERCAST_DEMAND(enough != reached.end(), "boards give any height");
     const Stack stack = stack_at(enough->first, reached, boards);
-    return {stack, height, grained(std::max(0.0, stack.height_mm - height))};
+    return {stack, height_mm, grained(std::max(0.0, stack.height_mm - height_mm))};
 }
 
 std::vector<job::Board> boards_for_blocks(const std::vector<job::Board>& all, const job::Board& box_board,

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "job/job.h"
+#include "job/shop.h"
 
 #include <optional>
 #include <string>
@@ -31,6 +31,10 @@ Stack nearest_stack(double height_mm, const std::vector<job::Board>& boards);
 /// A block or filler of that height: the nearest stack where it is no further off than half a saw step, else
 /// the lowest stack that is high enough, sawn down to the saw's step.
 StackToHeight stack_to(double height_mm, const std::vector<job::Board>& boards, double saw_step_mm);
+
+/// What the plate rests on is as high as the walls: the lowest stack that is not lower, sawn or planed down
+/// to exactly `height_mm`.
+StackToHeight stack_down_to(double height_mm, const std::vector<job::Board>& boards);
 
 /// The boards blocks are made of: those at hand, else those the box is made of.
 std::vector<job::Board> boards_for_blocks(const std::vector<job::Board>& all, const job::Board& box_board,

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Tiles laid on each other so that their marks meet give the whole drawing again: measured in the PDF.
+#include "job/catalog.h"
+#include "job/edit.h"
 #include "plan/plan.h"
 
 #include "app/ink_jobs.h"
@@ -165,6 +167,26 @@ TEST(EmptyTiles, an_outline_that_only_passes_through_counts) {
     const auto tiling = tiled(Box{{0, 0}, {900, 500}}, {200, 200}, Orientation::portrait, content);
     for (const Tile& tile : tiling.tiles) EXPECT_EQ(tile.empty, tile.row > 0) << tile.name();
     EXPECT_EQ(tiling.printed(), tiling.columns);
+}
+
+TEST(EmptyTiles, signs_and_labels_inside_a_block_are_printed) {
+    // A block larger than a page: its screws and its number lie on a tile that no outline crosses.
+    job::Job job = job::new_job({700, 340, 90, 60});
+    job::Object object;
+    object.id = object.name = "large";
+    object.fit_mm = 0;
+    object.levels = {{job::Sunk{shape::Rectangle{600, 300, 0}, 20}, {}, {}}};
+    job = job::with_object(std::move(job), object);
+    job = job::placed(std::move(job), "d1", "large", {{350, 170}, 0});
+    const auto plan = plan::compute(job);
+    const auto pages =
+        template_pages(job, plan, {Paper::a4, Orientation::landscape, TemplateKind::pattern_board},
+                       {QStringLiteral("p"), QStringLiteral("t")});
+    const Box window = tile_window_mm(Paper::a4, Orientation::landscape);
+    const auto all =
+        tiled(Box{{0, 0}, {700, 340}}.grown(sheets::edge_room_mm), {window.width(), window.height()},
+              Orientation::landscape, [](const Box&) { return true; });
+    EXPECT_EQ(pages.size() - 1, all.tiles.size());
 }
 
 } // namespace

@@ -149,7 +149,7 @@ TEST(DrawingFile, says_where_a_file_is_wrong) {
     file.close();
     const auto read = read_drawing_file(path);
     ASSERT_FALSE(read);
-    EXPECT_EQ(read.error().where, "line 2, column 1");
+    EXPECT_EQ(english(read.error().where), "line 2, column 1");
     EXPECT_FALSE(read_drawing_file(folder.filePath(QStringLiteral("none.svg"))));
 }
 

@@ -144,6 +144,15 @@ TEST_F(CanvasTest, ArrowsNudgeAndNudgesJoin) {
     EXPECT_EQ(document.undo_stack().count(), 1) << "one act: within a second, of the same pockets";
 }
 
+TEST_F(CanvasTest, ANudgeThereAndBackAgainIsNoStep) {
+    open({{80, 150}});
+    hand.click({80, 150});
+    hand.key(Qt::Key_Right);
+    hand.key(Qt::Key_Left);
+    EXPECT_EQ(document.undo_stack().count(), 0);
+    EXPECT_NEAR(at("i1#1").x, 80, 1e-9);
+}
+
 TEST_F(CanvasTest, ANotchSlidesAlongTheEdgeByMouse) {
     open({{200, 150}});
     desk.preferences.set_snapping(true);

@@ -88,7 +88,7 @@ double bend_doubt(const View& ground, const std::vector<Sighting>& seen, double 
             sides.push_back(bent_side(ground, seen[i].seen, seen[(i + 1) % seen.size()].seen, bend));
         std::vector<Sighting> bent = seen;
         for (std::size_t i = 0; i < seen.size(); ++i) {
-            const cv::Vec4f &a = sides[(i + seen.size() - 1) % seen.size()], &b = sides[i];
+            const cv::Vec4d a = sides[(i + seen.size() - 1) % seen.size()], b = sides[i];
             const cv::Point2d da(a[0], a[1]), db(b[0], b[1]), pa(a[2], a[3]), pb(b[2], b[3]);
             bent[i].seen = pa + da * ((pb - pa).cross(db) / da.cross(db));
         }

@@ -14,7 +14,7 @@ namespace {
 constexpr float darker = 0.88f, lighter = 1.2f, colored = 0.11f;
 constexpr float shadow_colored = 0.075f, shadow_darkest = 0.40f;
 constexpr float doubted_darkest = 0.10f; // a bare lamp's shadow is nearly as dark as a black thing
-constexpr float sharp_per_mm = 0.28f;    // change of light over a mm that no lamp's half-shadow has
+constexpr double sharp_per_mm = 0.28;    // change of light over a mm that no lamp's half-shadow has
 constexpr double soft_share = 0.25;      // of a gray part's edge, to count as shadow
 
 cv::Mat disk(double radius_px) {
@@ -96,7 +96,7 @@ Segmented segmented(const cv::Mat& against_paper, double px_per_mm, const Brush&
     cv::Mat calm;
     cv::GaussianBlur(against_paper, calm, {}, 0.12 * px_per_mm);
     Parts parts = parts_of(calm);
-    cv::Mat sharp = steepness(parts.light, px_per_mm) > double{sharp_per_mm};
+    cv::Mat sharp = steepness(parts.light, px_per_mm) > sharp_per_mm;
     const cv::Mat shadow = shadows(parts.gray, parts.far_from_paper, sharp);
     cv::Mat mask = parts.far_from_paper & ~shadow;
     cv::morphologyEx(mask, mask, cv::MORPH_CLOSE, disk(0.3 * px_per_mm));

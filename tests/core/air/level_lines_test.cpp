@@ -47,7 +47,8 @@ TEST(LevelLines, keep_high_corners_of_a_saddle_apart) {
     values[mesh.at(1, 0)] = values[mesh.at(0, 1)] = 1;
     const auto lines = level_lines(mesh, values, 2);
     ASSERT_EQ(lines.size(), 2u);
-    for (const LevelLine& line : lines) EXPECT_NEAR(length(line.front() - line.back()), 5 * 1.41421356, 1e-6);
+    for (const shape::LevelLine& line : lines)
+        EXPECT_NEAR(length(line.front() - line.back()), 5 * 1.41421356, 1e-6);
 }
 
 } // namespace

@@ -7,6 +7,7 @@
 #include "arrange/drawer.h"
 #include "arrange/need.h"
 #include "arrange/pair_table.h"
+#include "arrange/room.h"
 #include "arrange/skyline.h"
 #include "arrange/standing.h"
 #include "arrange/strip.h"
@@ -300,6 +301,18 @@ TEST(Drawer, WhatFindsNoRoomIsSaid) {
     EXPECT_GT(done.placed, 8);
     EXPECT_EQ(done.placed + done.left, 60);
     EXPECT_EQ(job::find_drawer(done.job, "d1")->pockets.size(), static_cast<std::size_t>(done.placed));
+}
+
+TEST(Origins, MayLieBesideTheFigure) {
+    const auto aside = shape::contour_of(
+        shape::Polygon{{{{300, 0}}, {{500, 0}}, {{500, 50}}, {{300, 50}}}}); // its origin is far to the left
+    const auto figure = turned({{{*aside, 10}}, {0}});
+    Room room;
+    room.box = {{0, 0}, {400, 300}};
+    const shape::Box at = origins(room, figure[0]);
+    EXPECT_LE(at.min.x, at.max.x);
+    EXPECT_GE(at.min.x, -300);
+    EXPECT_LE(at.max.x, 400 - 500);
 }
 
 } // namespace

@@ -102,5 +102,34 @@ TEST(Profile, refused_cups) {
     }
 }
 
+TEST(Profile, foam_that_starts_in_the_cup_ends_the_pouring) {
+    job::Foam foam = with_cup(6);
+    foam.cup->start_s = 30, foam.cup->half_s = 90, foam.cup->full_s = 180;
+    EXPECT_DOUBLE_EQ(profile_of({foam, 23, 0})->pot_life_s, 30);
+    foam.cup->start_s = 70;
+    EXPECT_DOUBLE_EQ(profile_of({foam, 23, 0})->pot_life_s, 50) << "never later than the label";
+}
+
+TEST(Profile, a_cup_of_a_colder_day_is_quicker_today_and_never_slower) {
+    job::Foam foam = with_cup(6);
+    foam.cup->start_s = 60, foam.cup->half_s = 110, foam.cup->full_s = 220;
+    foam.cup->parts_c = 18;
+    const Profile warm = *profile_of({foam, 28, 0});
+    EXPECT_EQ(warm.cup, (CupTimes{30, 55, 110})) << "half of it for ten degrees";
+    EXPECT_DOUBLE_EQ(warm.rise_s, 110);
+    EXPECT_DOUBLE_EQ(warm.warmer_k, 10);
+    EXPECT_EQ(profile_of({foam, 8, 0})->cup, (CupTimes{60, 110, 220}));
+}
+
+TEST(Profile, warmer_gas_pushes_harder_and_colder_gas_fills_less) {
+    const Profile warm = *profile_of({job::Foam{}, 35, 0});
+    EXPECT_DOUBLE_EQ(warm.warmer_k, 12);
+    EXPECT_DOUBLE_EQ(warm.expansion_low, 5.4);
+    const Profile cold = *profile_of({job::Foam{}, 13, 0});
+    EXPECT_DOUBLE_EQ(cold.warmer_k, 0);
+    EXPECT_DOUBLE_EQ(cold.expansion, 6);
+    EXPECT_NEAR(cold.expansion_low, 1 + 4.4 * 286.15 / 296.15, 1e-12); // Gay-Lussac's law
+}
+
 } // namespace
 } // namespace drawercast::casting

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "casting/push.h"
 #include "casting/rise.h"
 #include "casting/times.h"
 
@@ -74,6 +75,26 @@ TEST(Times, the_quicker_guess_counts_and_touch_never_follows_contact) {
     EXPECT_DOUBLE_EQ(times.pour_margin_s, 18);
     const Times late = times_of({profile, 1500, 12, 7.8e6, 60, 11}); // clay takes some of the floor
     EXPECT_DOUBLE_EQ(late.touch_s, late.contact_s);
+}
+
+TEST(Times, shut_in_air_fills_the_mold_sooner_and_pushes_from_then_on) {
+    Profile profile;
+    profile.ambient_kpa = 101.325;
+    profile.expansion = 6;
+    profile.mix_s = 20;
+    profile.pot_life_s = 50;
+    profile.rise_s = 180;
+    const Times vented = times_of({profile, 1500, 12, 7.8e6, 60, 13});
+    const Times shut = times_of({profile, 1500, 12, 7.8e6, 60, 13, 600});
+    EXPECT_DOUBLE_EQ(shut.contact_s, time_of(FirstOrder{50, 180, 6}, (7800.0 - 600) / 1500));
+    EXPECT_LT(shut.contact_s, vented.contact_s);
+    GasIn gas{101.325, 6, 1500, 7.8e6, 296.15, 10, 600};
+    const PushIn push{gas, FirstOrder{50, 180, 6}};
+    EXPECT_EQ(push_kpa(push, shut.contact_s - 0.1), 0);
+    EXPECT_NEAR(push_kpa(push, shut.contact_s + 1e-6), 0, 1e-3) << "no jump";
+    EXPECT_NEAR(push_kpa(push, 1000), gas_kpa(gas), 1e-9);
+    gas.expansion = full_mold(gas), gas.hotter_k = 0;
+    EXPECT_NEAR(gas_kpa(gas), 0, 1e-9);
 }
 
 } // namespace

@@ -188,5 +188,38 @@ TEST(Edit, whatever_is_done_the_job_can_be_saved) {
     }
 }
 
+TEST(FreeIds, are_not_given_again_while_a_measured_mold_or_cast_speaks_of_them) {
+    Job job;
+    Object object;
+    object.id = "i1";
+    job = with_object(std::move(job), object);
+    Drawer drawer;
+    drawer.id = "d1";
+    job = with_drawer(std::move(job), drawer);
+    std::string first, second;
+    job = placed(std::move(job), "d1", "i1", {}, &first);
+    job = placed(std::move(job), "d1", "i1", {}, &second);
+    AsBuilt built;
+    built.blocks = {{"i1#2", 1, 20, 0, {}}};
+    job.as_built.push_back(built);
+    Cast cast;
+    cast.fits = {{"i7#4", 0.3, {}}};
+    job.casts.push_back(cast);
+    job = removed(std::move(job), {second});
+    job = placed(std::move(job), "d1", "i1", {}, &second);
+    EXPECT_EQ(second, "i1#3");
+    const Job listed = with_objects(job, std::vector<Object>(6));
+    std::vector<std::string> ids;
+    for (const auto& one : listed.objects) ids.push_back(one->id);
+    EXPECT_EQ(ids, (std::vector<std::string>{"i1", "i2", "i3", "i4", "i5", "i6", "i8"}));
+}
+
+TEST(FindPocket, goes_by_object_and_number) {
+    const Pocket pocket{"i1", 12, {}, false, {}, {}};
+    EXPECT_TRUE(is_named(pocket, "i1#12"));
+    for (const char* other : {"i1#1", "i1#123", "i1#012", "i1", "i1#", "i11#2", "", "i#12"})
+        EXPECT_FALSE(is_named(pocket, other)) << other;
+}
+
 } // namespace
 } // namespace drawercast::job

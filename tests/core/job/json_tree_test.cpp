@@ -23,13 +23,13 @@ TEST(JsonTree, values_know_their_text_and_their_place) {
     const JsonValue root = tree->root();
     EXPECT_EQ(root.raw(), text.substr(0, text.size() - 2));
     EXPECT_EQ(root.size(), 3u);
-    EXPECT_EQ(root.where(), "line 1, column 1");
+    EXPECT_EQ(english(root.where()), "line 1, column 1");
     EXPECT_EQ(root.find("a")->raw(), "-1.50e3");
     EXPECT_EQ(root.find("b")->raw(), "[1, {\"c\": \"x\\\"]\"}]");
     const auto items = items_of(*root.find("b"));
     ASSERT_EQ(items.size(), 2u);
     EXPECT_EQ(items[1].raw(), "{\"c\": \"x\\\"]\"}");
-    EXPECT_EQ(items[1].where(), "/b/1 (line 2, column 11)");
+    EXPECT_EQ(english(items[1].where()), "/b/1 (line 2, column 11)");
     EXPECT_EQ(items[1].find("c")->text(), "x\"]");
     EXPECT_EQ(items[1].find("c")->pointer(), "/b/1/c");
     EXPECT_EQ(root.find("d/~")->pointer(), "/d~1~0");
@@ -54,8 +54,8 @@ TEST(JsonTree, keys_that_stand_twice_are_told_in_order) {
     ASSERT_TRUE(tree);
     const auto keys = tree->repeated_keys();
     ASSERT_EQ(keys.size(), 3u);
-    EXPECT_EQ(keys[0].where(), "/a/x (line 1, column 24)");
-    EXPECT_EQ(keys[1].where(), "/a (line 1, column 41)");
+    EXPECT_EQ(english(keys[0].where()), "/a/x (line 1, column 24)");
+    EXPECT_EQ(english(keys[1].where()), "/a (line 1, column 41)");
     EXPECT_EQ(keys[2].text(), "a");
     EXPECT_EQ(tree->root().find("a")->kind(), JsonKind::object); // the first one
 }
@@ -102,7 +102,7 @@ TEST(JsonTree, refuses_and_says_where) {
         ASSERT_FALSE(tree) << row.name;
         const Problem problem = tree.error();
         EXPECT_EQ(problem.code, row.code) << row.name;
-        EXPECT_EQ(problem.where, row.where) << row.name;
+        EXPECT_EQ(english(problem.where), row.where) << row.name;
         EXPECT_FALSE(problem.what.empty()) << row.name;
         EXPECT_FALSE(problem.fix.empty()) << row.name;
     }

@@ -121,7 +121,7 @@ TEST(Measured, tells_reading_errors_from_skew) {
     inside = largest_inside(read, std::nullopt);
     ASSERT_FALSE(inside.has_value());
     EXPECT_EQ(inside.error().code, "measured-disagree");
-    EXPECT_EQ(inside.error().where, "top");
+    EXPECT_EQ(english(inside.error().where), "top");
 }
 
 TEST(Measured, refuses_readings_that_are_none) {
@@ -132,7 +132,7 @@ TEST(Measured, refuses_readings_that_are_none) {
         const auto inside = largest_inside(taped(box(480, 360)), bottom);
         ASSERT_FALSE(inside.has_value()) << wrong;
         EXPECT_EQ(inside.error().code, "measured-range");
-        EXPECT_EQ(inside.error().where, "bottom");
+        EXPECT_EQ(english(inside.error().where), "bottom");
     }
     Taped impossible = taped(box(480, 360));
     impossible.left_mm = 2000;

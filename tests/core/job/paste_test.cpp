@@ -175,7 +175,7 @@ TEST(Paste, keeps_what_it_cannot_read) {
         EXPECT_EQ(rows[1].text, c.row);
         EXPECT_EQ(rows[1].line, 2);
         EXPECT_EQ(rows[1].read.error().code, c.code);
-        EXPECT_EQ(rows[1].read.error().where, c.where);
+        EXPECT_EQ(english(rows[1].read.error().where), c.where);
     }
 }
 

@@ -26,7 +26,7 @@ bool refused_there(const Range& range, const std::string& raw, const char* code)
     if (job) return false;
     const Problems problems = job.error();
     return std::any_of(problems.begin(), problems.end(), [&](const Problem& problem) {
-        return problem.code == code && problem.where.rfind(place + " (line ", 0) == 0;
+        return problem.code == code && problem.where.name == place && !problem.where.spot.empty();
     });
 }
 

@@ -30,7 +30,7 @@ TEST(WriteJob, checked_text_is_the_text_or_all_there_is_against_it) {
     const Problems problems = checked_text(job).error();
     ASSERT_EQ(problems.size(), 2u);
     EXPECT_EQ(problems[0].code, "number-range");
-    EXPECT_NE(problems[0].where.find("/foam/expansion"), std::string::npos);
+    EXPECT_NE(problems[0].where.name.find("/foam/expansion"), std::string::npos);
 }
 
 TEST(WriteJob, unknown_members_stay_word_for_word) {

@@ -9,12 +9,9 @@
 namespace drawercast::layout {
 namespace {
 
-constexpr int code_count = static_cast<int>(Code::geometry) + 1;
-
 TEST(CheckNames, EveryCodeHasOneNameThatReadsBack) {
     std::set<std::string_view> seen;
-    for (int i = 0; i < code_count; ++i) {
-        const Code code = static_cast<Code>(i);
+    for (const Code code : all_codes()) {
         const std::string_view text = text_of(code);
         EXPECT_TRUE(seen.insert(text).second) << text;
         EXPECT_EQ(code_of(text), code);

@@ -150,7 +150,7 @@ TEST(Insert, WhatDoesNotHangTogetherIsRefused) {
         const auto insert = insert_of(row.drawer, row.gap_mm);
         ASSERT_FALSE(insert.has_value()) << row.name;
         EXPECT_EQ(insert.error().code, "insert-split") << row.name;
-        EXPECT_EQ(insert.error().where, "d1") << row.name;
+        EXPECT_EQ(english(insert.error().where), "d1") << row.name;
         EXPECT_EQ(check_of(insert.error(), {}).code, Code::insert_split);
     }
     EXPECT_TRUE(insert_of(rows[1].drawer, 0.2).has_value())

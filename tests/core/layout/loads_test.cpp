@@ -105,6 +105,11 @@ TEST(NotchApart, IsAPocketOfItsOwn) {
         {"far apart", {notch(finger, {{55, 0}, 0}, 20)}, true, {}},
         {"over another notch", {notch(finger, {{52, 0}, 0}, 20), notch(finger, {{36, 0}, 0}, 20)}, false, {}},
         {"one of two", {notch(finger, {{-36, 0}, 0}, 20), notch(finger, {{47, 0}, 0}, 20)}, true, 7},
+        {"two apart", {notch(finger, {{60, 0}, 0}, 20), notch(finger, {{60, 23}, 0}, 20)}, true, 3},
+        {"two apart that are one",
+         {notch(finger, {{60, 0}, 0}, 20), notch(finger, {{60, 15}, 0}, 20)},
+         true,
+         {}},
     };
     for (const NotchRow& row : rows) {
         Scene scene;

@@ -96,5 +96,31 @@ TEST(Closing, ThoseInByContactAreJustEnough) {
     EXPECT_FALSE(enough(by_contact - 1));
 }
 
+TEST(Closing, ADriversClosureCountsOnceItIsDone) {
+    const Pattern clamps{8, 8, 1.0 / 50};
+    for (const Moment& now : moments_of(pour(40, 4), clamps, 0.5, 60)) {
+        const int expected = now.t_s < 48 ? 0 : now.t_s < 56 ? 4 : 8; // four at once, eight seconds each
+        EXPECT_EQ(now.in, expected) << now.t_s;
+    }
+    EXPECT_DOUBLE_EQ(closing_of(pour(40, 3), clamps).close_s, 3 * 8);
+}
+
+TEST(Closing, AClosureThatTakesNoTimeIsInAtOnce) {
+    const Pattern at_once{28, 0, 1.0 / 60};
+    EXPECT_EQ(moments_of(pour(40), at_once, 1, 41).back().in, 28);
+    EXPECT_EQ(moments_of(pour(40), at_once, 1, 39).back().in, 0);
+    EXPECT_DOUBLE_EQ(closing_of(pour(40), at_once).close_s, 0);
+}
+
+TEST(Closing, AirShutInMustBeHeldSooner) {
+    const Pattern slow{28, 4, 1.0 / 50};
+    ClosingIn in = pour(40);
+    const double without = closing_of(in, slow).close_margin_s;
+    in.mold.air_ml = 500;
+    in.band = casting::band_of(in.mold);
+    in.times = casting::times_of({in.mold.profile, 1733, 20, 9042094, 60, 13.46, 500});
+    EXPECT_LT(closing_of(in, slow).close_margin_s, without);
+}
+
 } // namespace
 } // namespace drawercast::mold

@@ -198,5 +198,16 @@ TEST(Stock, depths_from_boards_need_no_sawing) {
     EXPECT_NEAR(stock->blocks[0].bodies[0].height_mm, 43.7, 1e-9);
 }
 
+TEST(AsBuilt, a_block_made_too_high_counts_where_the_object_was_dunked_too) {
+    auto job = one_object();
+    job.objects[0].edit([](job::Object& object) { object.volume_ml = 400; });
+    const Plan plan = compute(job);
+    job::AsBuilt built;
+    built.blocks = {{job::subject_of(job.drawers[0]->pockets[0]), 1, 50, 0, {}}};
+    const auto figures = built_figures(job, plan.drawers[0], built);
+    ASSERT_TRUE(figures);
+    EXPECT_NEAR(figures->cavity.blocks_mm3, 400e3 + 140 * 90 * 5, 1e-3);
+}
+
 } // namespace
 } // namespace drawercast::plan

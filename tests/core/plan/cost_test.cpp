@@ -146,5 +146,27 @@ TEST(QuickQuote, refuses_what_no_job_may_hold) {
         EXPECT_FALSE(quick_quote(job, in));
 }
 
+TEST(Cost, clamps_at_hand_want_no_price) {
+    auto job = testing::worked_job();
+    job.shop.edit([](job::Shop& shop) {
+        job::Closure clamp;
+        clamp.name = "clamp", clamp.kind = job::ClosureKind::clamp, clamp.price = 18, clamp.capacity_n = 3000;
+        shop.closures = {clamp};
+    });
+    Plan plan = compute(job);
+    StockPlan stock = stock_of(job, plan);
+    stock::BuyLine clamps;
+    clamps.goods = stock::Goods::closure, clamps.name = "clamp", clamps.needed = 12, clamps.at_hand = 20;
+    stock.buy = {clamps};
+    plan.stock = std::make_shared<const StockPlan>(stock);
+    EXPECT_EQ(cost_basis(job, plan)->unpriced, 0);
+    stock.buy[0].buy = 4; // four are missing
+    plan.stock = std::make_shared<const StockPlan>(stock);
+    EXPECT_EQ(cost_basis(job, plan)->unpriced, 0);
+    EXPECT_DOUBLE_EQ(cost_basis(job, plan)->closures, 4 * 18);
+    job.shop.edit([](job::Shop& shop) { shop.closures[0].price = 0; });
+    EXPECT_EQ(cost_basis(job, plan)->unpriced, 1);
+}
+
 } // namespace
 } // namespace drawercast::plan

@@ -105,18 +105,18 @@ TEST(Plan, an_insert_cut_in_two_says_so_and_has_no_figures) {
 
 TEST(Plan, every_code_has_words) {
     job::Job job = testing::worked_job();
-    for (int i = 0; i <= static_cast<int>(layout::Code::geometry); ++i) {
+    for (const layout::Code code : layout::all_codes()) {
         layout::Check check;
-        check.code = static_cast<layout::Code>(i);
+        check.code = code;
         check.subjects = {"R1#1", "gone#2"};
         check.value = 1;
         check.limit = 2;
         for (const auto units :
              {job::DisplayUnits::mm, job::DisplayUnits::inch, job::DisplayUnits::inch_32}) {
             job.display_units = units;
-            EXPECT_GT(english(title(check, job)).size(), 5u) << i;
-            EXPECT_GT(english(advice(check, job)).size(), 5u) << i;
-            EXPECT_EQ(english(sentence(check, job)).find('\n'), std::string::npos) << i;
+            EXPECT_GT(english(title(check, job)).size(), 5u) << text_of(code);
+            EXPECT_GT(english(advice(check, job)).size(), 5u) << text_of(code);
+            EXPECT_EQ(english(sentence(check, job)).find('\n'), std::string::npos) << text_of(code);
         }
     }
     EXPECT_EQ(subject_name("gone#2", job), "gone#2");
@@ -136,7 +136,7 @@ TEST(JsonText, nests_and_quotes) {
     json.end_array();
     json.end_object();
     EXPECT_EQ(json.take(),
-              "{\n  \"a\": 0.3,\n  \"b\": [\n    \"x\\\"\\u000a\\\\\",\n    true\n  ],\n  \"c\": []\n}\n");
+              "{\n  \"a\": 0.3,\n  \"b\": [\n    \"x\\\"\\n\\\\\",\n    true\n  ],\n  \"c\": []\n}\n");
 }
 
 } // namespace

@@ -130,7 +130,7 @@ TEST(PourLog, a_rehearsal_gives_the_shops_times) {
 TEST(PourSteps, follow_the_clock_of_the_plan) {
     const auto job = testing::worked_job();
     const Plan plan = compute(job);
-    const auto steps = pour_steps(job, plan.drawers[0], false);
+    const auto steps = pour_steps(job, plan.drawers[0]);
     ASSERT_FALSE(steps.empty());
     double due = 0;
     for (const auto& step : steps)
@@ -150,7 +150,7 @@ TEST(PourSteps, follow_the_clock_of_the_plan) {
         EXPECT_GE(*steps[i].due_s, due) << steps[i].id;
         due = *steps[i].due_s;
     }
-    const auto rehearsal = pour_steps(job, plan.drawers[0], true);
+    const auto rehearsal = rehearsal_steps(job, plan.drawers[0]);
     EXPECT_EQ(rehearsal.front().id, clock_step);
     EXPECT_EQ(rehearsal.back().id, "closed");
 }
@@ -169,7 +169,7 @@ TEST(PourSteps, slow_closing_is_followed_by_pegging_alone_and_passed_by_it_in_co
         job.shop = shop;
         double due = 0;
         std::vector<std::string> order;
-        for (const auto& step : pour_steps(job, drawer, false)) {
+        for (const auto& step : pour_steps(job, drawer)) {
             EXPECT_GE(step.due_s.value_or(due), due) << step.id << ", people: " << people;
             due = step.due_s.value_or(due);
             if (step.id == "closed" || step.id == "pegged") order.push_back(step.id);
@@ -204,6 +204,22 @@ TEST(PourSteps, a_mold_measured_as_planned_takes_the_plans_dose) {
     EXPECT_DOUBLE_EQ(dose_to_pour(job, plan.drawers[0])->poured_ml, plan.drawers[0].dose->poured_ml);
     job.as_built[0].walls_mm = {61};
     EXPECT_GT(dose_to_pour(job, plan.drawers[0])->poured_ml, plan.drawers[0].dose->poured_ml);
+}
+
+TEST(PourSteps, past_the_time_is_never_later_for_being_too_slow) {
+    const Plan plan = compute(testing::worked_job());
+    DrawerPlan drawer = plan.drawers[0];
+    const double touch = drawer.times->touch_s;
+    const auto latest = [&](double plate_on_s, double margin_s) {
+        mold::Plate plate;
+        plate.closing.plate_on_s = plate_on_s, plate.closing.close_margin_s = margin_s;
+        drawer.plate = std::make_shared<const mold::Plate>(plate);
+        return *latest_plate_on_s(drawer);
+    };
+    EXPECT_DOUBLE_EQ(latest(46, 2.3), 48.3);
+    EXPECT_DOUBLE_EQ(latest(49, -0.7), 48.3);
+    EXPECT_DOUBLE_EQ(latest(46, -50), 0);
+    EXPECT_DOUBLE_EQ(latest(46, 1000), touch);
 }
 
 } // namespace

@@ -35,3 +35,20 @@ TEST(NarrowSlots, AreCountedPairByPair) {
     EXPECT_EQ(slots_in(two_boxes(10, 9)), 1);
     EXPECT_EQ(slots_in(two_boxes(0.5, 0.5)), 2);
 }
+
+TEST(NarrowSlots, AreFoundWithinOnePocketUnlessAStepFillsThem) {
+    job::Job job = two_boxes(40, 40);
+    job::Object bars = plan::testing::object("box", shape::Rectangle{80, 20, 0}, 30);
+    job::Level other = bars.levels[0];
+    bars.levels[0].pose.at = {0, 11.5};
+    other.pose.at = {0, -11.5};
+    bars.levels.push_back(other); // two bars, 3 mm apart
+    job.objects[0] = bars;
+    EXPECT_EQ(slots_in(job), 2) << "one in each of the two pockets";
+    job::Level step = other;
+    step.form = job::Sunk{shape::Rectangle{80, 20, 0}, 10};
+    step.pose.at = {0, 0};
+    bars.levels.push_back(step);
+    job.objects[0] = bars;
+    EXPECT_EQ(slots_in(job), 0);
+}

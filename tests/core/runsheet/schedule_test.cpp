@@ -13,7 +13,7 @@ namespace drawercast::runsheet {
 namespace {
 
 Task task(const char* id, double hands, double wait, std::vector<std::string> after = {}) {
-    return {id, verbatim(id), {}, hands, wait, std::move(after), false, {}, {}};
+    return {id, verbatim(id), {}, hands, wait, std::move(after), false, false, {}, {}};
 }
 
 std::map<std::string, Slot> by_id(const std::vector<Task>& tasks, const Schedule& schedule) {

@@ -154,5 +154,18 @@ TEST(Stacks, blocks_are_made_of_what_is_at_hand) {
     EXPECT_EQ(boards[2].name, "b");
 }
 
+TEST(Block, one_that_reaches_the_plate_is_neither_higher_nor_lower_than_asked) {
+    // 15.8 + 12.1 + 15.8 = 43.7 would do within half a saw step; under the plate it would hold it open.
+    BlockIn through = block({{outline(Rectangle{140.2, 90.2, 0}), 43.6}});
+    through.bodies[0].through = true;
+    const auto made = block_by_stock(through, block_shop());
+    EXPECT_DOUBLE_EQ(made.bodies[0].height_mm, 43.6);
+    EXPECT_NEAR(made.bodies[0].stack.saw_off_mm, 0.1, 1e-9);
+    through.bodies[0].height_mm = 43.8; // the nearest stack is too low
+    const auto higher = block_by_stock(through, block_shop());
+    EXPECT_DOUBLE_EQ(higher.bodies[0].height_mm, 43.8);
+    EXPECT_GT(higher.bodies[0].stack.stack.height_mm, 43.8);
+}
+
 } // namespace
 } // namespace drawercast::stock
