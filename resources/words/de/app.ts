@@ -171,12 +171,12 @@
         <translation>%1 Verschlüsse</translation>
     </message>
     <message>
-        <source>%1 closures, %2 drivers.</source>
-        <translation>%1 Verschlüsse, %2 Schrauber.</translation>
+        <source>%1 closures, %2 people closing.</source>
+        <translation>%1 Verschlüsse, %2 Leute schließen.</translation>
     </message>
     <message>
-        <source>%1 closures, one driver.</source>
-        <translation>%1 Verschlüsse, ein Schrauber.</translation>
+        <source>%1 closures, one person closing.</source>
+        <translation>%1 Verschlüsse, einer schließt.</translation>
     </message>
     <message>
         <source>%1 corners</source>
@@ -868,7 +868,7 @@
     </message>
     <message>
         <source>&amp;Setting the plate</source>
-        <translation>Druckplatte &amp;aufsetzen</translation>
+        <translation>Druckplatte &amp;auflegen</translation>
     </message>
     <message>
         <source>&amp;Sheets</source>
@@ -1129,7 +1129,7 @@
     </message>
     <message>
         <source>3 pre-started, 5 not (common practice)</source>
-        <translation>3 vorgeschraubt, 5 nicht (üblich)</translation>
+        <translation>3 vorher angesetzt, 5 nicht (üblich)</translation>
     </message>
     <message>
         <source>4 in</source>
@@ -1198,6 +1198,10 @@
     <message>
         <source>A closed mold stands under pressure and can burst. Nobody leans or stands over it; open it only when the foam has cured.</source>
         <translation>Eine geschlossene Form steht unter Druck und kann bersten. Niemand beugt sich darüber oder steht darüber; erst öffnen, wenn der Schaum ausgehärtet ist.</translation>
+    </message>
+    <message>
+        <source>Saw, drill and blade: guards on, push stick, cut away from the hand. Sawing board and foam makes dust: extraction and a dust mask. Never cut or shape foam with heat: the fumes are poisonous.</source>
+        <translation>Säge, Bohrer, Klinge: Schutzhauben, Schiebestock, vom Körper weg schneiden. Beim Sägen von Platten und Schaum entsteht Staub: absaugen, Staubmaske. Schaum nie mit Hitze schneiden oder formen: giftige Dämpfe.</translation>
     </message>
     <message>
         <source>A closure of its own at each end of a stiffener takes the most: the worst pull falls by a good third.</source>
@@ -1709,7 +1713,7 @@
     </message>
     <message>
         <source>By how much the plate may come on later and still as many closures are in, at every moment of the rise, as the pressure to build for needs; and once more with foam a fifth quicker.</source>
-        <translation>Um wie viel später die Druckplatte aufkommen darf, sodass in jedem Moment des Aufschäumens so viele Verschlüsse drin sind, wie der Bemessungsdruck verlangt; und noch einmal mit Schaum, der ein Fünftel schneller ist.</translation>
+        <translation>Um wie viel später die Druckplatte aufgelegt werden darf, sodass in jedem Moment des Aufschäumens so viele Verschlüsse angezogen sind, wie der Bemessungsdruck verlangt; und noch einmal mit Schaum, der ein Fünftel schneller ist.</translation>
     </message>
     <message>
         <source>By its inside &amp;size</source>
@@ -2436,8 +2440,8 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
         <translation>Festigkeit</translation>
     </message>
     <message>
-        <source>First person: mix and pour. Second: set the plate on and peg the vents. Drivers of closures: %1, from opposite sides.</source>
-        <translation>Erster: mischen und gießen. Zweiter: Druckplatte aufsetzen und Entlüftungslöcher zustöpseln. Schrauber für Verschlüsse: %1, von gegenüberliegenden Seiten.</translation>
+        <source>First person: mix and pour. Second: set the plate on and peg the vents. People who close: %1, from opposite sides.</source>
+        <translation>Erster: mischen und gießen. Zweiter: Druckplatte auflegen und Entlüftungslöcher zustöpseln. Leute, die schließen: %1, von gegenüberliegenden Seiten.</translation>
     </message>
     <message>
         <source>First row is a &amp;header</source>
@@ -2589,7 +2593,7 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
     </message>
     <message>
         <source>From the start of mixing. The foam in the channels reaches the plate after %1: it must be on by then.</source>
-        <translation>Ab Mischbeginn. Der Schaum in den Kanälen erreicht die Druckplatte nach %1: Bis dahin muss sie auf sein.</translation>
+        <translation>Ab Mischbeginn. Der Schaum in den Kanälen erreicht die Druckplatte nach %1: Bis dahin muss sie aufliegen.</translation>
     </message>
     <message>
         <source>Front edge</source>
@@ -3622,7 +3626,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>One person: pre-start the closures before the clock, and have the plate within reach.</source>
-        <translation>Eine Person: Verschlüsse vor dem Start der Uhr vorsetzen, Druckplatte in Reichweite.</translation>
+        <translation>Eine Person: Verschlüsse vor dem Start der Uhr ansetzen, Druckplatte in Reichweite.</translation>
     </message>
     <message>
         <source>One stiffener</source>
@@ -3962,7 +3966,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>Pouring a batch %1 s (reckoned with until now: %2), setting the plate on %3 s (%4), a closure %5 s (%6). Reckon with them from now on?</source>
-        <translation>Einen Ansatz gießen %1 s (bisher gerechnet: %2), Druckplatte aufsetzen %3 s (%4), ein Verschluss %5 s (%6). Künftig damit rechnen?</translation>
+        <translation>Einen Ansatz gießen %1 s (bisher gerechnet: %2), Druckplatte auflegen %3 s (%4), ein Verschluss %5 s (%6). Künftig damit rechnen?</translation>
     </message>
     <message>
         <source>Pressure</source>
@@ -4229,8 +4233,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Sekunden je &amp;Verschluss</translation>
     </message>
     <message>
-        <source>Seconds are estimates for today&apos;s temperature (%1). Gloves, goggles, moving air; the material&apos;s safety sheet comes first. When it goes wrong: the rescue card.</source>
-        <translation>Sekunden sind Abschätzungen für die heutige Temperatur (%1). Handschuhe, Schutzbrille, bewegte Luft; das Sicherheitsdatenblatt geht vor. Wenn es schiefgeht: die Notfallkarte.</translation>
+        <source>Seconds are estimates for today&apos;s temperature (%1). Everybody in gloves, goggles and the breathing protection of the safety data sheet, moving air; that sheet comes first. When it goes wrong: the rescue card.</source>
+        <translation>Sekunden sind Schätzungen für die heutige Temperatur (%1). Alle mit Handschuhen, Schutzbrille und Atemschutz nach Sicherheitsdatenblatt, gelüftet; dieses Blatt geht vor. Wenn es schiefgeht: die Notfallkarte.</translation>
     </message>
     <message>
         <source>Seen in the mold: mirrored left to right, enlarged by the shrinkage</source>
@@ -4330,11 +4334,11 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>So many must be in when the foam begins to push, after %1. From then on as many as the pressure at each moment needs, with the worst closure’s share.</source>
-        <translation>So viele müssen drin sein, wenn der Schaum zu drücken beginnt, nach %1. Von da an so viele, wie der Druck in jedem Moment verlangt, mit dem Anteil des am stärksten gezogenen Verschlusses.</translation>
+        <translation>So viele müssen angezogen sein, wenn der Schaum zu drücken beginnt, nach %1. Von da an so viele, wie der Druck in jedem Moment verlangt, mit dem Anteil des am stärksten gezogenen Verschlusses.</translation>
     </message>
     <message>
         <source>Solvents for cleaning and release can flash below room temperature: no flame, spark or heater near them; keep rags in a closed metal bin.</source>
-        <translation>Lösemittel zum Reinigen und in Trennmitteln können unter Raumtemperatur zünden: keine Flamme, Funken oder Heizung in der Nähe; Lappen in einem geschlossenen Metalleimer.</translation>
+        <translation>Dämpfe von Lösemitteln zum Reinigen und in Trennmitteln können sich schon unter Raumtemperatur entzünden: keine Flamme, Funken oder Heizung in der Nähe; Lappen in einen geschlossenen Metalleimer.</translation>
     </message>
     <message>
         <source>Some steps of a pour of this drawer are marked already. Go on there? “No” begins a new one; the log keeps both.</source>
@@ -4702,11 +4706,11 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>The plate comes on at %1; it could be %2 later in the worse case. All closures take %3; %4 must be in when the mold is full.</source>
-        <translation>Die Druckplatte kommt bei %1 auf; im schlechteren Fall dürfte es %2 später sein. Alle Verschlüsse brauchen %3; %4 müssen drin sein, wenn die Form voll ist.</translation>
+        <translation>Die Druckplatte liegt bei %1 auf; im schlechteren Fall dürfte es %2 später sein. Alle Verschlüsse brauchen %3; %4 müssen angezogen sein, wenn die Form voll ist.</translation>
     </message>
     <message>
         <source>The plate must be on by then: past this time do not close.</source>
-        <translation>Bis dahin muss die Druckplatte auf sein: Danach nicht mehr schließen.</translation>
+        <translation>Bis dahin muss die Druckplatte aufliegen: Danach nicht mehr schließen.</translation>
     </message>
     <message>
         <source>The pour by seconds</source>
@@ -4718,7 +4722,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>The pour second by second: rise, pressure, closures needed and in</source>
-        <translation>Der Guss Sekunde für Sekunde: Aufschäumen, Druck, Verschlüsse nötig und drin</translation>
+        <translation>Der Guss Sekunde für Sekunde: Aufschäumen, Druck, Verschlüsse nötig und angezogen</translation>
     </message>
     <message>
         <source>The pressure when closed with the squeeze-out gone: %1 were the foam half as viscous, %2 were it twice.</source>
@@ -5157,8 +5161,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Was</translation>
     </message>
     <message>
-        <source>What helps: screws started beforehand, a second driver, clamps or rods with wing nuts, cooler parts.</source>
-        <translation>Was hilft: vorgesetzte Schrauben, ein zweiter Schrauber, Zwingen oder Gewindestangen mit Flügelmuttern, kühlere Komponenten.</translation>
+        <source>What helps: screws started beforehand, one more person closing, clamps or rods with wing nuts, cooler parts.</source>
+        <translation>Was hilft: vorher angesetzte Schrauben, noch jemand, der schließt, Zwingen oder Gewindestangen mit Flügelmuttern, kühlere Komponenten.</translation>
     </message>
     <message>
         <source>What is automatic is found anew after every change: the cheapest of the shop’s that holds and can be closed in time. What you fix is checked alike.</source>
@@ -5382,7 +5386,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>all closures in</source>
-        <translation>alle Verschlüsse drin</translation>
+        <translation>alle Verschlüsse angezogen</translation>
     </message>
     <message>
         <source>all drawers</source>
@@ -5390,11 +5394,11 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>all in</source>
-        <translation>alle drin</translation>
+        <translation>alle angezogen</translation>
     </message>
     <message>
         <source>all in after</source>
-        <translation>alle drin nach</translation>
+        <translation>alle angezogen nach</translation>
     </message>
     <message>
         <source>allowed</source>
@@ -5689,8 +5693,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Verschlüsse</translation>
     </message>
     <message>
-        <source>closures: wide, in; dashed: needed</source>
-        <translation>Verschlüsse: breit, drin; gestrichelt: nötig</translation>
+        <source>closures: thick line tight, dashed needed</source>
+        <translation>Verschlüsse: dick angezogen, gestrichelt nötig</translation>
     </message>
     <message>
         <source>cm² × mm in %1</source>
@@ -5817,7 +5821,7 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Bohrer</translation>
     </message>
     <message>
-        <source>driving them all</source>
+        <source>tightening them all</source>
         <translation>alle anziehen</translation>
     </message>
     <message>
@@ -6102,7 +6106,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>in when the mold is full</source>
-        <translation>drin, wenn die Form voll ist</translation>
+        <translation>angezogen bei voller Form</translation>
     </message>
     <message>
         <source>in/32</source>
@@ -6460,8 +6464,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>nichts zu kaufen</translation>
     </message>
     <message>
-        <source>number over drivers, times the seconds each takes</source>
-        <translation>Anzahl durch Schrauber, mal Sekunden je Verschluss</translation>
+        <source>number over people closing, times the seconds each takes</source>
+        <translation>Anzahl durch Leute, die schließen, mal Sekunden je Verschluss</translation>
     </message>
     <message>
         <source>object</source>
@@ -6657,11 +6661,16 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>plate on</source>
-        <translation>Druckplatte auf</translation>
+        <translation>Druckplatte aufgelegt</translation>
+    </message>
+    <message>
+        <source>plate on</source>
+        <comment>a moment of the pour</comment>
+        <translation>Platte aufgelegt</translation>
     </message>
     <message>
         <source>plate on by</source>
-        <translation>Platte auf bis</translation>
+        <translation>aufgelegt bis</translation>
     </message>
     <message>
         <source>pocket</source>
@@ -6949,7 +6958,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>setting the plate</source>
-        <translation>Druckplatte aufsetzen</translation>
+        <translation>Druckplatte auflegen</translation>
     </message>
     <message>
         <source>severity</source>
@@ -7651,7 +7660,7 @@ Wieder aufnehmen?</translation>
     </message>
     <message>
         <source>%1: past %2 s from the start of mixing the plate stays off.</source>
-        <translation>%1: Nach %2 s ab Mischbeginn die Druckplatte nicht mehr aufsetzen.</translation>
+        <translation>%1: Nach %2 s ab Mischbeginn die Druckplatte nicht mehr auflegen.</translation>
     </message>
     <message>
         <source>&amp;Dry run with a stopwatch</source>
@@ -8183,15 +8192,15 @@ Wieder aufnehmen?</translation>
     </message>
     <message>
         <source>Do not use solvent on skin.</source>
-        <translation>Auf der Haut kein Lösungsmittel verwenden.</translation>
+        <translation>Auf der Haut kein Lösemittel verwenden.</translation>
     </message>
     <message>
         <source>Drawers and obje&amp;cts</source>
         <translation>Schubladen &amp;und Gegenstände</translation>
     </message>
     <message>
-        <source>Drive the closures beside it from the side, or add clamps there. What has set under the gap is cut off.</source>
-        <translation>Die Verschlüsse daneben von der Seite anziehen oder dort Zwingen setzen. Was unter dem Spalt fest geworden ist, wird abgeschnitten.</translation>
+        <source>Stand aside, at arm’s length: tighten only what is not tight yet, or set a clamp. If a closure pulls out, step back and leave it. What has set under the gap is cut off.</source>
+        <translation>Seitlich stehen, Arm gestreckt: nur anziehen, was noch nicht angezogen ist, oder eine Zwinge setzen. Reißt ein Verschluss aus: zurücktreten, so lassen. Was unter dem Spalt fest geworden ist, wird abgeschnitten.</translation>
     </message>
     <message>
         <source>F&amp;it at the ends</source>
@@ -8410,8 +8419,8 @@ Wieder aufnehmen?</translation>
         <translation>Punkte sind von Hand berichtigt.</translation>
     </message>
     <message>
-        <source>Press clay on it with a gloved hand, from the side, and hold it until the foam has set there.</source>
-        <translation>Mit Handschuhen von der Seite Modelliermasse darauf drücken und halten, bis der Schaum dort fest ist.</translation>
+        <source>In gloves and goggles, from the side: press clay on it with a stick of wood, not the palm, and hold it until the foam has set there.</source>
+        <translation>Mit Handschuhen und Schutzbrille, von der Seite: Modelliermasse mit einem Holz andrücken, nicht mit der Hand, und halten, bis der Schaum dort fest ist.</translation>
     </message>
     <message>
         <source>Put the build-&amp;up together</source>
@@ -8634,8 +8643,8 @@ Wieder aufnehmen?</translation>
         <translation>Schaum auf der Haut oder in den Augen.</translation>
     </message>
     <message>
-        <source>Give it another hour. Take the blocks’ screws out from below, blow air under an edge, peel from the edges.</source>
-        <translation>Noch eine Stunde warten. Die Schrauben der Klötze von unten herausnehmen, Luft unter eine Kante blasen, von den Kanten her abziehen.</translation>
+        <source>Give it another hour. Take the blocks’ screws out from below; blow air under an edge, gently, goggles on, nobody opposite; peel from the edges.</source>
+        <translation>Noch eine Stunde warten. Die Schrauben der Klötze von unten herausnehmen; Luft unter eine Kante blasen, sachte, mit Schutzbrille, niemand gegenüber; von den Kanten her abziehen.</translation>
     </message>
     <message>
         <source>It stays short: foam does not reach the plate everywhere.</source>
@@ -8646,8 +8655,8 @@ Wieder aufnehmen?</translation>
         <translation>Druckplatte weglassen und offen steigen lassen. Ist er ausgehärtet, mit einer langen Klinge entlang der Oberkanten der Wände eben schneiden.</translation>
     </message>
     <message>
-        <source>Stop, and do what the material’s safety sheet says. Have it at hand before the pour.</source>
-        <translation>Aufhören und tun, was das Sicherheitsdatenblatt des Materials sagt. Es liegt vor dem Gießen bereit.</translation>
+        <source>Stop. Eyes: rinse with running water at once, then a doctor. Skin: wipe off, wash with soap and water. More in the safety data sheet, which lies ready.</source>
+        <translation>Aufhören. Augen: sofort unter fließendem Wasser spülen, dann zum Arzt. Haut: abwischen, mit Wasser und Seife waschen. Weiteres im bereitliegenden Sicherheitsdatenblatt.</translation>
     </message>
     <message>
         <source>The insert is stuck.</source>

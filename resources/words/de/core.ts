@@ -1185,15 +1185,15 @@
     </message>
     <message>
         <source>The plate bows %1, keep below %2</source>
-        <translation>Die Platte biegt sich %1 durch, unter %2 bleiben</translation>
+        <translation>Die Druckplatte biegt sich %1 durch, unter %2 bleiben</translation>
     </message>
     <message>
         <source>Under the plate a gap of %1 opens, keep below %2</source>
-        <translation>Unter der Platte öffnet sich ein Spalt von %1, unter %2 bleiben</translation>
+        <translation>Unter der Druckplatte öffnet sich ein Spalt von %1, unter %2 bleiben</translation>
     </message>
     <message>
         <source>The plate is stressed to %1 MPa, keep below %2</source>
-        <translation>Die Platte ist mit %1 MPa belastet, unter %2 bleiben</translation>
+        <translation>Die Druckplatte ist mit %1 MPa belastet, unter %2 bleiben</translation>
     </message>
     <message>
         <source>A closure is pulled with %1, keep below %2</source>
@@ -1204,24 +1204,24 @@
         <translation>Eine Wand des Kastens biegt sich %1 durch, unter %2 bleiben</translation>
     </message>
     <message>
-        <source>A screw does not reach the wall, needs %1 in it</source>
-        <translation>Eine Schraube erreicht die Wand nicht, nötig %1 darin</translation>
+        <source>A screw does not reach the box wall, needs %1 in it</source>
+        <translation>Eine Schraube erreicht die Kastenwand nicht, nötig %1 darin</translation>
     </message>
     <message>
-        <source>A screw goes %1 into the wall, needs %2</source>
-        <translation>Eine Schraube geht %1 in die Wand, nötig %2</translation>
+        <source>A screw goes %1 into the box wall, needs %2</source>
+        <translation>Eine Schraube geht %1 in die Kastenwand, nötig %2</translation>
     </message>
     <message>
-        <source>A screw goes %1 into the wall, which has room for %2</source>
-        <translation>Eine Schraube geht %1 in die Wand, Platz ist für %2</translation>
+        <source>A screw goes %1 into the box wall, which has room for %2</source>
+        <translation>Eine Schraube geht %1 in die Kastenwand, Platz ist für %2</translation>
     </message>
     <message>
-        <source>The wall is %1 thick, a screw in its edge needs %2</source>
-        <translation>Die Wand ist %1 dick, eine Schraube in ihrer Kante braucht %2</translation>
+        <source>The box wall is %1 thick, a screw in its edge needs %2</source>
+        <translation>Die Kastenwand ist %1 dick, eine Schraube in ihrer Kante braucht %2</translation>
     </message>
     <message>
         <source>The plate is on at %1 s, must be on by %2 s</source>
-        <translation>Die Platte liegt nach %1 s auf, muss nach %2 s aufliegen</translation>
+        <translation>Die Druckplatte liegt nach %1 s auf, muss nach %2 s aufliegen</translation>
     </message>
     <message>
         <source>None at hand, %1 needed</source>
@@ -1236,8 +1236,8 @@
         <translation>Kein Verschluss der Werkstattliste passt: eine Schraube muss %1 bis %2 lang sein</translation>
     </message>
     <message>
-        <source>No closure in the shop’s list fits: the wall is too low for its screws</source>
-        <translation>Kein Verschluss der Werkstattliste passt: die Wand ist zu niedrig für seine Schrauben</translation>
+        <source>No closure in the shop’s list fits: the box wall is too low for its screws</source>
+        <translation>Kein Verschluss der Werkstattliste passt: die Kastenwand ist zu niedrig für seine Schrauben</translation>
     </message>
     <message>
         <source>Whether screw heads pull through a board of %1 is not checked</source>
@@ -1321,7 +1321,7 @@
     </message>
     <message>
         <source>A sea-level dose would put %1 on the plate here: use this dose</source>
-        <translation>Eine Dosis für Meereshöhe würde hier mit %1 auf die Platte drücken: diese Dosis nehmen</translation>
+        <translation>Eine Dosis für Meereshöhe würde hier mit %1 auf die Druckplatte drücken: diese Dosis nehmen</translation>
     </message>
     <message>
         <source>Pour in more batches, use cooler parts, or a foam with a longer pot life</source>
@@ -1356,8 +1356,8 @@
         <translation>Schaum kommt nicht durch: Klötze auseinanderrücken</translation>
     </message>
     <message>
-        <source>Coat the slot by brush before the pour, or move the blocks apart</source>
-        <translation>Schlitz vor dem Gießen mit dem Pinsel beschichten oder Klötze auseinanderrücken</translation>
+        <source>As the pour begins, brush some of the mixed foam into the slot, or move the blocks apart</source>
+        <translation>Zu Beginn des Gießens den Schlitz mit angerührtem Schaum einstreichen oder Klötze auseinanderrücken</translation>
     </message>
     <message>
         <source>Set a pour point in it</source>
@@ -1392,8 +1392,8 @@
         <translation>Dickere Platte für den Kasten oder dünnere Schraube nehmen</translation>
     </message>
     <message>
-        <source>Start closures before the pour, let another driver help, use clamps or rods, or cooler parts</source>
-        <translation>Verschlüsse vor dem Gießen ansetzen, einen zweiten Schrauber helfen lassen, Zwingen oder Gewindestangen oder kühlere Komponenten nehmen</translation>
+        <source>Start closures before the pour, let one more person close, use clamps or rods, or cooler parts</source>
+        <translation>Verschlüsse vor dem Gießen ansetzen, noch jemanden schließen lassen, Zwingen oder Gewindestangen oder kühlere Komponenten nehmen</translation>
     </message>
     <message>
         <source>Buy or borrow the rest before the pour</source>
@@ -1412,12 +1412,16 @@
         <translation>Dafür gibt es keinen veröffentlichten Wert: unter jeden Kopf eine Scheibe legen</translation>
     </message>
     <message>
-        <source>Use a longer board or bar, or join it from two</source>
-        <translation>Längere Platte oder längere Leiste nehmen oder aus zweien fügen</translation>
+        <source>Use longer stock, or join it from two</source>
+        <translation>Längeres Material nehmen oder aus zweien fügen</translation>
     </message>
     <message>
-        <source>Saw it off the edge of a wider piece, never between fence and blade</source>
-        <translation>Vom Rand eines breiteren Stücks absägen, nie zwischen Anschlag und Blatt</translation>
+        <source>Use longer stock: a joint in plate, stiffener or box is not in the figures and would open</source>
+        <translation>Längeres Material nehmen: eine Fuge in Druckplatte, Versteifung oder Kasten ist nicht gerechnet und würde aufgehen</translation>
+    </message>
+    <message>
+        <source>Cut it from a wider piece so that the narrow part falls off the free side of the blade; push stick, guard on</source>
+        <translation>Von einem breiteren Stück so absägen, dass das schmale Teil auf der freien Seite des Blatts abfällt; Schiebestock, Schutzhaube</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
@@ -1636,16 +1640,16 @@
         <translation>Zapfen bündig abschneiden, öffnen, Einsatz herausziehen</translation>
     </message>
     <message>
-        <source>Drive the closures</source>
+        <source>Tighten the closures</source>
         <translation>Verschlüsse anziehen</translation>
     </message>
     <message>
-        <source>Drive the closures, %1 of them</source>
+        <source>Tighten the closures, %1 of them</source>
         <translation>Verschlüsse anziehen, %1 Stück</translation>
     </message>
     <message>
-        <source>Dry run of pouring and closing, empty, with a stopwatch</source>
-        <translation>Probelauf mit Stoppuhr, leer: gießen und schließen</translation>
+        <source>Dry run with a stopwatch, water poured into a tub</source>
+        <translation>Probelauf mit Stoppuhr, Wasser in eine Wanne gegossen</translation>
     </message>
     <message>
         <source>Dry-fit, drill every hole, mark, take apart, dust off</source>
@@ -1744,6 +1748,10 @@
         <translation>leicht</translation>
     </message>
     <message>
+        <source>first brush some of the foam into the narrow slots</source>
+        <translation>vorher etwas Schaum in die engen Schlitze streichen</translation>
+    </message>
+    <message>
         <source>edge as the shop wants it</source>
         <translation>Rand wie gewünscht</translation>
     </message>
@@ -1752,8 +1760,8 @@
         <translation>gleiche Stege</translation>
     </message>
     <message>
-        <source>everybody in gloves and goggles, air moving</source>
-        <translation>alle mit Handschuhen und Schutzbrille, Raum gelüftet</translation>
+        <source>gloves, goggles, breathing protection; air moving</source>
+        <translation>Handschuhe, Schutzbrille, Atemschutz; Raum gelüftet</translation>
     </message>
     <message>
         <source>falls out</source>
@@ -1780,8 +1788,8 @@
         <translation>oder %1</translation>
     </message>
     <message>
-        <source>or %1; what sticks to the cup is missing: wet it and empty it first</source>
-        <translation>oder %1; was im Becher hängen bleibt, fehlt: vorher benetzen und ausleeren</translation>
+        <source>or %1; what sticks to the cup is missing: rinse the cup with part A first and empty it; never with water</source>
+        <translation>oder %1; was im Becher hängen bleibt, fehlt: Becher vorher mit Komponente A ausschwenken und leeren; nie mit Wasser</translation>
     </message>
     <message>
         <source>part A %1</source>
@@ -1816,8 +1824,8 @@
         <translation>Kanten in einer Linie</translation>
     </message>
     <message>
-        <source>slots and blocks first, deepest last; never scrape out</source>
-        <translation>zuerst Schlitze und Klötze, das Tiefste zuletzt; nie auskratzen</translation>
+        <source>in the order of the numbers on the pour map: slots, over blocks, the widest channel last; never scrape out</source>
+        <translation>nach den Nummern des Gießplans: Schlitze, über die Klötze, der breiteste Kanal zuletzt; nie auskratzen</translation>
     </message>
     <message>
         <source>stir it in</source>
