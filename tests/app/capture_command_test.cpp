@@ -90,7 +90,7 @@ TEST_F(CaptureCommand, marks_of_the_measuring_sheet_are_no_objects_on_a_blank_on
     std::string said;
     EXPECT_EQ(exit_of("capture '" + picture + "' --on a4 --out '" + picture + ".json'", &said), 1);
     EXPECT_TRUE(one_line_of(said)) << said;
-    EXPECT_NE(said.find("not of a blank one"), std::string::npos) << said;
+    EXPECT_NE(said.find("not of white paper"), std::string::npos) << said;
     EXPECT_NE(said.find("--on measuring-a4"), std::string::npos) << said;
 }
 

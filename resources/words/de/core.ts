@@ -80,8 +80,8 @@
         <translation>Als eines von beiden speichern</translation>
     </message>
     <message>
-        <source>the picture is of the measuring sheet, not of a blank one</source>
-        <translation>das Bild zeigt das Messblatt, keinen leeren Bogen</translation>
+        <source>the picture is of the measuring sheet, not of white paper</source>
+        <translation>das Bild zeigt das Messblatt, kein weißes Papier</translation>
     </message>
     <message>
         <source>Say that it is the measuring sheet</source>
@@ -89,51 +89,51 @@
     </message>
     <message>
         <source>Lay a white sheet on a darker table and photograph all of it from above</source>
-        <translation>Weißen Bogen auf einen dunkleren Tisch legen und ganz von oben aufnehmen</translation>
+        <translation>Weißes Papier auf einen dunkleren Tisch legen und ganz von oben aufnehmen</translation>
     </message>
     <message>
         <source>no light sheet is seen</source>
-        <translation>kein heller Bogen zu sehen</translation>
+        <translation>kein helles Blatt zu sehen</translation>
     </message>
     <message>
         <source>the light area has not four straight sides: something lies over the sheet&apos;s edge</source>
-        <translation>die helle Fläche hat nicht vier gerade Seiten: etwas liegt über dem Rand des Bogens</translation>
+        <translation>die helle Fläche hat nicht vier gerade Seiten: etwas liegt über dem Rand des Blatts</translation>
     </message>
     <message>
         <source>a corner of the sheet is outside the picture</source>
-        <translation>eine Ecke des Bogens liegt außerhalb des Bildes</translation>
+        <translation>eine Ecke des Blatts liegt außerhalb des Bildes</translation>
     </message>
     <message>
         <source>a side of the sheet doesn&apos;t stand out from the table</source>
-        <translation>eine Seite des Bogens hebt sich nicht vom Tisch ab</translation>
+        <translation>eine Seite des Blatts hebt sich nicht vom Tisch ab</translation>
     </message>
     <message>
         <source>a side of the sheet isn&apos;t straight: it is curled, or the lens bends it</source>
-        <translation>eine Seite des Bogens ist nicht gerade: er wellt sich, oder das Objektiv krümmt sie</translation>
+        <translation>eine Seite des Blatts ist nicht gerade: es wellt sich, oder das Objektiv krümmt sie</translation>
     </message>
     <message>
         <source>two sides of the sheet don&apos;t meet</source>
-        <translation>zwei Seiten des Bogens treffen sich nicht</translation>
+        <translation>zwei Seiten des Blatts treffen sich nicht</translation>
     </message>
     <message>
         <source>which side of the sheet is the longer one can&apos;t be told from so far aside</source>
-        <translation>so schräg lässt sich nicht sagen, welche Seite des Bogens die längere ist</translation>
+        <translation>so schräg lässt sich nicht sagen, welche Seite des Blatts die längere ist</translation>
     </message>
     <message>
         <source>Photograph the whole sheet, sharp, from above, with nothing over its marks</source>
-        <translation>Den ganzen Bogen scharf von oben aufnehmen, nichts über seinen Marken</translation>
+        <translation>Das ganze Messblatt scharf von oben aufnehmen, nichts über seinen Marken</translation>
     </message>
     <message>
         <source>only %1 of the sheet&apos;s ten marks are seen</source>
-        <translation>nur %1 der zehn Marken des Bogens sind zu sehen</translation>
+        <translation>nur %1 der zehn Marken des Messblatts sind zu sehen</translation>
     </message>
     <message>
         <source>the sheet&apos;s four corner marks are not all seen, one of them with a dot</source>
-        <translation>die vier Eckmarken des Bogens, eine davon mit Punkt, sind nicht alle zu sehen</translation>
+        <translation>die vier Eckmarken des Messblatts, eine davon mit Punkt, sind nicht alle zu sehen</translation>
     </message>
     <message>
         <source>the sheet&apos;s four corner marks lie on one line</source>
-        <translation>die vier Eckmarken des Bogens liegen auf einer Linie</translation>
+        <translation>die vier Eckmarken des Messblatts liegen auf einer Linie</translation>
     </message>
     <message>
         <source>the measuring sheet in the picture is of another paper</source>
@@ -145,7 +145,7 @@
     </message>
     <message>
         <source>the marks are not where this sheet has them: another paper size, or a mirrored picture</source>
-        <translation>die Marken liegen nicht, wo dieser Bogen sie hat: anderes Papierformat oder gespiegeltes Bild</translation>
+        <translation>die Marken liegen nicht, wo dieses Messblatt sie hat: anderes Papierformat oder gespiegeltes Bild</translation>
     </message>
     <message>
         <source>the picture has only %1 pixels to the mm</source>
@@ -253,15 +253,15 @@
     </message>
     <message>
         <source>the sheet&apos;s marks lie on one line</source>
-        <translation>die Marken des Bogens liegen auf einer Linie</translation>
+        <translation>die Marken des Messblatts liegen auf einer Linie</translation>
     </message>
     <message>
         <source>Photograph the sheet from above</source>
-        <translation>Den Bogen von oben aufnehmen</translation>
+        <translation>Das Messblatt von oben aufnehmen</translation>
     </message>
     <message>
         <source>the sheet&apos;s marks are off by %1 mm: it does not lie flat, or was not printed at 100 %</source>
-        <translation>die Marken des Bogens liegen um %1 mm daneben: er liegt nicht flach oder ist nicht mit 100 % gedruckt</translation>
+        <translation>die Marken des Messblatts liegen um %1 mm daneben: es liegt nicht flach oder ist nicht mit 100 % gedruckt</translation>
     </message>
     <message>
         <source>Tape the sheet to a flat board and measure its scales</source>
@@ -281,7 +281,7 @@
     </message>
     <message>
         <source>Type the distance from lens to sheet</source>
-        <translation>Den Abstand vom Objektiv zum Bogen eingeben</translation>
+        <translation>Den Abstand vom Objektiv zum Blatt eingeben</translation>
     </message>
     <message>
         <source>the objects are nearly as high as the camera was</source>
@@ -344,11 +344,11 @@
         <translation>schon die Flüssigkeit würde die Form füllen</translation>
     </message>
     <message>
-        <source>make the insert thicker or use a foam that expands more</source>
+        <source>make the insert thicker or use a foam that rises more</source>
         <translation>Einsatz dicker machen oder einen Schaum nehmen, der stärker steigt</translation>
     </message>
     <message>
-        <source>lower the overpack or use a foam that expands more</source>
+        <source>lower the overpack or use a foam that rises more</source>
         <translation>Überfüllung senken oder einen Schaum nehmen, der stärker steigt</translation>
     </message>
     <message>
@@ -500,8 +500,8 @@
         <translation>der Schaum ist gestiegen, bevor seine Topfzeit um ist</translation>
     </message>
     <message>
-        <source>Make &quot;rise_s&quot; longer than &quot;pot_life_s&quot;</source>
-        <translation>&quot;rise_s&quot; länger als &quot;pot_life_s&quot; machen</translation>
+        <source>Full rise must come after the pot life: check both times</source>
+        <translation>Voll aufgeschäumt muss nach der Topfzeit kommen: beide Zeiten prüfen</translation>
     </message>
     <message>
         <source>the foam is softer at 40 % than at 25 % compression</source>
@@ -509,7 +509,7 @@
     </message>
     <message>
         <source>Check the two stresses</source>
-        <translation>Die beiden Spannungen prüfen</translation>
+        <translation>Die beiden Stauchhärten prüfen</translation>
     </message>
     <message>
         <source>has no cylinder</source>
@@ -524,8 +524,8 @@
         <translation>ein Zylinder liegt ganz über der Oberseite des Einsatzes</translation>
     </message>
     <message>
-        <source>Make &quot;axis_mm&quot; larger than minus its radius</source>
-        <translation>&quot;axis_mm&quot; größer als den negativen Radius machen</translation>
+        <source>The axis lies more than its radius above the face: lower it</source>
+        <translation>Die Achse liegt höher als ihr Radius über der Oberseite: tiefer setzen</translation>
     </message>
     <message>
         <source>a level that goes through has no depth of its own</source>
@@ -584,16 +584,16 @@
         <translation>hat keine Tragkraft, und nur für Schrauben gibt es eine Formel</translation>
     </message>
     <message>
-        <source>Add &quot;capacity_n&quot; from its data sheet</source>
-        <translation>&quot;capacity_n&quot; aus dem Datenblatt ergänzen</translation>
+        <source>Enter the load it holds, from its data sheet</source>
+        <translation>Die Tragkraft aus dem Datenblatt eintragen</translation>
     </message>
     <message>
         <source>the shop closes before it opens</source>
         <translation>die Werkstatt schließt, bevor sie öffnet</translation>
     </message>
     <message>
-        <source>Make &quot;closes_h&quot; greater than &quot;opens_h&quot;</source>
-        <translation>&quot;closes_h&quot; größer als &quot;opens_h&quot; machen</translation>
+        <source>Closing must be later than opening</source>
+        <translation>Schließen muss nach dem Öffnen liegen</translation>
     </message>
     <message>
         <source>Save it in another folder, or make room on the disk</source>
@@ -680,8 +680,8 @@
         <translation>Nur den Umriss speichern, ohne Bilder</translation>
     </message>
     <message>
-        <source>Draw the path once more, or save it as plain SVG</source>
-        <translation>Den Pfad noch einmal zeichnen oder als einfaches SVG speichern</translation>
+        <source>Draw the path once more, or save it as an SVG with nothing in it but outlines</source>
+        <translation>Den Pfad noch einmal zeichnen oder als SVG speichern, das nur Umrisse enthält</translation>
     </message>
     <message>
         <source>“%1” is no command of a path</source>
@@ -800,8 +800,8 @@
         <translation>die Zeichnung hat keinen geschlossenen Umriss</translation>
     </message>
     <message>
-        <source>Turn letters and strokes into paths, and save it as plain SVG</source>
-        <translation>Schrift und Striche in Pfade umwandeln und als einfaches SVG speichern</translation>
+        <source>Turn letters and strokes into paths, and save it as an SVG with nothing in it but outlines</source>
+        <translation>Schrift und Striche in Pfade umwandeln und als SVG speichern, das nur Umrisse enthält</translation>
     </message>
     <message>
         <source>&lt;%1&gt;: %2</source>
@@ -932,8 +932,8 @@
         <translation>die Datei erklärt eigene Entitäten</translation>
     </message>
     <message>
-        <source>Save it as plain SVG, without a declaration in brackets</source>
-        <translation>Als einfaches SVG speichern, ohne Erklärung in eckigen Klammern</translation>
+        <source>Save it as an SVG with nothing in it but outlines, without a declaration in brackets</source>
+        <translation>Als SVG speichern, das nur Umrisse enthält, ohne Erklärung in eckigen Klammern</translation>
     </message>
     <message>
         <source>an attribute has no value</source>
@@ -960,8 +960,8 @@
         <translation>die Datei verwendet eine Entität, die XML nicht kennt</translation>
     </message>
     <message>
-        <source>Save it as plain SVG</source>
-        <translation>Als einfaches SVG speichern</translation>
+        <source>Save it as an SVG with nothing in it but outlines</source>
+        <translation>Als SVG speichern, das nur Umrisse enthält</translation>
     </message>
     <message>
         <source>the file ends within a tag</source>
@@ -1245,7 +1245,7 @@
     </message>
     <message>
         <source>A part of %1 is longer than its stock, %2</source>
-        <translation>Ein Teil von %1 ist länger als Platte oder Leiste, %2</translation>
+        <translation>Ein Teil von %1 ist länger als sein Rohmaß, %2</translation>
     </message>
     <message>
         <source>A part is only %1 wide, a fence holds %2</source>
@@ -1602,10 +1602,6 @@
     <message>
         <source>Write [length, diameter] in mm</source>
         <translation>[Länge, Durchmesser] in mm schreiben</translation>
-    </message>
-    <message>
-        <source>Save it as plain SVG, with paths</source>
-        <translation>Als einfaches SVG mit Pfaden speichern</translation>
     </message>
     <message>
         <source>Keep one of them</source>
