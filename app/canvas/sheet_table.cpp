@@ -101,7 +101,7 @@ const std::vector<SheetSpec>& sheet_specs() {
          TEXT("Where air stays can’t be told yet: it needs a mold and a dose."), draw_air},
         {SheetId::box_and_cuts, "view.cuts", QT_TRANSLATE_NOOP("Actions", "&Box and cuts"), "cut-sheet",
          "Ctrl+5", TEXT("Box and cuts"), TEXT("Cuts"), Seen::bench, false, false, false, true,
-         TEXT("The mold’s box, and every sheet and bar of the job with its cuts in order"),
+         TEXT("The mold’s box, and every sheet and length of the job with its cuts in order"),
          TEXT("There is nothing to cut yet: it needs a mold and a dose."), draw_cuts},
         {SheetId::build_up, "view.build_up", QT_TRANSLATE_NOOP("Actions", "Build-u&p"), "build-up", "Ctrl+6",
          TEXT("Build-up"), TEXT("Build-up"), Seen::put_together, false, false, true, true,

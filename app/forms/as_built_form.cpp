@@ -40,7 +40,7 @@ TableEdit* wall_table(const FormContext& context, double planned_mm) {
     return low(
         new TableEdit({{AsBuiltForm::tr("height, %1").arg(length.unit), length,
                         job::range_of("/as_built/*/walls_mm"), planned_mm}},
-                      {AsBuiltForm::tr("Heights of the walls"), AsBuiltForm::tr("Add a height (Insert)"),
+                      {AsBuiltForm::tr("Heights of the box walls"), AsBuiltForm::tr("Add a height (Insert)"),
                        AsBuiltForm::tr("Take this height away (Delete)")},
                       0, most_walls));
 }
@@ -110,7 +110,7 @@ AsBuiltForm::AsBuiltForm(const job::Job& job, const plan::DrawerPlan& drawer, co
     }
     rows_->add("/width_mm", tr("&Width of the box"), width_, tr("Inside, left to right"));
     rows_->add("/depth_mm", tr("&Depth of the box"), depth_, tr("Inside, front to back"));
-    rows_->add_wide("/walls_mm", tr("W&alls"), walls_);
+    rows_->add_wide("/walls_mm", tr("Box w&alls"), walls_);
     rows_->add_wide("/blocks", tr("&Odd blocks"), blocks_);
     rows_->add_wide("/note", tr("&Note"), note_);
     figures_->setTextFormat(Qt::RichText);

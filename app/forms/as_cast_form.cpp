@@ -301,7 +301,8 @@ QString AsCastForm::comparison(const job::Job& job, const job::Cast& cast) const
     rows.row(tr("out of the vents"), planned(ml(cast.plugs_planned_ml)), ml(seen.plugs_ml));
     rows.row(tr("when closed, by its mass"), drawer_.pressure ? kpa(drawer_.pressure->closed_kpa) : none,
              kpa(seen.closed_kpa));
-    rows.row(tr("bow of the back"), drawer_.plate ? mm(drawer_.plate->answer.bow_mm) : none, mm(cast.bow_mm));
+    rows.row(tr("bow of the underside"), drawer_.plate ? mm(drawer_.plate->answer.bow_mm) : none,
+             mm(cast.bow_mm));
     rows.row(tr("pockets wider by"), mm(0.0), mm(seen.wider_mm));
     const QString table = rows.table();
     if (table.isEmpty()) return tr("Nothing weighed or measured yet.");

@@ -142,7 +142,7 @@ void CastPage::add_lengths(const FormContext& context) {
     const auto length = [&](const char* path) {
         return may_be_empty(new LengthEdit(context, job::range_of(path)));
     };
-    numbers_.add(*left_, {"/bow_mm", tr("B&ow of the back"), length("/casts/*/bow_mm"), &Cast::bow_mm,
+    numbers_.add(*left_, {"/bow_mm", tr("B&ow of the underside"), length("/casts/*/bow_mm"), &Cast::bow_mm,
                           tr("Under a straightedge")});
     numbers_.add(*left_, {"/bar_mm", tr("&Length in the mold"), length("/casts/*/bar_mm"), &Cast::bar_mm,
                           tr("The insert's, or a bar's")});

@@ -86,14 +86,14 @@ void CostDialog::show_run() {
     QString rows = row({}, tr("one set"), tr("run of %1").arg(run.sets), true);
     rows += row(tr("Foam, whole kits"), priced(basis_.foam_priced, one.foam),
                 priced(basis_.foam_priced, run.foam), false);
-    rows += row(tr("Boards, bars and tubes"), priced(basis_.wood_priced, one.wood),
+    rows += row(tr("Boards, lumber and tubes"), priced(basis_.wood_priced, one.wood),
                 priced(basis_.wood_priced, run.wood), false);
     rows += row(tr("Closures of the plates"), money(one.closures), money(run.closures), false);
     const bool sold = !basis_.supplies.empty();
     rows += row(tr("What is used up"), priced(sold, one.supplies), priced(sold, run.supplies), false);
     rows += row(tr("Hours"), hours(one.hours), hours(run.hours), false);
     rows += row(tr("Work"), priced(work, one.work), priced(work, run.work), false);
-    rows += row(tr("Margin, %1 %").arg(percent), money(one.margin), money(run.margin), false);
+    rows += row(tr("Markup, %1 %").arg(percent), money(one.margin), money(run.margin), false);
     rows += row(tr("Together"), money(one.total), money(run.total), true);
     rows += row(tr("Each set"), money(one.each()), money(run.each()), true);
     figures_->setText(QStringLiteral("<table>%1</table>").arg(rows));
@@ -101,15 +101,15 @@ void CostDialog::show_run() {
 
 QString CostDialog::notes() const {
     QString words =
-        tr("A set is one insert of each drawer; the first is ready after %1 shop days. Whole sheets, "
-           "bars and kits are charged, those on the shelf too. Hours are the run sheet’s, our guess.")
+        tr("A set is one insert of each drawer; the first is ready after %1 shop days. Whole sheets, lumber "
+           "and kits are charged, those on the shelf too. Hours are the run sheet’s, our guess.")
             .arg(basis_.days);
     if (basis_.unpriced > 0)
-        words +=
-            QLatin1Char(' ') +
-            tr("%1 of the boards, bars, tubes, screws and closures to buy have no price: they are not in it.")
-                .arg(basis_.unpriced);
-    if (basis_.hour_price <= 0) words += QLatin1Char(' ') + tr("The shop’s form has a price for the hour.");
+        words += QLatin1Char(' ') + tr("%1 of the boards, lumber, tubes, screws and closures to buy have no "
+                                       "price: they are not in it.")
+                                        .arg(basis_.unpriced);
+    if (basis_.hour_price <= 0)
+        words += QLatin1Char(' ') + tr("A price for the hour stands under Job, Shop and day of the pour.");
     return words + QLatin1Char(' ') +
            tr("Sealer, release and the like count where the shop says how they are sold.");
 }

@@ -73,7 +73,7 @@ void add_cured_rows(FieldRows& rows, Bindings<Foam>& numbers, const FormContext&
                        &Foam::pigment_of_b, tr("Of part B; the pigment's label")});
     numbers.add(rows, {"/viscosity_pa_s", tr("&Viscosity while rising"),
                        number(context, "/foam/viscosity_pa_s", tr("Pa·s")), &Foam::viscosity_pa_s,
-                       tr("From memory, until a cast has given it")});
+                       tr("Our guess, until a cast has given it")});
     numbers.add(rows, {"/mold_hotter_k", tr("&Hotter than the parts"),
                        quantity(context, "/foam/mold_hotter_k", Quantity::warmer_k), &Foam::mold_hotter_k,
                        tr("Gas in the closed mold; our guess")});

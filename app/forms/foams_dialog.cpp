@@ -87,9 +87,8 @@ FoamsDialog::FoamsDialog(std::vector<plan::FoamBeside> foams, const job::Job& jo
     grid->setRowStretch(grid->rowCount(), 1);
     grid->setColumnStretch(grid->columnCount(), 1);
 
-    QString foot =
-        tr("The built-in foams are invented, generic ones: a data sheet’s figures go into the foam’s "
-           "form. The layout stays as it is; a softer foam wants wider walls.");
+    QString foot = tr("The built-in foams are invented, generic ones: a data sheet’s figures go in under "
+                      "Job, Foam. The layout stays as it is; a softer foam wants wider walls.");
     if (!foams_.empty() && !foams_.front().foot_object.empty())
         foot +=
             QLatin1Char(' ') + tr("The heaviest foot is that of “%1”.").arg(text(foams_.front().foot_object));

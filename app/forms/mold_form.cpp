@@ -42,8 +42,8 @@ MoldForm::MoldForm(const job::Mold& mold, const job::Shop& shop, const FormConte
     : FormDialog(tr("How the molds are built"), tr("Keep changes"), context, parent), given_(mold),
       shop_(shop), rows_(new FieldRows), stiffening_(new QComboBox), along_(new QComboBox),
       glued_(new QCheckBox(tr("&Glued onto the plate"))),
-      gasket_(new QCheckBox(tr("A gas&ket strip on the walls"))), corner_(new QComboBox),
-      share_walls_(new QCheckBox(tr("Equal &walls serve all drawers, cast one after the other"))) {
+      gasket_(new QCheckBox(tr("A gas&ket strip on the box walls"))), corner_(new QComboBox),
+      share_walls_(new QCheckBox(tr("Equal box &walls serve all drawers, cast one after the other"))) {
     auto* body = new QWidget;
     auto* all = new QVBoxLayout(body);
     auto* intro =
@@ -114,7 +114,7 @@ void MoldForm::add_stiffeners() {
 void MoldForm::add_rest() {
     using job::Mold;
     const auto length = [&](const char* path) { return new LengthEdit(context(), job::range_of(path)); };
-    corner_->addItems({tr("lapped: two walls run through"), tr("pinwheel: each wall runs past the next")});
+    corner_->addItems({tr("butted: two walls run through"), tr("pinwheel: each wall runs past the next")});
     rows_->add_head(tr("Corners and blocks"));
     rows_->add_wide("/corner", tr("C&orners of the box"), corner_);
     rows_->add_widget(share_walls_);

@@ -96,9 +96,9 @@ QWidget* PasteDialog::make_options() {
     connect(paste, &QPushButton::clicked, this, &PasteDialog::paste);
     separator_->addItems({tr("as found"), tr("tabs"), tr("semicolons"), tr("commas")});
     mark_->addItems({tr("82.5"), tr("82,5")});
-    auto* separator = new QLabel(tr("Cells &between"), options);
+    auto* separator = new QLabel(tr("Cells separated &by"), options);
     separator->setBuddy(separator_);
-    separator_->setAccessibleName(tr("Cells between"));
+    separator_->setAccessibleName(tr("Cells separated by"));
     mark_->setAccessibleName(tr("Decimals like"));
     auto* mark = new QLabel(tr("&Decimals like"), options);
     mark->setBuddy(mark_);

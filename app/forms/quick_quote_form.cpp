@@ -33,7 +33,7 @@ QString text(const std::string& words) { return QString::fromStdString(words); }
 } // namespace
 
 QuickQuoteForm::QuickQuoteForm(const job::Job& job, const FormContext& context, QWidget* parent)
-    : FormDialog(tr("Quick quote"), tr("Start a job with it"), context, parent), job_(job),
+    : FormDialog(tr("Rough estimate"), tr("Start a job with it"), context, parent), job_(job),
       rows_(new FieldRows), answer_(new QLabel) {
     add_rows();
     Fields start;
@@ -86,7 +86,7 @@ void QuickQuoteForm::add_rows() {
     numbers_.add(*rows_,
                  {"/hour_price", tr("An &hour costs"), number(job::range_of("/shop/hour_price"), currency),
                   &Fields::hour_price, tr("Of work")});
-    numbers_.add(*rows_, {"/margin", tr("&Margin"), number(job::range_of("/shop/margin"), percent, 0.01),
+    numbers_.add(*rows_, {"/margin", tr("&Markup"), number(job::range_of("/shop/margin"), percent, 0.01),
                           &Fields::margin, tr("On all of it")});
 }
 

@@ -78,8 +78,8 @@ void ShopForm::add_day_rows() {
     numbers_.add(*left_, {"/people", tr("People who mi&x"), number("/shop/people", {}), &Shop::people,
                           tr("Each with a mixer")});
     left_->add_head(tr("Closing the mold"));
-    numbers_.add(*left_, {"/drivers", tr("People who &drive"), number("/shop/drivers", {}), &Shop::drivers,
-                          tr("People who drive closures")});
+    numbers_.add(*left_, {"/drivers", tr("People closin&g"), number("/shop/drivers", {}), &Shop::drivers,
+                          tr("They tighten the closures")});
     numbers_.add(*left_, {"/seconds_per_closure", tr("Seconds a &closure"),
                           number("/shop/seconds_per_closure", tr("s")), &Shop::seconds_per_closure,
                           tr("3 pre-started, 5 not (common practice)")});
@@ -95,7 +95,7 @@ void ShopForm::add_day_rows() {
                           &Shop::hour_price, tr("Of work, in the job's currency")});
     auto* margin =
         new ValueEdit(number_notation(context(), QStringLiteral("%"), 0.01), job::range_of("/shop/margin"));
-    numbers_.add(*left_, {"/margin", tr("Mar&gin"), margin, &Shop::margin, tr("On top of the cost")});
+    numbers_.add(*left_, {"/margin", tr("Mar&kup"), margin, &Shop::margin, tr("On top of the cost")});
 }
 
 void ShopForm::add_mixing_rows() {
@@ -120,7 +120,7 @@ void ShopForm::add_mixing_rows() {
     numbers_.add(*right_, {"/container_ml", tr("&Bucket"), volume("/shop/container_ml"), &Shop::container_ml,
                            tr("Of the largest one")});
     numbers_.add(*right_, {"/stir_room", tr("Room to st&ir"), room, &Shop::stir_room,
-                           tr("Times the liquid left empty over it")});
+                           tr("Left empty above, as a multiple of the liquid")});
     numbers_.add(*right_, {"/mixer_ml", tr("&Mixer takes"), mixer, &Shop::mixer_ml, {}});
     numbers_.add(*right_, {"/bucket_left_ml", tr("Left in the b&ucket"), left_over, &Shop::bucket_left_ml,
                            tr("Auto: the more of 40 mL and 4 % (common practice)")});
@@ -140,7 +140,7 @@ void ShopForm::add_saw_rows() {
     right_->add_head(tr("Saw and drills"));
     numbers_.add(*right_,
                  {"/saw_step_mm", tr("Sa&w's step"), step, &Shop::saw_step_mm, tr("Cuts are rounded to it")});
-    numbers_.add(*right_, {"/kerf_mm", tr("&Kerf"), kerf, &Shop::kerf_mm, tr("What the blade takes")});
+    numbers_.add(*right_, {"/kerf_mm", tr("Ker&f"), kerf, &Shop::kerf_mm, tr("What the blade takes")});
     right_->add_wide("/drills_mm", tr("Drills at &hand, %1").arg(length.unit), drills_);
 }
 

@@ -169,12 +169,12 @@ StockPages::StockPages(const job::Shop& shop, const FormContext& context, QTabWi
         &job::Shop::stiffeners, job::stiffeners_of(shop),
         {"/stiffeners",
          tr("stiffener"),
-         {tr("Stiffeners"), tr("Add a bar like this one (Insert)"), tr("Take this bar away (Delete)")},
+         {tr("Stiffeners"), tr("Add a piece like this one (Insert)"), tr("Take this piece away (Delete)")},
          {{length(tr("wide, %1"), "/shop/stiffeners/*/section_mm"), &Stiffener::width_mm},
           {length(tr("high, %1"), "/shop/stiffeners/*/section_mm", tr("Standing on the plate")),
            &Stiffener::height_mm},
           {length(tr("length, %1"), "/shop/stiffeners/*/length_mm", tr("As sold")), &Stiffener::length_mm},
-          {number(price, "/shop/stiffeners/*/price", tr("Of a bar")), &Stiffener::price},
+          {number(price, "/shop/stiffeners/*/price", tr("Of a piece")), &Stiffener::price},
           {number(stiffness, "/shop/stiffeners/*/elasticity_mpa", elasticity), &Stiffener::elasticity_mpa},
           {number(strength, "/shop/stiffeners/*/rupture_mpa", rupture), &Stiffener::rupture_mpa}}});
     auto* tubes = add_table<Tube>(
@@ -202,7 +202,7 @@ StockPages::StockPages(const job::Shop& shop, const FormContext& context, QTabWi
                                    "Sheets at hand are used before any are bought.")),
                           boards}),
                  tr("Boards"));
-    pages.addTab(page_of({bars, tubes}), tr("Bars and tubes"));
+    pages.addTab(page_of({bars, tubes}), tr("Lumber and tubes"));
     pages.addTab(page_of({intro(tr("What holds the plate down; joints and blocks take screws of these sizes "
                                    "too. An added row is a screw.")),
                           closures}),

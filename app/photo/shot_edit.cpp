@@ -29,8 +29,8 @@ ShotEdit::ShotEdit(const FormContext& context, QWidget* parent)
       width_(new LengthEdit(context, sheet_side)), height_(new LengthEdit(context, sheet_side)),
       camera_(new LengthEdit(context, camera_range)),
       resolution_(new ValueEdit(number_notation(context, tr("dots per inch")), resolution_range)) {
-    ground_->addItems({tr("Measuring sheet, A4"), tr("Measuring sheet, Letter"), tr("Blank sheet, A4"),
-                       tr("Blank sheet, Letter"), tr("Blank sheet, other size"), tr("Flatbed scan")});
+    ground_->addItems({tr("Measuring sheet, A4"), tr("Measuring sheet, Letter"), tr("White paper, A4"),
+                       tr("White paper, Letter"), tr("White paper, other size"), tr("Flatbed scan")});
     ground_->setCurrentIndex(context.metric() ? measuring_a4 : measuring_letter);
     width_->set_value(300);
     height_->set_value(400);

@@ -64,7 +64,7 @@ void write_foot(sheets::Inks& inks, const Box& border, const Template& drawing, 
 std::vector<QString> steps_of(const Template& drawing, const LaidOut& laid, const Printing& printing) {
     const bool one = laid.tiling.printed() == 1;
     std::vector<QString> steps{
-        language::tr("Print every page at actual size (100 %), never “fit to page”."),
+        language::tr("Print every page at 100 %, not scaled to the page."),
         language::tr("Hold a ruler to both scales of every page: 100 mm and 4 in, across and along.")};
     if (!printing.correction.isEmpty()) steps.push_back(printing.correction);
     if (!one)

@@ -92,7 +92,7 @@ class BenchPages {
         auto& inks = pages_.back().inks;
         sheets::write(inks, heading, px(Vec{safe_margin_mm, safe_margin_mm + 5}), {Face::bold, 14},
                       theme_.ink);
-        sheets::write(inks, tr("Print at 100 %, no fit to page; hold a ruler to both scales."),
+        sheets::write(inks, tr("Print at 100 %, not scaled to the page; hold a ruler to both scales."),
                       px(Vec{safe_margin_mm, safe_margin_mm + 10}), {Face::regular, 11}, theme_.ink2);
         const double foot = size_.y - safe_margin_mm - foot_mm;
         write_ruler(inks, px(Vec{safe_margin_mm + ruler_strip_mm, foot - ruler_half_mm}), RulerWay::level,
@@ -194,7 +194,7 @@ std::vector<Page> object_sheets(const job::Job& job, Paper paper, const Printing
 std::vector<Page> measuring_sheet(job::DisplayUnits units, Paper paper, const Printing& printing) {
     BenchPages pages(paper, printing, printing.program);
     const Box room = pages.room();
-    auto& inks = pages.add(tr("Measuring sheet"), tr("Measuring sheet"));
+    auto& inks = pages.add(tr("Form to write measures on"), tr("Form to write measures on"));
     const bool metric = units == job::DisplayUnits::mm;
     const struct {
         QString head;

@@ -131,7 +131,7 @@ Page photo_sheet(Paper paper, const Printing& printing) {
                  {tr("Cover no mark. Tape the sheet to a flat board.")}},
                 theme);
     write_lines(page.inks, places[4],
-                {{tr("Print at actual size"), true},
+                {{tr("Print at 100 %"), true},
                  {tr("100 mm must measure 100 mm, along and across;")},
                  {tr("else the outlines are wrong by as much.")}},
                 theme);

@@ -54,7 +54,7 @@ Template board_template(const job::Job& job, const job::Drawer& drawer, const ca
 }
 
 Template check_template(const job::Job& job, const job::Drawer& drawer, const plan::DrawerPlan& plan) {
-    TemplateWords words = words_of(job, drawer, "Drawer check");
+    TemplateWords words = words_of(job, drawer, "Trial sheet");
     words.lay_on = {language::tr("bottom of the drawer, print up;"),
                     language::tr("the insert will lie FACE UP")};
     words.steps = {
@@ -72,8 +72,8 @@ Template plate_template(const job::Job& job, const job::Drawer& drawer, const pl
     words.steps = {
         language::tr("Lay it on the top face of the plate, printed side up, its outer line on the plate’s "
                      "edges, arrow F to the drawer’s front. It is mirrored, as the board below is."),
-        language::tr("Closures are numbered as they are driven, and loosened in reverse. Drill them "
-                     "through the plate; with the plate on the box, drill the pilots into the walls."),
+        language::tr("Closures are numbered as they are tightened, and loosened in reverse. Drill them "
+                     "through the plate; with the plate on the box, drill the pilots into the box walls."),
         language::tr("Drill the vents (double rings, V and a number) right through. No vent where a "
                      "stiffener stands."),
         language::tr("Lay the stiffeners on their outlines; at their ends the closure goes through both: "
@@ -82,8 +82,8 @@ Template plate_template(const job::Job& job, const job::Drawer& drawer, const pl
     const auto is_rod = [](const job::Closure& one) { return one.kind == job::ClosureKind::rod; };
     if (is_rod(design.closure) || is_rod(design.end_closure))
         words.steps.push_back(language::tr(
-            "Rods go right through: with the plate on the box, drill on through wall and base. "
-            "Under the base each ends in a nut on a wide washer, or on a bar like the one above."));
+            "Rods go right through: with the plate on the box, drill on through box wall and base. Under the "
+            "base each ends in a nut on a wide washer, or on a piece of lumber like the one above."));
     words.table = sheets::drilling_table(job, plan);
     words.table_name = language::tr("holes");
     words.table_head = language::tr("Holes, from the datum 0, 0 over the front-left inner corner of the box");

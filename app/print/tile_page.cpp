@@ -67,8 +67,7 @@ void write_lower_strip(sheets::Inks& inks, const Box& window, double right_mm, c
     const theme::Lettering bold{Face::bold, 10.5}, plain{Face::regular, 9.5};
     const double width = px(right_mm - left);
     const Vec at = px(Vec{left, y});
-    sheets::write(inks,
-                  sheets::elided(language::tr("Print at actual size (100 %), never “fit”."), bold, width),
+    sheets::write(inks, sheets::elided(language::tr("Print at 100 %, not scaled to the page."), bold, width),
                   at + Vec{0, -2}, bold, theme.ink);
     sheets::write(inks,
                   sheets::elided(language::tr("Hold a ruler to both scales before you cut."), plain, width),

@@ -85,7 +85,7 @@ void add_box(BenchPen& pen, Vec at, const job::Job& job, const stock::DrawerStoc
         add_wall(pen, wall_box(outside, wall, job.mold.corner, thickness_mm * times), wall, job, times);
     const std::string corner = job.mold.corner == job::BoxCorner::pinwheel
                                    ? language::tr("pinwheel corners").toStdString()
-                                   : language::tr("lapped corners").toStdString();
+                                   : language::tr("butted corners").toStdString();
     const std::vector<std::string> words{
         language::tr("Box of %1, from above").arg(name_of(job, drawer.drawer)).toStdString(),
         inside_words(job, drawer),

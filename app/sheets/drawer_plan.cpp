@@ -254,7 +254,7 @@ Plan drawer_plan(const job::Job& job, const job::Drawer& drawer, const plan::Dra
 
 Plan drawer_check(const job::Job& job, const job::Drawer& drawer, const plan::DrawerPlan& plan) {
     Plan sheet;
-    sheet.name = "Drawer check";
+    sheet.name = "Trial sheet";
     Pen pen(sheet);
     const auto outline = drawer_outline(drawer, plan);
     const Box inner = shape::bounds(outline.contour);

@@ -113,7 +113,7 @@ void add_panels(ChartPen& pen, const job::Job& job, const Plot& plot) {
               metric ? language::tr("pressure, kPa: expected; dashed: to build for").toStdString()
                      : language::tr("pressure, psi: expected; dashed: to build for").toStdString());
     add_panel(pen, plot.count, plot.width_mm, count_step, 0,
-              language::tr("closures: wide, in; dashed: needed").toStdString());
+              language::tr("closures: thick line tight, dashed needed").toStdString());
 }
 
 void add_moments(ChartPen& pen, const job::Job& job, const plan::DrawerPlan& plan, const Plot& plot) {
@@ -125,7 +125,7 @@ void add_moments(ChartPen& pen, const job::Job& job, const plan::DrawerPlan& pla
     };
     add(mix_s, language::tr("mixed"));
     add(poured_s, language::tr("poured"));
-    add(plot.closing.plate_on_s, language::tr("plate on"));
+    add(plot.closing.plate_on_s, language::tr("plate on", "a moment of the pour"));
     add(plan.times->pot_life_s, language::tr("pot life"));
     add(plot.closing.plate_on_s + plot.closing.close_s, language::tr("all in"));
     add(plan.times->touch_s, language::tr("reaches plate"), true);

@@ -62,18 +62,17 @@ std::string too_narrow(const job::Job& job) {
 
 Expected<ArrangeReport> arrange_report(const Command& command, const job::Job& job) {
     using arrange::Moving;
-    const bool one = command.into == "one";
-    const bool single = !command.into.empty() && !one;
+    const bool single = !command.into.empty();
     if (single && job::find_drawer(job, command.into) == nullptr)
         return Problem{"usage",
                        {},
                        verbatim("there is no drawer \"" + command.into + "\""),
-                       verbatim("Say the id of a drawer of the job, one, or all")};
+                       verbatim("Say the id of a drawer as drawercast check prints it, such as d1")};
     const arrange::Budget budget{static_cast<std::uint64_t>(command.seconds) * evaluations_a_second, 1};
     const Clock late(command.seconds, single ? 1 : job.drawers.size());
     arrange::Arranged arranged{job, 0, 0, arrange::not_placed_yet(job)};
     std::string told;
-    if (one) {
+    if (command.one_drawer) {
         const auto trials = arrange::each_drawer(job, budget, late);
         for (const arrange::Trial& trial : trials) told += takes(trial);
         if (!trials.empty()) arranged = trials.front().arranged;

@@ -11,16 +11,17 @@ namespace drawercast::subcommands {
 
 namespace {
 
-struct SheetName {
+struct GroundName {
     std::string_view name;
     capture::Ground ground;
     capture::SheetSize size;
 };
-constexpr std::array sheets{
-    SheetName{"measuring-a4", capture::Ground::measuring_sheet, capture::sheet_a4},
-    SheetName{"measuring-letter", capture::Ground::measuring_sheet, capture::sheet_letter},
-    SheetName{"a4", capture::Ground::plain_sheet, capture::sheet_a4},
-    SheetName{"letter", capture::Ground::plain_sheet, capture::sheet_letter}};
+constexpr std::array grounds{
+    GroundName{"measuring-a4", capture::Ground::measuring_sheet, capture::sheet_a4},
+    GroundName{"measuring-letter", capture::Ground::measuring_sheet, capture::sheet_letter},
+    GroundName{"a4", capture::Ground::plain_sheet, capture::sheet_a4},
+    GroundName{"letter", capture::Ground::plain_sheet, capture::sheet_letter},
+    GroundName{"scan", capture::Ground::scan, {}}};
 
 Problem usage(std::string what, std::string fix) {
     return {"usage", {}, verbatim(std::move(what)), verbatim(std::move(fix))};
@@ -34,13 +35,13 @@ std::optional<double> within(const std::string& text, double least, double most)
 } // namespace
 
 bool is_capture_option(const std::string& name) {
-    return name == "--scan" || name == "--sheet" || name == "--height" || name == "--camera";
+    return name == "--scan" || name == "--on" || name == "--height" || name == "--lens";
 }
 
 std::optional<Problem> take_capture(const std::string& name, const std::string& value, CaptureIn& in) {
-    if (name == "--scan" || name == "--sheet") {
+    if (name == "--scan" || name == "--on") {
         if (in.ground_said)
-            return usage("a picture is of one sheet or of one scan", "Give --scan or --sheet, and once");
+            return usage("a picture is of one sheet or of one scan", "Give --on or --scan, and once");
         in.ground_said = true;
     }
     if (name == "--scan") {
@@ -49,14 +50,14 @@ std::optional<Problem> take_capture(const std::string& name, const std::string& 
         if (in.shot.dots_per_inch) return std::nullopt;
         return usage("\"" + value + "\" is no resolution of a scan", "Say dots per inch from 50 to 4800");
     }
-    if (name == "--sheet") {
-        const auto sheet = std::find_if(sheets.begin(), sheets.end(),
-                                        [&](const SheetName& one) { return one.name == value; });
-        if (sheet == sheets.end())
-            return usage("there is no sheet \"" + value + "\"",
-                         "Choose measuring-a4, measuring-letter, a4 or letter");
-        in.shot.ground = sheet->ground;
-        in.shot.sheet = sheet->size;
+    if (name == "--on") {
+        const auto ground = std::find_if(grounds.begin(), grounds.end(),
+                                         [&](const GroundName& one) { return one.name == value; });
+        if (ground == grounds.end())
+            return usage("objects can't lie on \"" + value + "\"",
+                         "Choose measuring-a4, measuring-letter, a4, letter or scan");
+        in.shot.ground = ground->ground;
+        in.shot.sheet = ground->size;
         return std::nullopt;
     }
     if (name == "--height") {

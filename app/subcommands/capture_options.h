@@ -14,7 +14,7 @@ namespace drawercast::subcommands {
 struct CaptureIn {
     capture::Shot shot;
     std::optional<double> height_mm; ///< of all objects, from the sheet to their widest edge
-    bool ground_said = false;        ///< --scan or --sheet was given
+    bool ground_said = false;        ///< --on or --scan was given
 };
 
 /// Whether `name` is an option of capture's own.

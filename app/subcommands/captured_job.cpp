@@ -8,6 +8,9 @@
 
 #include "capture/right_ground.h"
 
+#include <array>
+#include <string_view>
+
 namespace drawercast::subcommands {
 
 namespace {
@@ -44,6 +47,26 @@ std::string line_of(const std::string& name, const capture::FoundOutline& found)
            (found.maybe_part ? ", it and its neighbor may be one shiny thing" : "") + "\n";
 }
 
+/// What to do about it by the options of this command: there is no field to type into here, and no brush.
+Problem in_options(Problem problem, const CaptureIn& in) {
+    struct Fix {
+        std::string_view code;
+        const char* words;
+    };
+    static constexpr std::array fixes{
+        Fix{"capture-no-distance", "Give --lens MM"},
+        Fix{"capture-no-resolution", "Give --scan DPI"},
+        Fix{"capture-other-sheet", "Give --on measuring-a4 or --on measuring-letter"},
+        Fix{"capture-crossing", "Take a sharper photo"},
+        Fix{"capture-over-edge", "Lay the objects inside the field"},
+        Fix{"capture-nothing", "Take more light"}};
+    for (const Fix& fix : fixes)
+        if (problem.code == fix.code) problem.fix = verbatim(fix.words);
+    if (problem.code == "capture-small" && in.shot.ground == capture::Ground::scan)
+        problem.fix = verbatim("Give --scan with the dots per inch it was scanned with");
+    return problem;
+}
+
 std::string camera_line(const capture::FlatPicture& flat, const capture::Traced& traced) {
     if (flat.camera.by == capture::CameraBy::nothing) return {};
     std::string line = "camera: " + plan::fixed(flat.camera.distance_mm, 0) + " mm above the sheet";
@@ -59,16 +82,11 @@ std::string camera_line(const capture::FlatPicture& flat, const capture::Traced&
 
 Expected<Captured> captured_job(std::string_view picture, const CaptureIn& in, const std::string& title) {
     const auto flat = capture::flattened_as_said(picture, in.shot);
-    if (!flat) {
-        Problem problem = flat.error();
-        if (problem.code == "capture-other-sheet" && in.shot.ground == capture::Ground::plain_sheet)
-            problem.fix = verbatim("Say --sheet measuring-a4 or measuring-letter");
-        return problem;
-    }
+    if (!flat) return in_options(flat.error(), in);
     capture::Tracing tracing;
     tracing.height_mm = in.height_mm.value_or(0);
     const auto traced = capture::traced_objects(*flat, tracing);
-    if (!traced) return traced.error();
+    if (!traced) return in_options(traced.error(), in);
     Captured out{job::new_job({}), {}};
     out.job.title = title;
     std::vector<job::Object> objects;

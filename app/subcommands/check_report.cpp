@@ -31,8 +31,8 @@ std::string counts(const std::vector<layout::Check>& checks) {
     };
     const auto left =
         std::count_if(checks.begin(), checks.end(), [](const auto& check) { return check.left_as_is; });
-    std::string text = counted(count(Severity::mend), " to mend", " to mend");
-    if (const auto looks = count(Severity::look)) text += ", " + counted(looks, " look", " looks");
+    std::string text = std::to_string(count(Severity::mend)) + " to mend";
+    if (const auto looks = count(Severity::look)) text += ", " + std::to_string(looks) + " to look at";
     if (const auto notes = count(Severity::note)) text += ", " + counted(notes, " note", " notes");
     if (left > 0) text += ", " + std::to_string(left) + " left as is";
     return text;

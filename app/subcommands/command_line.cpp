@@ -32,6 +32,8 @@ constexpr std::array verbs{VerbKind{"check", Verb::check},
                            VerbKind{"measuring-sheet", Verb::measuring_sheet, true, true, false, false},
                            VerbKind{"capture", Verb::capture, true}};
 
+constexpr std::string_view one_drawer = "--one-drawer"; ///< the only option without a value
+
 Problem usage(std::string what, std::string fix = "See drawercast --help") {
     return {"usage", {}, verbatim(std::move(what)), verbatim(std::move(fix))};
 }
@@ -55,13 +57,17 @@ Expected<Split> split(const std::vector<std::string>& arguments) {
             options_end = true;
             continue;
         }
+        if (argument == one_drawer) {
+            out.options.emplace_back(argument, std::string());
+            continue;
+        }
         const auto equals = argument.find('=');
         if (equals != std::string::npos)
             out.options.emplace_back(argument.substr(0, equals), argument.substr(equals + 1));
         else if (i + 1 < arguments.size())
             out.options.emplace_back(argument, arguments[++i]);
         else
-            return usage("nothing stands behind " + argument);
+            return usage(argument + " needs a value");
     }
     return out;
 }
@@ -108,12 +114,27 @@ std::optional<Problem> take_quick(const std::string& name, const std::string& va
     return std::nullopt;
 }
 
+/// Of arrange: a drawer by its id, or whichever would do.
+std::optional<Problem> take_where(const std::string& name, const std::string& value, Command& command) {
+    if (name == one_drawer) {
+        if (!value.empty()) return usage(name + " takes no value", "Name a drawer with --into");
+        command.one_drawer = true;
+    } else {
+        if (value.empty()) return usage(name + " needs a value");
+        command.into = value;
+    }
+    if (command.one_drawer && !command.into.empty())
+        return usage("one drawer is named, or the one that would do is looked for",
+                     "Give --into or --one-drawer");
+    return std::nullopt;
+}
+
 /// Puts one option into the command, or says why not.
 std::optional<Problem> take(const VerbKind& kind, const std::string& name, const std::string& value,
                             Command& command) {
     if (name == "--out" && kind.writes) {
         command.out = value;
-        return value.empty() ? std::optional(usage("nothing stands behind --out")) : std::nullopt;
+        return value.empty() ? std::optional(usage("--out needs a value")) : std::nullopt;
     }
     if (name == "--paper" && kind.on_paper) {
         const auto paper = print::paper_named(value);
@@ -148,10 +169,8 @@ std::optional<Problem> take(const VerbKind& kind, const std::string& name, const
         if (whole && command.seconds >= 1 && command.seconds <= 3600) return std::nullopt;
         return usage("\"" + value + "\" is no time to arrange in", "Say whole seconds from 1 to 3600");
     }
-    if (name == "--into" && kind.verb == Verb::arrange) {
-        command.into = value == "all" ? std::string() : value;
-        return value.empty() ? std::optional(usage("nothing stands behind --into")) : std::nullopt;
-    }
+    if ((name == "--into" || name == one_drawer) && kind.verb == Verb::arrange)
+        return take_where(name, value, command);
     if (kind.verb == Verb::quote && (name == "--drawer" || name == "--objects" || name == "--area"))
         return take_quick(name, value, command.quick);
     if (kind.verb == Verb::capture && is_capture_option(name))

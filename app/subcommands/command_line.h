@@ -32,11 +32,12 @@ enum class Verb {
 /// A command line understood.
 struct Command {
     Verb verb = Verb::help;
-    std::string job;     ///< path (of capture: the picture's); empty where none need be given
-    std::string out;     ///< file or folder
-    int seconds = 60;    ///< of arrange: at most
-    std::string into;    ///< of arrange: a drawer's id, "one" for whichever would do; empty: all in turn
-    plan::QuickIn quick; ///< of quote
+    std::string job;         ///< path (of capture: the picture's); empty where none need be given
+    std::string out;         ///< file or folder
+    int seconds = 60;        ///< of arrange: at most
+    std::string into;        ///< of arrange: a drawer's id; empty: all in turn
+    bool one_drawer = false; ///< of arrange: whichever would do
+    plan::QuickIn quick;     ///< of quote
     CaptureIn capture;
     language::Language language = language::Language::english; ///< of what goes onto paper
     print::Paper paper = print::Paper::a4;

@@ -16,7 +16,7 @@ foam to mix, and the templates to build the mold by. It reads a job file
   drawercast templates JOB --out FILE.pdf [--paper PAPER] [--sheet SHEET]
                        [--orientation portrait|landscape] [--language LANGUAGE]
         True-size templates, tiled with overlap, scales and a map: the pattern
-        board (mirrored), the drawer check, the pressure plate and the base to
+        board (mirrored), the trial sheet, the pressure plate and the base to
         drill; then strips for the walls' screws, and labels. SHEET is
         pattern-board, drawer-check, pressure-plate, base-drilling, wall-strips
         or labels; all where it is left out. Without an orientation each
@@ -26,11 +26,12 @@ foam to mix, and the templates to build the mold by. It reads a job file
         and checks; what to cut and buy; then assumptions and cautions.
   drawercast drawings JOB --out FOLDER [--language LANGUAGE]
         Each sheet of each drawer as an SVG drawing, one unit to the millimeter.
-  drawercast arrange JOB --out JOB2 [--seconds SECONDS] [--into all|one|DRAWER]
+  drawercast arrange JOB --out JOB2 [--seconds SECONDS]
+                     [--into DRAWER | --one-drawer]
         Places what is not placed yet, walls and edges kept, in the turns allowed,
-        and writes the job that has it: split over all drawers in turn (where
-        --into is left out), into the drawer of that id alone, or into the one
-        that would do: each is tried by itself, what it takes is said, and the
+        and writes the job that has it: split over all drawers in turn, or with
+        --into in one alone. DRAWER is its id as check prints it: d1, d2. With
+        --one-drawer each is tried by itself, what it takes is said, and the
         one that takes the most, of those the smallest, is written. Locked
         pockets stay. Takes at most SECONDS, 60 where they are left out; exit
         code 1 where something found no room; then what objects, fit and walls
@@ -43,18 +44,18 @@ foam to mix, and the templates to build the mold by. It reads a job file
         and prices of JOB, else of a new job.
   drawercast measuring-sheet --out FILE.pdf [--paper a4|letter]
                              [--language LANGUAGE]
-        The sheet to photograph objects on, at true size. Printed at actual
-        size, its scales must measure 100 mm and 4 in.
-  drawercast capture IMAGE --out JOB [--scan DPI | --sheet SHEET]
-                     [--height MM] [--camera MM]
+        The sheet to photograph objects on, at true size. Printed at 100 %, not
+        scaled to the page, its scales must measure 100 mm and 4 in.
+  drawercast capture PICTURE --out JOB [--on SHEET | --scan DPI]
+                     [--height MM] [--lens MM]
         Measures what lies on a sheet in a JPEG or PNG picture, and writes a new
         job with an object for each outline, its doubt in the note. SHEET is
         measuring-a4 (where it is left out) or measuring-letter, or a4 or letter
-        for a blank one seen whole; with --scan it is a flatbed's picture. MM of
-        --height is how high the objects' widest edge lies above the sheet, of
-        --camera how far the lens was from it, else told from the picture. What
-        gives no sure outline is refused. A job that was there is kept beside
-        the new one as JOB.before.
+        for white paper seen whole, or scan for a flatbed's picture; with --scan
+        its resolution is said too. MM of --height is how high the objects'
+        widest edge lies above the sheet, of --lens how far the lens was from it,
+        else told from the picture. What gives no sure outline is refused. A job
+        that was there is kept beside the new one as JOB.before.
   drawercast --help | --version
 
 PAPER is a4, letter, a3 or tabloid; a4 where it is left out. LANGUAGE is en or

@@ -15,6 +15,9 @@ std::vector<QString> cautions() {
                      "or heater near them; keep rags in a closed metal bin."),
         language::tr("A closed mold stands under pressure and can burst. Nobody leans or stands over it; "
                      "open it only when the foam has cured."),
+        language::tr("Saw, drill and blade: guards on, push stick, cut away from the hand. Sawing board and "
+                     "foam makes dust: extraction and a dust mask. Never cut or shape foam with heat: the "
+                     "fumes are poisonous."),
         language::tr("Large masses of foam heat up inside, for hours. Let them cool in the open, away from "
                      "anything that burns."),
         language::tr("Never close a container of half-reacted or wet parts: gas builds up in it."),

@@ -95,7 +95,7 @@ void write_state(sheets::Inks& inks, Vec right_middle, const std::vector<ListedC
     if (mends > 0)
         words = language::tr("%1 to mend: do not cast yet").arg(mends);
     else if (looks > 0)
-        words += looks == 1 ? language::tr(", 1 look") : language::tr(", %1 looks").arg(looks);
+        words += language::tr(", %1 to look at").arg(looks);
     const double width = sheets::written_width(words, face);
     const QColor color = mends > 0 ? theme.red : looks > 0 ? theme.ochre : theme.ink;
     const Vec base = right_middle + Vec{mends + looks > 0 ? -10.0 : 0.0, face.px * theme::capital_share / 2};

@@ -59,7 +59,7 @@ void add_bar_lines(Column& column, const Summary& summary, const plan::StockPlan
                 pieces.append(sheets::part_words(part.label) + QStringLiteral(" ") +
                               summary.said(part.length_mm));
             }
-            column.lines(language::tr("%1, bar %2 of %3:  %4")
+            column.lines(language::tr("%1, piece %2 of %3:  %4")
                              .arg(language::goods_name(cut.stock))
                              .arg(++number)
                              .arg(cut.bars.size())
@@ -75,11 +75,12 @@ void add_sheets(Column& column, const Summary& summary, const plan::StockPlan& s
     if (const auto& boards = stock.cuts.boards; !boards.empty() && !boards.front().sheets.empty())
         first = most_high(summary, boards.front().sheets.front());
     column.head(language::tr("Cut sheets"), above_px + first);
-    column.lines(language::tr("Numbers are the order of cuts, each from edge to edge of the panel at hand; "
-                              "where a number has no room on its cut, a line leads to it. Kerf %1 and %2 off "
-                              "every edge are taken care of.")
-                     .arg(summary.said(summary.job.shop->kerf_mm), summary.said(5)),
-                 {theme::Face::regular, 11.5}, 15, 0);
+    column.lines(
+        language::tr(
+            "Numbers are the order of cuts, each from edge to edge of the piece; where a number has no room "
+            "on its cut, a line leads to it. Kerf %1 and %2 off every edge are taken care of.")
+            .arg(summary.said(summary.job.shop->kerf_mm), summary.said(5)),
+        {theme::Face::regular, 11.5}, 15, 0);
     column.down(8);
     for (std::size_t board = 0; board < stock.cuts.boards.size(); ++board)
         for (std::size_t index = 0; index < stock.cuts.boards[board].sheets.size(); ++index)
@@ -97,7 +98,7 @@ void add_too_large(Column& column, const plan::StockPlan& stock) {
         for (const int part : cut.too_long)
             words.append(sheets::part_words(stock.lengths[static_cast<std::size_t>(part)].label));
     if (words.isEmpty()) return;
-    column.lines(language::tr("Larger than any sheet or bar of its kind: ") +
+    column.lines(language::tr("Larger than any sheet or length of its kind: ") +
                      words.join(QStringLiteral(", ")),
                  {theme::Face::bold, 11.5}, 15, 0);
     column.down(6);
@@ -114,11 +115,10 @@ std::vector<Composed> cut_pages(const Summary& summary, const plan::Plan& plan) 
     column.table(buy_table(summary, stock));
     if (const auto costs = cost_table(summary, plan); !costs.rows.empty()) {
         column.head(language::tr("Cost of a set: one insert of each drawer"), 120);
-        column.lines(
-            language::tr("Whole kits, sheets and bars, those on the shelf too; one mold for the whole "
-                         "run; hours are the run sheet’s, our guess. Sealer, release and the like "
-                         "count where the shop says how they are sold."),
-            {theme::Face::regular, 11.5}, 15, 0);
+        column.lines(language::tr("Whole kits, sheets and lumber, those on the shelf too; one mold for the "
+                                  "whole run; hours are the run sheet’s, our guess. Sealer, release and the "
+                                  "like count where the shop says how they are sold."),
+                     {theme::Face::regular, 11.5}, 15, 0);
         column.down(4);
         column.table(costs);
     }

@@ -223,7 +223,7 @@ Table block_stock_table(const Summary& summary, const stock::DrawerStock& drawer
     Table table;
     table.columns = {{language::tr("body"), Align::left, 0, 34},
                      {language::tr("block"), Align::left, 0.8, 0, false, true},
-                     {language::tr("make"), Align::left, 0, 0, true},
+                     {language::tr("made as"), Align::left, 0, 0, true},
                      {language::tr("of"), Align::left, 1.7, 0, false, true},
                      {language::tr("stands"), Align::left, 0, 0, true},
                      {language::tr("cut to"), Align::right, 0, 0, true},
@@ -339,7 +339,7 @@ Table supply_table(const Summary&, const plan::StockPlan& stock) {
 Table missed_table(const Summary& summary, const plan::StockPlan& stock) {
     Table table;
     table.columns = {{language::tr("drawer"), Align::left, 1, 0},
-                     {language::tr("wall tops"), Align::right, 0, 0, true},
+                     {language::tr("box wall tops"), Align::right, 0, 0, true},
                      {language::tr("edges of base and plate"), Align::right, 0, 0, true},
                      {language::tr("end grain of blocks"), Align::right, 0, 0, true},
                      {language::tr("screw holes"), Align::right, 0, 0, true},

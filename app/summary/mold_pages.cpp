@@ -49,8 +49,9 @@ void add_plate(Column& column, const Summary& summary, const plan::DrawerPlan& p
     column.down(write_plate_gauges(column.inks(), column.here(), column.width(), summary, plan));
     add_drawing(column, summary, sheets::pressure_plate(summary.job, plan, sheets::Finish::washed), 560);
     column.head(language::tr("Holes, from the datum over the box’s front-left inner corner"), 80);
-    column.lines(language::tr("Closures have the number in which they are driven; loosen them in reverse."),
-                 body, 15, 0);
+    column.lines(
+        language::tr("Closures have the number in which they are tightened; loosen them in reverse."), body,
+        15, 0);
     column.down(4);
     column.table_in_two(sheets::drilling_table(summary.job, plan, sheets::DrillingWords::brief));
 }
@@ -60,9 +61,9 @@ void add_air(Column& column, const Summary& summary, const plan::DrawerPlan& pla
     const auto& air = *plan.air;
     column.turn_page();
     column.head(language::tr("Where air stays: mold, MIRRORED, from above"), 300);
-    column.lines(language::tr("Bands: the expansion at which the foam arrives. Rings: where it shuts air "
-                              "in, and the expansion at which that goes. %1 vents let it out; what stays "
-                              "is %2 and counts in the pressure. Foam squeezed out of them unpegged: %3.")
+    column.lines(language::tr("Bands: the rise at which the foam arrives. Rings: where it shuts air in, and "
+                              "the rise at which that goes. %1 vents let it out; what stays is %2 and counts "
+                              "in the pressure. Foam squeezed out of them unpegged: %3.")
                      .arg(air.vented.vents.size())
                      .arg(language::figures(plan::say_volume_ml(air.vented.air_ml, units)),
                           language::figures(plan::say_volume_ml(air.squeeze.out_ml, units))),
@@ -102,8 +103,8 @@ void add_pour(Column& column, const Summary& summary, const plan::DrawerPlan& pl
                            "take %3; %4 must be in when the mold is full.")
                   .arg(seconds(closing.plate_on_s), seconds(closing.close_margin_s), seconds(closing.close_s))
                   .arg(closing.in_by_contact)
-            : language::tr("The plate comes on at %1, which is %2 too late in the worse case: start "
-                           "closures before the pour, let another driver help, or cool the parts.")
+            : language::tr("The plate comes on at %1, which is %2 too late in the worse case: start closures "
+                           "before the pour, let one more person close, or cool the parts.")
                   .arg(seconds(closing.plate_on_s), seconds(-closing.close_margin_s)),
         body, 15, 0);
     column.down(16); // the longest event's words reach as far up

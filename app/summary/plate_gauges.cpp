@@ -57,7 +57,7 @@ std::vector<Gauge> gauges_of(const mold::PlateAnswer& answer, job::DisplayUnits 
     gauges.length(language::tr("gap under it"), Limit::gap, answer.gap_mm, answer.gap_limit_mm);
     double wall = 0;
     for (const auto& one : answer.walls) wall = std::max(wall, one.bow_mm);
-    gauges.length(language::tr("walls’ bow"), Limit::wall_bow, wall, mold::wall_bow_limit_mm);
+    gauges.length(language::tr("bow of box walls"), Limit::wall_bow, wall, mold::wall_bow_limit_mm);
     gauges.stress(language::tr("stress of the board"), Limit::stress, answer.stress_mpa,
                   answer.design.board.rupture_mpa / mold::stress_factor);
     if (answer.design.stiffener)

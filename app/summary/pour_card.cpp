@@ -99,8 +99,8 @@ QString who_does_what(const job::Shop& shop) {
     if (shop.people == 1)
         return language::tr(
             "One person: pre-start the closures before the clock, and have the plate within reach.");
-    return language::tr("First person: mix and pour. Second: set the plate on and peg the vents. "
-                        "Drivers of closures: %1, from opposite sides.")
+    return language::tr("First person: mix and pour. Second: set the plate on and peg the vents. People who "
+                        "close: %1, from opposite sides.")
         .arg(shop.drivers);
 }
 
@@ -132,12 +132,12 @@ std::vector<Composed> pour_card(const Summary& summary, const plan::DrawerPlan& 
     column.down(4);
     column.lines(who_does_what(*summary.job.shop), words, pitch, 0);
     column.down(6);
-    column.lines(
-        language::tr("Seconds are estimates for today's temperature (%1). Gloves, goggles, moving air; "
-                     "the material's safety sheet comes first. When it goes wrong: the rescue card.")
-            .arg(language::figures(
-                plan::say_temperature_c(summary.job.shop->temperature_c, summary.job.display_units))),
-        {theme::Face::regular, 11.5}, 15, 0);
+    column.lines(language::tr("Seconds are estimates for today's temperature (%1). Everybody in gloves, "
+                              "goggles and the breathing protection of the safety data sheet, moving air; "
+                              "that sheet comes first. When it goes wrong: the rescue card.")
+                     .arg(language::figures(plan::say_temperature_c(summary.job.shop->temperature_c,
+                                                                    summary.job.display_units))),
+                 {theme::Face::regular, 11.5}, 15, 0);
     return column.take();
 }
 

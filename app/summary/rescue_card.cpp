@@ -29,19 +29,20 @@ std::vector<Rescue> rescues() {
          language::tr("Leave it closed and let it cure. Make a test cup, take its figures, and cast again."),
          language::tr("Do not pour a second batch on cured foam: it does not bind well.")},
         {language::tr("A joint leaks."),
-         language::tr(
-             "Press clay on it with a gloved hand, from the side, and hold it until the foam has set there."),
+         language::tr("In gloves and goggles, from the side: press clay on it with a stick of wood, not the "
+                      "palm, and hold it until the foam has set there."),
          language::tr("Do not loosen closures to get at it.")},
         {language::tr("A corner of the plate lifts."),
-         language::tr("Drive the closures beside it from the side, or add clamps there. What has set under "
-                      "the gap is cut off."),
+         language::tr("Stand aside, at arm’s length: tighten only what is not tight yet, or set a clamp. If "
+                      "a closure pulls out, step back and leave it. What has set under the gap is cut off."),
          language::tr("Nobody leans over the mold: it is under pressure.")},
         {language::tr("The insert is stuck."),
-         language::tr("Give it another hour. Take the blocks’ screws out from below, blow air under an edge, "
-                      "peel from the edges."),
+         language::tr("Give it another hour. Take the blocks’ screws out from below; blow air under an edge, "
+                      "gently, goggles on, nobody opposite; peel from the edges."),
          language::tr("Do not pry with metal: it tears the foam and the sealer.")},
         {language::tr("Foam on skin or in eyes."),
-         language::tr("Stop, and do what the material’s safety sheet says. Have it at hand before the pour."),
+         language::tr("Stop. Eyes: rinse with running water at once, then a doctor. Skin: wipe off, wash "
+                      "with soap and water. More in the safety data sheet, which lies ready."),
          language::tr("Do not use solvent on skin.")},
     };
 }

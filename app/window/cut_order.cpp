@@ -23,7 +23,8 @@ CutOrder::CutOrder(Document& document, QWidget* parent)
     : QWidget(parent), document_(document), rows_(new QTreeWidget(this)) {
     rows_->setAccessibleName(tr("Cuts in order"));
     rows_->setColumnCount(columns);
-    rows_->setHeaderLabels({tr("Cut", "of a saw"), tr("Way"), tr("Fence at"), tr("Of a panel"), tr("Frees")});
+    rows_->setHeaderLabels(
+        {tr("Cut", "of a saw"), tr("Direction"), tr("Fence at"), tr("Of the piece"), tr("Part cut free")});
     rows_->setUniformRowHeights(true);
     rows_->setAllColumnsShowFocus(true);
     rows_->header()->setStretchLastSection(true);

@@ -48,7 +48,7 @@ PrintActs::PrintActs(const Desk& desk, Actions& actions, QObject* parent) : QObj
     actions.on("job.measuring_sheet", [this] {
         const auto units = desk_.document.job().display_units;
         write_sheet(print::measuring_sheet(units, usual_paper(units), printing_now()),
-                    tr("Blank measuring sheet"), QStringLiteral("-measuring.pdf"));
+                    tr("Form to write measures on"), QStringLiteral("-measuring.pdf"));
     });
     actions.on("job.photo_sheet", [this] {
         const auto paper = usual_paper(desk_.document.job().display_units);

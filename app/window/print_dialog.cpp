@@ -142,10 +142,10 @@ QWidget* PrintDialog::settings() {
     sheet_ = combo(pane, tr("Sheets"));
     sheet_->addItem(tr("All of them"), any);
     add(sheet_, tr("Pattern board"), print::TemplateKind::pattern_board);
-    add(sheet_, tr("Drawer check"), print::TemplateKind::drawer_check);
+    add(sheet_, tr("Trial sheet"), print::TemplateKind::drawer_check);
     add(sheet_, tr("Pressure plate, to drill"), print::TemplateKind::pressure_plate);
     add(sheet_, tr("Base, to drill"), print::TemplateKind::base_drilling);
-    add(sheet_, tr("Strips for the walls’ screws"), print::TemplateKind::wall_strips);
+    add(sheet_, tr("Strips for the box walls’ screws"), print::TemplateKind::wall_strips);
     add(sheet_, tr("Labels"), print::TemplateKind::labels);
     paper_ = combo(pane, tr("Paper"));
     add(paper_, tr("A4, 210 × 297 mm"), print::Paper::a4);
@@ -243,16 +243,16 @@ void PrintDialog::renew_pages() {
     if (to_->currentText() != before) show_correction();
     const bool no_printer = !drawings && QPrinterInfo::availablePrinterNames().isEmpty();
     const QString words =
-        templates ? tr("Print at 100 %, no fit-to-page: in the printer’s own window choose “actual size”. "
-                       "Hold a ruler to both scales of every page before you cut.")
+        templates  ? tr("Print at 100 %, not scaled to the page, in the printer’s own window too. Hold a "
+                         "ruler to both scales of every page before you cut.")
         : drawings ? tr("One unit of a drawing is one millimeter: open it at 100 %.")
-                   : tr("Print at 100 %, no fit-to-page: then the scales in the title blocks hold.");
+                   : tr("Print at 100 %, not scaled to the page: then the scales in the title blocks hold.");
     QStringList sentences{words};
     if (!changed_.isEmpty()) sentences.prepend(changed_);
     const print::Correction measured{short_->value(), long_->value()};
     if (!drawings && !print::is_sound(measured))
         sentences << tr("No printer is off by more than %1 mm in 100: some window fitted these pages. Print "
-                        "them at actual size and measure again.")
+                        "them at 100 % and measure again.")
                          .arg(language::figures(plan::fixed(print::correctable_mm, 1)));
     else if (!drawings && !print::is_none(measured))
         sentences << tr("Pages are corrected for what its scales measured, and say so. To measure again, "

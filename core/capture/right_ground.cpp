@@ -10,7 +10,7 @@ Expected<FlatPicture> flattened_as_said(std::string_view file, const Shot& shot)
     marked.ground = Ground::measuring_sheet;
     if (!flattened(file, marked)) return flat;
     return Problem("capture-other-sheet", {},
-                   phrase("the picture is of the measuring sheet, not of a blank one"),
+                   phrase("the picture is of the measuring sheet, not of white paper"),
                    phrase("Say that it is the measuring sheet"));
 }
 

@@ -82,8 +82,8 @@ Expected<Dose> dose_of(const DoseIn& in) {
     dose.poured_ml = poured_ml(dose.overpack, in.net_mm3, dose.expansion);
     if (all_liquid(in, dose.poured_ml))
         return refused(phrase("the liquid alone would fill the mold"),
-                       dose.overpack_auto ? phrase("make the insert thicker or use a foam that expands more")
-                                          : phrase("lower the overpack or use a foam that expands more"));
+                       dose.overpack_auto ? phrase("make the insert thicker or use a foam that rises more")
+                                          : phrase("lower the overpack or use a foam that rises more"));
     dose.none_passes = dose.overpack_auto && hard_if_high(in, dose.poured_ml);
     const double with_reserve_ml = dose.poured_ml * (1 + squeeze_out_share * dose.overpack);
     const auto batches = split(in, with_reserve_ml);

@@ -45,7 +45,7 @@ Cup read_cup(Reading& reading, JsonValue at, const char* scope) {
 void check_foam(Reading& reading, JsonValue at, const Foam& foam) {
     if (!(foam.rise_s > foam.pot_life_s))
         reading.report("foam-times", at, phrase("the foam has risen before its pot life is over"),
-                       phrase("Make \"rise_s\" longer than \"pot_life_s\""));
+                       phrase("Full rise must come after the pot life: check both times"));
     if (foam.stress40_kpa < foam.stress25_kpa)
         reading.report("foam-stress", at, phrase("the foam is softer at 40 % than at 25 % compression"),
                        phrase("Check the two stresses"));

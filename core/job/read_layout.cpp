@@ -47,7 +47,7 @@ Lying read_lying(Fields& fields) {
                                    [&](const Cylinder& c) { return !(lying.axis_mm > -c.diameter_mm / 2); });
     if (above)
         reading.report("lying", fields.object(), phrase("a cylinder lies wholly above the insert's face"),
-                       phrase("Make \"axis_mm\" larger than minus its radius"));
+                       phrase("The axis lies more than its radius above the face: lower it"));
     return lying;
 }
 

@@ -59,7 +59,7 @@ Closure read_closure(Reading& reading, JsonValue at) {
     closure.unknown = fields.rest();
     if (closure.kind != ClosureKind::screw && !closure.capacity_n)
         reading.report("missing", at, phrase("has no capacity, and only screws have a formula for it"),
-                       phrase("Add \"capacity_n\" from its data sheet"));
+                       phrase("Enter the load it holds, from its data sheet"));
     return closure;
 }
 
@@ -111,7 +111,7 @@ Shop read_shop(Reading& reading, JsonValue at) {
     fields.number("margin", shop.margin);
     if (!(shop.opens_h < shop.closes_h))
         reading.report("shop-hours", at, phrase("the shop closes before it opens"),
-                       phrase("Make \"closes_h\" greater than \"opens_h\""));
+                       phrase("Closing must be later than opening"));
     fields.length("saw_step_mm", shop.saw_step_mm);
     fields.length("kerf_mm", shop.kerf_mm);
     fields.lengths("drills_mm", shop.drills_mm);

@@ -84,7 +84,8 @@ Expected<std::optional<SvgTag>> SvgMarkup::next() {
             const auto inner = text_.find('[', at_);
             if (inner != std::string_view::npos && (end == std::string_view::npos || inner < end))
                 return problem(phrase("the file declares entities of its own"),
-                               phrase("Save it as plain SVG, without a declaration in brackets"));
+                               phrase("Save it as an SVG with nothing in it but outlines, without a "
+                                      "declaration in brackets"));
             at_ = end == std::string_view::npos ? text_.size() : end + 1;
             continue;
         }
@@ -117,7 +118,7 @@ Expected<std::string> SvgMarkup::attribute_value() {
         const auto one = character(text_.substr(at_ + 1, end - at_ - 1));
         if (!one)
             return problem(phrase("the file uses an entity that XML does not have"),
-                           phrase("Save it as plain SVG"));
+                           phrase("Save it as an SVG with nothing in it but outlines"));
         value += *one;
         at_ = end;
     }
@@ -156,7 +157,8 @@ Expected<std::optional<SvgTag>> SvgMarkup::tag() {
         if (!tag.attributes.emplace(key, *value).second)
             return problem(phrase("an attribute is given twice"), phrase("Save the drawing once more"));
         if (tag.attributes.size() > most_attributes)
-            return problem(phrase("a tag has more than 200 attributes"), phrase("Save it as plain SVG"));
+            return problem(phrase("a tag has more than 200 attributes"),
+                           phrase("Save it as an SVG with nothing in it but outlines"));
     }
     ++at_;
     any_ = true;

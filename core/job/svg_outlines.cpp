@@ -18,7 +18,7 @@ using shape::Vec;
 
 constexpr std::size_t most_bytes = 8'000'000;
 constexpr std::size_t most_outlines = 300;
-Phrase plain() { return phrase("Save it as plain SVG, with paths"); }
+Phrase plain() { return phrase("Save it as an SVG with nothing in it but outlines"); }
 
 bool among(std::string_view name, std::initializer_list<std::string_view> names) {
     return std::find(names.begin(), names.end(), name) != names.end();
@@ -136,7 +136,8 @@ class Reader {
         }
         if (found_.outlines.empty())
             return Problem{"svg-empty", "", phrase("the drawing has no closed outline"),
-                           phrase("Turn letters and strokes into paths, and save it as plain SVG")};
+                           phrase("Turn letters and strokes into paths, and save it as an SVG with nothing "
+                                  "in it but outlines")};
         if (!found_.sized)
             found_.notes.insert(found_.notes.begin(),
                                 phrase("The drawing does not say its size: 96 units were taken as one inch"));

@@ -104,7 +104,7 @@ class Drawing {
 
 Problem problem(std::size_t at, const Phrase& what) {
     return {"svg-path", phrase("character %1 of the path", verbatim(std::to_string(at + 1))), what,
-            phrase("Draw the path once more, or save it as plain SVG")};
+            phrase("Draw the path once more, or save it as an SVG with nothing in it but outlines")};
 }
 
 } // namespace

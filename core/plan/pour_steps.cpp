@@ -43,8 +43,14 @@ class Steps {
         const double mixed = job_.foam->mix_s, poured = mixed + dose_.pour_s,
                      plate_on = poured + job_.shop->set_plate_s;
         add("mixed", phrase("Mix"), {phrase("scrape sides and bottom while mixing")}, mixed);
-        add("poured", phrase("Pour"), {phrase("slots and blocks first, deepest last; never scrape out")},
+        add("poured", phrase("Pour"),
+            {phrase("in the order of the numbers on the pour map: slots, over blocks, the widest channel "
+                    "last; never scrape out")},
             poured);
+        if (narrow_slot()) {
+            auto& how = steps_.back().details;
+            how.insert(how.begin(), phrase("first brush some of the foam into the narrow slots"));
+        }
         add("plate-on", phrase("Plate on"), {}, plate_on);
         if (!drawer_.plate)
             steps_.back().details = {
@@ -104,15 +110,23 @@ class Steps {
         const double a_g = to_step(dose_.a_g / dose_.batches, job_.shop->scale_step_g);
         add("weigh-" + std::to_string(batch) + "-a",
             of_batch(batch, phrase("part A, in a cup of its own: %1", figure(say_mass_g(a_g, units)))),
-            {phrase("or %1; what sticks to the cup is missing: wet it and empty it first",
+            {phrase("or %1; what sticks to the cup is missing: rinse the cup with part A first and empty it; "
+                    "never with water",
                     figure(say_volume_ml(dose_.a_ml / dose_.batches, units)))});
+    }
+
+    /// Foam is helped through these; those that it never comes through are to be mended.
+    bool narrow_slot() const {
+        return std::any_of(drawer_.checks.begin(), drawer_.checks.end(), [](const layout::Check& check) {
+            return check.code == layout::Code::slot_narrow;
+        });
     }
 
     void close(double plate_on) {
         const int count = closure_count(drawer_);
         closed_s_ = plate_on + (drawer_.plate ? drawer_.plate->closing.close_s : 0);
-        if (count == 0) return add("closed", phrase("Drive the closures"));
-        add("closed", phrase("Drive the closures, %1 of them", figure(std::to_string(count))),
+        if (count == 0) return add("closed", phrase("Tighten the closures"));
+        add("closed", phrase("Tighten the closures, %1 of them", figure(std::to_string(count))),
             {phrase("in the order of their numbers on the plate")}, closed_s_);
     }
 

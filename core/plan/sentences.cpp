@@ -106,13 +106,13 @@ Phrase title(const Check& check, const job::Job& job) { // NOLINT(readability-fu
                       length(check.limit));
     case Code::screw_short:
         if (check.value <= 0)
-            return phrase("A screw does not reach the wall, needs %1 in it", length(check.limit));
-        return check.value < check.limit ? phrase("A screw goes %1 into the wall, needs %2",
+            return phrase("A screw does not reach the box wall, needs %1 in it", length(check.limit));
+        return check.value < check.limit ? phrase("A screw goes %1 into the box wall, needs %2",
                                                   length(check.value), length(check.limit))
-                                         : phrase("A screw goes %1 into the wall, which has room for %2",
+                                         : phrase("A screw goes %1 into the box wall, which has room for %2",
                                                   length(check.value), length(check.limit));
     case Code::board_thin:
-        return phrase("The wall is %1 thick, a screw in its edge needs %2", length(check.value),
+        return phrase("The box wall is %1 thick, a screw in its edge needs %2", length(check.value),
                       length(check.limit));
     case Code::close_late:
         return phrase("The plate is on at %1 s, must be on by %2 s", figure(fixed(check.value, 0)),
@@ -125,7 +125,7 @@ Phrase title(const Check& check, const job::Job& job) { // NOLINT(readability-fu
         return check.value <= check.limit
                    ? phrase("No closure in the shop’s list fits: a screw has to be %1 to %2 long",
                             figure(say_length_bare(check.value, units)), length(check.limit))
-                   : phrase("No closure in the shop’s list fits: the wall is too low for its screws");
+                   : phrase("No closure in the shop’s list fits: the box wall is too low for its screws");
     case Code::head_unchecked:
         return phrase("Whether screw heads pull through a board of %1 is not checked", length(check.value));
     case Code::stock_short:
@@ -194,9 +194,9 @@ Phrase advice(const Check& check, const job::Job& job) { // NOLINT(readability-f
     case Code::floor_slow:
         return phrase("Make the pocket shallower, the insert thicker, or split the block");
     case Code::slot_narrow:
-        return check.value < air::never_fills_mm
-                   ? phrase("Foam does not come through: move the blocks apart")
-                   : phrase("Coat the slot by brush before the pour, or move the blocks apart");
+        return check.value < air::never_fills_mm ? phrase("Foam does not come through: move the blocks apart")
+                                                 : phrase("As the pour begins, brush some of the mixed foam "
+                                                          "into the slot, or move the blocks apart");
     case Code::channel_shut:
         return phrase("Set a pour point in it");
     case Code::plate_bow:
@@ -215,7 +215,7 @@ Phrase advice(const Check& check, const job::Job& job) { // NOLINT(readability-f
         return phrase("Use a thicker board for the box or a thinner screw");
     case Code::close_late:
         return phrase(
-            "Start closures before the pour, let another driver help, use clamps or rods, or cooler parts");
+            "Start closures before the pour, let one more person close, use clamps or rods, or cooler parts");
     case Code::closures_few:
         return phrase("Buy or borrow the rest before the pour");
     case Code::closure_none:
@@ -224,9 +224,13 @@ Phrase advice(const Check& check, const job::Job& job) { // NOLINT(readability-f
     case Code::head_unchecked:
         return phrase("There is no published figure for it: lay a washer under each head");
     case Code::stock_short:
-        return phrase("Use a longer board or bar, or join it from two");
+        return check.subjects.empty() // a part of box or plate, not a block
+                   ? phrase("Use longer stock: a joint in plate, stiffener or box is not in the figures and "
+                            "would open")
+                   : phrase("Use longer stock, or join it from two");
     case Code::cut_small:
-        return phrase("Saw it off the edge of a wider piece, never between fence and blade");
+        return phrase("Cut it from a wider piece so that the narrow part falls off the free side of the "
+                      "blade; push stick, guard on");
     }
     return {};
 }

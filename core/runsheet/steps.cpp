@@ -56,7 +56,7 @@ class Steps {
             .materials = d.materials.coat;
         release(d, "release-1", phrase("First coat of release"), coating / 2, "seal-3");
         release(d, "release-2", phrase("Second coat of release"), coating / 2, "release-1");
-        add(d, "rehearse", phrase("Dry run of pouring and closing, empty, with a stopwatch"), rehearse, 0,
+        add(d, "rehearse", phrase("Dry run with a stopwatch, water poured into a tub"), rehearse, 0,
             {"release-1"});
     }
 
@@ -124,7 +124,7 @@ std::vector<Phrase> pour_gates(bool us_units) {
             us_units ? phrase("mold at 68 °F at least") : phrase("mold at 20 °C at least"),
             phrase("release dry"),
             phrase("test cup poured and entered"),
-            phrase("everybody in gloves and goggles, air moving")};
+            phrase("gloves, goggles, breathing protection; air moving")};
 }
 
 std::vector<Task> tasks_for(const std::vector<DrawerWork>& drawers, const ShopWork& shop) {

@@ -80,7 +80,7 @@ TEST_F(CaptureCommand, another_paper_is_told_apart) {
     EXPECT_EQ(exit_of("capture '" + picture + "' --out '" + job + "'", &said), 1);
     EXPECT_TRUE(one_line_of(said)) << said;
     EXPECT_FALSE(job::load_job(job));
-    EXPECT_EQ(exit_of("capture '" + picture + "' --sheet measuring-letter --out '" + job + "'", &said), 0)
+    EXPECT_EQ(exit_of("capture '" + picture + "' --on measuring-letter --out '" + job + "'", &said), 0)
         << said;
     expect_ell(job, 20);
 }
@@ -88,9 +88,10 @@ TEST_F(CaptureCommand, another_paper_is_told_apart) {
 TEST_F(CaptureCommand, marks_of_the_measuring_sheet_are_no_objects_on_a_blank_one) {
     const auto picture = kept(test::sheet_picture(print::Paper::a4, ell), "ell.png");
     std::string said;
-    EXPECT_EQ(exit_of("capture '" + picture + "' --sheet a4 --out '" + picture + ".json'", &said), 1);
+    EXPECT_EQ(exit_of("capture '" + picture + "' --on a4 --out '" + picture + ".json'", &said), 1);
     EXPECT_TRUE(one_line_of(said)) << said;
-    EXPECT_NE(said.find("not of a blank one"), std::string::npos) << said;
+    EXPECT_NE(said.find("not of white paper"), std::string::npos) << said;
+    EXPECT_NE(said.find("--on measuring-a4"), std::string::npos) << said;
 }
 
 TEST_F(CaptureCommand, a_scan_has_its_resolution_and_no_parallax) {
@@ -127,12 +128,14 @@ TEST(CaptureUsage, what_is_not_understood_is_64) {
     EXPECT_EQ(exit_of("capture"), 64);
     EXPECT_EQ(exit_of("capture x.png"), 64);
     EXPECT_EQ(exit_of("capture x.png y.png --out j.json"), 64);
-    EXPECT_EQ(exit_of("capture x.png --out j.json --scan 300 --sheet a4"), 64);
+    EXPECT_EQ(exit_of("capture x.png --out j.json --scan 300 --on a4"), 64);
     EXPECT_EQ(exit_of("capture x.png --out j.json --scan 3"), 64);
-    EXPECT_EQ(exit_of("capture x.png --out j.json --sheet a3"), 64);
+    EXPECT_EQ(exit_of("capture x.png --out j.json --on scan --scan 300"), 64);
+    EXPECT_NE(exit_of("capture x.png --out j.json --on scan"), 64);
+    EXPECT_EQ(exit_of("capture x.png --out j.json --on a3"), 64);
     EXPECT_EQ(exit_of("capture x.png --out j.json --height -2"), 64);
-    EXPECT_EQ(exit_of("capture x.png --out j.json --camera nan"), 64);
-    EXPECT_EQ(exit_of("check x.json --camera 400"), 64);
+    EXPECT_EQ(exit_of("capture x.png --out j.json --lens nan"), 64);
+    EXPECT_EQ(exit_of("check x.json --lens 400"), 64);
 }
 
 TEST(CaptureUsage, a_build_without_it_says_so) {

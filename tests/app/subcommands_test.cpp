@@ -124,12 +124,14 @@ TEST(Subcommands, arrange_splits_and_tells_which_drawer_would_do) {
     std::string said;
     EXPECT_EQ(arranged("", &said), 0);
     EXPECT_EQ(said, "placed: 3\nfound no room: 0\n") << "split over both";
-    EXPECT_EQ(arranged("--into one", &said), 0);
+    EXPECT_EQ(arranged("--one-drawer", &said), 0);
     EXPECT_EQ(said, "d2 takes 3 of 3\nd1 takes 2 of 3\nplaced: 3\nfound no room: 0\n");
     EXPECT_EQ(arranged("--into d1", &said), 1);
     EXPECT_EQ(said.find("placed: 2\nfound no room: 1\nof the room within the edges: objects need 6"), 0U)
         << said;
     EXPECT_EQ(arranged("--into d7", &said), 64);
+    EXPECT_EQ(arranged("--into d1 --one-drawer", &said), 64);
+    EXPECT_EQ(arranged("--one-drawer=d1", &said), 64);
 }
 
 /// Two of 80 × 80 that only a thin wall lets into the drawer.

@@ -136,7 +136,7 @@ TEST(PasteDialog, header_separator_and_decimal_mark_can_be_put_right) {
     ASSERT_EQ(o.dialog.objects().size(), 1U);
     test::button(o.dialog, "First row is a header").click();
     EXPECT_TRUE(o.dialog.objects().empty());
-    auto& separator = dynamic_cast<QComboBox&>(field(o.dialog, "Cells between"));
+    auto& separator = dynamic_cast<QComboBox&>(field(o.dialog, "Cells separated by"));
     separator.setFocus();
     QTest::keyClick(&separator, Qt::Key_End);
     EXPECT_TRUE(o.dialog.objects().empty());

@@ -59,7 +59,7 @@ TEST(ShopForm, is_typed_in_the_jobs_units_or_others) {
     type(form, "Closes at", "9");
     EXPECT_FALSE(form.value().has_value()); // closes before it opens
     type(form, "Opens at", "6.5");
-    type(form, "Margin", "25");
+    type(form, "Markup", "25");
     type(form, "An hour costs", "52");
     type(form, "Scale's step", "5");
     ASSERT_TRUE(form.value().has_value());

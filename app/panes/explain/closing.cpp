@@ -69,12 +69,12 @@ class ClosingTimes {
                         QStringLiteral("{plate_on} + {closing}"),
                         {{"plate_on", tr("plate on"), closing_.plate_on_s, QStringLiteral("s"), Input::figure,
                           QStringLiteral("closing.plate_on")},
-                         {"closing", tr("driving them all"), closing_.close_s, QStringLiteral("s"),
-                          Input::shop, tr("number over drivers, times the seconds each takes")}},
+                         {"closing", tr("tightening them all"), closing_.close_s, QStringLiteral("s"),
+                          Input::shop, tr("number over people closing, times the seconds each takes")}},
                         seconds(at)};
         put("all_in", tr("all closures in"), seconds(at).text(),
-            {(drivers == 1 ? tr("%1 closures, one driver.").arg(count_)
-                           : tr("%1 closures, %2 drivers.").arg(count_).arg(drivers)),
+            {(drivers == 1 ? tr("%1 closures, one person closing.").arg(count_)
+                           : tr("%1 closures, %2 people closing.").arg(count_).arg(drivers)),
              {line},
              {},
              {}});
@@ -104,8 +104,8 @@ class ClosingTimes {
              {},
              tr("How much quicker foam may be: our guess."),
              in_time() ? QString()
-                       : tr("What helps: screws started beforehand, a second driver, clamps or rods with "
-                            "wing nuts, cooler parts.")},
+                       : tr("What helps: screws started beforehand, one more person closing, clamps or rods "
+                            "with wing nuts, cooler parts.")},
             MoldFigure::Limit{s >= 0 ? 0.0 : 1.5, s < 0, s < 0});
     }
 

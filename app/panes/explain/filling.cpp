@@ -87,7 +87,7 @@ class Filling {
         line.terms = {
             rule("start", tr("usual overpack"), start, QStringLiteral("%"), tr("common practice, no source")),
             rule("full", tr("filled"), casting::flow_index, {},
-                 tr("foam does not flow for nothing; from moldings, no source")),
+                 tr("foam does not flow for nothing; our guess")),
             deep(volume),
             answer_.rise(),
             low_rise(),

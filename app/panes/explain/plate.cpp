@@ -93,8 +93,8 @@ class Plate {
             {answer_.job.mold.closure ? fixed : found,
              {},
              tr("Even pitch along each wall, the first 30 mm from a corner or more: common practice."),
-             tr("The numbers on the sheet are the order in which they are driven: the middles of the sides, "
-                "corners, halves, always opposite pairs. Loosen them in reverse.")});
+             tr("The numbers on the sheet are the order in which they are tightened: the middles of the "
+                "sides, corners, halves, always opposite pairs. Loosen them in reverse.")});
         if (other)
             put("end_closures", tr("at stiffeners’ ends"), pieces_of(ends, design_.end_closure.name),
                 {tr("A closure of its own at each end of a stiffener takes the most: the worst pull falls by "
@@ -125,8 +125,8 @@ class Plate {
             limit(mold::Limit::gap, plate_.gap_mm, plate_.gap_limit_mm));
         double wall = 0;
         for (const auto& one : plate_.walls) wall = std::max(wall, one.bow_mm);
-        put("walls", tr("bow of the walls"), of(small(wall), small(mold::wall_bow_limit_mm)),
-            {tr("The longest wall as a plate held at its four edges, at the pressure when closed."),
+        put("walls", tr("bow of box walls"), of(small(wall), small(mold::wall_bow_limit_mm)),
+            {tr("The longest box wall as a plate held at its four edges, at the pressure when closed."),
              {},
              tr("Plate tables for an even load."),
              tr("The limit is our guess.")},
@@ -139,7 +139,7 @@ class Plate {
         const Line line{
             tr("allowed"),
             QStringLiteral("{rupture} / {factor}"),
-            {{"rupture", tr("rupture of it"),
+            {{"rupture", tr("its modulus of rupture"),
               is_metric(answer_.units()) ? rupture : rupture * 1000 / drawercast::units::kpa_per_psi,
               most.unit, Input::shop, tr("of the board or piece in the shop’s list")},
              rule("factor", tr("margin"), mold::stress_factor, {}, tr("common practice"))},
@@ -170,15 +170,15 @@ class Plate {
         const Line line{tr("allowed pull"),
                         QStringLiteral("{capacity} / {factor}"),
                         {{"capacity", tr("what one holds, on average"), scale.of(capacity), scale.unit,
-                          Input::shop, tr("a screw’s by its diameter, depth and the wall’s density")},
+                          Input::shop, tr("a screw’s by its diameter, depth and the box wall’s density")},
                          rule("factor", tr("margin"), mold::capacity_factor, {}, tr("common practice"))},
                         most};
         put("pull", tr("worst closure"), of(answer_.said_n(pull).text(), most.text()),
             {tr("The greatest pull at the pressure to build for, with closures twice as stiff. The plate "
                 "pries at its rim, so the worst pulls about twice what an even share would be."),
              {line},
-             tr("Withdrawal from a wall’s edge by the Wood Handbook’s form, 31.8·√D·(L − D/3)^1.25·G² in N "
-                "and mm; other closures as the shop’s list says."),
+             tr("Withdrawal from a box wall’s edge by the Wood Handbook’s formula, 31.8·√D·(L − D/3)^1.25·G² "
+                "in N and mm; other closures as the shop’s list says."),
              tr("Holes in an edge strip after a few drives: shift them half a pitch then (our guess). "
                 "Whether a head pulls through the board is not checked: there is no published figure for "
                 "it.")},
@@ -190,7 +190,8 @@ class Plate {
         const QString pieces =
             next.stiffeners > 0 ? pieces_of(next.stiffeners, next.stiffener) : tr("no stiffener");
         put("next", tr("next best"), tr("%1, %2").arg(language::goods_name(next.board), pieces),
-            {tr("With %1 closures, at a higher price. Fix it in the mold’s form to have it.")
+            {tr("With %1 closures, at a higher price. Fix it under Mold, How the molds are built, to have "
+                "it.")
                  .arg(next.closures),
              {},
              {},

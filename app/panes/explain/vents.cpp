@@ -57,14 +57,13 @@ class Vents {
         QStringList said;
         for (const auto& [mm, count] : drills)
             said << tr("%1, ⌀%2").arg(count).arg(text(plan::say_length(mm, answer_.units())));
-        QString rule =
-            tr("As few as leave no air pocket more than a little air, each at a pocket; then, where "
-               "none is near, one in each corner and along the walls.");
+        QString rule = tr("As few as leave no air pocket more than a little air, each at an air pocket; "
+                          "then, where none is near, one in each corner and along the box walls.");
         if (own > 0) rule += u' ' + tr("Of them %n set by you.", nullptr, own);
         put("holes", tr("vents"), said.isEmpty() ? tr("none") : said.join(QStringLiteral(" + ")),
             {rule,
              {},
-             tr("Where the pockets are: this program’s own model. Corners and walls: common practice."),
+             tr("Where the air pockets are: this program’s own model. Corners and walls: common practice."),
              tr("Vents keep two diameters of wood to closures and stiffeners.")});
     }
 

@@ -83,7 +83,7 @@
     </message>
     <message>
         <source>%1 %2 % of the rise, our guess</source>
-        <translation>%1 %2 % des Aufschäumens, unsere Schätzung</translation>
+        <translation>%1 %2 % des Steigfaktors, unsere Annahme</translation>
     </message>
     <message>
         <source>%1 %2: %3</source>
@@ -160,7 +160,7 @@
     </message>
     <message>
         <source>%1 casts on the same holes: in an edge they strip after 3 to 5 drives (our guess). Shift the closures by half their spacing.</source>
-        <translation>%1 Güsse auf denselben Löchern: In einer Kante reißen sie nach 3 bis 5 Mal aus (unsere Schätzung). Die Verschlüsse um den halben Abstand versetzen.</translation>
+        <translation>%1 Güsse auf denselben Löchern: In einer Kante reißen sie nach 3 bis 5 Mal aus (unsere Annahme). Die Verschlüsse um den halben Abstand versetzen.</translation>
     </message>
     <message>
         <source>%1 chosen</source>
@@ -171,12 +171,12 @@
         <translation>%1 Verschlüsse</translation>
     </message>
     <message>
-        <source>%1 closures, %2 drivers.</source>
-        <translation>%1 Verschlüsse, %2 Schrauber.</translation>
+        <source>%1 closures, %2 people closing.</source>
+        <translation>%1 Verschlüsse, %2 Leute schließen.</translation>
     </message>
     <message>
-        <source>%1 closures, one driver.</source>
-        <translation>%1 Verschlüsse, ein Schrauber.</translation>
+        <source>%1 closures, one person closing.</source>
+        <translation>%1 Verschlüsse, einer schließt.</translation>
     </message>
     <message>
         <source>%1 corners</source>
@@ -184,7 +184,7 @@
     </message>
     <message>
         <source>%1 cups: rise ×%2 in the mean, standard deviation %3, ± %4 % from the least to the greatest; ± %5 % is reckoned with, never less than 4 % (our guess).</source>
-        <translation>%1 Becher: Steigfaktor im Mittel ×%2, Standardabweichung %3, ± %4 % vom kleinsten zum größten; gerechnet wird mit ± %5 %, nie unter 4 % (unsere Schätzung).</translation>
+        <translation>%1 Becher: Steigfaktor im Mittel ×%2, Standardabweichung %3, ± %4 % vom kleinsten zum größten; gerechnet wird mit ± %5 %, nie unter 4 % (unsere Annahme).</translation>
     </message>
     <message>
         <source>%1 forward</source>
@@ -384,8 +384,8 @@
         <translation>%1, %2: %3 lang; Maße vom Ende %4</translation>
     </message>
     <message>
-        <source>%1, bar %2 of %3:  %4</source>
-        <translation>%1, Leiste %2 von %3:  %4</translation>
+        <source>%1, piece %2 of %3:  %4</source>
+        <translation>%1, Stück %2 von %3:  %4</translation>
     </message>
     <message>
         <source>%1, by the cup</source>
@@ -596,7 +596,7 @@
     </message>
     <message>
         <source>&amp;Fit a side</source>
-        <translation>S&amp;piel je Seite</translation>
+        <translation>&amp;Passung je Seite</translation>
     </message>
     <message>
         <source>&amp;Floor at least</source>
@@ -667,7 +667,7 @@
         <translation>&amp;Bisher Bestes behalten</translation>
     </message>
     <message>
-        <source>&amp;Kerf</source>
+        <source>Ker&amp;f</source>
         <translation>Sch&amp;nittbreite</translation>
     </message>
     <message>
@@ -703,7 +703,7 @@
         <translation>&amp;Lange Seite</translation>
     </message>
     <message>
-        <source>&amp;Margin</source>
+        <source>&amp;Markup</source>
         <translation>&amp;Aufschlag</translation>
     </message>
     <message>
@@ -868,7 +868,7 @@
     </message>
     <message>
         <source>&amp;Setting the plate</source>
-        <translation>Druckplatte &amp;aufsetzen</translation>
+        <translation>Druckplatte &amp;auflegen</translation>
     </message>
     <message>
         <source>&amp;Sheets</source>
@@ -908,7 +908,7 @@
     </message>
     <message>
         <source>&amp;Trimmings</source>
-        <translation>&amp;Abschnitt</translation>
+        <translation>&amp;Beschnitt</translation>
     </message>
     <message>
         <source>&amp;Undo</source>
@@ -1007,16 +1007,12 @@
         <translation>, %1 an den Enden der Versteifungen</translation>
     </message>
     <message>
-        <source>, %1 looks</source>
-        <translation>, %1 Bedenken</translation>
+        <source>, %1 to look at</source>
+        <translation>, %1 zu bedenken</translation>
     </message>
     <message>
         <source>, %1 stiffeners </source>
         <translation>, %1 Versteifungen </translation>
-    </message>
-    <message>
-        <source>, 1 look</source>
-        <translation>, 1 Bedenken</translation>
     </message>
     <message>
         <source>, and depth / </source>
@@ -1081,11 +1077,11 @@
     </message>
     <message>
         <source>0.5 mm deeper, our guess</source>
-        <translation>0,5 mm tiefer, unsere Schätzung</translation>
+        <translation>0,5 mm tiefer, unsere Annahme</translation>
     </message>
     <message>
         <source>0.5 mm less deep, our guess</source>
-        <translation>0,5 mm weniger tief, unsere Schätzung</translation>
+        <translation>0,5 mm weniger tief, unsere Annahme</translation>
     </message>
     <message>
         <source>1 : 1, true size</source>
@@ -1129,7 +1125,7 @@
     </message>
     <message>
         <source>3 pre-started, 5 not (common practice)</source>
-        <translation>3 vorgeschraubt, 5 nicht (üblich)</translation>
+        <translation>3 vorher angesetzt, 5 nicht (üblich)</translation>
     </message>
     <message>
         <source>4 in</source>
@@ -1200,6 +1196,10 @@
         <translation>Eine geschlossene Form steht unter Druck und kann bersten. Niemand beugt sich darüber oder steht darüber; erst öffnen, wenn der Schaum ausgehärtet ist.</translation>
     </message>
     <message>
+        <source>Saw, drill and blade: guards on, push stick, cut away from the hand. Sawing board and foam makes dust: extraction and a dust mask. Never cut or shape foam with heat: the fumes are poisonous.</source>
+        <translation>Säge, Bohrer, Klinge: Schutzhauben, Schiebestock, vom Körper weg schneiden. Beim Sägen von Platten und Schaum entsteht Staub: absaugen, Staubmaske. Schaum nie mit Hitze schneiden oder formen: giftige Dämpfe.</translation>
+    </message>
+    <message>
         <source>A closure of its own at each end of a stiffener takes the most: the worst pull falls by a good third.</source>
         <translation>Ein eigener Verschluss an jedem Ende einer Versteifung nimmt das meiste: Die größte Zugkraft sinkt um gut ein Drittel.</translation>
     </message>
@@ -1224,8 +1224,8 @@
         <translation>Eine Schublade hat noch keine Dosis: Die Prüfungen sagen, warum.</translation>
     </message>
     <message>
-        <source>A gas&amp;ket strip on the walls</source>
-        <translation>Dich&amp;tband auf den Wänden</translation>
+        <source>A gas&amp;ket strip on the box walls</source>
+        <translation>Dich&amp;tband auf den Kastenwänden</translation>
     </message>
     <message>
         <source>A monotone cubic (Fritsch and Butland, 1984) through the times of your test cup.</source>
@@ -1245,15 +1245,15 @@
     </message>
     <message>
         <source>A real mold differs by what the saw and the sealer take: the band allows for 0.5 mm of depth, our guess.</source>
-        <translation>Eine wirkliche Form weicht ab um das, was Säge und Versiegelung nehmen: Die Spanne rechnet mit 0,5 mm Tiefe, unsere Schätzung.</translation>
+        <translation>Eine wirkliche Form weicht ab um das, was Säge und Versiegelung nehmen: Die Spanne rechnet mit 0,5 mm Tiefe, unsere Annahme.</translation>
     </message>
     <message>
-        <source>A set is one insert of each drawer; the first is ready after %1 shop days. Whole sheets, bars and kits are charged, those on the shelf too. Hours are the run sheet’s, our guess.</source>
-        <translation>Ein Satz ist ein Einsatz je Schublade; der erste ist nach %1 Werktagen fertig. Ganze Platten, Leisten und Gebinde werden berechnet, auch vorhandene. Stunden vom Ablaufblatt, unsere Schätzung.</translation>
+        <source>A set is one insert of each drawer; the first is ready after %1 shop days. Whole sheets, lumber and kits are charged, those on the shelf too. Hours are the run sheet’s, our guess.</source>
+        <translation>Ein Satz ist ein Einsatz je Schublade; der erste ist nach %1 Werktagen fertig. Ganze Platten, Kanthölzer und Gebinde werden berechnet, auch vorhandene. Stunden vom Ablaufblatt, unsere Annahme.</translation>
     </message>
     <message>
         <source>A smooth start (3 v² − 2 v³) and a rise of first order that is 99 % done in the label’s time: both our guess.</source>
-        <translation>Ein sanfter Anfang (3 v² − 2 v³) und ein Aufschäumen erster Ordnung, das in der Zeit des Etiketts zu 99 % fertig ist: beides unsere Schätzung.</translation>
+        <translation>Ein sanfter Anfang (3 v² − 2 v³) und ein Aufschäumen erster Ordnung, das in der Zeit des Etiketts zu 99 % fertig ist: beides unsere Annahme.</translation>
     </message>
     <message>
         <source>A straight cup</source>
@@ -1433,7 +1433,7 @@
     </message>
     <message>
         <source>All figures are estimates from the values entered and stated. The material’s own data sheet, local codes and licensed practice come first.</source>
-        <translation>Alle Zahlen sind Abschätzungen aus den genannten eingegebenen Werten. Das Datenblatt des Materials, örtliche Vorschriften und Fachleute gehen vor.</translation>
+        <translation>Alle Zahlen sind Schätzungen aus den genannten eingegebenen Werten. Das Datenblatt des Materials, örtliche Vorschriften und Fachleute gehen vor.</translation>
     </message>
     <message>
         <source>All of a size</source>
@@ -1461,7 +1461,7 @@
     </message>
     <message>
         <source>An estimate: all gas shut in bubbles, nothing vented or dissolved, the liquid as it was.</source>
-        <translation>Eine Abschätzung: alles Gas in Blasen eingeschlossen, nichts entwichen oder gelöst, die Flüssigkeit unverändert.</translation>
+        <translation>Eine Schätzung: alles Gas in Blasen eingeschlossen, nichts entwichen oder gelöst, die Flüssigkeit unverändert.</translation>
     </message>
     <message>
         <source>An h&amp;our costs</source>
@@ -1477,7 +1477,7 @@
     </message>
     <message>
         <source>An overpack of 10 to 25 % is common practice, no source; the limits of the band are our guess.</source>
-        <translation>Überfüllung von 10 bis 25 % ist üblich, ohne Quelle; die Grenzen der Spanne sind unsere Schätzung.</translation>
+        <translation>Überfüllung von 10 bis 25 % ist üblich, ohne Quelle; die Grenzen der Spanne sind unsere Annahme.</translation>
     </message>
     <message>
         <source>Apart</source>
@@ -1528,8 +1528,8 @@
         <translation>Gussergebnis</translation>
     </message>
     <message>
-        <source>As few as leave no air pocket more than a little air, each at a pocket; then, where none is near, one in each corner and along the walls.</source>
-        <translation>So wenige, dass in keinem Lufteinschluss mehr als ein wenig Luft bleibt, je eines pro Einschluss; dann, wo keines in der Nähe ist, eines in jeder Ecke und entlang der Wände.</translation>
+        <source>As few as leave no air pocket more than a little air, each at an air pocket; then, where none is near, one in each corner and along the box walls.</source>
+        <translation>So wenige, dass in keinem Lufteinschluss mehr als ein wenig Luft bleibt, je eines pro Einschluss; dann, wo keines in der Nähe ist, eines in jeder Ecke und entlang der Kastenwände.</translation>
     </message>
     <message>
         <source>As found</source>
@@ -1580,7 +1580,7 @@
         <translation>Automatisch: die übliche Überfüllung, je 1 % erhöht, bis die Form am unteren Ende gefüllt ist.</translation>
     </message>
     <message>
-        <source>B&amp;ow of the back</source>
+        <source>B&amp;ow of the underside</source>
         <translation>&amp;Durchbiegung der Unterseite</translation>
     </message>
     <message>
@@ -1596,8 +1596,8 @@
         <translation>Hinten links nach vorn rechts</translation>
     </message>
     <message>
-        <source>Bands: the expansion at which the foam arrives. Rings: where it shuts air in, and the expansion at which that goes. %1 vents let it out; what stays is %2 and counts in the pressure. Foam squeezed out of them unpegged: %3.</source>
-        <translation>Bänder: das Aufschäumen, bei dem der Schaum ankommt. Ringe: wo er Luft einschließt, und das Aufschäumen, bei dem sie geht. %1 Entlüftungslöcher lassen sie hinaus; was bleibt, ist %2 und zählt im Druck mit. Austritt, wenn nicht zugestöpselt: %3.</translation>
+        <source>Bands: the rise at which the foam arrives. Rings: where it shuts air in, and the rise at which that goes. %1 vents let it out; what stays is %2 and counts in the pressure. Foam squeezed out of them unpegged: %3.</source>
+        <translation>Bänder: der Steigfaktor, bei dem der Schaum ankommt. Ringe: wo er Luft einschließt, und der Steigfaktor, bei dem sie geht. %1 Entlüftungslöcher lassen sie hinaus; was bleibt, ist %2 und zählt im Druck mit. Austritt, wenn nicht zugestöpselt: %3.</translation>
     </message>
     <message>
         <source>Base</source>
@@ -1624,24 +1624,24 @@
         <translation>Zwischen zwei Aussparungen</translation>
     </message>
     <message>
-        <source>Blank measuring sheet</source>
-        <translation>Leeres Messblatt</translation>
+        <source>Form to write measures on</source>
+        <translation>Aufmaßblatt zum Ausfüllen</translation>
     </message>
     <message>
-        <source>Blank measuring sheet…</source>
-        <translation>Leeres Messblatt…</translation>
+        <source>Form to write measures on…</source>
+        <translation>Aufmaßblatt zum Ausfüllen…</translation>
     </message>
     <message>
-        <source>Blank sheet, A4</source>
-        <translation>Leeres Blatt, A4</translation>
+        <source>White paper, A4</source>
+        <translation>Weißes Papier, A4</translation>
     </message>
     <message>
-        <source>Blank sheet, Letter</source>
-        <translation>Leeres Blatt, Letter</translation>
+        <source>White paper, Letter</source>
+        <translation>Weißes Papier, Letter</translation>
     </message>
     <message>
-        <source>Blank sheet, other size</source>
-        <translation>Leeres Blatt, andere Größe</translation>
+        <source>White paper, other size</source>
+        <translation>Weißes Papier, andere Größe</translation>
     </message>
     <message>
         <source>Blocks are cut smaller by it</source>
@@ -1668,12 +1668,12 @@
         <translation>Platten, wie gesägt</translation>
     </message>
     <message>
-        <source>Boards, bars and tubes</source>
-        <translation>Platten, Leisten und Rohre</translation>
+        <source>Boards, lumber and tubes</source>
+        <translation>Platten, Kantholz und Rohre</translation>
     </message>
     <message>
         <source>Bow and gap at %1 (closed), stress and pull at %2 (to build for). Estimates.</source>
-        <translation>Durchbiegung und Spalt bei %1 (geschlossen), Spannung und Zug bei %2 (Bemessungsdruck). Abschätzungen.</translation>
+        <translation>Durchbiegung und Spalt bei %1 (geschlossen), Spannung und Zug bei %2 (Bemessungsdruck). Schätzungen.</translation>
     </message>
     <message>
         <source>Box and cuts</source>
@@ -1709,7 +1709,7 @@
     </message>
     <message>
         <source>By how much the plate may come on later and still as many closures are in, at every moment of the rise, as the pressure to build for needs; and once more with foam a fifth quicker.</source>
-        <translation>Um wie viel später die Druckplatte aufkommen darf, sodass in jedem Moment des Aufschäumens so viele Verschlüsse drin sind, wie der Bemessungsdruck verlangt; und noch einmal mit Schaum, der ein Fünftel schneller ist.</translation>
+        <translation>Um wie viel später die Druckplatte aufgelegt werden darf, sodass in jedem Moment des Aufschäumens so viele Verschlüsse angezogen sind, wie der Bemessungsdruck verlangt; und noch einmal mit Schaum, der ein Fünftel schneller ist.</translation>
     </message>
     <message>
         <source>By its inside &amp;size</source>
@@ -1725,7 +1725,7 @@
     </message>
     <message>
         <source>By the label: foam and day may differ by ± 10 %, our guess. A test cup narrows that to ± 4 %.</source>
-        <translation>Nach Etikett: Schaum und Tag können um ± 10 % abweichen, unsere Schätzung. Ein Probebecher verengt das auf ± 4 %.</translation>
+        <translation>Nach Etikett: Schaum und Tag können um ± 10 % abweichen, unsere Annahme. Ein Probebecher verengt das auf ± 4 %.</translation>
     </message>
     <message>
         <source>By volume; data sheet</source>
@@ -1780,11 +1780,11 @@
         <translation>Sicherheit</translation>
     </message>
     <message>
-        <source>Cells &amp;between</source>
+        <source>Cells separated &amp;by</source>
         <translation>Zellen &amp;getrennt durch</translation>
     </message>
     <message>
-        <source>Cells between</source>
+        <source>Cells separated by</source>
         <translation>Zellen getrennt durch</translation>
     </message>
     <message>
@@ -1924,11 +1924,11 @@
         <translation>Form schließen</translation>
     </message>
     <message>
-        <source>Closures are numbered as they are driven, and loosened in reverse. Drill them through the plate; with the plate on the box, drill the pilots into the walls.</source>
-        <translation>Verschlüsse tragen die Nummer, in der sie angezogen werden; umgekehrt lösen. Durch die Druckplatte bohren; mit der Platte auf dem Kasten in die Wände vorbohren.</translation>
+        <source>Closures are numbered as they are tightened, and loosened in reverse. Drill them through the plate; with the plate on the box, drill the pilots into the box walls.</source>
+        <translation>Verschlüsse tragen die Nummer, in der sie angezogen werden; umgekehrt lösen. Durch die Druckplatte bohren; mit der Druckplatte auf dem Kasten in die Kastenwände vorbohren.</translation>
     </message>
     <message>
-        <source>Closures have the number in which they are driven; loosen them in reverse.</source>
+        <source>Closures have the number in which they are tightened; loosen them in reverse.</source>
         <translation>Verschlüsse tragen die Nummer, in der sie angezogen werden; umgekehrt lösen.</translation>
     </message>
     <message>
@@ -2212,7 +2212,7 @@
         <translation>Schublade %1</translation>
     </message>
     <message>
-        <source>Drawer check</source>
+        <source>Trial sheet</source>
         <translation>Probeblatt</translation>
     </message>
     <message>
@@ -2324,8 +2324,8 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
         <translation>Eingabe</translation>
     </message>
     <message>
-        <source>Equal &amp;walls serve all drawers, cast one after the other</source>
-        <translation>Gleiche &amp;Wände für alle Schubladen, nacheinander gegossen</translation>
+        <source>Equal box &amp;walls serve all drawers, cast one after the other</source>
+        <translation>Gleiche Kasten&amp;wände für alle Schubladen, nacheinander gegossen</translation>
     </message>
     <message>
         <source>Equal walls</source>
@@ -2436,8 +2436,8 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
         <translation>Festigkeit</translation>
     </message>
     <message>
-        <source>First person: mix and pour. Second: set the plate on and peg the vents. Drivers of closures: %1, from opposite sides.</source>
-        <translation>Erster: mischen und gießen. Zweiter: Druckplatte aufsetzen und Entlüftungslöcher zustöpseln. Schrauber für Verschlüsse: %1, von gegenüberliegenden Seiten.</translation>
+        <source>First person: mix and pour. Second: set the plate on and peg the vents. People who close: %1, from opposite sides.</source>
+        <translation>Erster: mischen und gießen. Zweiter: Druckplatte auflegen und Entlüftungslöcher zustöpseln. Leute, die schließen: %1, von gegenüberliegenden Seiten.</translation>
     </message>
     <message>
         <source>First row is a &amp;header</source>
@@ -2473,7 +2473,7 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
     </message>
     <message>
         <source>Foam thinner than this is listed under the checks: below 60 % of it as something to mend, else to look at. Empty fields go by the foam&apos;s firmness: common practice where round, our guess between.</source>
-        <translation>Dünnerer Schaum steht in den Prüfungen: unter 60 % davon als zu beheben, sonst als zu bedenken. Leere Felder folgen der Festigkeit des Schaums: üblich, wo rund, sonst unsere Schätzung.</translation>
+        <translation>Dünnerer Schaum steht in den Prüfungen: unter 60 % davon als zu beheben, sonst als zu bedenken. Leere Felder folgen der Festigkeit des Schaums: üblich, wo rund, sonst unsere Annahme.</translation>
     </message>
     <message>
         <source>Foam to buy, whole job</source>
@@ -2552,8 +2552,8 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
         <translation>Von hier an drückt der Schaum. Auf die langsamere der beiden Kurven wird nicht gewartet.</translation>
     </message>
     <message>
-        <source>From memory, until a cast has given it</source>
-        <translation>Aus Erfahrung, bis ein Guss sie ergibt</translation>
+        <source>Our guess, until a cast has given it</source>
+        <translation>Unsere Annahme, bis ein Guss sie ergibt</translation>
     </message>
     <message>
         <source>From the cup&apos;s floor, at the middle</source>
@@ -2589,7 +2589,7 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
     </message>
     <message>
         <source>From the start of mixing. The foam in the channels reaches the plate after %1: it must be on by then.</source>
-        <translation>Ab Mischbeginn. Der Schaum in den Kanälen erreicht die Druckplatte nach %1: Bis dahin muss sie auf sein.</translation>
+        <translation>Ab Mischbeginn. Der Schaum in den Kanälen erreicht die Druckplatte nach %1: Bis dahin muss sie aufliegen.</translation>
     </message>
     <message>
         <source>Front edge</source>
@@ -2605,7 +2605,7 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
     </message>
     <message>
         <source>Gas in the closed mold; our guess</source>
-        <translation>Gas in der geschlossenen Form; unsere Schätzung</translation>
+        <translation>Gas in der geschlossenen Form; unsere Annahme</translation>
     </message>
     <message>
         <source>Gas that leaves and what squeezes out are left out.</source>
@@ -2664,8 +2664,8 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
         <translation>Höhe</translation>
     </message>
     <message>
-        <source>Heights of the walls</source>
-        <translation>Höhen der Wände</translation>
+        <source>Heights of the box walls</source>
+        <translation>Höhen der Kastenwände</translation>
     </message>
     <message>
         <source>Held firmly: %1 hold it, it weighs %2.</source>
@@ -2693,7 +2693,7 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
     </message>
     <message>
         <source>Holes in an edge strip after a few drives: shift them half a pitch then (our guess). Whether a head pulls through the board is not checked: there is no published figure for it.</source>
-        <translation>Löcher in einer Kante reißen nach wenigen Malen aus: dann um den halben Abstand versetzen (unsere Schätzung). Ob ein Kopf durch die Platte zieht, wird nicht geprüft: Dafür gibt es keine veröffentlichte Zahl.</translation>
+        <translation>Löcher in einer Kante reißen nach wenigen Malen aus: dann um den halben Abstand versetzen (unsere Annahme). Ob ein Kopf durch die Platte zieht, wird nicht geprüft: Dafür gibt es keine veröffentlichte Zahl.</translation>
     </message>
     <message>
         <source>Holes, from the datum 0, 0 in the front-left inner corner of the box</source>
@@ -2717,7 +2717,7 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
     </message>
     <message>
         <source>Hours are our guess for %1 at work: times taken with a stopwatch are better. What is printed bold can&apos;t wait without making the whole job later.</source>
-        <translation>Stunden sind unsere Schätzung für %1: Mit der Stoppuhr genommene sind besser. Fettes kann nicht warten, ohne den ganzen Auftrag zu verzögern.</translation>
+        <translation>Stunden sind unsere Annahme für %1: Mit der Stoppuhr genommene sind besser. Fettes kann nicht warten, ohne den ganzen Auftrag zu verzögern.</translation>
     </message>
     <message>
         <source>How a figure comes about</source>
@@ -2753,7 +2753,7 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
     </message>
     <message>
         <source>How much quicker foam may be: our guess.</source>
-        <translation>Wie viel schneller Schaum sein kann: unsere Schätzung.</translation>
+        <translation>Wie viel schneller Schaum sein kann: unsere Annahme.</translation>
     </message>
     <message>
         <source>How often its liquid volume the foam has reached when the first and the last air pocket go. The mold is full at ×%1.</source>
@@ -2789,11 +2789,11 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
     </message>
     <message>
         <source>Ideal gas law; air pressure by ISO 2533. How much hotter the foam in a mold gets: our guess.</source>
-        <translation>Gesetz des idealen Gases; Luftdruck nach ISO 2533. Wie viel heißer der Schaum in einer Form wird: unsere Schätzung.</translation>
+        <translation>Gesetz des idealen Gases; Luftdruck nach ISO 2533. Wie viel heißer der Schaum in einer Form wird: unsere Annahme.</translation>
     </message>
     <message>
         <source>Ideal gas law; both allowances, the factor and 10 K more, are our guess.</source>
-        <translation>Gesetz des idealen Gases; beide Zuschläge, der Faktor und 10 K mehr, sind unsere Schätzung.</translation>
+        <translation>Gesetz des idealen Gases; beide Zuschläge, der Faktor und 10 K mehr, sind unsere Annahme.</translation>
     </message>
     <message>
         <source>If pegged once it stood still</source>
@@ -2909,7 +2909,7 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
     </message>
     <message>
         <source>L&amp;oad it may carry</source>
-        <translation>Zulässige &amp;Last</translation>
+        <translation>&amp;Tragkraft</translation>
     </message>
     <message>
         <source>L/s</source>
@@ -2940,8 +2940,8 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
         <translation>Große Schaummassen werden innen heiß, stundenlang. Im Freien abkühlen lassen, weg von allem, was brennt.</translation>
     </message>
     <message>
-        <source>Larger than any sheet or bar of its kind: </source>
-        <translation>Größer als jede Platte oder Leiste dieser Art: </translation>
+        <source>Larger than any sheet or length of its kind: </source>
+        <translation>Größer als jede Platte, jedes Kantholz oder Rohr dieser Art: </translation>
     </message>
     <message>
         <source>Larger than this paper</source>
@@ -2975,7 +2975,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>Lay the stiffeners on their outlines; at their ends the closure goes through both: drill them together, each on the piece’s center line.</source>
-        <translation>Versteifungen auf ihre Umrisse legen; an den Enden geht der Verschluss durch beide: zusammen bohren, jeweils auf der Mittellinie der Leiste.</translation>
+        <translation>Versteifungen auf ihre Umrisse legen; an den Enden geht der Verschluss durch beide: zusammen bohren, jeweils auf der Mittellinie des Kantholzes.</translation>
     </message>
     <message>
         <source>Leave as &amp;is</source>
@@ -3011,7 +3011,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>Lengths</source>
-        <translation>Leisten</translation>
+        <translation>Kanthölzer und Rohre</translation>
     </message>
     <message>
         <source>Lens to sheet</source>
@@ -3035,7 +3035,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>Less than 0 squeezes</source>
-        <translation>Unter 0 wird gedrückt</translation>
+        <translation>Unter 0: Pressung</translation>
     </message>
     <message>
         <source>Less than 0: above it</source>
@@ -3087,7 +3087,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>Locked: unlock it to move it.</source>
-        <translation>Festgehalten: zum Bewegen loslassen.</translation>
+        <translation>Festgehalten: zum Bewegen freigeben.</translation>
     </message>
     <message>
         <source>Longer than any workshop. Check the unit</source>
@@ -3134,11 +3134,11 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Aussparungen von „%1“ %2 flacher machen</translation>
     </message>
     <message>
-        <source>Mar&amp;gin</source>
+        <source>Mar&amp;kup</source>
         <translation>Au&amp;fschlag</translation>
     </message>
     <message>
-        <source>Margin, %1 %</source>
+        <source>Markup, %1 %</source>
         <translation>Aufschlag, %1 %</translation>
     </message>
     <message>
@@ -3196,10 +3196,6 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>Measured with a &amp;tape</source>
         <translation>Mit dem Maß&amp;band gemessen</translation>
-    </message>
-    <message>
-        <source>Measuring sheet</source>
-        <translation>Messblatt</translation>
     </message>
     <message>
         <source>Measuring sheet for photos</source>
@@ -3382,8 +3378,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Keine Seiten: Noch lässt sich keine Schublade dieses Auftrags zeichnen. Die Prüfungen sagen, warum.</translation>
     </message>
     <message>
-        <source>No printer is off by more than %1 mm in 100: some window fitted these pages. Print them at actual size and measure again.</source>
-        <translation>Kein Drucker weicht um mehr als %1 mm auf 100 ab: Ein Fenster hat diese Seiten eingepasst. In tatsächlicher Größe drucken und neu messen.</translation>
+        <source>No printer is off by more than %1 mm in 100: some window fitted these pages. Print them at 100 % and measure again.</source>
+        <translation>Kein Drucker weicht um mehr als %1 mm auf 100 ab: Ein Fenster hat diese Seiten angepasst. Mit 100 % drucken und neu messen.</translation>
     </message>
     <message>
         <source>No printer is set up on this computer; a PDF can be printed elsewhere.</source>
@@ -3622,7 +3618,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>One person: pre-start the closures before the clock, and have the plate within reach.</source>
-        <translation>Eine Person: Verschlüsse vor dem Start der Uhr vorsetzen, Druckplatte in Reichweite.</translation>
+        <translation>Eine Person: Verschlüsse vor dem Start der Uhr ansetzen, Druckplatte in Reichweite.</translation>
     </message>
     <message>
         <source>One stiffener</source>
@@ -3706,7 +3702,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>P&amp;iece</source>
-        <translation>&amp;Leiste</translation>
+        <translation>&amp;Kantholz</translation>
     </message>
     <message>
         <source>P&amp;ressure plate</source>
@@ -3793,8 +3789,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Pa·s</translation>
     </message>
     <message>
-        <source>People who drive closures</source>
-        <translation>Leute, die Verschlüsse anziehen</translation>
+        <source>They tighten the closures</source>
+        <translation>Sie ziehen die Verschlüsse an</translation>
     </message>
     <message>
         <source>Photo</source>
@@ -3962,7 +3958,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>Pouring a batch %1 s (reckoned with until now: %2), setting the plate on %3 s (%4), a closure %5 s (%6). Reckon with them from now on?</source>
-        <translation>Einen Ansatz gießen %1 s (bisher gerechnet: %2), Druckplatte aufsetzen %3 s (%4), ein Verschluss %5 s (%6). Künftig damit rechnen?</translation>
+        <translation>Einen Ansatz gießen %1 s (bisher gerechnet: %2), Druckplatte auflegen %3 s (%4), ein Verschluss %5 s (%6). Künftig damit rechnen?</translation>
     </message>
     <message>
         <source>Pressure</source>
@@ -4017,28 +4013,28 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Drucken &amp;auf</translation>
     </message>
     <message>
-        <source>Print at 100 %, no fit to page; hold a ruler to both scales.</source>
-        <translation>Mit 100 % drucken, nicht einpassen; ein Lineal an beide Maßstäbe halten.</translation>
+        <source>Print at 100 %, not scaled to the page; hold a ruler to both scales.</source>
+        <translation>Mit 100 % drucken, nicht an die Seite angepasst; ein Lineal an beide Maßstäbe halten.</translation>
     </message>
     <message>
-        <source>Print at 100 %, no fit-to-page: in the printer’s own window choose “actual size”. Hold a ruler to both scales of every page before you cut.</source>
-        <translation>Mit 100 % drucken, nicht einpassen: im Druckerfenster „tatsächliche Größe“ wählen. Vor dem Sägen an beide Maßstäbe jeder Seite ein Lineal halten.</translation>
+        <source>Print at 100 %, not scaled to the page, in the printer’s own window too. Hold a ruler to both scales of every page before you cut.</source>
+        <translation>Mit 100 % drucken, nicht an die Seite angepasst, auch im Fenster des Druckers. Vor dem Sägen an beide Maßstäbe jeder Seite ein Lineal halten.</translation>
     </message>
     <message>
-        <source>Print at 100 %, no fit-to-page: then the scales in the title blocks hold.</source>
-        <translation>Mit 100 % drucken, nicht einpassen: Dann gelten die Maßstäbe in den Schriftfeldern.</translation>
+        <source>Print at 100 %, not scaled to the page: then the scales in the title blocks hold.</source>
+        <translation>Mit 100 % drucken, nicht an die Seite angepasst: Dann gelten die Maßstäbe in den Schriftfeldern.</translation>
     </message>
     <message>
-        <source>Print at actual size</source>
-        <translation>In tatsächlicher Größe drucken</translation>
+        <source>Print at 100 %</source>
+        <translation>Mit 100 % drucken</translation>
     </message>
     <message>
-        <source>Print at actual size (100 %), never “fit”.</source>
-        <translation>Mit 100 % drucken, nie „einpassen“.</translation>
+        <source>Print at 100 %, not scaled to the page.</source>
+        <translation>Mit 100 %, nicht an die Seite angepasst.</translation>
     </message>
     <message>
-        <source>Print every page at actual size (100 %), never “fit to page”.</source>
-        <translation>Jede Seite in tatsächlicher Größe (100 %) drucken, nie „an Seite anpassen“.</translation>
+        <source>Print every page at 100 %, not scaled to the page.</source>
+        <translation>Jede Seite mit 100 % drucken, nicht an die Seite angepasst.</translation>
     </message>
     <message>
         <source>Print to</source>
@@ -4057,11 +4053,11 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Das Menü zum Gewählten</translation>
     </message>
     <message>
-        <source>Quic&amp;k quote…</source>
+        <source>Rou&amp;gh estimate…</source>
         <translation>Kostenschä&amp;tzung…</translation>
     </message>
     <message>
-        <source>Quick quote</source>
+        <source>Rough estimate</source>
         <translation>Kostenschätzung</translation>
     </message>
     <message>
@@ -4134,11 +4130,11 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>Rises ×%1 here, after the label’s ×%2; ± %3 % is reckoned with, our guess.</source>
-        <translation>Steigfaktor hier ×%1, nach Etikett ×%2; gerechnet wird mit ± %3 %, unsere Schätzung.</translation>
+        <translation>Steigfaktor hier ×%1, nach Etikett ×%2; gerechnet wird mit ± %3 %, unsere Annahme.</translation>
     </message>
     <message>
-        <source>Rods go right through: with the plate on the box, drill on through wall and base. Under the base each ends in a nut on a wide washer, or on a bar like the one above.</source>
-        <translation>Stangen gehen ganz durch: mit der Platte auf dem Kasten weiter durch Wand und Grundplatte bohren. Unter der Grundplatte endet jede in einer Mutter auf breiter Scheibe oder auf einer Leiste wie oben.</translation>
+        <source>Rods go right through: with the plate on the box, drill on through box wall and base. Under the base each ends in a nut on a wide washer, or on a piece of lumber like the one above.</source>
+        <translation>Stangen gehen ganz durch: mit der Druckplatte auf dem Kasten weiter durch Kastenwand und Grundplatte bohren. Unter der Grundplatte endet jede in einer Mutter auf breiter Scheibe oder auf einem Kantholz wie oben.</translation>
     </message>
     <message>
         <source>Room to stir and what stays in the bucket: common practice, no source.</source>
@@ -4229,8 +4225,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Sekunden je &amp;Verschluss</translation>
     </message>
     <message>
-        <source>Seconds are estimates for today&apos;s temperature (%1). Gloves, goggles, moving air; the material&apos;s safety sheet comes first. When it goes wrong: the rescue card.</source>
-        <translation>Sekunden sind Abschätzungen für die heutige Temperatur (%1). Handschuhe, Schutzbrille, bewegte Luft; das Sicherheitsdatenblatt geht vor. Wenn es schiefgeht: die Notfallkarte.</translation>
+        <source>Seconds are estimates for today&apos;s temperature (%1). Everybody in gloves, goggles and the breathing protection of the safety data sheet, moving air; that sheet comes first. When it goes wrong: the rescue card.</source>
+        <translation>Sekunden sind Schätzungen für die heutige Temperatur (%1). Alle mit Handschuhen, Schutzbrille und Atemschutz nach Sicherheitsdatenblatt, gelüftet; dieses Blatt geht vor. Wenn es schiefgeht: die Notfallkarte.</translation>
     </message>
     <message>
         <source>Seen in the mold: mirrored left to right, enlarged by the shrinkage</source>
@@ -4330,11 +4326,11 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>So many must be in when the foam begins to push, after %1. From then on as many as the pressure at each moment needs, with the worst closure’s share.</source>
-        <translation>So viele müssen drin sein, wenn der Schaum zu drücken beginnt, nach %1. Von da an so viele, wie der Druck in jedem Moment verlangt, mit dem Anteil des am stärksten gezogenen Verschlusses.</translation>
+        <translation>So viele müssen angezogen sein, wenn der Schaum zu drücken beginnt, nach %1. Von da an so viele, wie der Druck in jedem Moment verlangt, mit dem Anteil des am stärksten gezogenen Verschlusses.</translation>
     </message>
     <message>
         <source>Solvents for cleaning and release can flash below room temperature: no flame, spark or heater near them; keep rags in a closed metal bin.</source>
-        <translation>Lösemittel zum Reinigen und in Trennmitteln können unter Raumtemperatur zünden: keine Flamme, Funken oder Heizung in der Nähe; Lappen in einem geschlossenen Metalleimer.</translation>
+        <translation>Dämpfe von Lösemitteln zum Reinigen und in Trennmitteln können sich schon unter Raumtemperatur entzünden: keine Flamme, Funken oder Heizung in der Nähe; Lappen in einen geschlossenen Metalleimer.</translation>
     </message>
     <message>
         <source>Some steps of a pour of this drawer are marked already. Go on there? “No” begins a new one; the log keeps both.</source>
@@ -4370,7 +4366,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>Squeezed by a quarter; data sheet</source>
-        <translation>Um ein Viertel gedrückt; Datenblatt</translation>
+        <translation>Um ein Viertel gestaucht; Datenblatt</translation>
     </message>
     <message>
         <source>Start &amp;from</source>
@@ -4389,8 +4385,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Versteifungen</translation>
     </message>
     <message>
-        <source>Strips for the walls’ screws</source>
-        <translation>Streifen für die Schrauben der Wände</translation>
+        <source>Strips for the box walls’ screws</source>
+        <translation>Streifen für die Schrauben der Kastenwände</translation>
     </message>
     <message>
         <source>Summary</source>
@@ -4549,8 +4545,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Die Grundplatte ist die Musterplatte mit dem, was die Wände trägt. Auf ihre Oberseite legen, bedruckte Seite oben, äußere Linie auf die Kanten, Pfeil F zur Vorderseite der Schublade.</translation>
     </message>
     <message>
-        <source>The built-in foams are invented, generic ones: a data sheet’s figures go into the foam’s form. The layout stays as it is; a softer foam wants wider walls.</source>
-        <translation>Die eingebauten Schäume sind erfunden und allgemein: Die Zahlen eines Datenblatts gehören ins Formular des Schaums. Die Anordnung bleibt, wie sie ist; weicherer Schaum will breitere Stege.</translation>
+        <source>The built-in foams are invented, generic ones: a data sheet’s figures go in under Job, Foam. The layout stays as it is; a softer foam wants wider walls.</source>
+        <translation>Die eingebauten Schäume sind erfunden und allgemein: Die Zahlen eines Datenblatts kommen unter Auftrag, Schaum hinein. Die Anordnung bleibt, wie sie ist; weicherer Schaum will breitere Stege.</translation>
     </message>
     <message>
         <source>The cheapest board that is thick enough for a screw in its edge and bows little enough as a wall.</source>
@@ -4654,34 +4650,34 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>The length runs along the pocket’s edge. A thumb and a finger want about 60 × 28 mm (our guess).</source>
-        <translation>Die Länge läuft am Rand der Aussparung. Daumen und Finger brauchen etwa 60 × 28 mm (unsere Schätzung).</translation>
+        <translation>Die Länge läuft am Rand der Aussparung. Daumen und Finger brauchen etwa 60 × 28 mm (unsere Annahme).</translation>
     </message>
     <message>
         <source>The limit is our guess.</source>
-        <translation>Die Grenze ist unsere Schätzung.</translation>
+        <translation>Die Grenze ist unsere Annahme.</translation>
     </message>
     <message>
         <source>The limit is our guess; a gasket strip allows more.</source>
-        <translation>Die Grenze ist unsere Schätzung; ein Dichtband erlaubt mehr.</translation>
+        <translation>Die Grenze ist unsere Annahme; ein Dichtband erlaubt mehr.</translation>
     </message>
     <message>
         <source>The log of a pour is kept in the job’s file: save it first.</source>
         <translation>Das Protokoll eines Gusses steht in der Auftragsdatei: erst speichern.</translation>
     </message>
     <message>
-        <source>The longest wall as a plate held at its four edges, at the pressure when closed.</source>
-        <translation>Die längste Wand als Platte, an vier Kanten gehalten, beim Druck in der geschlossenen Form.</translation>
+        <source>The longest box wall as a plate held at its four edges, at the pressure when closed.</source>
+        <translation>Die längste Kastenwand als Platte, an vier Kanten gehalten, beim Druck in der geschlossenen Form.</translation>
     </message>
     <message>
         <source>The mold put together, a quarter cut away: turn it, take it apart</source>
         <translation>Die Form zusammengebaut, ein Viertel weggeschnitten: drehen, zerlegen</translation>
     </message>
     <message>
-        <source>The mold’s box, and every sheet and bar of the job with its cuts in order</source>
-        <translation>Der Kasten der Form, und jede Platte und Leiste des Auftrags mit ihren Schnitten der Reihe nach</translation>
+        <source>The mold’s box, and every sheet and length of the job with its cuts in order</source>
+        <translation>Der Kasten der Form, und jede Platte und jedes Kantholz des Auftrags mit ihren Schnitten der Reihe nach</translation>
     </message>
     <message>
-        <source>The numbers on the sheet are the order in which they are driven: the middles of the sides, corners, halves, always opposite pairs. Loosen them in reverse.</source>
+        <source>The numbers on the sheet are the order in which they are tightened: the middles of the sides, corners, halves, always opposite pairs. Loosen them in reverse.</source>
         <translation>Die Nummern auf dem Blatt sind die Reihenfolge: Seitenmitten, Ecken, Hälften, immer gegenüberliegende Paare. Umgekehrt lösen.</translation>
     </message>
     <message>
@@ -4697,16 +4693,16 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Die geplante Dosis würde sie schon flüssig füllen: nicht so viel gießen.</translation>
     </message>
     <message>
-        <source>The plate comes on at %1, which is %2 too late in the worse case: start closures before the pour, let another driver help, or cool the parts.</source>
-        <translation>Die Druckplatte kommt bei %1 auf, im schlechteren Fall %2 zu spät: Verschlüsse vorsetzen, einen weiteren Schrauber helfen lassen oder die Komponenten kühlen.</translation>
+        <source>The plate comes on at %1, which is %2 too late in the worse case: start closures before the pour, let one more person close, or cool the parts.</source>
+        <translation>Die Druckplatte liegt bei %1 auf, im schlechteren Fall %2 zu spät: Verschlüsse vor dem Gießen ansetzen, noch jemanden schließen lassen oder die Komponenten kühlen.</translation>
     </message>
     <message>
         <source>The plate comes on at %1; it could be %2 later in the worse case. All closures take %3; %4 must be in when the mold is full.</source>
-        <translation>Die Druckplatte kommt bei %1 auf; im schlechteren Fall dürfte es %2 später sein. Alle Verschlüsse brauchen %3; %4 müssen drin sein, wenn die Form voll ist.</translation>
+        <translation>Die Druckplatte liegt bei %1 auf; im schlechteren Fall dürfte es %2 später sein. Alle Verschlüsse brauchen %3; %4 müssen angezogen sein, wenn die Form voll ist.</translation>
     </message>
     <message>
         <source>The plate must be on by then: past this time do not close.</source>
-        <translation>Bis dahin muss die Druckplatte auf sein: Danach nicht mehr schließen.</translation>
+        <translation>Bis dahin muss die Druckplatte aufliegen: Danach nicht mehr schließen.</translation>
     </message>
     <message>
         <source>The pour by seconds</source>
@@ -4718,7 +4714,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>The pour second by second: rise, pressure, closures needed and in</source>
-        <translation>Der Guss Sekunde für Sekunde: Aufschäumen, Druck, Verschlüsse nötig und drin</translation>
+        <translation>Der Guss Sekunde für Sekunde: Aufschäumen, Druck, Verschlüsse nötig und angezogen</translation>
     </message>
     <message>
         <source>The pressure when closed with the squeeze-out gone: %1 were the foam half as viscous, %2 were it twice.</source>
@@ -4753,8 +4749,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Das Blatt zeigt es für jede Stelle, in Bändern.</translation>
     </message>
     <message>
-        <source>The shop’s form has a price for the hour.</source>
-        <translation>Im Formular der Werkstatt steht ein Preis für die Stunde.</translation>
+        <source>A price for the hour stands under Job, Shop and day of the pour.</source>
+        <translation>Ein Preis für die Stunde steht unter Auftrag, Werkstatt und Gießtag.</translation>
     </message>
     <message>
         <source>The smallest it shows</source>
@@ -4881,8 +4877,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Zeit</translation>
     </message>
     <message>
-        <source>Times the liquid left empty over it</source>
-        <translation>Mal flüssig, leer darüber gelassen</translation>
+        <source>Left empty above, as a multiple of the liquid</source>
+        <translation>Leer darüber, als Vielfaches der Flüssigkeit</translation>
     </message>
     <message>
         <source>Tit&amp;le…</source>
@@ -4906,7 +4902,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>To build for, over the pressure when closed; our guess</source>
-        <translation>Für den Bemessungsdruck, über dem Druck in der geschlossenen Form; unsere Schätzung</translation>
+        <translation>Für den Bemessungsdruck, über dem Druck in der geschlossenen Form; unsere Annahme</translation>
     </message>
     <message>
         <source>To buy</source>
@@ -5062,15 +5058,15 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>Unl&amp;ock</source>
-        <translation>L&amp;oslassen</translation>
+        <translation>Frei&amp;geben</translation>
     </message>
     <message>
         <source>Unlock</source>
-        <translation>Loslassen</translation>
+        <translation>Freigeben</translation>
     </message>
     <message>
         <source>Unlock vent</source>
-        <translation>Entlüftungsloch loslassen</translation>
+        <translation>Entlüftungsloch freigeben</translation>
     </message>
     <message>
         <source>Unsaved work can’t be kept: %1</source>
@@ -5121,8 +5117,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Entlüftungslöcher halten zwei Durchmesser Holz zu Verschlüssen und Versteifungen.</translation>
     </message>
     <message>
-        <source>W&amp;alls</source>
-        <translation>&amp;Wände</translation>
+        <source>Box w&amp;alls</source>
+        <translation>Kasten&amp;wände</translation>
     </message>
     <message>
         <source>W&amp;alls between rows</source>
@@ -5157,8 +5153,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Was</translation>
     </message>
     <message>
-        <source>What helps: screws started beforehand, a second driver, clamps or rods with wing nuts, cooler parts.</source>
-        <translation>Was hilft: vorgesetzte Schrauben, ein zweiter Schrauber, Zwingen oder Gewindestangen mit Flügelmuttern, kühlere Komponenten.</translation>
+        <source>What helps: screws started beforehand, one more person closing, clamps or rods with wing nuts, cooler parts.</source>
+        <translation>Was hilft: vorher angesetzte Schrauben, noch jemand, der schließt, Zwingen oder Gewindestangen mit Flügelmuttern, kühlere Komponenten.</translation>
     </message>
     <message>
         <source>What is automatic is found anew after every change: the cheapest of the shop’s that holds and can be closed in time. What you fix is checked alike.</source>
@@ -5221,7 +5217,7 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Wo die Hand ihn berichtigt hat, ist er so gut wie die Hand.</translation>
     </message>
     <message>
-        <source>Where the pockets are: this program’s own model. Corners and walls: common practice.</source>
+        <source>Where the air pockets are: this program’s own model. Corners and walls: common practice.</source>
         <translation>Wo die Lufteinschlüsse sind: eigenes Modell dieses Programms. Ecken und Wände: üblich.</translation>
     </message>
     <message>
@@ -5261,16 +5257,16 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Breite des Pinsels</translation>
     </message>
     <message>
-        <source>With %1 closures, at a higher price. Fix it in the mold’s form to have it.</source>
-        <translation>Mit %1 Verschlüssen, teurer. Im Formular der Form festlegen, um sie zu bekommen.</translation>
+        <source>With %1 closures, at a higher price. Fix it under Mold, How the molds are built, to have it.</source>
+        <translation>Mit %1 Verschlüssen, teurer. Unter Form, Wie die Formen gebaut werden, festlegen, um sie zu bekommen.</translation>
     </message>
     <message>
         <source>With the foam “%1”. The spread is that of what is not known yet: pockets’ depths, area, number, the foam’s rise, hours, boards.</source>
         <translation>Mit dem Schaum „%1“. Die Spanne kommt von dem, was noch nicht bekannt ist: Tiefen, Fläche und Zahl der Aussparungen, Aufschäumen, Stunden, Platten.</translation>
     </message>
     <message>
-        <source>Withdrawal from a wall’s edge by the Wood Handbook’s form, 31.8·√D·(L − D/3)^1.25·G² in N and mm; other closures as the shop’s list says.</source>
-        <translation>Ausziehen aus der Wandkante nach der Form des Wood Handbook, 31,8·√D·(L − D/3)^1,25·G² in N und mm; andere Verschlüsse nach der Liste der Werkstatt.</translation>
+        <source>Withdrawal from a box wall’s edge by the Wood Handbook’s formula, 31.8·√D·(L − D/3)^1.25·G² in N and mm; other closures as the shop’s list says.</source>
+        <translation>Ausziehen aus der Kante der Kastenwand nach der Formel des Wood Handbook, 31,8·√D·(L − D/3)^1,25·G² in N und mm; andere Verschlüsse nach der Liste der Werkstatt.</translation>
     </message>
     <message>
         <source>Without the pressure plate, its closures and vents: they are not worked out yet</source>
@@ -5329,8 +5325,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>eine Regel dieses Programms</translation>
     </message>
     <message>
-        <source>a screw’s by its diameter, depth and the wall’s density</source>
-        <translation>bei Schrauben nach Durchmesser, Tiefe und Dichte der Wand</translation>
+        <source>a screw’s by its diameter, depth and the box wall’s density</source>
+        <translation>bei Schrauben nach Durchmesser, Tiefe und Dichte der Kastenwand</translation>
     </message>
     <message>
         <source>about</source>
@@ -5382,7 +5378,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>all closures in</source>
-        <translation>alle Verschlüsse drin</translation>
+        <translation>alle Verschlüsse angezogen</translation>
     </message>
     <message>
         <source>all drawers</source>
@@ -5390,11 +5386,11 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>all in</source>
-        <translation>alle drin</translation>
+        <translation>alle angezogen</translation>
     </message>
     <message>
         <source>all in after</source>
-        <translation>alle drin nach</translation>
+        <translation>alle angezogen nach</translation>
     </message>
     <message>
         <source>allowed</source>
@@ -5414,7 +5410,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>and 10 K more, our guess</source>
-        <translation>und 10 K mehr, unsere Schätzung</translation>
+        <translation>und 10 K mehr, unsere Annahme</translation>
     </message>
     <message>
         <source>area of the insert in the mold</source>
@@ -5478,7 +5474,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>at stiffeners’ ends</source>
-        <translation>Leistenenden</translation>
+        <translation>an Versteifungen</translation>
     </message>
     <message>
         <source>at the feet of the blocks</source>
@@ -5486,7 +5482,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>at the plate</source>
-        <translation>an der Platte</translation>
+        <translation>an der Druckplatte</translation>
     </message>
     <message>
         <source>at the shop’s altitude, by ISO 2533</source>
@@ -5545,7 +5541,7 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Platte </translation>
     </message>
     <message>
-        <source>boards, bars</source>
+        <source>boards, lumber</source>
         <translation>Holz</translation>
     </message>
     <message>
@@ -5577,12 +5573,12 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Biegung </translation>
     </message>
     <message>
-        <source>bow of the back</source>
+        <source>bow of the underside</source>
         <translation>Durchbiegung der Unterseite</translation>
     </message>
     <message>
-        <source>bow of the walls</source>
-        <translation>Wandbiegung</translation>
+        <source>bow of box walls</source>
+        <translation>Biegung Kastenwand</translation>
     </message>
     <message>
         <source>box</source>
@@ -5689,8 +5685,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Verschlüsse</translation>
     </message>
     <message>
-        <source>closures: wide, in; dashed: needed</source>
-        <translation>Verschlüsse: breit, drin; gestrichelt: nötig</translation>
+        <source>closures: thick line tight, dashed needed</source>
+        <translation>Verschlüsse: dick angezogen, gestrichelt nötig</translation>
     </message>
     <message>
         <source>cm² × mm in %1</source>
@@ -5817,7 +5813,7 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Bohrer</translation>
     </message>
     <message>
-        <source>driving them all</source>
+        <source>tightening them all</source>
         <translation>alle anziehen</translation>
     </message>
     <message>
@@ -5850,7 +5846,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>estimate</source>
-        <translation>Abschätzung</translation>
+        <translation>Schätzung</translation>
     </message>
     <message>
         <source>exact, from their outlines</source>
@@ -5874,7 +5870,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>figures are estimates: see last page</source>
-        <translation>Abschätzungen: siehe letzte Seite</translation>
+        <translation>Schätzungen: siehe letzte Seite</translation>
     </message>
     <message>
         <source>filled</source>
@@ -5921,8 +5917,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Schaum</translation>
     </message>
     <message>
-        <source>foam does not flow for nothing; from moldings, no source</source>
-        <translation>Schaum fließt nicht umsonst; aus Formteilen, ohne Quelle</translation>
+        <source>foam does not flow for nothing; our guess</source>
+        <translation>Schaum fließt nicht umsonst; unsere Annahme</translation>
     </message>
     <message>
         <source>foam mixed</source>
@@ -6102,7 +6098,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>in when the mold is full</source>
-        <translation>drin, wenn die Form voll ist</translation>
+        <translation>angezogen bei voller Form</translation>
     </message>
     <message>
         <source>in/32</source>
@@ -6193,12 +6189,12 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>aufgelegt, passt</translation>
     </message>
     <message>
-        <source>lapped corners</source>
-        <translation>überlappte Ecken</translation>
+        <source>butted corners</source>
+        <translation>stumpf gestoßene Ecken</translation>
     </message>
     <message>
-        <source>lapped: two walls run through</source>
-        <translation>überlappt: Zwei Wände laufen durch</translation>
+        <source>butted: two walls run through</source>
+        <translation>stumpf gestoßen: Zwei Wände laufen durch</translation>
     </message>
     <message>
         <source>late by</source>
@@ -6285,12 +6281,16 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>unten füllt</translation>
     </message>
     <message>
-        <source>make</source>
+        <source>made as</source>
         <translation>Art</translation>
     </message>
     <message>
         <source>margin</source>
         <translation>Zuschlag</translation>
+    </message>
+    <message>
+        <source>markup</source>
+        <translation>Aufschlag</translation>
     </message>
     <message>
         <source>mass</source>
@@ -6460,8 +6460,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>nichts zu kaufen</translation>
     </message>
     <message>
-        <source>number over drivers, times the seconds each takes</source>
-        <translation>Anzahl durch Schrauber, mal Sekunden je Verschluss</translation>
+        <source>number over people closing, times the seconds each takes</source>
+        <translation>Anzahl durch Leute, die schließen, mal Sekunden je Verschluss</translation>
     </message>
     <message>
         <source>object</source>
@@ -6497,7 +6497,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>of the board or piece in the shop’s list</source>
-        <translation>der Platte oder Leiste in der Liste der Werkstatt</translation>
+        <translation>der Platte oder des Kantholzes in der Liste der Werkstatt</translation>
     </message>
     <message>
         <source>of the overpack: the most that may leave through the vents</source>
@@ -6549,19 +6549,19 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>our guess</source>
-        <translation>unsere Schätzung</translation>
+        <translation>unsere Annahme</translation>
     </message>
     <message>
         <source>our guess after a test cup</source>
-        <translation>unsere Schätzung nach einem Probebecher</translation>
+        <translation>unsere Annahme nach einem Probebecher</translation>
     </message>
     <message>
         <source>our guess by the label; a test cup narrows it</source>
-        <translation>unsere Schätzung nach Etikett; ein Probebecher verengt sie</translation>
+        <translation>unsere Annahme nach Etikett; ein Probebecher verengt sie</translation>
     </message>
     <message>
         <source>our guess unless measured</source>
-        <translation>unsere Schätzung, wenn nicht gemessen</translation>
+        <translation>unsere Annahme, wenn nicht gemessen</translation>
     </message>
     <message>
         <source>out of the vents</source>
@@ -6657,11 +6657,16 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>plate on</source>
-        <translation>Druckplatte auf</translation>
+        <translation>Druckplatte aufgelegt</translation>
+    </message>
+    <message>
+        <source>plate on</source>
+        <comment>a moment of the pour</comment>
+        <translation>Platte aufgelegt</translation>
     </message>
     <message>
         <source>plate on by</source>
-        <translation>Platte auf bis</translation>
+        <translation>aufgelegt bis</translation>
     </message>
     <message>
         <source>pocket</source>
@@ -6845,7 +6850,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>rise, times the liquid</source>
-        <translation>Aufschäumen, mal flüssig</translation>
+        <translation>Aufschäumen, Vielfaches der Flüssigkeit</translation>
     </message>
     <message>
         <source>risen</source>
@@ -6868,8 +6873,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>stößt auf eine Versteifung</translation>
     </message>
     <message>
-        <source>rupture of it</source>
-        <translation>Bruchspannung davon</translation>
+        <source>its modulus of rupture</source>
+        <translation>Biegefestigkeit davon</translation>
     </message>
     <message>
         <source>s</source>
@@ -6949,7 +6954,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>setting the plate</source>
-        <translation>Druckplatte aufsetzen</translation>
+        <translation>Druckplatte auflegen</translation>
     </message>
     <message>
         <source>severity</source>
@@ -6969,7 +6974,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>sheet</source>
-        <translation>Tafel</translation>
+        <translation>Platte</translation>
     </message>
     <message>
         <source>shop</source>
@@ -7069,7 +7074,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>that much more is mixed; our guess</source>
-        <translation>so viel mehr wird gemischt; unsere Schätzung</translation>
+        <translation>so viel mehr wird gemischt; unsere Annahme</translation>
     </message>
     <message>
         <source>the insert is cast FACE DOWN on it</source>
@@ -7145,7 +7150,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>through plate</source>
-        <translation>durch Platte</translation>
+        <translation>in Druckplatte</translation>
     </message>
     <message>
         <source>times its level</source>
@@ -7157,7 +7162,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>times the liquid; dashed: by the label</source>
-        <translation>mal flüssig; gestrichelt: nach Etikett</translation>
+        <translation>Vielfaches der Flüssigkeit; gestrichelt: Etikett</translation>
     </message>
     <message>
         <source>to</source>
@@ -7276,8 +7281,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Steg zwischen Aussparungen, mindestens</translation>
     </message>
     <message>
-        <source>wall tops</source>
-        <translation>Oberkanten</translation>
+        <source>box wall tops</source>
+        <translation>Kastenoberkanten</translation>
     </message>
     <message>
         <source>walls and base</source>
@@ -7409,7 +7414,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>± 10 % by the label, ± 4 % after a test cup, and 0.5 mm: our guess.</source>
-        <translation>± 10 % nach Etikett, ± 4 % nach einem Probebecher, und 0,5 mm: unsere Schätzung.</translation>
+        <translation>± 10 % nach Etikett, ± 4 % nach einem Probebecher, und 0,5 mm: unsere Annahme.</translation>
     </message>
     <message>
         <source>×%1 to ×%2</source>
@@ -7651,7 +7656,7 @@ Wieder aufnehmen?</translation>
     </message>
     <message>
         <source>%1: past %2 s from the start of mixing the plate stays off.</source>
-        <translation>%1: Nach %2 s ab Mischbeginn die Druckplatte nicht mehr aufsetzen.</translation>
+        <translation>%1: Nach %2 s ab Mischbeginn die Druckplatte nicht mehr auflegen.</translation>
     </message>
     <message>
         <source>&amp;Dry run with a stopwatch</source>
@@ -7675,11 +7680,11 @@ Wieder aufnehmen?</translation>
     </message>
     <message>
         <source>Compression stress at &amp;25 %</source>
-        <translation>Druckspannung bei &amp;25 %</translation>
+        <translation>Stauchhärte bei &amp;25 %</translation>
     </message>
     <message>
         <source>Compression stress at &amp;40 %</source>
-        <translation>Druckspannung bei &amp;40 %</translation>
+        <translation>Stauchhärte bei &amp;40 %</translation>
     </message>
     <message>
         <source>Dry run now?</source>
@@ -7698,8 +7703,8 @@ Wieder aufnehmen?</translation>
         <translation>Langloch</translation>
     </message>
     <message>
-        <source>People who &amp;drive</source>
-        <translation>Leute an &amp;Schraubern</translation>
+        <source>People closin&amp;g</source>
+        <translation>Leute, die &amp;schließen</translation>
     </message>
     <message>
         <source>The shop’s times are the dry run’s now.</source>
@@ -7738,8 +7743,8 @@ Wieder aufnehmen?</translation>
         <translation>Eine Zeile hat keinen Namen: einen eingeben</translation>
     </message>
     <message>
-        <source>Add a bar like this one (Insert)</source>
-        <translation>Eine Leiste wie diese hinzufügen (Einfg)</translation>
+        <source>Add a piece like this one (Insert)</source>
+        <translation>Ein Kantholz wie dieses hinzufügen (Einfg)</translation>
     </message>
     <message>
         <source>Add a board like this one (Insert)</source>
@@ -7770,8 +7775,8 @@ Wieder aufnehmen?</translation>
         <translation>Wie verkauft</translation>
     </message>
     <message>
-        <source>Bars and tubes</source>
-        <translation>Leisten und Rohre</translation>
+        <source>Lumber and tubes</source>
+        <translation>Kantholz und Rohre</translation>
     </message>
     <message>
         <source>Boards</source>
@@ -7810,8 +7815,8 @@ Wieder aufnehmen?</translation>
         <translation>Biegefestigkeit</translation>
     </message>
     <message>
-        <source>Of a bar</source>
-        <translation>Einer Leiste</translation>
+        <source>Of a piece</source>
+        <translation>Eines Kantholzes</translation>
     </message>
     <message>
         <source>Of a package</source>
@@ -7846,8 +7851,8 @@ Wieder aufnehmen?</translation>
         <translation>Auf der Druckplatte stehend</translation>
     </message>
     <message>
-        <source>Take this bar away (Delete)</source>
-        <translation>Diese Leiste entfernen (Entf)</translation>
+        <source>Take this piece away (Delete)</source>
+        <translation>Dieses Kantholz entfernen (Entf)</translation>
     </message>
     <message>
         <source>Take this board away (Delete)</source>
@@ -7878,8 +7883,8 @@ Wieder aufnehmen?</translation>
         <translation>Verbrauchsmaterial</translation>
     </message>
     <message>
-        <source>Whole kits, sheets and bars, those on the shelf too; one mold for the whole run; hours are the run sheet’s, our guess. Sealer, release and the like count where the shop says how they are sold.</source>
-        <translation>Ganze Gebinde, Platten und Leisten, auch die im Regal; eine Form für die ganze Serie; Stunden nach dem Ablaufblatt, unsere Schätzung. Versiegelung, Trennmittel und Ähnliches zählen, wo die Werkstatt sagt, wie sie verkauft werden.</translation>
+        <source>Whole kits, sheets and lumber, those on the shelf too; one mold for the whole run; hours are the run sheet’s, our guess. Sealer, release and the like count where the shop says how they are sold.</source>
+        <translation>Ganze Gebinde, Platten und Kanthölzer, auch die im Regal; eine Form für die ganze Serie; Stunden nach dem Ablaufblatt, unsere Annahme. Versiegelung, Trennmittel und Ähnliches zählen, wo die Werkstatt sagt, wie sie verkauft werden.</translation>
     </message>
     <message>
         <source>Whole sheets; blocks are made of boards at hand</source>
@@ -8183,19 +8188,19 @@ Wieder aufnehmen?</translation>
     </message>
     <message>
         <source>Do not use solvent on skin.</source>
-        <translation>Auf der Haut kein Lösungsmittel verwenden.</translation>
+        <translation>Auf der Haut kein Lösemittel verwenden.</translation>
     </message>
     <message>
         <source>Drawers and obje&amp;cts</source>
         <translation>Schubladen &amp;und Gegenstände</translation>
     </message>
     <message>
-        <source>Drive the closures beside it from the side, or add clamps there. What has set under the gap is cut off.</source>
-        <translation>Die Verschlüsse daneben von der Seite anziehen oder dort Zwingen setzen. Was unter dem Spalt fest geworden ist, wird abgeschnitten.</translation>
+        <source>Stand aside, at arm’s length: tighten only what is not tight yet, or set a clamp. If a closure pulls out, step back and leave it. What has set under the gap is cut off.</source>
+        <translation>Seitlich stehen, Arm gestreckt: nur anziehen, was noch nicht angezogen ist, oder eine Zwinge setzen. Reißt ein Verschluss aus: zurücktreten, so lassen. Was unter dem Spalt fest geworden ist, wird abgeschnitten.</translation>
     </message>
     <message>
         <source>F&amp;it at the ends</source>
-        <translation>Spiel &amp;an den Enden</translation>
+        <translation>Passung &amp;an den Enden</translation>
     </message>
     <message>
         <source>Firm, rises ×6</source>
@@ -8327,7 +8332,7 @@ Wieder aufnehmen?</translation>
     </message>
     <message>
         <source>Open the demo jo&amp;b: field service</source>
-        <translation>Beis&amp;pielauftrag öffnen: Außendienst</translation>
+        <translation>Beis&amp;pielauftrag öffnen: Wetterstation</translation>
     </message>
     <message>
         <source>P&amp;aste</source>
@@ -8410,8 +8415,8 @@ Wieder aufnehmen?</translation>
         <translation>Punkte sind von Hand berichtigt.</translation>
     </message>
     <message>
-        <source>Press clay on it with a gloved hand, from the side, and hold it until the foam has set there.</source>
-        <translation>Mit Handschuhen von der Seite Modelliermasse darauf drücken und halten, bis der Schaum dort fest ist.</translation>
+        <source>In gloves and goggles, from the side: press clay on it with a stick of wood, not the palm, and hold it until the foam has set there.</source>
+        <translation>Mit Handschuhen und Schutzbrille, von der Seite: Modelliermasse mit einem Holz andrücken, nicht mit der Hand, und halten, bis der Schaum dort fest ist.</translation>
     </message>
     <message>
         <source>Put the build-&amp;up together</source>
@@ -8419,11 +8424,11 @@ Wieder aufnehmen?</translation>
     </message>
     <message>
         <source>Rack blanking panel, 1 unit</source>
-        <translation>Blindplatte für Gestell, 1 Einheit</translation>
+        <translation>Blindplatte 19 Zoll, 1 HE</translation>
     </message>
     <message>
         <source>Rod M8 with wing nut</source>
-        <translation>M8-Stange mit Flügelmutter</translation>
+        <translation>Gewindestange M8 mit Flügelmutter</translation>
     </message>
     <message>
         <source>Room to st&amp;ir</source>
@@ -8610,10 +8615,6 @@ Wieder aufnehmen?</translation>
         <translation>Teilblätter</translation>
     </message>
     <message>
-        <source>walls’ bow</source>
-        <translation>Wandbiegung</translation>
-    </message>
-    <message>
         <source>weight</source>
         <translation>Gewicht</translation>
     </message>
@@ -8634,8 +8635,8 @@ Wieder aufnehmen?</translation>
         <translation>Schaum auf der Haut oder in den Augen.</translation>
     </message>
     <message>
-        <source>Give it another hour. Take the blocks’ screws out from below, blow air under an edge, peel from the edges.</source>
-        <translation>Noch eine Stunde warten. Die Schrauben der Klötze von unten herausnehmen, Luft unter eine Kante blasen, von den Kanten her abziehen.</translation>
+        <source>Give it another hour. Take the blocks’ screws out from below; blow air under an edge, gently, goggles on, nobody opposite; peel from the edges.</source>
+        <translation>Noch eine Stunde warten. Die Schrauben der Klötze von unten herausnehmen; Luft unter eine Kante blasen, sachte, mit Schutzbrille, niemand gegenüber; von den Kanten her abziehen.</translation>
     </message>
     <message>
         <source>It stays short: foam does not reach the plate everywhere.</source>
@@ -8646,8 +8647,8 @@ Wieder aufnehmen?</translation>
         <translation>Druckplatte weglassen und offen steigen lassen. Ist er ausgehärtet, mit einer langen Klinge entlang der Oberkanten der Wände eben schneiden.</translation>
     </message>
     <message>
-        <source>Stop, and do what the material’s safety sheet says. Have it at hand before the pour.</source>
-        <translation>Aufhören und tun, was das Sicherheitsdatenblatt des Materials sagt. Es liegt vor dem Gießen bereit.</translation>
+        <source>Stop. Eyes: rinse with running water at once, then a doctor. Skin: wipe off, wash with soap and water. More in the safety data sheet, which lies ready.</source>
+        <translation>Aufhören. Augen: sofort unter fließendem Wasser spülen, dann zum Arzt. Haut: abwischen, mit Wasser und Seife waschen. Weiteres im bereitliegenden Sicherheitsdatenblatt.</translation>
     </message>
     <message>
         <source>The insert is stuck.</source>
@@ -8666,8 +8667,8 @@ Wieder aufnehmen?</translation>
         <translation>braucht %1</translation>
     </message>
     <message>
-        <source>Numbers are the order of cuts, each from edge to edge of the panel at hand; where a number has no room on its cut, a line leads to it. Kerf %1 and %2 off every edge are taken care of.</source>
-        <translation>Zahlen sind die Reihenfolge der Schnitte, jeder von Kante zu Kante der Platte; wo eine Zahl auf ihrem Schnitt keinen Platz hat, führt eine Linie hin. Schnittbreite %1 und %2 von jeder Kante sind berücksichtigt.</translation>
+        <source>Numbers are the order of cuts, each from edge to edge of the piece; where a number has no room on its cut, a line leads to it. Kerf %1 and %2 off every edge are taken care of.</source>
+        <translation>Zahlen sind die Reihenfolge der Schnitte, jeder von Kante zu Kante des Stücks; wo eine Zahl auf ihrem Schnitt keinen Platz hat, führt eine Linie hin. Schnittbreite %1 und %2 von jeder Kante sind berücksichtigt.</translation>
     </message>
     <message>
         <source>before the pour</source>
@@ -8695,8 +8696,8 @@ Wieder aufnehmen?</translation>
         <translation>%1 mm</translation>
     </message>
     <message>
-        <source>%1 of the boards, bars, tubes, screws and closures to buy have no price: they are not in it.</source>
-        <translation>%1 der zu kaufenden Platten, Leisten, Rohre, Schrauben und Verschlüsse haben keinen Preis: sie sind nicht enthalten.</translation>
+        <source>%1 of the boards, lumber, tubes, screws and closures to buy have no price: they are not in it.</source>
+        <translation>%1 der zu kaufenden Platten, Kanthölzer, Rohre, Schrauben und Verschlüsse haben keinen Preis: sie sind nicht enthalten.</translation>
     </message>
     <message>
         <source>%1 pins %2</source>
@@ -8712,7 +8713,7 @@ Wieder aufnehmen?</translation>
     </message>
     <message>
         <source>%1, sheet %2 of %3</source>
-        <translation>%1, Tafel %2 von %3</translation>
+        <translation>%1, Platte %2 von %3</translation>
     </message>
     <message>
         <source>%1; %2 without a price not in it</source>
@@ -8740,19 +8741,19 @@ Wieder aufnehmen?</translation>
         <translation>Anschlag auf</translation>
     </message>
     <message>
-        <source>Frees</source>
+        <source>Part cut free</source>
         <translation>Ergibt</translation>
     </message>
     <message>
-        <source>Of a panel</source>
-        <translation>Von einem Stück</translation>
+        <source>Of the piece</source>
+        <translation>Vom Stück</translation>
     </message>
     <message>
         <source>This height for all without on&amp;e</source>
         <translation>Diese Höhe für alle &amp;ohne</translation>
     </message>
     <message>
-        <source>Way</source>
+        <source>Direction</source>
         <translation>Richtung</translation>
     </message>
     <message>

@@ -80,8 +80,8 @@
         <translation>Als eines von beiden speichern</translation>
     </message>
     <message>
-        <source>the picture is of the measuring sheet, not of a blank one</source>
-        <translation>das Bild zeigt das Messblatt, keinen leeren Bogen</translation>
+        <source>the picture is of the measuring sheet, not of white paper</source>
+        <translation>das Bild zeigt das Messblatt, kein weißes Papier</translation>
     </message>
     <message>
         <source>Say that it is the measuring sheet</source>
@@ -89,51 +89,51 @@
     </message>
     <message>
         <source>Lay a white sheet on a darker table and photograph all of it from above</source>
-        <translation>Weißen Bogen auf einen dunkleren Tisch legen und ganz von oben aufnehmen</translation>
+        <translation>Weißes Papier auf einen dunkleren Tisch legen und ganz von oben aufnehmen</translation>
     </message>
     <message>
         <source>no light sheet is seen</source>
-        <translation>kein heller Bogen zu sehen</translation>
+        <translation>kein helles Blatt zu sehen</translation>
     </message>
     <message>
         <source>the light area has not four straight sides: something lies over the sheet&apos;s edge</source>
-        <translation>die helle Fläche hat nicht vier gerade Seiten: etwas liegt über dem Rand des Bogens</translation>
+        <translation>die helle Fläche hat nicht vier gerade Seiten: etwas liegt über dem Rand des Blatts</translation>
     </message>
     <message>
         <source>a corner of the sheet is outside the picture</source>
-        <translation>eine Ecke des Bogens liegt außerhalb des Bildes</translation>
+        <translation>eine Ecke des Blatts liegt außerhalb des Bildes</translation>
     </message>
     <message>
         <source>a side of the sheet doesn&apos;t stand out from the table</source>
-        <translation>eine Seite des Bogens hebt sich nicht vom Tisch ab</translation>
+        <translation>eine Seite des Blatts hebt sich nicht vom Tisch ab</translation>
     </message>
     <message>
         <source>a side of the sheet isn&apos;t straight: it is curled, or the lens bends it</source>
-        <translation>eine Seite des Bogens ist nicht gerade: er wellt sich, oder das Objektiv krümmt sie</translation>
+        <translation>eine Seite des Blatts ist nicht gerade: es wellt sich, oder das Objektiv krümmt sie</translation>
     </message>
     <message>
         <source>two sides of the sheet don&apos;t meet</source>
-        <translation>zwei Seiten des Bogens treffen sich nicht</translation>
+        <translation>zwei Seiten des Blatts treffen sich nicht</translation>
     </message>
     <message>
         <source>which side of the sheet is the longer one can&apos;t be told from so far aside</source>
-        <translation>so schräg lässt sich nicht sagen, welche Seite des Bogens die längere ist</translation>
+        <translation>so schräg lässt sich nicht sagen, welche Seite des Blatts die längere ist</translation>
     </message>
     <message>
         <source>Photograph the whole sheet, sharp, from above, with nothing over its marks</source>
-        <translation>Den ganzen Bogen scharf von oben aufnehmen, nichts über seinen Marken</translation>
+        <translation>Das ganze Messblatt scharf von oben aufnehmen, nichts über seinen Marken</translation>
     </message>
     <message>
         <source>only %1 of the sheet&apos;s ten marks are seen</source>
-        <translation>nur %1 der zehn Marken des Bogens sind zu sehen</translation>
+        <translation>nur %1 der zehn Marken des Messblatts sind zu sehen</translation>
     </message>
     <message>
         <source>the sheet&apos;s four corner marks are not all seen, one of them with a dot</source>
-        <translation>die vier Eckmarken des Bogens, eine davon mit Punkt, sind nicht alle zu sehen</translation>
+        <translation>die vier Eckmarken des Messblatts, eine davon mit Punkt, sind nicht alle zu sehen</translation>
     </message>
     <message>
         <source>the sheet&apos;s four corner marks lie on one line</source>
-        <translation>die vier Eckmarken des Bogens liegen auf einer Linie</translation>
+        <translation>die vier Eckmarken des Messblatts liegen auf einer Linie</translation>
     </message>
     <message>
         <source>the measuring sheet in the picture is of another paper</source>
@@ -145,7 +145,7 @@
     </message>
     <message>
         <source>the marks are not where this sheet has them: another paper size, or a mirrored picture</source>
-        <translation>die Marken liegen nicht, wo dieser Bogen sie hat: anderes Papierformat oder gespiegeltes Bild</translation>
+        <translation>die Marken liegen nicht, wo dieses Messblatt sie hat: anderes Papierformat oder gespiegeltes Bild</translation>
     </message>
     <message>
         <source>the picture has only %1 pixels to the mm</source>
@@ -253,15 +253,15 @@
     </message>
     <message>
         <source>the sheet&apos;s marks lie on one line</source>
-        <translation>die Marken des Bogens liegen auf einer Linie</translation>
+        <translation>die Marken des Messblatts liegen auf einer Linie</translation>
     </message>
     <message>
         <source>Photograph the sheet from above</source>
-        <translation>Den Bogen von oben aufnehmen</translation>
+        <translation>Das Messblatt von oben aufnehmen</translation>
     </message>
     <message>
         <source>the sheet&apos;s marks are off by %1 mm: it does not lie flat, or was not printed at 100 %</source>
-        <translation>die Marken des Bogens liegen um %1 mm daneben: er liegt nicht flach oder ist nicht mit 100 % gedruckt</translation>
+        <translation>die Marken des Messblatts liegen um %1 mm daneben: es liegt nicht flach oder ist nicht mit 100 % gedruckt</translation>
     </message>
     <message>
         <source>Tape the sheet to a flat board and measure its scales</source>
@@ -281,7 +281,7 @@
     </message>
     <message>
         <source>Type the distance from lens to sheet</source>
-        <translation>Den Abstand vom Objektiv zum Bogen eingeben</translation>
+        <translation>Den Abstand vom Objektiv zum Blatt eingeben</translation>
     </message>
     <message>
         <source>the objects are nearly as high as the camera was</source>
@@ -344,11 +344,11 @@
         <translation>schon die Flüssigkeit würde die Form füllen</translation>
     </message>
     <message>
-        <source>make the insert thicker or use a foam that expands more</source>
+        <source>make the insert thicker or use a foam that rises more</source>
         <translation>Einsatz dicker machen oder einen Schaum nehmen, der stärker steigt</translation>
     </message>
     <message>
-        <source>lower the overpack or use a foam that expands more</source>
+        <source>lower the overpack or use a foam that rises more</source>
         <translation>Überfüllung senken oder einen Schaum nehmen, der stärker steigt</translation>
     </message>
     <message>
@@ -500,8 +500,8 @@
         <translation>der Schaum ist gestiegen, bevor seine Topfzeit um ist</translation>
     </message>
     <message>
-        <source>Make &quot;rise_s&quot; longer than &quot;pot_life_s&quot;</source>
-        <translation>&quot;rise_s&quot; länger als &quot;pot_life_s&quot; machen</translation>
+        <source>Full rise must come after the pot life: check both times</source>
+        <translation>Voll aufgeschäumt muss nach der Topfzeit kommen: beide Zeiten prüfen</translation>
     </message>
     <message>
         <source>the foam is softer at 40 % than at 25 % compression</source>
@@ -509,7 +509,7 @@
     </message>
     <message>
         <source>Check the two stresses</source>
-        <translation>Die beiden Spannungen prüfen</translation>
+        <translation>Die beiden Stauchhärten prüfen</translation>
     </message>
     <message>
         <source>has no cylinder</source>
@@ -524,8 +524,8 @@
         <translation>ein Zylinder liegt ganz über der Oberseite des Einsatzes</translation>
     </message>
     <message>
-        <source>Make &quot;axis_mm&quot; larger than minus its radius</source>
-        <translation>&quot;axis_mm&quot; größer als den negativen Radius machen</translation>
+        <source>The axis lies more than its radius above the face: lower it</source>
+        <translation>Die Achse liegt höher als ihr Radius über der Oberseite: tiefer setzen</translation>
     </message>
     <message>
         <source>a level that goes through has no depth of its own</source>
@@ -584,16 +584,16 @@
         <translation>hat keine Tragkraft, und nur für Schrauben gibt es eine Formel</translation>
     </message>
     <message>
-        <source>Add &quot;capacity_n&quot; from its data sheet</source>
-        <translation>&quot;capacity_n&quot; aus dem Datenblatt ergänzen</translation>
+        <source>Enter the load it holds, from its data sheet</source>
+        <translation>Die Tragkraft aus dem Datenblatt eintragen</translation>
     </message>
     <message>
         <source>the shop closes before it opens</source>
         <translation>die Werkstatt schließt, bevor sie öffnet</translation>
     </message>
     <message>
-        <source>Make &quot;closes_h&quot; greater than &quot;opens_h&quot;</source>
-        <translation>&quot;closes_h&quot; größer als &quot;opens_h&quot; machen</translation>
+        <source>Closing must be later than opening</source>
+        <translation>Schließen muss nach dem Öffnen liegen</translation>
     </message>
     <message>
         <source>Save it in another folder, or make room on the disk</source>
@@ -680,8 +680,8 @@
         <translation>Nur den Umriss speichern, ohne Bilder</translation>
     </message>
     <message>
-        <source>Draw the path once more, or save it as plain SVG</source>
-        <translation>Den Pfad noch einmal zeichnen oder als einfaches SVG speichern</translation>
+        <source>Draw the path once more, or save it as an SVG with nothing in it but outlines</source>
+        <translation>Den Pfad noch einmal zeichnen oder als SVG speichern, das nur Umrisse enthält</translation>
     </message>
     <message>
         <source>“%1” is no command of a path</source>
@@ -800,8 +800,8 @@
         <translation>die Zeichnung hat keinen geschlossenen Umriss</translation>
     </message>
     <message>
-        <source>Turn letters and strokes into paths, and save it as plain SVG</source>
-        <translation>Schrift und Striche in Pfade umwandeln und als einfaches SVG speichern</translation>
+        <source>Turn letters and strokes into paths, and save it as an SVG with nothing in it but outlines</source>
+        <translation>Schrift und Striche in Pfade umwandeln und als SVG speichern, das nur Umrisse enthält</translation>
     </message>
     <message>
         <source>&lt;%1&gt;: %2</source>
@@ -932,8 +932,8 @@
         <translation>die Datei erklärt eigene Entitäten</translation>
     </message>
     <message>
-        <source>Save it as plain SVG, without a declaration in brackets</source>
-        <translation>Als einfaches SVG speichern, ohne Erklärung in eckigen Klammern</translation>
+        <source>Save it as an SVG with nothing in it but outlines, without a declaration in brackets</source>
+        <translation>Als SVG speichern, das nur Umrisse enthält, ohne Erklärung in eckigen Klammern</translation>
     </message>
     <message>
         <source>an attribute has no value</source>
@@ -960,8 +960,8 @@
         <translation>die Datei verwendet eine Entität, die XML nicht kennt</translation>
     </message>
     <message>
-        <source>Save it as plain SVG</source>
-        <translation>Als einfaches SVG speichern</translation>
+        <source>Save it as an SVG with nothing in it but outlines</source>
+        <translation>Als SVG speichern, das nur Umrisse enthält</translation>
     </message>
     <message>
         <source>the file ends within a tag</source>
@@ -1185,15 +1185,15 @@
     </message>
     <message>
         <source>The plate bows %1, keep below %2</source>
-        <translation>Die Platte biegt sich %1 durch, unter %2 bleiben</translation>
+        <translation>Die Druckplatte biegt sich %1 durch, unter %2 bleiben</translation>
     </message>
     <message>
         <source>Under the plate a gap of %1 opens, keep below %2</source>
-        <translation>Unter der Platte öffnet sich ein Spalt von %1, unter %2 bleiben</translation>
+        <translation>Unter der Druckplatte öffnet sich ein Spalt von %1, unter %2 bleiben</translation>
     </message>
     <message>
         <source>The plate is stressed to %1 MPa, keep below %2</source>
-        <translation>Die Platte ist mit %1 MPa belastet, unter %2 bleiben</translation>
+        <translation>Die Druckplatte ist mit %1 MPa belastet, unter %2 bleiben</translation>
     </message>
     <message>
         <source>A closure is pulled with %1, keep below %2</source>
@@ -1204,24 +1204,24 @@
         <translation>Eine Wand des Kastens biegt sich %1 durch, unter %2 bleiben</translation>
     </message>
     <message>
-        <source>A screw does not reach the wall, needs %1 in it</source>
-        <translation>Eine Schraube erreicht die Wand nicht, nötig %1 darin</translation>
+        <source>A screw does not reach the box wall, needs %1 in it</source>
+        <translation>Eine Schraube erreicht die Kastenwand nicht, nötig %1 darin</translation>
     </message>
     <message>
-        <source>A screw goes %1 into the wall, needs %2</source>
-        <translation>Eine Schraube geht %1 in die Wand, nötig %2</translation>
+        <source>A screw goes %1 into the box wall, needs %2</source>
+        <translation>Eine Schraube geht %1 in die Kastenwand, nötig %2</translation>
     </message>
     <message>
-        <source>A screw goes %1 into the wall, which has room for %2</source>
-        <translation>Eine Schraube geht %1 in die Wand, Platz ist für %2</translation>
+        <source>A screw goes %1 into the box wall, which has room for %2</source>
+        <translation>Eine Schraube geht %1 in die Kastenwand, Platz ist für %2</translation>
     </message>
     <message>
-        <source>The wall is %1 thick, a screw in its edge needs %2</source>
-        <translation>Die Wand ist %1 dick, eine Schraube in ihrer Kante braucht %2</translation>
+        <source>The box wall is %1 thick, a screw in its edge needs %2</source>
+        <translation>Die Kastenwand ist %1 dick, eine Schraube in ihrer Kante braucht %2</translation>
     </message>
     <message>
         <source>The plate is on at %1 s, must be on by %2 s</source>
-        <translation>Die Platte liegt nach %1 s auf, muss nach %2 s aufliegen</translation>
+        <translation>Die Druckplatte liegt nach %1 s auf, muss nach %2 s aufliegen</translation>
     </message>
     <message>
         <source>None at hand, %1 needed</source>
@@ -1236,8 +1236,8 @@
         <translation>Kein Verschluss der Werkstattliste passt: eine Schraube muss %1 bis %2 lang sein</translation>
     </message>
     <message>
-        <source>No closure in the shop’s list fits: the wall is too low for its screws</source>
-        <translation>Kein Verschluss der Werkstattliste passt: die Wand ist zu niedrig für seine Schrauben</translation>
+        <source>No closure in the shop’s list fits: the box wall is too low for its screws</source>
+        <translation>Kein Verschluss der Werkstattliste passt: die Kastenwand ist zu niedrig für seine Schrauben</translation>
     </message>
     <message>
         <source>Whether screw heads pull through a board of %1 is not checked</source>
@@ -1245,7 +1245,7 @@
     </message>
     <message>
         <source>A part of %1 is longer than its stock, %2</source>
-        <translation>Ein Teil von %1 ist länger als Platte oder Leiste, %2</translation>
+        <translation>Ein Teil von %1 ist länger als sein Rohmaß, %2</translation>
     </message>
     <message>
         <source>A part is only %1 wide, a fence holds %2</source>
@@ -1321,7 +1321,7 @@
     </message>
     <message>
         <source>A sea-level dose would put %1 on the plate here: use this dose</source>
-        <translation>Eine Dosis für Meereshöhe würde hier mit %1 auf die Platte drücken: diese Dosis nehmen</translation>
+        <translation>Eine Dosis für Meereshöhe würde hier mit %1 auf die Druckplatte drücken: diese Dosis nehmen</translation>
     </message>
     <message>
         <source>Pour in more batches, use cooler parts, or a foam with a longer pot life</source>
@@ -1356,8 +1356,8 @@
         <translation>Schaum kommt nicht durch: Klötze auseinanderrücken</translation>
     </message>
     <message>
-        <source>Coat the slot by brush before the pour, or move the blocks apart</source>
-        <translation>Schlitz vor dem Gießen mit dem Pinsel beschichten oder Klötze auseinanderrücken</translation>
+        <source>As the pour begins, brush some of the mixed foam into the slot, or move the blocks apart</source>
+        <translation>Zu Beginn des Gießens den Schlitz mit angerührtem Schaum einstreichen oder Klötze auseinanderrücken</translation>
     </message>
     <message>
         <source>Set a pour point in it</source>
@@ -1392,8 +1392,8 @@
         <translation>Dickere Platte für den Kasten oder dünnere Schraube nehmen</translation>
     </message>
     <message>
-        <source>Start closures before the pour, let another driver help, use clamps or rods, or cooler parts</source>
-        <translation>Verschlüsse vor dem Gießen ansetzen, einen zweiten Schrauber helfen lassen, Zwingen oder Gewindestangen oder kühlere Komponenten nehmen</translation>
+        <source>Start closures before the pour, let one more person close, use clamps or rods, or cooler parts</source>
+        <translation>Verschlüsse vor dem Gießen ansetzen, noch jemanden schließen lassen, Zwingen oder Gewindestangen oder kühlere Komponenten nehmen</translation>
     </message>
     <message>
         <source>Buy or borrow the rest before the pour</source>
@@ -1412,12 +1412,16 @@
         <translation>Dafür gibt es keinen veröffentlichten Wert: unter jeden Kopf eine Scheibe legen</translation>
     </message>
     <message>
-        <source>Use a longer board or bar, or join it from two</source>
-        <translation>Längere Platte oder längere Leiste nehmen oder aus zweien fügen</translation>
+        <source>Use longer stock, or join it from two</source>
+        <translation>Längeres Material nehmen oder aus zweien fügen</translation>
     </message>
     <message>
-        <source>Saw it off the edge of a wider piece, never between fence and blade</source>
-        <translation>Vom Rand eines breiteren Stücks absägen, nie zwischen Anschlag und Blatt</translation>
+        <source>Use longer stock: a joint in plate, stiffener or box is not in the figures and would open</source>
+        <translation>Längeres Material nehmen: eine Fuge in Druckplatte, Versteifung oder Kasten ist nicht gerechnet und würde aufgehen</translation>
+    </message>
+    <message>
+        <source>Cut it from a wider piece so that the narrow part falls off the free side of the blade; push stick, guard on</source>
+        <translation>Von einem breiteren Stück so absägen, dass das schmale Teil auf der freien Seite des Blatts abfällt; Schiebestock, Schutzhaube</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
@@ -1600,10 +1604,6 @@
         <translation>[Länge, Durchmesser] in mm schreiben</translation>
     </message>
     <message>
-        <source>Save it as plain SVG, with paths</source>
-        <translation>Als einfaches SVG mit Pfaden speichern</translation>
-    </message>
-    <message>
         <source>Keep one of them</source>
         <translation>Eine davon behalten</translation>
     </message>
@@ -1636,16 +1636,16 @@
         <translation>Zapfen bündig abschneiden, öffnen, Einsatz herausziehen</translation>
     </message>
     <message>
-        <source>Drive the closures</source>
+        <source>Tighten the closures</source>
         <translation>Verschlüsse anziehen</translation>
     </message>
     <message>
-        <source>Drive the closures, %1 of them</source>
+        <source>Tighten the closures, %1 of them</source>
         <translation>Verschlüsse anziehen, %1 Stück</translation>
     </message>
     <message>
-        <source>Dry run of pouring and closing, empty, with a stopwatch</source>
-        <translation>Probelauf mit Stoppuhr, leer: gießen und schließen</translation>
+        <source>Dry run with a stopwatch, water poured into a tub</source>
+        <translation>Probelauf mit Stoppuhr, Wasser in eine Wanne gegossen</translation>
     </message>
     <message>
         <source>Dry-fit, drill every hole, mark, take apart, dust off</source>
@@ -1744,6 +1744,10 @@
         <translation>leicht</translation>
     </message>
     <message>
+        <source>first brush some of the foam into the narrow slots</source>
+        <translation>vorher etwas Schaum in die engen Schlitze streichen</translation>
+    </message>
+    <message>
         <source>edge as the shop wants it</source>
         <translation>Rand wie gewünscht</translation>
     </message>
@@ -1752,8 +1756,8 @@
         <translation>gleiche Stege</translation>
     </message>
     <message>
-        <source>everybody in gloves and goggles, air moving</source>
-        <translation>alle mit Handschuhen und Schutzbrille, Raum gelüftet</translation>
+        <source>gloves, goggles, breathing protection; air moving</source>
+        <translation>Handschuhe, Schutzbrille, Atemschutz; Raum gelüftet</translation>
     </message>
     <message>
         <source>falls out</source>
@@ -1780,8 +1784,8 @@
         <translation>oder %1</translation>
     </message>
     <message>
-        <source>or %1; what sticks to the cup is missing: wet it and empty it first</source>
-        <translation>oder %1; was im Becher hängen bleibt, fehlt: vorher benetzen und ausleeren</translation>
+        <source>or %1; what sticks to the cup is missing: rinse the cup with part A first and empty it; never with water</source>
+        <translation>oder %1; was im Becher hängen bleibt, fehlt: Becher vorher mit Komponente A ausschwenken und leeren; nie mit Wasser</translation>
     </message>
     <message>
         <source>part A %1</source>
@@ -1816,8 +1820,8 @@
         <translation>Kanten in einer Linie</translation>
     </message>
     <message>
-        <source>slots and blocks first, deepest last; never scrape out</source>
-        <translation>zuerst Schlitze und Klötze, das Tiefste zuletzt; nie auskratzen</translation>
+        <source>in the order of the numbers on the pour map: slots, over blocks, the widest channel last; never scrape out</source>
+        <translation>nach den Nummern des Gießplans: Schlitze, über die Klötze, der breiteste Kanal zuletzt; nie auskratzen</translation>
     </message>
     <message>
         <source>stir it in</source>

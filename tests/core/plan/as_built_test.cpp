@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/catalog.h"
 #include "plan/as_built.h"
+#include "plan/sentences.h"
 #include "plan/stock_checks.h"
 #include "plan/stock_depths.h"
 #include "plan/stock_stage.h"
@@ -167,6 +168,11 @@ TEST(Stock, parts_longer_than_their_stock_must_be_mended) {
     EXPECT_EQ(checks[0].severity, layout::Severity::mend);
     EXPECT_DOUBLE_EQ(checks[0].value, 512);
     EXPECT_DOUBLE_EQ(checks[0].limit, 490);
+    EXPECT_EQ(english(advice(checks[0], job)),
+              "Use longer stock: a joint in plate, stiffener or box is not in the figures and would open");
+    layout::Check of_block = checks[0];
+    of_block.subjects = {job::subject_of(job.drawers[0]->pockets[0])};
+    EXPECT_EQ(english(advice(of_block, job)), "Use longer stock, or join it from two");
 }
 
 TEST(Stock, parts_too_narrow_for_a_fence_are_noted) {

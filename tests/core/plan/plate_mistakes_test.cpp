@@ -104,16 +104,16 @@ TEST(PlateMistakes, NoneIsSaidWhereAllFits) {
 TEST(PlateMistakes, AScrewShorterThanNeeded) {
     expect_said(
         with_screw(4, 40), Code::screw_short,
-        {Severity::mend, 22, 32, "A screw goes 22 mm into the wall, needs 32 mm. Take a longer screw."});
-    expect_said(
-        with_screw(4, 18), Code::screw_short,
-        {Severity::mend, 0, 32, "A screw does not reach the wall, needs 32 mm in it. Take a longer screw."});
+        {Severity::mend, 22, 32, "A screw goes 22 mm into the box wall, needs 32 mm. Take a longer screw."});
+    expect_said(with_screw(4, 18), Code::screw_short,
+                {Severity::mend, 0, 32,
+                 "A screw does not reach the box wall, needs 32 mm in it. Take a longer screw."});
 }
 
 TEST(PlateMistakes, AScrewLongerThanTheWallIsDeep) {
     expect_said(with_screw(4, 70), Code::screw_short,
                 {Severity::mend, 52, 35,
-                 "A screw goes 52 mm into the wall, which has room for 35 mm. Take a shorter screw."});
+                 "A screw goes 52 mm into the box wall, which has room for 35 mm. Take a shorter screw."});
 }
 
 TEST(PlateMistakes, AWallTooThinForItsScrew) {
@@ -121,7 +121,7 @@ TEST(PlateMistakes, AWallTooThinForItsScrew) {
     expect_said(
         job, Code::board_thin,
         {Severity::mend, 10, 12,
-         "The wall is 10 mm thick, a screw in its edge needs 12 mm. Use a thicker board for the box or a "
+         "The box wall is 10 mm thick, a screw in its edge needs 12 mm. Use a thicker board for the box or a "
          "thinner screw."});
 }
 
@@ -158,11 +158,10 @@ TEST(PlateMistakes, NothingInTheListFits) {
     EXPECT_FALSE(of_code(said_of(job), Code::screw_short));
     job = with_screw(6, 60); // eight diameters are more than the wall has
     job.mold.closure.reset();
-    expect_said(
-        job, Code::closure_none,
-        {Severity::mend, 66, 53,
-         "No closure in the shop’s list fits: the wall is too low for its screws. Add a rod, a clamp or a "
-         "thinner screw to the list."});
+    expect_said(job, Code::closure_none,
+                {Severity::mend, 66, 53,
+                 "No closure in the shop’s list fits: the box wall is too low for its screws. Add a rod, a "
+                 "clamp or a thinner screw to the list."});
 }
 
 TEST(PlateMistakes, AClampThatHoldsNothing) {

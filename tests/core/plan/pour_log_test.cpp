@@ -155,6 +155,20 @@ TEST(PourSteps, follow_the_clock_of_the_plan) {
     EXPECT_EQ(rehearsal.back().id, "closed");
 }
 
+TEST(PourSteps, narrow_slots_are_brushed_before_the_foam_is_poured) {
+    const auto job = testing::worked_job();
+    DrawerPlan drawer = compute(job).drawers[0];
+    const auto details = [&] {
+        for (const auto& step : pour_steps(job, drawer, false))
+            if (step.id == "poured") return step.details;
+        return std::vector<Phrase>();
+    };
+    EXPECT_EQ(details().size(), 1U);
+    drawer.checks.push_back(layout::check_of(layout::Code::slot_narrow, layout::Severity::look, 8, 10));
+    ASSERT_EQ(details().size(), 2U);
+    EXPECT_EQ(english(details().front()), "first brush some of the foam into the narrow slots");
+}
+
 TEST(PourSteps, slow_closing_is_followed_by_pegging_alone_and_passed_by_it_in_company) {
     auto job = testing::worked_job();
     const Plan plan = compute(job);
