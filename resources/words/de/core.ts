@@ -1244,8 +1244,8 @@
         <translation>Ob Schraubenköpfe durch eine Platte von %1 ziehen, ist nicht geprüft</translation>
     </message>
     <message>
-        <source>A part of %1 is longer than its stock, %2</source>
-        <translation>Ein Teil von %1 ist länger als sein Rohmaß, %2</translation>
+        <source>A part measures %1, its stock only %2</source>
+        <translation>Ein Teil misst %1, das Material nur %2</translation>
     </message>
     <message>
         <source>A part is only %1 wide, a fence holds %2</source>
