@@ -96,29 +96,55 @@ double thickness_of(const stock::DrawerStock& drawer) {
 
 namespace {
 
-/// The top edges, where closures go into them.
-void add_tops(Strips& strips, const job::Job& job, const plan::DrawerPlan& answer,
-              const stock::DrawerStock& made) {
-    if (!answer.plate || !answer.insert) return;
-    const auto& design = answer.plate->answer.design;
-    const shape::MoldMap map(answer.insert->box, job.foam->shrinkage);
-    const Box inside{
-        {0, 0},
-        {map.length_to_mold(answer.insert->box.width()), map.length_to_mold(answer.insert->box.height())}};
-    const auto pilot = [&](const job::Closure& closure) {
-        const double mm = mold::holes_of(closure, job.shop->drills_mm).pilot_mm;
-        return language::figures(plan::say_length_bare(mm, job.display_units));
-    };
-    const QString around =
-        language::tr("top edge, pilot holes of %1 for the plate’s closures").arg(pilot(design.closure));
-    const QString ends = language::tr(", of %1 in rings at the stiffeners").arg(pilot(design.end_closure));
-    for (const auto& wall : made.box.walls) {
-        const auto holes = sheets::top_holes(wall, design, inside, job.mold.corner);
-        if (holes.around_mm.empty() && holes.ends_mm.empty()) continue;
-        strips.add(wall, design.box_board.thickness_mm, holes.ends_mm.empty() ? around : around + ends,
-                   holes.around_mm, holes.ends_mm);
+/// The edges of one drawer's walls, where screws go into them.
+class Edges {
+  public:
+    Edges(const job::Job& job, const plan::DrawerPlan& answer, const stock::DrawerStock& made)
+        : job_(job), answer_(answer), made_(made) {}
+
+    void add_feet(Strips& strips) const {
+        for (const auto& wall : made_.box.walls) {
+            const auto ends =
+                answer_.base ? holes(wall, answer_.base->answer.design).ends_mm : std::vector<double>();
+            QString words = language::tr("foot edge");
+            if (!ends.empty())
+                words += language::tr(", pilot holes of %1 in rings for the bearers’ ends")
+                             .arg(pilot(answer_.base->answer.design.end_closure));
+            strips.add(wall, thickness_of(made_), words, wall.foot_mm, ends);
+        }
     }
-}
+
+    void add_tops(Strips& strips) const {
+        if (!answer_.plate) return;
+        const auto& design = answer_.plate->answer.design;
+        const QString around =
+            language::tr("top edge, pilot holes of %1 for the plate’s closures").arg(pilot(design.closure));
+        const QString ends =
+            language::tr(", of %1 in rings at the stiffeners").arg(pilot(design.end_closure));
+        for (const auto& wall : made_.box.walls) {
+            const auto at = holes(wall, design);
+            if (at.around_mm.empty() && at.ends_mm.empty()) continue;
+            strips.add(wall, thickness_of(made_), at.ends_mm.empty() ? around : around + ends, at.around_mm,
+                       at.ends_mm);
+        }
+    }
+
+  private:
+    sheets::WallHoles holes(const stock::Wall& wall, const mold::PlateDesign& design) const {
+        const shape::MoldMap map(answer_.insert->box, job_.foam->shrinkage);
+        const Vec size{map.length_to_mold(answer_.insert->box.width()),
+                       map.length_to_mold(answer_.insert->box.height())};
+        return sheets::wall_holes(wall, design, {{0, 0}, size}, job_.mold.corner);
+    }
+    QString pilot(const job::Closure& closure) const {
+        const double mm = mold::holes_of(closure, job_.shop->drills_mm).pilot_mm;
+        return language::figures(plan::say_length_bare(mm, job_.display_units));
+    }
+
+    const job::Job& job_;
+    const plan::DrawerPlan& answer_;
+    const stock::DrawerStock& made_;
+};
 
 } // namespace
 
@@ -127,11 +153,11 @@ std::vector<Page> strip_pages(const job::Job& job, const plan::Plan& plan, Paper
     if (!plan.stock) return {};
     Strips strips(job, paper);
     for (const auto& drawer : plan.stock->drawers) {
-        for (const auto& wall : drawer.box.walls)
-            strips.add(wall, thickness_of(drawer), language::tr("foot edge"), sheets::foot_holes_mm(wall));
-        const auto answer = std::find_if(plan.drawers.begin(), plan.drawers.end(),
-                                         [&](const auto& one) { return one.id == drawer.drawer; });
-        if (answer != plan.drawers.end()) add_tops(strips, job, *answer, drawer);
+        const auto* answer = plan::find_drawer(plan, drawer.drawer);
+        if (answer == nullptr || !answer->insert) continue;
+        const Edges edges(job, *answer, drawer);
+        edges.add_feet(strips);
+        edges.add_tops(strips);
     }
     auto pages = strips.take();
     const theme::Theme theme = theme::printed_theme();

@@ -90,8 +90,8 @@ Template plate_template(const job::Job& job, const job::Drawer& drawer, const pl
     return template_of(sheets::plate_drilling(job, plan), std::move(words));
 }
 
-Template base_template(const job::Job& job, const job::Drawer& drawer, const casting::PatternBoard& board,
-                       const stock::DrawerStock& stock) {
+Template base_template(const job::Job& job, const job::Drawer& drawer, const plan::DrawerPlan& plan,
+                       const casting::PatternBoard& board, const stock::DrawerStock& stock) {
     TemplateWords words = words_of(job, drawer, "Base");
     words.lay_on = {language::tr("TOP FACE of the base, print up;"),
                     language::tr("the insert is cast FACE DOWN on it")};
@@ -101,10 +101,15 @@ Template base_template(const job::Job& job, const job::Drawer& drawer, const cas
         language::tr("Drill every ringed cross right through; screws go in from below. Block screws carry "
                      "the block’s number; those outside the inner line hold the walls."),
         language::tr("Blocks are drawn dashed: trace them from the pattern board’s template.")};
-    words.table = sheets::base_table(job, board, stock);
+    if (plan.base && plan.base->answer.design.stiffener)
+        words.steps.push_back(language::tr(
+            "Bearers are drawn dashed too: they go under the base, flat side up, and stand on the bench. "
+            "Foam "
+            "pushes the base down as hard as the plate up, and a bench holds only the mold’s weight."));
+    words.table = sheets::base_table(job, plan, board, stock);
     words.table_name = language::tr("holes");
     words.table_head = language::tr("Holes, from the datum 0, 0 in the front-left inner corner of the box");
-    return template_of(sheets::base_drilling(job, board, stock), std::move(words));
+    return template_of(sheets::base_drilling(job, plan, board, stock), std::move(words));
 }
 
 const stock::DrawerStock* stock_for(const plan::Plan& plan, const std::string& drawer) {
@@ -142,7 +147,7 @@ std::vector<Page> template_pages(const job::Job& job, const plan::Plan& plan, co
         if (wants(choice, TemplateKind::pressure_plate) && answer.insert && answer.plate)
             templates.push_back(plate_template(job, drawer, answer));
         if (const auto* stock = stock_for(plan, drawer.id); wants_base && board && stock)
-            templates.push_back(base_template(job, drawer, *board, *stock));
+            templates.push_back(base_template(job, drawer, answer, *board, *stock));
     }
     std::vector<LaidOut> laid;
     int total = 0;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/say.h"
-#include "stock/screws.h"
 
+#include "language/goods.h"
 #include "language/spoken.h"
 #include "sheets/aligned_length.h"
 #include "sheets/bench_pen.h"
@@ -10,6 +10,7 @@
 #include "sheets/filler_marks.h"
 #include "sheets/fixing_marks.h"
 #include "sheets/part_words.h"
+#include "sheets/plate_marks.h"
 
 namespace drawercast::sheets {
 
@@ -40,11 +41,37 @@ std::vector<WallScrew> wall_screws(const job::Job& job, const casting::PatternBo
     for (const auto& wall : stock.box.walls) {
         const Box box = wall_box(outside, wall, job.mold.corner, t);
         const bool level = box.width() > box.height();
-        for (const double along : stock::spread_mm(wall.length_mm, stock::first_joint_mm, wall.foot_screws))
+        for (const double along : wall.foot_mm)
             screws.push_back({part_words(wall.label), level ? Vec{box.min.x + along, box.center().y}
                                                             : Vec{box.center().x, box.min.y + along}});
     }
     return screws;
+}
+
+/// Where closures go up through bearers and base into the walls.
+std::vector<Vec> bearer_ends(const plan::DrawerPlan& plan) {
+    std::vector<Vec> ends;
+    if (!plan.base) return ends;
+    for (const auto& closure : plan.base->answer.design.closures)
+        if (closure.stiffener_end) ends.push_back(closure.at.vec());
+    return ends;
+}
+
+/// Under the base: dashed, as hidden edges are.
+void add_bearers(Pen& pen, const mold::PlateDesign& design) {
+    pen.turn_to(Layer::ground);
+    for (std::size_t i = 0; i < design.stiffeners.size(); ++i) {
+        const auto& at = design.stiffeners[i];
+        pen.put(PathMark{path_of(stiffener_box(design, at)), LineRole::under, std::nullopt});
+        const double turn = at.from.y_mm == at.to.y_mm ? 0 : 90;
+        const Vec place = at.from.vec() + (at.to.vec() - at.from.vec()) * 0.3;
+        pen.put(TextMark{{place},
+                         language::tr("bearer %1").arg(i + 1).toStdString(),
+                         TextRole::template_small,
+                         Side::center,
+                         turn,
+                         true});
+    }
 }
 
 void add_blocks(Pen& pen, const casting::PatternBoard& board) {
@@ -67,8 +94,8 @@ void add_blocks(Pen& pen, const casting::PatternBoard& board) {
 
 } // namespace
 
-Sheet<InMold> base_drilling(const job::Job& job, const casting::PatternBoard& board,
-                            const stock::DrawerStock& stock) {
+Sheet<InMold> base_drilling(const job::Job& job, const plan::DrawerPlan& plan,
+                            const casting::PatternBoard& board, const stock::DrawerStock& stock) {
     Sheet<InMold> sheet;
     sheet.name = "Base";
     const Box base = board.box.grown(thickness_of(stock));
@@ -85,8 +112,10 @@ Sheet<InMold> base_drilling(const job::Job& job, const casting::PatternBoard& bo
         base.min, {base.max.x, base.min.y}, {{}, {0, -out}}, say(base.width()), template_figure_at});
     pen.put(DimensionMark{
         base.min, {base.min.x, base.max.y}, {{}, {-out, 0}}, say(base.height()), template_figure_at});
+    if (plan.base) add_bearers(pen, plan.base->answer.design);
     add_blocks(pen, board);
     pen.turn_to(Layer::still);
+    for (const Vec at : bearer_ends(plan)) pen.put(SignMark{Sign::screw, {at}});
     for (const auto& screw : wall_screws(job, board, stock)) pen.put(SignMark{Sign::screw, {screw.at}});
     for (const auto& filler : casting::fillers_of(board)) {
         for (const Vec at : filler.screws) pen.put(SignMark{Sign::screw, {at}});
@@ -97,7 +126,8 @@ Sheet<InMold> base_drilling(const job::Job& job, const casting::PatternBoard& bo
     return sheet;
 }
 
-Table base_table(const job::Job& job, const casting::PatternBoard& board, const stock::DrawerStock& stock) {
+Table base_table(const job::Job& job, const plan::DrawerPlan& plan, const casting::PatternBoard& board,
+                 const stock::DrawerStock& stock) {
     Table table;
     table.columns = {{language::tr("hole"), Align::left, 0, 90},
                      {language::tr("x"), Align::right, 0, 60},
@@ -120,6 +150,10 @@ Table base_table(const job::Job& job, const casting::PatternBoard& board, const 
         for (const Vec at : filler.screws) row(filler_name(filler), at, language::tr("filler from below"));
     for (const auto& screw : wall_screws(job, board, stock))
         row(screw.wall, screw.at, language::tr("foot of the wall"));
+    for (const Vec at : bearer_ends(plan))
+        row(language::tr("bearer"), at,
+            language::tr("%1, through bearer and base")
+                .arg(language::goods_name(plan.base->answer.design.end_closure.name)));
     return table;
 }
 

@@ -37,7 +37,7 @@ bool along_x(WallSide side) { return side == WallSide::front || side == WallSide
 void add_wall(BenchPen& pen, const Box& box, const stock::Wall& wall, const job::Job& job, double times) {
     pen.put(PathMark{path_of(box), LineRole::pocket_edge, theme::Wash{WashRole::wood}});
     const bool level = along_x(wall.side);
-    for (const double along : stock::spread_mm(wall.length_mm, stock::first_joint_mm, wall.foot_screws)) {
+    for (const double along : wall.foot_mm) {
         const Vec at = level ? Vec{box.min.x + along * times, box.center().y}
                              : Vec{box.center().x, box.min.y + along * times};
         pen.put(SignMark{Sign::screw, {at}});

@@ -97,6 +97,9 @@ QString name_of(Part part, const buildup::SceneIn& in) {
         return counted(in.design ? in.design->closures.size() : 0,
                        QT_TRANSLATE_NOOP("BuildUp", "One closure"),
                        QT_TRANSLATE_NOOP("BuildUp", "%1 closures"));
+    case Part::bearer:
+        return counted(in.base ? in.base->stiffeners.size() : 0, QT_TRANSLATE_NOOP("BuildUp", "One bearer"),
+                       QT_TRANSLATE_NOOP("BuildUp", "%1 bearers"));
     }
     return {};
 }
@@ -149,6 +152,7 @@ std::optional<buildup::SceneIn> build_up_of(const job::Job& job, const plan::Dra
     in.wall_mm = parts.box_board.thickness_mm;
     in.plate_mm = parts.board.thickness_mm;
     if (plan.plate) in.design = plan.plate->answer.design;
+    if (plan.base) in.base = plan.base->answer.design;
     if (plan.air && plan.plate) in.vents = plan.air->vented.vents;
     return in;
 }

@@ -23,11 +23,13 @@ enum class DrillingWords { whole, brief };
 Table drilling_table(const job::Job& job, const plan::DrawerPlan& plan,
                      DrillingWords words = DrillingWords::whole);
 
-/// The base from above: outline, the walls' inner faces, screws of blocks and walls, fillers, datum.
-Sheet<shape::InMold> base_drilling(const job::Job& job, const casting::PatternBoard& board,
-                                   const stock::DrawerStock& stock);
+/// The base from above: outline, the walls' inner faces, screws of blocks and walls, bearers under it with
+/// the closures at their ends, fillers, datum.
+Sheet<shape::InMold> base_drilling(const job::Job& job, const plan::DrawerPlan& plan,
+                                   const casting::PatternBoard& board, const stock::DrawerStock& stock);
 
-/// The walls' screws from the datum; the blocks' stand in block_table().
-Table base_table(const job::Job& job, const casting::PatternBoard& board, const stock::DrawerStock& stock);
+/// The holes of blocks, fillers, walls and bearers from the datum.
+Table base_table(const job::Job& job, const plan::DrawerPlan& plan, const casting::PatternBoard& board,
+                 const stock::DrawerStock& stock);
 
 } // namespace drawercast::sheets

@@ -23,6 +23,8 @@ QString in_words(const QString& name) {
     if (at != words.end()) return language::tr(*at);
     const QString stiffener = QStringLiteral("stiffener ");
     if (name.startsWith(stiffener)) return language::tr("stiffener %1").arg(name.mid(stiffener.size()));
+    const QString bearer = QStringLiteral("bearer ");
+    if (name.startsWith(bearer)) return language::tr("bearer %1").arg(name.mid(bearer.size()));
     return name;
 }
 

@@ -2,7 +2,6 @@
 #include "sheets/wall_strip.h"
 
 #include "mold/plate_judge.h"
-#include "stock/screws.h"
 
 #include "sheets/bench_pen.h"
 
@@ -17,16 +16,12 @@ namespace {
 constexpr double ring_share = 0.4; ///< of the edge, around the holes of stiffener ends
 }
 
-std::vector<double> foot_holes_mm(const stock::Wall& wall) {
-    return stock::spread_mm(wall.length_mm, stock::first_joint_mm, wall.foot_screws);
-}
-
-TopHoles top_holes(const stock::Wall& wall, const mold::PlateDesign& design, const Box& inside,
-                   job::BoxCorner corner) {
+WallHoles wall_holes(const stock::Wall& wall, const mold::PlateDesign& design, const Box& inside,
+                     job::BoxCorner corner) {
     const double t = design.box_board.thickness_mm;
     const Box box = wall_box(inside.grown(t), wall, corner, t);
     const bool level = box.width() > box.height();
-    TopHoles holes;
+    WallHoles holes;
     for (const auto& closure : design.closures) {
         const Vec at = closure.at.vec();
         if (mold::kind_of(design, closure).kind != job::ClosureKind::screw) continue;

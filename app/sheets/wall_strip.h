@@ -12,17 +12,15 @@
 /// The edges of the box's walls at true size, to drill by.
 namespace drawercast::sheets {
 
-/// Where the screws from below stand, from the wall's left end (of a side wall: its front end), mm.
-std::vector<double> foot_holes_mm(const stock::Wall& wall);
-
-struct TopHoles {
+/// Where screws go into an edge of a wall, from its left end (of a side wall: its front end), mm.
+struct WallHoles {
     std::vector<double> around_mm;
-    std::vector<double> ends_mm; ///< of stiffeners: longer screws, maybe thicker ones
+    std::vector<double> ends_mm; ///< of stiffeners or bearers: longer screws, maybe thicker ones
 };
-/// Likewise the plate's closures that are driven into the wall's top; none for rods, clamps and straps.
-/// `inside`: the inner box, mold frame.
-TopHoles top_holes(const stock::Wall& wall, const mold::PlateDesign& design, const Box& inside,
-                   job::BoxCorner corner);
+/// The closures of a plate (or the base, for its foot) that are driven into the wall; none for rods, clamps
+/// and straps. `inside`: the inner box, mold frame.
+WallHoles wall_holes(const stock::Wall& wall, const mold::PlateDesign& design, const Box& inside,
+                     job::BoxCorner corner);
 
 /// One edge with its holes and their distances from its left end; those of `ringed_mm` in a ring.
 Sheet<OnBench> wall_strip(const job::Job& job, const stock::Wall& wall, double thickness_mm,

@@ -10,6 +10,7 @@
 #include "summary/gauge.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace drawercast::summary {
 
@@ -55,9 +56,14 @@ std::vector<Gauge> gauges_of(const mold::PlateAnswer& answer, job::DisplayUnits 
     Gauges gauges(answer, units);
     gauges.length(language::tr("bow"), Limit::bow, answer.bow_mm, mold::bow_limit_mm);
     gauges.length(language::tr("gap under it"), Limit::gap, answer.gap_mm, answer.gap_limit_mm);
-    double wall = 0;
-    for (const auto& one : answer.walls) wall = std::max(wall, one.bow_mm);
+    double wall = 0, wall_stress = 0;
+    for (const auto& one : answer.walls) {
+        wall = std::max(wall, one.bow_mm);
+        wall_stress = std::max(wall_stress, one.stress_mpa);
+    }
     gauges.length(language::tr("bow of box walls"), Limit::wall_bow, wall, mold::wall_bow_limit_mm);
+    gauges.stress(language::tr("stress of box walls"), Limit::wall_stress, wall_stress,
+                  answer.design.box_board.rupture_mpa / mold::stress_factor);
     gauges.stress(language::tr("stress of the board"), Limit::stress, answer.stress_mpa,
                   answer.design.board.rupture_mpa / mold::stress_factor);
     if (answer.design.stiffener)
@@ -69,6 +75,22 @@ std::vector<Gauge> gauges_of(const mold::PlateAnswer& answer, job::DisplayUnits 
                language::figures(plan::say_force_n(answer.closure_n[answer.worst], units)),
                language::figures(plan::say_force_n(allowed, units)));
     return gauges.all();
+}
+
+/// "Base: 2 bearers 45 × 70 softwood; bows 0.9 mm, worst foot screw at 64 % of its limit."
+QString base_words(const mold::PlateAnswer& base, job::DisplayUnits units) {
+    const auto& design = base.design;
+    const auto bearers = design.stiffener ? design.stiffeners.size() : 0;
+    const QString under =
+        bearers == 0 ? language::tr("Base without bearers")
+        : bearers == 1
+            ? language::tr("Base on one bearer %1").arg(language::goods_name(design.stiffener->name))
+            : language::tr("Base on %1 bearers %2")
+                  .arg(bearers)
+                  .arg(language::goods_name(design.stiffener->name));
+    return language::tr("%1: bows %2, at %3 % of its limit.")
+        .arg(under, language::figures(plan::say_length(std::round(base.bow_mm * 10) / 10, units)))
+        .arg(qRound(100 * base.use));
 }
 
 } // namespace
@@ -92,11 +114,12 @@ std::vector<QString> plate_lines(const Summary& summary, const plan::DrawerPlan&
                  .arg(language::goods_name(design.closure.name));
     if (design.stiffener && !(design.end_closure == design.closure))
         built += language::tr(", %1 at stiffeners’ ends").arg(language::goods_name(design.end_closure.name));
-    std::vector<QString> lines{
-        built + QStringLiteral("."),
+    std::vector<QString> lines{built + QStringLiteral(".")};
+    if (plan.base) lines.push_back(base_words(plan.base->answer, units));
+    lines.push_back(
         language::tr("Bow and gap at %1 (closed), stress and pull at %2 (to build for). Estimates.")
             .arg(language::figures(plan::say_pressure_kpa(plan.pressure->closed_kpa, units)),
-                 language::figures(plan::say_pressure_kpa(plan.pressure->build_for_kpa, units)))};
+                 language::figures(plan::say_pressure_kpa(plan.pressure->build_for_kpa, units))));
     if (const auto& next = answer.runner_up)
         lines.push_back((next->stiffeners == 0 ? language::tr("Next best: %1, bare, %3 closures.")
                          : next->stiffeners == 1

@@ -36,7 +36,8 @@ bool on_cut(const Scene& scene, Vec a, Vec b) {
 }
 
 bool is_cut_through(Part part) {
-    return part != Part::base && part != Part::block && part != Part::clay && part != Part::closure;
+    return part != Part::base && part != Part::block && part != Part::clay && part != Part::closure &&
+           part != Part::bearer;
 }
 
 class Sides {

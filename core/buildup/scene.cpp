@@ -15,6 +15,7 @@ double lift_of(Part part, double height_mm, double share) {
     const auto tier = [part] {
         switch (part) {
         case Part::base:
+        case Part::bearer:
         case Part::block:
         case Part::clay:
             return 0.0;
@@ -70,6 +71,14 @@ void add_closure(Scene& scene, const SceneIn& in, const mold::ClosureAt& closure
     scene.solids.push_back(std::move(solid));
 }
 
+void add_bearers(Scene& scene, const SceneIn& in) {
+    if (!in.base || !in.base->stiffener) return;
+    const job::Stiffener& piece = *in.base->stiffener;
+    for (const auto& at : in.base->stiffeners)
+        add(scene, Part::bearer, strip(at.from.vec(), at.to.vec(), piece.width_mm),
+            -in.wall_mm - piece.height_mm, -in.wall_mm);
+}
+
 bool cut_away(const Scene& scene, Vec at, double room) {
     const double x = scene.quarter.right ? at.x - scene.cut_at.x : scene.cut_at.x - at.x;
     const double y = scene.quarter.back ? at.y - scene.cut_at.y : scene.cut_at.y - at.y;
@@ -110,6 +119,7 @@ Scene scene_of(const SceneIn& in, Quarter quarter) {
     const Region away = rectangle(corner);
 
     add(scene, Part::base, rectangle(scene.outside), -in.wall_mm, 0);
+    add_bearers(scene, in);
     std::vector<Solid> blocks = blocks_of(in.board);
     const Solid clay = clay_of(in.board, in.fillet_mm, blocks);
     scene.solids.push_back(foam_of(in.board, blocks, clay, away));

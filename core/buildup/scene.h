@@ -14,8 +14,8 @@
 /// What a drawer's mold is put together from, as solids to look at. Mold frame, mm, heights over the base.
 namespace drawercast::buildup {
 
-enum class Part { base, block, clay, filler, wall, foam, plate, stiffener, closure };
-inline constexpr int part_count = 9;
+enum class Part { base, block, clay, filler, wall, foam, plate, stiffener, closure, bearer };
+inline constexpr int part_count = 10;
 
 /// Material of even plan between two heights.
 struct Layer {
@@ -39,6 +39,7 @@ struct SceneIn {
     double plate_mm = 16; ///< thickness of the plate
     job::BoxCorner corner = job::BoxCorner::lapped;
     std::optional<mold::PlateDesign> design; ///< absent until worked out: no plate, stiffeners, closures
+    std::optional<mold::PlateDesign> base;   ///< absent until worked out: no bearers under it
     std::vector<air::Vent> vents;            ///< holes in the plate
 };
 
@@ -58,9 +59,9 @@ struct Scene {
     int vents = 0;
 };
 
-/// Base, blocks, clay and closures are left whole, as drafting practice leaves what a section would not make
-/// clearer; closures in the quarter that is cut away go with it. Clay and lying rounds are layers that follow
-/// their curve.
+/// Base, bearers, blocks, clay and closures are left whole, as drafting practice leaves what a section would
+/// not make clearer; closures in the quarter that is cut away go with it. Clay and lying rounds are layers
+/// that follow their curve.
 Scene scene_of(const SceneIn& in, Quarter quarter);
 
 /// Where an exploded part stands higher than when closed, mm; `share` 0 is closed, 1 wholly apart.

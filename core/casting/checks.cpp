@@ -6,6 +6,9 @@
 namespace drawercast::casting {
 namespace {
 
+constexpr double same_day_k = 3; ///< a cup as warm as that is taken for today's (our guess)
+constexpr double zero_celsius_k = 273.15;
+
 using layout::Check;
 using layout::Code;
 using layout::Severity;
@@ -13,7 +16,11 @@ using layout::Severity;
 } // namespace
 
 std::vector<Check> foam_checks(const Profile& profile) {
-    if (profile.by_cup) return {};
+    if (profile.by_cup) {
+        if (std::abs(profile.today_k - profile.measured_k) <= same_day_k) return {};
+        return {check_of(Code::cup_warmth, Severity::look, profile.today_k - zero_celsius_k,
+                         profile.measured_k - zero_celsius_k)};
+    }
     return {check_of(Code::no_cup, Severity::note, 0, 0)};
 }
 

@@ -21,6 +21,8 @@ double time_factor(double temperature_c, double reference_c, std::optional<doubl
                     (1 / (zero_celsius_k + temperature_c) - 1 / (zero_celsius_k + reference_c)));
 }
 
+double warmer_k(const Profile& profile) { return std::max(0.0, profile.today_k - profile.measured_k); }
+
 Expected<Profile> profile_of(const ProfileIn& in) {
     const job::Foam& foam = *in.foam;
     Profile out;
@@ -49,11 +51,10 @@ Expected<Profile> profile_of(const ProfileIn& in) {
         out.pot_life_s = std::min(out.pot_life_s, out.cup->start_s);
         out.rise_s = out.cup->full_s;
     }
-    const double today_k = zero_celsius_k + in.temperature_c;
-    out.warmer_k = std::max(0.0, today_k - out.measured_k);
+    out.today_k = zero_celsius_k + in.temperature_c;
     const auto here = [&](double at_sea_level) { return expansion_at(at_sea_level, out.ambient_kpa); };
     out.expansion = here(out.expansion_sea_level);
-    const double colder = std::min(1.0, today_k / out.measured_k);
+    const double colder = std::min(1.0, out.today_k / out.measured_k);
     out.expansion_low = 1 + (here(out.expansion_sea_level * (1 - out.uncertainty)) - 1) * colder;
     out.expansion_high = here(out.expansion_sea_level * (1 + out.uncertainty));
     return out;

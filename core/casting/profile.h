@@ -41,7 +41,7 @@ struct Profile {
     double liquid_g_ml = 0;  ///< mixed density ρ_L = (aρ_A + bρ_B)/(a + b)
     double measured_k = 296; ///< absolute temperature at which E was read
     double mix_s = 0;
-    double warmer_k = 0;   ///< shop and parts today than that; 0 where they are colder
+    double today_k = 296;  ///< of shop and parts today
     double pot_life_s = 0; ///< today; a cup in use: no later than its foam starts
     double rise_s = 0;     ///< today; a cup in use: its full rise
     double demold_min = 0; ///< today, never below the label
@@ -54,9 +54,13 @@ struct Profile {
 /// or, where the foam's activation energy is known, Arrhenius' exp[(Ea/R)(1/T − 1/T_reference)].
 double time_factor(double temperature_c, double reference_c, std::optional<double> activation_kj_mol);
 
+/// How much warmer shop and parts are today than where E was read; 0 where they are colder.
+double warmer_k(const Profile& profile);
+
 /// Today's profile, by the label or by the cups in use (their mean). Of several cups u is at least half of
-/// what they lie apart (our guess). Gas that is warmer than where E was read pushes harder (warmer_k), colder
-/// gas fills less (E_low − 1 in proportion to the absolute temperature, ideal gas); E itself stays. Refused
+/// what they lie apart (our guess). Gas that is warmer than where E was read pushes harder (warmer_k()),
+/// colder gas fills less (E_low − 1 in proportion to the absolute temperature, ideal gas); E itself stays.
+/// Refused
 /// ("cup-unusable"): one in use did not rise, times out of order.
 Expected<Profile> profile_of(const ProfileIn& in);
 

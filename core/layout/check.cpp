@@ -58,9 +58,15 @@ constexpr std::array names{
     Name{Code::head_unchecked, "head-unchecked", "mm"},
     Name{Code::stock_short, "stock-short", "mm"},
     Name{Code::cut_small, "cut-small", "mm"},
+    Name{Code::wall_stress, "wall-stress", "MPa"},
+    Name{Code::base_bow, "base-bow", "mm"},
+    Name{Code::base_gap, "base-gap", "mm"},
+    Name{Code::base_stress, "base-stress", "MPa"},
+    Name{Code::base_pull, "base-pull", "N"},
+    Name{Code::cup_warmth, "cup-warmth", "°C"},
 };
 
-static_assert(names.size() == static_cast<std::size_t>(Code::cut_small) + 1, "every code has a name");
+static_assert(names.size() == static_cast<std::size_t>(Code::cup_warmth) + 1, "every code has a name");
 
 const Name& name_of(Code code) {
     for (const Name& name : names)

@@ -57,12 +57,19 @@ enum class Code {
     head_unchecked, // value: the plate's thickness
     stock_short,
     cut_small,
+    wall_stress,
+    base_bow,
+    base_gap,
+    base_stress,
+    base_pull,
+    cup_warmth, // value, limit: the shop's temperature today and the cup's, °C
 };
 
 std::vector<Code> all_codes();
 std::string_view text_of(Code code); ///< "wall-thin"
 std::optional<Code> code_of(std::string_view text);
-std::string_view unit_of(Code code); ///< "mm", "kg", "kPa", "s", "m", "mL", "kPa·s", "N", "MPa" or "" (–)
+std::string_view
+unit_of(Code code); ///< "mm", "kg", "kPa", "s", "m", "mL", "kPa·s", "N", "MPa", "°C" or "" (–)
 
 enum class CheckFrame { none, drawer, mold };
 std::string_view text_of(CheckFrame frame);  ///< "", "drawer", "mold"

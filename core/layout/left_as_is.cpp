@@ -53,6 +53,12 @@ bool limit_is_a_minimum(Code code) {
     case Code::close_late:
     case Code::stock_short:
     case Code::closure_none:
+    case Code::wall_stress:
+    case Code::base_bow:
+    case Code::base_gap:
+    case Code::base_stress:
+    case Code::base_pull:
+    case Code::cup_warmth:
         return false;
     }
     return false;

@@ -41,13 +41,54 @@ Side side_of(const PatternIn& in, MoldPoint p) {
     return p.y_mm > in.depth_mm ? Side::back : Side::left;
 }
 
-std::vector<double> even_places(double length, double spacing) {
-    const double between = length - 2 * first_from_corner_mm;
+/// How far along a side from that point on its wall: the inverse of on_side().
+double along_side(const PatternIn& in, Side side, shape::Vec p) {
+    switch (side) {
+    case Side::front:
+        return p.x;
+    case Side::right:
+        return p.y;
+    case Side::back:
+        return in.width_mm - p.x;
+    case Side::left:
+        break;
+    }
+    return in.depth_mm - p.y;
+}
+
+/// How far the first and the last stand from their corners, counter-clockwise. Lapped: front and back run
+/// over the ends of the sides. Pinwheel: each wall's far end stands against the next.
+std::pair<double, double> from_corners(const PatternIn& in, Side side) {
+    const bool pinwheel = in.corner == job::BoxCorner::pinwheel;
+    const bool butted = in.corner == job::BoxCorner::lapped && !across(side);
+    return {butted ? first_from_butt_mm : first_from_corner_mm,
+            butted || pinwheel ? first_from_butt_mm : first_from_corner_mm};
+}
+
+std::vector<double> even_places(const PatternIn& in, Side side) {
+    const double length = length_of(in, side);
+    const auto [first, last] = from_corners(in, side);
+    const double between = length - first - last;
     if (between <= 0) return {length / 2};
-    const int gaps = std::max(1, static_cast<int>(std::ceil(between / spacing - 1e-9)));
+    const int gaps = std::max(1, static_cast<int>(std::ceil(between / in.spacing_mm - 1e-9)));
     std::vector<double> out;
-    for (int i = 0; i <= gaps; ++i) out.push_back(first_from_corner_mm + between * i / gaps);
+    for (int i = 0; i <= gaps; ++i) out.push_back(first + between * i / gaps);
     return out;
+}
+
+/// The place nearest to `even` that stands apart from all of `others`, by whole millimeters.
+double moved_apart(const PatternIn& in, Side side, double even, const std::vector<double>& others) {
+    const auto apart = [&](double place) {
+        return std::all_of(others.begin(), others.end(),
+                           [&](double other) { return std::abs(other - place) >= in.apart_mm; });
+    };
+    const double length = length_of(in, side);
+    for (int i = 0; i <= static_cast<int>(in.spacing_mm); ++i) {
+        const int step = (i + 1) / 2;
+        const double place = even + (i % 2 == 0 ? -step : step);
+        if (place >= 0 && place <= length && apart(place)) return place;
+    }
+    return even;
 }
 
 /// The middle, both ends, then the middle of each part, and so on.
@@ -138,11 +179,14 @@ std::vector<ClosureAt> closures_of(const PatternIn& in) {
             for (const double at : stiffener_places(in)) // the pattern is the same from either end
                 places.emplace_back(side == Side::front || side == Side::right ? at : length - at, true);
         const auto ends = places;
-        for (const double at : even_places(length, in.spacing_mm)) {
+        std::vector<double> others;
+        for (const shape::Vec p : in.apart_from)
+            if (side_of(in, MoldPoint::of(p)) == side) others.push_back(along_side(in, side, p));
+        for (const double at : even_places(in, side)) {
             const bool free = std::all_of(ends.begin(), ends.end(), [&](const auto& end) {
                 return std::abs(end.first - at) >= covered;
             });
-            if (free) places.emplace_back(at, false);
+            if (free) places.emplace_back(moved_apart(in, side, at, others), false);
         }
         std::sort(places.begin(), places.end());
         for (const auto& [at, end] : places) out.push_back({on_side(in, side, at), end});

@@ -3,11 +3,14 @@
 
 #include "mold/plate_answers.h"
 
+#include <optional>
 #include <vector>
 
 namespace drawercast::mold {
 
 inline constexpr double first_from_corner_mm = 30; ///< of a closure, from the inner corner (common practice)
+/// The same at a wall's butted end, into which the corner's own screws run 34 mm on the same center line.
+inline constexpr double first_from_butt_mm = 45;
 
 /// Where closures and stiffeners go on a box of these inside sizes.
 struct PatternIn {
@@ -18,9 +21,12 @@ struct PatternIn {
     int stiffeners = 0;
     job::Along along = job::Along::short_side;
     double stiffener_width_mm = 0;
-    double head_radius_mm = 4;          ///< of a closure: it needs that much beside a stiffener
-    std::vector<shape::Vec> keep_off{}; ///< points that no stiffener may cover …
-    double stand_off_mm = 0;            ///< … nor come nearer to with its center line
+    double head_radius_mm = 4;              ///< of a closure: it needs that much beside a stiffener
+    std::vector<shape::Vec> keep_off{};     ///< points that no stiffener may cover …
+    double stand_off_mm = 0;                ///< … nor come nearer to with its center line
+    std::optional<job::BoxCorner> corner{}; ///< which walls end at a corner; absent: none does
+    std::vector<shape::Vec> apart_from{}; ///< screws of the other edge of the walls, which meet in the wood …
+    double apart_mm = 0;                  ///< … where they are nearer than that along a wall
     bool operator==(const PatternIn&) const = default;
 };
 
@@ -37,7 +43,9 @@ bool stands_off(const PatternIn& in);
 std::vector<StiffenerAt> stiffeners_of(const PatternIn& in);
 
 /// On the walls' center lines, at equal pitch on each side; one at each end of each stiffener instead of
-/// those it would cover. Counter-clockwise from the front-left corner.
+/// those it would cover. One that would meet what it must stand apart from is moved to the nearest place
+/// along its wall that does not, by half the pitch at most; where there is none it stays. Counter-clockwise
+/// from the front-left corner.
 std::vector<ClosureAt> closures_of(const PatternIn& in);
 
 /// The order in which to drive them: the middles of opposite sides, their ends, then halves, so that the

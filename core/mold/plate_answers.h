@@ -25,7 +25,8 @@ struct ClosureAt { ///< on the center line of a wall
     bool operator==(const ClosureAt&) const = default;
 };
 
-/// What is built: the plate covers the box and its walls, the base is another such plate.
+/// What is built: the plate covers the box and its walls; the base is another such plate, upside down
+/// (base.h).
 struct PlateDesign {
     job::Board board;                        ///< of the plate
     job::Board box_board;                    ///< of walls and base
@@ -56,13 +57,22 @@ struct LiftField {
     bool operator==(const LiftField&) const = default;
 };
 
-enum class Limit { bow, gap, stress, stiffener_stress, closure, wall_bow, screw_length, closing };
+enum class Limit {
+    bow,
+    gap,
+    stress,
+    stiffener_stress,
+    closure,
+    wall_bow,
+    wall_stress,
+    screw_length,
+    closing
+};
 
 struct WallAnswer {
-    double length_mm = 0; ///< inside
-    double bow_mm = 0;    ///< at closed pressure
-    int foot_screws = 0;  ///< from below through the base
-    int end_screws = 0;   ///< at each corner
+    double length_mm = 0;  ///< inside
+    double bow_mm = 0;     ///< at closed pressure
+    double stress_mpa = 0; ///< at build-for pressure
     bool operator==(const WallAnswer&) const = default;
 };
 

@@ -56,7 +56,8 @@ Assembled assembled(const BeamSection& section, const std::vector<double>& at_mm
 
 } // namespace
 
-BeamSection beam_section(const job::Stiffener& piece, bool glued, const PlateSection& plate, double span_mm) {
+BeamSection beam_section(const job::Stiffener& piece, bool glued, const PlateSection& plate,
+                         double strip_mm) {
     const double area = piece.width_mm * piece.height_mm;
     const double own = piece.width_mm * std::pow(piece.height_mm, 3) / 12;
     BeamSection out;
@@ -64,12 +65,13 @@ BeamSection beam_section(const job::Stiffener& piece, bool glued, const PlateSec
     out.bending_nmm2 = piece.elasticity_mpa * own;
     out.stress_by_curvature_n_mm = piece.elasticity_mpa * piece.height_mm / 2;
     if (!glued) return out;
-    const double strip_ea = plate.elasticity_mpa * plate.thickness_mm * span_mm / 4;
+    const double strip_ea = plate.elasticity_mpa * plate.thickness_mm * strip_mm;
     const double piece_ea = piece.elasticity_mpa * area;
     const double apart = (plate.thickness_mm + piece.height_mm) / 2; // of the two centers
     out.bending_nmm2 += strip_ea * piece_ea / (strip_ea + piece_ea) * apart * apart;
     const double neutral = apart * strip_ea / (strip_ea + piece_ea); // below the piece's own center
     out.stress_by_curvature_n_mm = piece.elasticity_mpa * (piece.height_mm / 2 + neutral);
+    out.plate_stress_by_curvature_n_mm = plate.elasticity_mpa * (apart - neutral + plate.thickness_mm / 2);
     return out;
 }
 

@@ -28,9 +28,9 @@ std::optional<Check> over(Code code, double value, double limit) {
     return check_of(code, value > far_over * limit ? Severity::mend : Severity::look, value, limit);
 }
 
-void add_stress(std::vector<Check>& out, double value, double rupture) {
+void add_stress(std::vector<Check>& out, Code code, double value, double rupture) {
     if (value > rupture / stress_factor)
-        out.push_back(check_of(Code::plate_stress, Severity::mend, value, rupture / stress_factor));
+        out.push_back(check_of(code, Severity::mend, value, rupture / stress_factor));
 }
 
 void add_pull(std::vector<Check>& out, const PlateAnswer& answer) {
@@ -110,19 +110,43 @@ std::vector<Check> plate_checks(const PlateIn& in, const Plate& plate) {
         out.push_back(*check);
     }
     if (const auto check = over(Code::plate_gap, answer.gap_mm, answer.gap_limit_mm)) out.push_back(*check);
-    add_stress(out, answer.stress_mpa, answer.design.board.rupture_mpa);
+    add_stress(out, Code::plate_stress, answer.stress_mpa, answer.design.board.rupture_mpa);
     if (answer.design.stiffener)
-        add_stress(out, answer.stiffener_stress_mpa, answer.design.stiffener->rupture_mpa);
+        add_stress(out, Code::plate_stress, answer.stiffener_stress_mpa,
+                   answer.design.stiffener->rupture_mpa);
     add_pull(out, answer);
     for (const bool ends : {false, true}) add_lengths(out, in, answer.design, ends);
-    double wall_bow = 0;
-    for (const auto& wall : answer.walls) wall_bow = std::max(wall_bow, wall.bow_mm);
+    double wall_bow = 0, wall_stress = 0;
+    for (const auto& wall : answer.walls) {
+        wall_bow = std::max(wall_bow, wall.bow_mm);
+        wall_stress = std::max(wall_stress, wall.stress_mpa);
+    }
+    add_stress(out, Code::wall_stress, wall_stress, answer.design.box_board.rupture_mpa);
     if (const auto check = over(Code::wall_bow, wall_bow, wall_bow_limit_mm)) out.push_back(*check);
     if (plate.closing.close_margin_s < 0)
         out.push_back(check_of(Code::close_late, Severity::mend, plate.closing.plate_on_s,
                                plate.closing.plate_on_s + plate.closing.close_margin_s));
     add_heads(out, answer.design);
     add_at_hand(out, answer.design);
+    return out;
+}
+
+std::vector<Check> base_checks(const Plate& base) {
+    const PlateAnswer& answer = base.answer;
+    std::vector<Check> out;
+    if (auto check = over(Code::base_bow, answer.bow_mm, bow_limit_mm)) {
+        put_at(*check, answer.bow_at);
+        out.push_back(*check);
+    }
+    if (const auto check = over(Code::base_gap, answer.gap_mm, answer.gap_limit_mm)) out.push_back(*check);
+    add_stress(out, Code::base_stress, answer.stress_mpa, answer.design.board.rupture_mpa);
+    if (answer.design.stiffener)
+        add_stress(out, Code::base_stress, answer.stiffener_stress_mpa, answer.design.stiffener->rupture_mpa);
+    const double limit = answer.capacity_n[answer.worst] / capacity_factor;
+    if (answer.closure_n[answer.worst] > limit) {
+        out.push_back(check_of(Code::base_pull, Severity::mend, answer.closure_n[answer.worst], limit));
+        put_at(out.back(), answer.design.closures[answer.worst].at);
+    }
     return out;
 }
 

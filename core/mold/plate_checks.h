@@ -13,4 +13,7 @@ namespace drawercast::mold {
 /// no source for it.
 std::vector<layout::Check> plate_checks(const PlateIn& in, const Plate& plate);
 
+/// Likewise of a base (base.h): bow, gap, stresses and pull.
+std::vector<layout::Check> base_checks(const Plate& base);
+
 } // namespace drawercast::mold

@@ -31,22 +31,13 @@ void judge_closures(const PlateIn& in, PlateAnswer& answer, const std::vector<do
     weigh(answer, Limit::closure, most * in.load.build_for_kpa, 1);
 }
 
-/// The screws that join the box are the plate's own, or as good as the least of the shop's.
-double box_screw_capacity(const PlateIn& in, const PlateDesign& design) {
-    const Joint foot{design.box_board.thickness_mm, in.height_mm, design.box_board.specific_gravity};
-    double least = 0;
-    for (const auto& closure : in.closures) {
-        if (closure.kind != job::ClosureKind::screw || !fits(closure, foot)) continue;
-        const double capacity = capacity_n(closure, foot);
-        if (least == 0 || capacity < least) least = capacity;
+void judge_walls(const PlateIn& in, PlateAnswer& answer) {
+    const job::Board& board = answer.design.box_board;
+    answer.walls = walls_of({in.width_mm, in.depth_mm, in.height_mm, board, in.load});
+    for (const auto& wall : answer.walls) {
+        weigh(answer, Limit::wall_bow, wall.bow_mm, wall_bow_limit_mm);
+        weigh(answer, Limit::wall_stress, wall.stress_mpa, board.rupture_mpa / stress_factor);
     }
-    return least;
-}
-
-void judge_walls(const PlateIn& in, PlateAnswer& answer, double lift_n) {
-    answer.walls = walls_of({in.width_mm, in.depth_mm, in.height_mm, answer.design.box_board, in.load,
-                             lift_n * in.load.build_for_kpa, box_screw_capacity(in, answer.design)});
-    for (const auto& wall : answer.walls) weigh(answer, Limit::wall_bow, wall.bow_mm, wall_bow_limit_mm);
 }
 
 double seconds_each(const PlateIn& in, const PlateDesign& design) {
@@ -57,9 +48,10 @@ double seconds_each(const PlateIn& in, const PlateDesign& design) {
 }
 
 bool screws_fit(const PlateIn& in, const PlateDesign& design) {
-    return std::all_of(design.closures.begin(), design.closures.end(), [&](const ClosureAt& at) {
-        return fits(kind_of(design, at), joint_of(in, design, at));
-    });
+    return in.is_base ||
+           std::all_of(design.closures.begin(), design.closures.end(), [&](const ClosureAt& at) {
+               return fits(kind_of(design, at), joint_of(in, design, at));
+           });
 }
 
 } // namespace
@@ -99,8 +91,7 @@ Plate judged(const PlateIn& in, const PlateDesign& design, Trial trial) {
         weigh(answer, Limit::stiffener_stress, answer.stiffener_stress_mpa,
               design.stiffener->rupture_mpa / stress_factor);
     judge_closures(in, answer, trial.pull_n);
-    const double pushed_mm2 = shape::area(in.opening) - shape::area(in.through);
-    judge_walls(in, answer, pushed_mm2 / 1000);
+    if (!in.is_base) judge_walls(in, answer);
     answer.price = price_of(in, design);
     out.closing = closing_of(in.closing, pattern_of(in, answer));
     answer.close_s = out.closing.close_s;

@@ -42,10 +42,12 @@ std::vector<job::Closure> fitting(const std::vector<job::Closure>& all, const Jo
     return out;
 }
 
-double wall_bow(const PlateIn& in, const job::Board& board) {
+/// The worst of the walls' bow and stress over its limit.
+double wall_use(const PlateIn& in, const job::Board& board) {
     double most = 0;
-    for (const auto& wall : walls_of({in.width_mm, in.depth_mm, in.height_mm, board, in.load, 0, 0}))
-        most = std::max(most, wall.bow_mm);
+    for (const auto& wall : walls_of({in.width_mm, in.depth_mm, in.height_mm, board, in.load}))
+        most = std::max(
+            {most, wall.bow_mm / wall_bow_limit_mm, wall.stress_mpa * stress_factor / board.rupture_mpa});
     return most;
 }
 
@@ -122,7 +124,7 @@ job::Board box_board_of(const PlateIn& in) {
     const double least_mm = least_edge_mm(in.closures);
     const job::Board* best = nullptr;
     for (const auto& board : in.boards) {
-        if (board.thickness_mm < least_mm || wall_bow(in, board) > wall_bow_limit_mm) continue;
+        if (board.thickness_mm < least_mm || wall_use(in, board) > 1) continue;
         if (best == nullptr || area_price(board) < area_price(*best)) best = &board;
     }
     if (best != nullptr) return *best;
@@ -142,6 +144,9 @@ PatternIn pattern_in(const PlateIn& in, const job::Board& box_board, const Stiff
     for (const auto& piece : in.stiffeners) widest = std::max(widest, piece.width_mm);
     out.keep_off = in.last_places;
     out.stand_off_mm = widest / 2 + in.vent_clear_mm;
+    out.corner = in.corner;
+    out.apart_from = in.apart_from;
+    out.apart_mm = in.apart_mm;
     return out;
 }
 

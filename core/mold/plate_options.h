@@ -34,6 +34,10 @@ struct PlateIn {
     std::optional<std::string> closure;
     std::optional<job::StiffenerChoice> stiffening;
     std::optional<double> spacing_mm;
+    std::optional<job::BoxCorner> corner{}; ///< as PatternIn
+    std::vector<shape::Vec> apart_from{};   ///< likewise
+    double apart_mm = 0;
+    bool is_base = false; ///< its screws’ lengths and the walls are judged elsewhere
     bool operator==(const PlateIn&) const = default;
 };
 
@@ -61,8 +65,8 @@ struct ClosurePair {
 std::vector<ClosurePair> closures_to_try(const PlateIn& in, const job::Board& board,
                                          const job::Board& box_board, const Stiffening& stiffening);
 
-/// Walls and base: the maker's, else the cheapest board that is thick enough for a screw in its edge and bows
-/// little enough; the stiffest where none is.
+/// Walls and base: the maker's, else the cheapest board that is thick enough for a screw in its edge and as a
+/// wall keeps its limits; the stiffest where none does.
 job::Board box_board_of(const PlateIn& in);
 
 /// Least thickness of a wall whose edge takes a screw, and what the program itself keeps to, in diameters

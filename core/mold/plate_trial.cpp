@@ -28,9 +28,12 @@ std::vector<Batten> battens_of(const PlateOnBox& box, const PlateDesign& design)
     std::vector<Batten> out;
     for (const StiffenerAt& at : design.stiffeners) {
         const bool along_x = at.from.y_mm == at.to.y_mm;
-        const double span = along_x ? box.shape().width_mm : box.shape().depth_mm;
+        const double span = along_x ? box.shape().width_mm : box.shape().depth_mm,
+                     side = along_x ? box.shape().depth_mm : box.shape().width_mm;
+        const double pitch = side / static_cast<double>(design.stiffeners.size() + 1);
         out.push_back({along_x, along_x ? at.from.y_mm : at.from.x_mm,
-                       beam_section(*design.stiffener, design.glued, box.plate().section(), span)});
+                       beam_section(*design.stiffener, design.glued, box.plate().section(),
+                                    std::min(span / 4, pitch))});
     }
     return out;
 }
@@ -113,16 +116,23 @@ double stress_of(const PlateOnBox& box, const PlateDesign& design, const std::ve
     return most;
 }
 
-double stiffener_stress_of(const PlateOnBox& box, const std::vector<Batten>& battens,
-                           const std::vector<double>& unknowns) {
+struct BattenStress {
+    double piece_mpa = 0;
+    double plate_mpa = 0; ///< of the plate, which works with a glued one as one section
+};
+
+BattenStress batten_stress_of(const PlateOnBox& box, const std::vector<Batten>& battens,
+                              const std::vector<double>& unknowns) {
     const PlateGrid& grid = box.plate().grid();
-    double most = 0;
+    BattenStress most;
     for (const Batten& batten : battens) {
         std::vector<double> lift;
         for (const std::size_t node : nodes_of_line(grid, batten.along_x, batten.at_mm))
             lift.push_back(unknowns[node_unknowns * node]);
         const double moment = beam_moment(batten.section, batten.along_x ? grid.x_mm : grid.y_mm, lift);
-        most = std::max(most, moment / batten.section.bending_nmm2 * batten.section.stress_by_curvature_n_mm);
+        const double curvature = moment / batten.section.bending_nmm2;
+        most.piece_mpa = std::max(most.piece_mpa, curvature * batten.section.stress_by_curvature_n_mm);
+        most.plate_mpa = std::max(most.plate_mpa, curvature * batten.section.plate_stress_by_curvature_n_mm);
     }
     return most;
 }
@@ -176,8 +186,9 @@ Trial trial_of(const PlateOnBox& box, const PlateDesign& design, double most_gap
     const Bow bow = bow_of(box, unknowns);
     out.bow_mm = bow.mm;
     out.bow_at = bow.at;
-    out.stress_mpa = stress_of(box, design, unknowns);
-    out.stiffener_stress_mpa = stiffener_stress_of(box, battens, unknowns);
+    const BattenStress beside = batten_stress_of(box, battens, unknowns);
+    out.stress_mpa = std::max(stress_of(box, design, unknowns), beside.plate_mpa);
+    out.stiffener_stress_mpa = beside.piece_mpa;
     out.lift = field_of(box.plate().grid(), unknowns);
     out.pull_n = box.held(holds_of(design, hard), battens, stated.rests).pull_n;
     return out;

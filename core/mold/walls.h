@@ -12,20 +12,23 @@ namespace drawercast::mold {
 /// §30.
 double held_plate_lift(double ratio);
 
+/// M/(q·b²) there, of the moment that bends it along its shorter side: the greatest there is. Source: as
+/// above.
+double held_plate_moment(double ratio, double poisson);
+
 struct WallsIn {
     double width_mm = 0; ///< of the box, inside
     double depth_mm = 0;
     double height_mm = 0;
     job::Board board;
     PlateLoad load;
-    double lift_n = 0;           ///< of the whole plate, at build-for pressure
-    double screw_capacity_n = 0; ///< mean ultimate in a wall's edge, of the screws that join the box
     bool operator==(const WallsIn&) const = default;
 };
 
-/// Front, right, back, left: each a plate held along its four edges. Half of what pushes it goes to its foot
-/// and half to each end; the foot also holds the wall's share of the lift. Foot screws are no further apart
-/// than 150 mm, ends have two at least (common practice).
+/// Front, right, back, left: each a plate held along its four edges by its neighbors, base and plate. What
+/// pulls at its foot is worked out with the base (base.h); its ends take a triangle of its load each, a
+/// quarter of pressure × height², which screws at the corner's usual pitch hold many times over (tributary
+/// areas, common practice).
 std::vector<WallAnswer> walls_of(const WallsIn& in);
 
 } // namespace drawercast::mold

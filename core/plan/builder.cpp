@@ -80,6 +80,7 @@ void hold_and_vent(const job::Job& job, const job::Drawer& drawer, AirStage& air
         if (round == 0 && !holds) break;                      // under no less pressure will another
         if (!found.first && !another) break;
     }
+    if (!plate.hold_below(job, best, watch)) return;
     plan = std::move(best);
     plate_words(job, plan);
 }

@@ -260,6 +260,7 @@ void write_drawer(JsonText& json, const job::Job& job, const Plan& plan, const D
     if (drawer.pressure) write_pressure(json, *drawer.pressure);
     if (drawer.times) write_times(json, *drawer.times, drawer.plate.get());
     if (drawer.plate) write_plate(json, drawer.plate->answer);
+    if (drawer.base) write_base(json, drawer.base->answer);
     write_stock(json, job, plan, drawer);
     if (drawer.air) {
         write_vents(json, *drawer.air);

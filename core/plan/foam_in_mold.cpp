@@ -15,7 +15,11 @@ double air_left_ml(const DrawerPlan& drawer) { return drawer.air ? drawer.air->v
 
 casting::BandIn mold_with(const casting::Profile& profile, const job::Foam& foam,
                           const casting::Cavity& cavity, double poured_ml, double air_ml) {
-    return {profile, poured_ml, cavity.net_mm3, cavity.insert_area_mm2, foam.mold_hotter_k + profile.warmer_k,
+    return {profile,
+            poured_ml,
+            cavity.net_mm3,
+            cavity.insert_area_mm2,
+            foam.mold_hotter_k + casting::warmer_k(profile),
             air_ml};
 }
 

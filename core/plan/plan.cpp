@@ -44,7 +44,7 @@ bool same_drawer(const DrawerPlan& a, const DrawerPlan& b) {
            std::equal(a.pockets.begin(), a.pockets.end(), b.pockets.begin(), b.pockets.end(), same_pocket) &&
            a.figures == b.figures && a.cavity == b.cavity && a.dose == b.dose && a.band == b.band &&
            a.pressure == b.pressure && a.times == b.times && a.checks == b.checks && same_air(a.air, b.air) &&
-           same_plate(a.plate, b.plate);
+           same_plate(a.plate, b.plate) && same_plate(a.base, b.base);
 }
 
 } // namespace

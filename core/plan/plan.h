@@ -40,6 +40,7 @@ struct DrawerPlan {
     std::optional<casting::Times> times;
     std::shared_ptr<const air::Answer> air;   ///< null until worked out
     std::shared_ptr<const mold::Plate> plate; ///< likewise
+    std::shared_ptr<const mold::Plate> base;  ///< likewise; null where the plate does not hold either
     std::vector<layout::Check> checks;        ///< sorted; those left as is are marked and come last
 };
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/plate_figures.h"
 
+#include <algorithm>
 #include <string_view>
 
 namespace drawercast::plan {
@@ -35,6 +36,8 @@ std::string_view word_for(mold::Limit limit) {
         return "closure";
     case mold::Limit::wall_bow:
         return "wall-bow";
+    case mold::Limit::wall_stress:
+        return "wall-stress";
     case mold::Limit::screw_length:
         return "screw-length";
     case mold::Limit::closing:
@@ -104,6 +107,27 @@ void write_plate(JsonText& json, const mold::PlateAnswer& answer) {
         json.member("price", answer.runner_up->price);
         json.end_object();
     }
+    json.end_object();
+}
+
+void write_base(JsonText& json, const mold::PlateAnswer& answer) {
+    const auto& design = answer.design;
+    json.key("base");
+    json.begin_object();
+    json.member("bearers", static_cast<int>(design.stiffeners.size()));
+    if (design.stiffener) {
+        json.member("bearer", design.stiffener->name);
+        json.member("end_closure", design.end_closure.name);
+    }
+    json.member("bow_mm", answer.bow_mm);
+    json.member("gap_mm", answer.gap_mm);
+    json.member("stress_mpa", answer.stress_mpa);
+    const auto ends = std::count_if(design.closures.begin(), design.closures.end(),
+                                    [](const auto& closure) { return closure.stiffener_end; });
+    json.member("foot_screws", static_cast<int>(design.closures.size()) - static_cast<int>(ends));
+    json.member("max_pull_n", answer.closure_n[answer.worst]);
+    json.member("capacity_n", answer.capacity_n[answer.worst]);
+    json.member("use", answer.use);
     json.end_object();
 }
 

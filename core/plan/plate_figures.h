@@ -15,10 +15,17 @@ namespace drawercast::plan {
 ///   pressure to build for), closure_capacity_n (mean ultimate of each, 0 for a screw too short to hold),
 ///   order (from 1 into closures_mm, as they are driven); max_closure_n and capacity_n are those of the
 ///   closure with the greatest share of its capacity;
-/// - governs ("bow", "gap", "stress", "stiffener-stress", "closure", "wall-bow", "screw-length", "closing")
+/// - governs ("bow", "gap", "stress", "stiffener-stress", "closure", "wall-bow", "wall-stress",
+///   "screw-length", "closing")
 ///   with use, its value over its limit; price; runner_up (board, stiffeners, closures, price), absent where
 ///   nothing else was tried.
 void write_plate(JsonText& json, const mold::PlateAnswer& answer);
+
+/// The drawer's "base", held down as the plate is held up: bearers (how many under it), bearer and
+/// end_closure where there are any; bow_mm, gap_mm at closed pressure; stress_mpa, max_pull_n (of the screw
+/// with the greatest share of its capacity_n) at the pressure to build for; foot_screws (into the walls);
+/// use, the worst value over its limit. Absent until worked out, and where the plate does not hold.
+void write_base(JsonText& json, const mold::PlateAnswer& answer);
 
 /// Members of "time", seconds from the start of mixing: plate_on_s, close_s (driving all closures),
 /// close_margin_s (by how much the plate may come on later in the worse case; below 0 it must be sooner),

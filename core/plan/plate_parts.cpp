@@ -64,10 +64,44 @@ PlateParts parts_of(const mold::PlateDesign& design) {
     return parts;
 }
 
+/// Of the base, where it was worked out.
+void add_base(const job::Job& job, const DrawerPlan& drawer, PlateParts& parts) {
+    if (!drawer.base) return;
+    const mold::PlateDesign& design = drawer.base->answer.design;
+    parts.bearer = design.stiffener;
+    for (const auto& piece : design.stiffeners)
+        parts.bearer_lengths_mm.push_back(
+            std::hypot(piece.to.x_mm - piece.from.x_mm, piece.to.y_mm - piece.from.y_mm));
+    const double t = parts.box_board.thickness_mm, k = 1 / (1 - job.foam->shrinkage);
+    const double width = drawer.insert->box.width() * k, depth = drawer.insert->box.height() * k;
+    const bool lapped = job.mold.corner == job::BoxCorner::lapped;
+    enum : std::size_t { front, right, back, left };
+    for (const auto& closure : design.closures) {
+        if (closure.stiffener_end) {
+            stock::add_closure(parts.closures, {design.end_closure, 1});
+            continue;
+        }
+        const auto at = closure.at;
+        if (at.y_mm < 0)
+            parts.foot_mm[front].push_back(at.x_mm + t);
+        else if (at.y_mm > depth)
+            parts.foot_mm[back].push_back(at.x_mm + (lapped ? t : 0));
+        else if (at.x_mm > width)
+            parts.foot_mm[right].push_back(at.y_mm + (lapped ? 0 : t));
+        else
+            parts.foot_mm[left].push_back(at.y_mm);
+    }
+    for (auto& wall : parts.foot_mm) std::sort(wall.begin(), wall.end());
+}
+
 } // namespace
 
 PlateParts plate_parts(const job::Job& job, const DrawerPlan& drawer) {
-    if (drawer.plate) return parts_of(drawer.plate->answer.design);
+    if (drawer.plate) {
+        PlateParts parts = parts_of(drawer.plate->answer.design);
+        add_base(job, drawer, parts);
+        return parts;
+    }
     const auto& boards = job::boards_of(*job.shop);
     PlateParts parts;
     const auto* box = named(boards, job.mold.box_board);

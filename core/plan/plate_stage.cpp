@@ -4,9 +4,11 @@
 #include "base/demand.h"
 #include "casting/profile.h"
 #include "job/catalog.h"
+#include "mold/base.h"
 #include "mold/plate_checks.h"
 #include "plan/foam_in_mold.h"
 #include "shape/region.h"
+#include "stock/screws.h"
 
 namespace drawercast::plan {
 
@@ -71,6 +73,7 @@ std::optional<mold::PlateIn> plate_in(const job::Job& job, const DrawerPlan& pla
     in.closure = job.mold.closure;
     in.stiffening = job.mold.stiffeners;
     in.spacing_mm = job.mold.spacing_mm;
+    in.corner = job.mold.corner;
     return in;
 }
 
@@ -118,11 +121,49 @@ bool PlateStage::check(const job::Job& job, DrawerPlan& plan) {
     return checked_->answer.passes;
 }
 
+namespace {
+
+/// The screws from below into the walls; none where none grips.
+std::optional<job::Closure> foot_screw(double base_mm, double height_mm) {
+    const auto length = stock::screw_length_mm(base_mm, height_mm, stock::joint_grip_mm);
+    if (!length) return std::nullopt;
+    job::Closure screw;
+    screw.name = "foot screw"; // of no list; nobody reads it
+    screw.diameter_mm = stock::joint_screw_mm;
+    screw.length_mm = *length;
+    return screw;
+}
+
+} // namespace
+
+bool PlateStage::hold_below(const job::Job& job, DrawerPlan& plan, const Watch& watch) {
+    plan.base.reset();
+    auto in = plate_in(job, plan);
+    if (!in || !plan.plate || !plan.plate->answer.passes) return true;
+    const mold::PlateDesign& design = plan.plate->answer.design;
+    const auto joint = foot_screw(design.box_board.thickness_mm, in->height_mm);
+    if (!joint) return true;
+    mold::BaseIn base{std::move(*in), design, *joint};
+    if (base_in_ != base) {
+        base_in_.reset();
+        int asked = 0;
+        auto found = mold::base_of(base, looks_, [&] { return watch(1 - 1 / (1 + ++asked / often_asked)); });
+        if (!found) return false;
+        base_ = std::make_shared<const mold::Plate>(std::move(*found));
+        base_in_ = std::move(base);
+    }
+    plan.base = base_;
+    return true;
+}
+
 void plate_words(const job::Job& job, DrawerPlan& plan) {
     const auto in = plate_in(job, plan);
     DRAWERCAST_DEMAND(in && plan.plate, "a plate that holds something");
     const auto checks = mold::plate_checks(*in, *plan.plate);
     plan.checks.insert(plan.checks.end(), checks.begin(), checks.end());
+    if (!plan.base) return;
+    const auto below = mold::base_checks(*plan.base);
+    plan.checks.insert(plan.checks.end(), below.begin(), below.end());
 }
 
 } // namespace drawercast::plan

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "base/watch.h"
+#include "mold/base.h"
 #include "mold/plate_search.h"
 #include "plan/plan.h"
 
@@ -26,6 +27,9 @@ class PlateStage {
     /// The same design under the pressure in `plan` now; whether it holds.
     bool check(const job::Job& job, DrawerPlan& plan);
 
+    /// Puts the base under a plate that holds into `plan`. False where `watch` asked to stop.
+    bool hold_below(const job::Job& job, DrawerPlan& plan, const Watch& watch);
+
     /// The plate is designed again for the air that the last one's vents left, at most so many times.
     static constexpr std::size_t rounds = 5;
 
@@ -37,6 +41,8 @@ class PlateStage {
     std::array<Designed, rounds> designed_; ///< by round
     std::optional<mold::PlateIn> checked_in_;
     std::shared_ptr<const mold::Plate> checked_;
+    std::optional<mold::BaseIn> base_in_;
+    std::shared_ptr<const mold::Plate> base_;
     mold::PlateLooks looks_;
 };
 
@@ -44,7 +50,7 @@ class PlateStage {
 std::optional<mold::PlateIn> plate_in(const job::Job& job, const DrawerPlan& plan,
                                       const std::vector<shape::Vec>& last_places = {});
 
-/// Puts into `plan` what must be said of its plate.
+/// Puts into `plan` what must be said of its plate and base.
 void plate_words(const job::Job& job, DrawerPlan& plan);
 
 /// What vents keep off.

@@ -104,6 +104,24 @@ Phrase title(const Check& check, const job::Job& job) { // NOLINT(readability-fu
     case Code::wall_bow:
         return phrase("A wall of the box bows %1, keep below %2", length(tenth(check.value)),
                       length(check.limit));
+    case Code::wall_stress:
+        return phrase("A box wall is stressed to %1 MPa, keep below %2", figure(fixed(check.value, 1)),
+                      figure(fixed(check.limit, 1)));
+    case Code::base_bow:
+        return phrase("The base bows %1, keep below %2", length(tenth(check.value)), length(check.limit));
+    case Code::base_gap:
+        return phrase("Under the box walls a gap of %1 opens, keep below %2", length(hundredth(check.value)),
+                      length(check.limit));
+    case Code::base_stress:
+        return phrase("The base is stressed to %1 MPa, keep below %2", figure(fixed(check.value, 1)),
+                      figure(fixed(check.limit, 1)));
+    case Code::base_pull:
+        return phrase("A screw in a wall’s foot is pulled with %1, keep below %2",
+                      figure(say_force_n(check.value, units)), figure(say_force_n(check.limit, units)));
+    case Code::cup_warmth:
+        return phrase("The test cup was poured at %1, the shop is at %2",
+                      figure(say_temperature_c(check.limit, units)),
+                      figure(say_temperature_c(check.value, units)));
     case Code::screw_short:
         if (check.value <= 0)
             return phrase("A screw does not reach the box wall, needs %1 in it", length(check.limit));
@@ -209,6 +227,16 @@ Phrase advice(const Check& check, const job::Job& job) { // NOLINT(readability-f
         return phrase("Set closures closer, or take longer or thicker ones");
     case Code::wall_bow:
         return phrase("Use a thicker board for the box");
+    case Code::wall_stress:
+        return phrase("Use a thicker board for the box");
+    case Code::base_bow:
+    case Code::base_stress:
+        return phrase("Use a thicker board for the box, or put bearers of a stronger piece under it");
+    case Code::base_gap:
+    case Code::base_pull:
+        return phrase("Use a denser or thicker board for the box, or hold base and plate together with rods");
+    case Code::cup_warmth:
+        return phrase("Pour a new cup today: times are taken shorter until then, never longer");
     case Code::screw_short:
         return check.value < check.limit ? phrase("Take a longer screw") : phrase("Take a shorter screw");
     case Code::board_thin:

@@ -73,6 +73,9 @@ stock::DrawerStockIn stock_in(const job::Job& job, const DrawerPlan& drawer,
               plate.board,
               plate.stiffener,
               plate.stiffener_lengths_mm,
+              plate.bearer,
+              plate.bearer_lengths_mm,
+              plate.foot_mm,
               job.shop->saw_step_mm};
     in.shop = block_shop(job, plate);
     for (const auto& block : board.blocks) {

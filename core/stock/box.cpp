@@ -47,11 +47,23 @@ Wall wall_of(const BoxIn& in, Side side, double height_mm) {
     wall.side = side;
     wall.length_mm = sawn_mm((along_x(side) ? in.width_mm : in.depth_mm) + laps * t, in.saw_step_mm);
     wall.height_mm = height_mm;
-    wall.foot_screws = screws_along(wall.length_mm, first_joint_mm, joint_pitch_mm);
+    wall.foot_mm = in.foot_mm[static_cast<std::size_t>(side)];
+    if (wall.foot_mm.empty())
+        wall.foot_mm = spread_mm(wall.length_mm, first_joint_mm,
+                                 screws_along(wall.length_mm, first_joint_mm, joint_pitch_mm));
     const int up = screws_along(height_mm, std::min(first_joint_mm, height_mm / 4), corner_pitch_mm);
     wall.end_screws = laps * up;
     wall.label = in.drawer + " " + name_of(side);
     return wall;
+}
+
+std::vector<LengthPart> pieces(const BoxIn& in, const std::string& name, const job::Stiffener& piece,
+                               const std::vector<double>& lengths_mm) {
+    std::vector<LengthPart> parts;
+    for (const double length : lengths_mm)
+        parts.push_back({in.drawer + " " + name + std::to_string(parts.size() + 1), in.drawer, 0,
+                         Role::stiffener, piece.name, sawn_mm(length, in.saw_step_mm)});
+    return parts;
 }
 
 void add_joint_screws(Box& box, double thickness_mm) {
@@ -66,7 +78,8 @@ void add_joint_screws(Box& box, double thickness_mm) {
 
 std::vector<ScrewUse> joint_screws_of(const Box& box, const Wall& wall) {
     std::vector<ScrewUse> screws;
-    if (box.foot_screw_mm > 0) screws.push_back({joint_screw_mm, box.foot_screw_mm, wall.foot_screws});
+    if (box.foot_screw_mm > 0)
+        screws.push_back({joint_screw_mm, box.foot_screw_mm, static_cast<int>(wall.foot_mm.size())});
     if (box.end_screw_mm > 0) screws.push_back({joint_screw_mm, box.end_screw_mm, wall.end_screws});
     return screws;
 }
@@ -89,11 +102,8 @@ Box box_of(const BoxIn& in) {
         box.parts.push_back(
             part(in, name_of(wall.side), Role::wall, in.box_board, wall.length_mm, wall.height_mm));
     box.parts.push_back(part(in, "plate", Role::plate, in.plate_board, base_width, base_depth));
-    if (in.stiffener)
-        for (std::size_t i = 0; i < in.stiffener_lengths_mm.size(); ++i)
-            box.stiffeners.push_back({in.drawer + " stiffener " + std::to_string(i + 1), in.drawer, 0,
-                                      Role::stiffener, in.stiffener->name,
-                                      sawn_mm(in.stiffener_lengths_mm[i], in.saw_step_mm)});
+    if (in.stiffener) box.stiffeners = pieces(in, "stiffener ", *in.stiffener, in.stiffener_lengths_mm);
+    if (in.bearer) box.bearers = pieces(in, "bearer ", *in.bearer, in.bearer_lengths_mm);
     add_joint_screws(box, t);
     box.bead_mm = 2 * (box.width_mm + box.depth_mm) + 4 * box.height_mm;
     return box;

@@ -5,6 +5,7 @@
 #include "job/shop.h"
 #include "stock/part.h"
 
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
@@ -22,6 +23,11 @@ struct BoxIn {
     job::Board plate_board; ///< of the plate
     std::optional<job::Stiffener> stiffener;
     std::vector<double> stiffener_lengths_mm; ///< as planned
+    std::optional<job::Stiffener> bearer;     ///< under the base
+    std::vector<double> bearer_lengths_mm;    ///< as planned
+    /// Screws in each wall's foot (front, right, back, left), mm from its left or front end, where they are
+    /// worked out; none: at joint_pitch_mm.
+    std::array<std::vector<double>, 4> foot_mm{};
     double saw_step_mm = 0.5;
 };
 
@@ -31,8 +37,8 @@ struct Wall {
     Side side = Side::front;
     double length_mm = 0;
     double height_mm = 0;
-    int foot_screws = 0; ///< from below through the base
-    int end_screws = 0;  ///< driven through it into the next wall's end; 0: others are driven into its ends
+    std::vector<double> foot_mm; ///< screws from below through the base, from its left or front end
+    int end_screws = 0; ///< driven through it into the next wall's end; 0: others are driven into its ends
     std::string label;
     bool operator==(const Wall&) const = default;
 };
@@ -47,6 +53,7 @@ struct Box {
     std::vector<Wall> walls;      ///< front, right, back, left
     std::vector<Part> parts;      ///< base, walls, plate
     std::vector<LengthPart> stiffeners;
+    std::vector<LengthPart> bearers;
     std::vector<ScrewUse> screws; ///< of the joints
     double foot_screw_mm = 0;     ///< length; 0: none grips
     double end_screw_mm = 0;      ///< likewise

@@ -68,13 +68,14 @@ DrawerStock drawer_stock_of(const DrawerStockIn& in) {
     const Box& box = out.box;
     out.parts = box.parts;
     out.lengths = box.stiffeners;
+    out.lengths.insert(out.lengths.end(), box.bearers.begin(), box.bearers.end());
     out.screws = box.screws;
     out.bead_mm = box.bead_mm;
     out.sealed_mm2 = 2 * box.width_mm * box.depth_mm + 2 * (box.width_mm + box.depth_mm) * box.height_mm;
     out.missed.raw_edges_mm = 4 * (box.outside_width_mm + box.outside_depth_mm);
     for (const Wall& wall : box.walls) {
         out.missed.wall_tops_mm += wall.length_mm;
-        if (box.foot_screw_mm > 0) out.missed.screw_holes += wall.foot_screws;
+        if (box.foot_screw_mm > 0) out.missed.screw_holes += static_cast<int>(wall.foot_mm.size());
     }
     for (const BlockIn& block : in.blocks) add_block(in, block, out);
     for (const FillerIn& filler : in.fillers) add_filler(in, filler, out);

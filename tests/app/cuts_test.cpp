@@ -77,12 +77,11 @@ TEST(Cuts, every_cut_line_lies_inside_its_sheet) {
 TEST(Cuts, a_wall_strip_shows_its_screws_at_true_size) {
     const Whole whole = small();
     const auto& drawer = whole.plan.stock->drawers.front();
-    const auto sheet =
-        sheets::wall_strip(whole.job, drawer.box.walls[0], 16, sheets::foot_holes_mm(drawer.box.walls[0]));
+    const auto sheet = sheets::wall_strip(whole.job, drawer.box.walls[0], 16, drawer.box.walls[0].foot_mm);
     std::multiset<double> at;
     for (const auto& mark : sheet.marks)
         if (const auto* sign = std::get_if<sheets::SignMark>(&mark.kind)) at.insert(sign->at.mm.x);
-    ASSERT_EQ(static_cast<int>(at.size()), drawer.box.walls[0].foot_screws);
+    ASSERT_EQ(at.size(), drawer.box.walls[0].foot_mm.size());
     EXPECT_NEAR(*at.begin(), 30, 1e-9);
     EXPECT_NEAR(*at.rbegin(), drawer.box.walls[0].length_mm - 30, 1e-9);
 }
@@ -101,7 +100,7 @@ TEST(Cuts, a_walls_top_has_the_closures_that_are_screwed_into_it) {
     const auto holes = [&](stock::Side side, job::BoxCorner corner) {
         stock::Wall wall;
         wall.side = side;
-        return sheets::top_holes(wall, design, inside, corner).around_mm;
+        return sheets::wall_holes(wall, design, inside, corner).around_mm;
     };
     using Holes = std::vector<double>;
     EXPECT_EQ(holes(stock::Side::front, job::BoxCorner::lapped), (Holes{46, 116}));
@@ -112,7 +111,7 @@ TEST(Cuts, a_walls_top_has_the_closures_that_are_screwed_into_it) {
     EXPECT_EQ(holes(stock::Side::right, job::BoxCorner::pinwheel), (Holes{76}));
     design.closures[0].stiffener_end = true;
     stock::Wall front;
-    const auto both = sheets::top_holes(front, design, inside, job::BoxCorner::lapped);
+    const auto both = sheets::wall_holes(front, design, inside, job::BoxCorner::lapped);
     EXPECT_EQ(both.around_mm, Holes{46});
     EXPECT_EQ(both.ends_mm, Holes{116});
     design.closure.kind = design.end_closure.kind = job::ClosureKind::clamp;

@@ -122,8 +122,8 @@ TEST_P(PlateInk, every_screw_of_the_base_is_on_all_tiles) {
     ASSERT_FALSE(holes.empty());
     constexpr double ring_mm = 10 * 25.4 / 96;
     expect_holes(TemplateKind::base_drilling,
-                 sheets::base_drilling(built().job, *board, built().plan.stock->drawers.front()).area, holes,
-                 ring_mm);
+                 sheets::base_drilling(built().job, answer, *board, built().plan.stock->drawers.front()).area,
+                 holes, ring_mm);
 }
 
 INSTANTIATE_TEST_SUITE_P(

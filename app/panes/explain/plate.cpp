@@ -26,6 +26,7 @@ class Plate {
         add_lengths();
         add_stresses();
         add_pull();
+        if (answer_.drawer.base) add_base(answer_.drawer.base->answer);
         if (plate_.runner_up) add_runner_up();
     }
 
@@ -133,6 +134,42 @@ class Plate {
             limit(mold::Limit::wall_bow, wall, mold::wall_bow_limit_mm));
     }
 
+    void add_wall_stress() {
+        double mpa = 0;
+        for (const auto& one : plate_.walls) mpa = std::max(mpa, one.stress_mpa);
+        one_stress("wall_stress", tr("box walls’ stress"), mold::Limit::wall_stress, mpa,
+                   design_.box_board.rupture_mpa);
+    }
+
+    void add_base(const mold::PlateAnswer& base) {
+        const auto bearers = base.design.stiffener ? base.design.stiffeners.size() : 0;
+        put("bearers", tr("bearers under the base"),
+            bearers == 0 ? tr("none") : pieces_of(bearers, base.design.stiffener->name),
+            {tr("Foam pushes the base down as hard as the plate up, and the walls pull its rim up: a bench "
+                "under "
+                "it holds only the mold’s weight. Where it bends too far bare, pieces go under it as "
+                "stiffeners "
+                "go on the plate."),
+             {},
+             tr("The same sums as the plate’s, of the box’s board and the screws in the walls’ feet."),
+             tr("Blocks that stand on it make it stiffer; they are not counted.")});
+        put("base_bow", tr("bow of the base"), of(small(base.bow_mm), small(mold::bow_limit_mm)),
+            {tr("The greatest sag over the opening at the pressure when closed: it is the face of the "
+                "insert."),
+             {},
+             {},
+             tr("The limit is our guess.")},
+            MoldFigure::Limit{base.bow_mm / mold::bow_limit_mm, base.bow_mm > mold::bow_limit_mm, false});
+        const double allowed = base.capacity_n[base.worst] / mold::capacity_factor,
+                     pull = base.closure_n[base.worst];
+        put("foot", tr("worst foot screw"), of(answer_.said_n(pull).text(), answer_.said_n(allowed).text()),
+            {tr("The greatest pull of a screw from below at the pressure to build for."),
+             {},
+             tr("As the worst closure."),
+             {}},
+            MoldFigure::Limit{allowed > 0 ? pull / allowed : 2, pull > allowed, false});
+    }
+
     void one_stress(const QString& id, const QString& label, mold::Limit which, double mpa, double rupture) {
         const double allowed = rupture / mold::stress_factor;
         const Result most = stress(allowed);
@@ -155,6 +192,7 @@ class Plate {
     void add_stresses() {
         one_stress("stress", tr("board’s stress"), mold::Limit::stress, plate_.stress_mpa,
                    design_.board.rupture_mpa);
+        add_wall_stress();
         if (design_.stiffener && !design_.stiffeners.empty())
             one_stress("stiffener_stress", tr("stiffeners’ stress"), mold::Limit::stiffener_stress,
                        plate_.stiffener_stress_mpa, design_.stiffener->rupture_mpa);

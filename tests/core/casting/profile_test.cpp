@@ -117,16 +117,16 @@ TEST(Profile, a_cup_of_a_colder_day_is_quicker_today_and_never_slower) {
     const Profile warm = *profile_of({foam, 28, 0});
     EXPECT_EQ(warm.cup, (CupTimes{30, 55, 110})) << "half of it for ten degrees";
     EXPECT_DOUBLE_EQ(warm.rise_s, 110);
-    EXPECT_DOUBLE_EQ(warm.warmer_k, 10);
+    EXPECT_DOUBLE_EQ(warmer_k(warm), 10);
     EXPECT_EQ(profile_of({foam, 8, 0})->cup, (CupTimes{60, 110, 220}));
 }
 
 TEST(Profile, warmer_gas_pushes_harder_and_colder_gas_fills_less) {
     const Profile warm = *profile_of({job::Foam{}, 35, 0});
-    EXPECT_DOUBLE_EQ(warm.warmer_k, 12);
+    EXPECT_DOUBLE_EQ(warmer_k(warm), 12);
     EXPECT_DOUBLE_EQ(warm.expansion_low, 5.4);
     const Profile cold = *profile_of({job::Foam{}, 13, 0});
-    EXPECT_DOUBLE_EQ(cold.warmer_k, 0);
+    EXPECT_DOUBLE_EQ(warmer_k(cold), 0);
     EXPECT_DOUBLE_EQ(cold.expansion, 6);
     EXPECT_NEAR(cold.expansion_low, 1 + 4.4 * 286.15 / 296.15, 1e-12); // Gay-Lussac's law
 }

@@ -52,16 +52,25 @@ TEST(Walls, LiftByLevy) {
     EXPECT_NEAR(held_plate_lift(1e4), 5.0 / 384, 1e-7);
 }
 
-TEST(Walls, EnoughScrews) {
-    WallsIn in{480, 360, 60, {}, {20, 40}, 40 * 480 * 360 / 1000.0, 1500};
-    const auto walls = walls_of(in);
+TEST(Walls, MomentByLevy) {
+    // Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, 2nd ed., table 8, ν = 0.3.
+    EXPECT_NEAR(held_plate_moment(1.0, 0.3), 0.0479, 5e-5);
+    EXPECT_NEAR(held_plate_moment(1.5, 0.3), 0.0812, 5e-5);
+    EXPECT_NEAR(held_plate_moment(2.0, 0.3), 0.1017, 5e-5);
+    EXPECT_NEAR(held_plate_moment(3.0, 0.3), 0.1189, 5e-5);
+    EXPECT_NEAR(held_plate_moment(5.0, 0.3), 0.1246, 5e-5);
+    EXPECT_NEAR(held_plate_moment(1e4, 0.3), 0.125, 1e-6);
+}
+
+TEST(Walls, AreStressedAsAHeldPlate) {
+    job::Board board;
+    board.thickness_mm = 16, board.poisson = 0.3;
+    const auto walls = walls_of({392, 360, 196, board, {20, 40}});
     ASSERT_EQ(walls.size(), 4u);
-    // The front's share of 6912 N is 1975 N, over 500 N each.
-    EXPECT_EQ(walls[0].foot_screws, 4);
-    EXPECT_EQ(walls[0].end_screws, 2);
-    in.screw_capacity_n = 300;
-    EXPECT_EQ(walls_of(in)[0].foot_screws, 20);
+    EXPECT_NEAR(walls[0].stress_mpa, 6 * 0.1017 * 0.040 * 196 * 196 / (16 * 16),
+                2e-3); // twice as long as high
     EXPECT_GT(walls[0].bow_mm, walls[1].bow_mm);
+    EXPECT_EQ(walls[0].stress_mpa, walls[2].stress_mpa);
 }
 
 } // namespace

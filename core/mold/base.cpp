@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "mold/base.h"
+
+#include <algorithm>
+
+namespace drawercast::mold {
+
+namespace {
+
+constexpr double screw_apart_mm = 12; ///< of two screws' center lines that pass each other (common practice)
+constexpr double between_points_mm = 5; ///< of screws in line, from above and below (our guess)
+
+/// The closures of the plate that reach so far down that a screw from below could meet them.
+std::vector<shape::Vec> in_the_way(const BaseIn& in) {
+    const double foot = in.joint.length_mm - in.plate.box_board.thickness_mm;
+    std::vector<shape::Vec> points;
+    for (const ClosureAt& closure : in.plate.closures) {
+        const job::Closure& kind = kind_of(in.plate, closure);
+        const bool through = kind.kind == job::ClosureKind::rod; // down to the base and out of it
+        const double reaches =
+            through ? in.mold.height_mm : in_wall_mm(kind, joint_of(in.mold, in.plate, closure));
+        // a bearer's own closure reaches further than a foot's screw: as far as one of the plate's
+        if (reaches > 0 &&
+            (closure.stiffener_end ? 2 * reaches : reaches + foot) + between_points_mm > in.mold.height_mm)
+            points.push_back(closure.at.vec());
+    }
+    return points;
+}
+
+PlateIn base_in(const BaseIn& in) {
+    PlateIn base = in.mold;
+    const job::Board& board = in.plate.box_board;
+    base.boards = {board};
+    base.board = base.box_board = board.name;
+    base.plates = 0;
+    base.gasket = true; // the joint is sealed
+    base.closures.push_back(in.joint);
+    for (auto& closure : base.closures) closure.seconds = 0;
+    base.closure = in.joint.name;
+    base.spacing_mm.reset();
+    base.stiffening.reset();
+    base.is_base = true;
+    base.closing.plate_on_s = 0; // long before anything pushes
+    base.closing.drivers = std::max(1, base.closing.drivers);
+    base.seconds_per_closure = 0;
+    base.apart_from = in_the_way(in);
+    base.apart_mm = screw_apart_mm;
+    double widest = 0;
+    for (const auto& piece : base.stiffeners) widest = std::max(widest, piece.width_mm);
+    base.last_places = base.apart_from; // what bearers' ends stand off by their center lines
+    base.vent_clear_mm = screw_apart_mm - widest / 2;
+    return base;
+}
+
+/// Bare, else stiffened like the plate, else by whatever the shop has.
+std::optional<Plate> searched(const BaseIn& in, PlateLooks& looks, const Stop& stop) {
+    PlateIn base = base_in(in);
+    base.stiffening = job::StiffenerChoice{};
+    auto bare = plate_of(base, looks, stop);
+    if (!bare || bare->answer.passes) return bare;
+    base.stiffening.reset();
+    const std::vector<job::Stiffener> all = base.stiffeners;
+    if (in.plate.stiffener) {
+        base.stiffeners = {*in.plate.stiffener};
+        auto like_the_plate = plate_of(base, looks, stop);
+        if (!like_the_plate || like_the_plate->answer.passes) return like_the_plate;
+        base.stiffeners = all;
+    }
+    return plate_of(base, looks, stop);
+}
+
+} // namespace
+
+std::optional<Plate> base_of(const BaseIn& in, PlateLooks& looks, const Stop& stop) {
+    auto base = searched(in, looks, stop);
+    if (!base) return base;
+    for (const auto& closure : in.mold.closures) // as the shop has it, with the time it takes
+        if (closure.name == base->answer.design.end_closure.name) base->answer.design.end_closure = closure;
+    base->answer.runner_up.reset();
+    return base;
+}
+
+} // namespace drawercast::mold
