@@ -34,6 +34,7 @@ PlateIn base_in(const BaseIn& in) {
     base.board = base.box_board = board.name;
     base.plates = 0;
     base.gasket = true; // the joint is sealed
+    std::erase_if(base.closures, [](const auto& one) { return one.kind != job::ClosureKind::screw; });
     base.closures.push_back(in.joint);
     for (auto& closure : base.closures) closure.seconds = 0;
     base.closure = in.joint.name;
@@ -50,6 +51,23 @@ PlateIn base_in(const BaseIn& in) {
     base.last_places = base.apart_from; // what bearers' ends stand off by their center lines
     base.vent_clear_mm = screw_apart_mm - widest / 2;
     return base;
+}
+
+/// Rods, clamps and straps go round both: they hold the base where they hold the plate.
+std::optional<Plate> held_like_the_plate(const BaseIn& in, PlateLooks& looks) {
+    PlateIn base = in.mold;
+    base.gasket = true;
+    base.is_base = true;
+    PlateDesign design = in.plate;
+    design.board = design.box_board;
+    design.stiffener.reset();
+    design.stiffeners.clear();
+    for (auto& closure : design.closures) closure.stiffener_end = false;
+    Plate bare = rechecked(base, design, looks);
+    if (bare.answer.passes || !in.plate.stiffener) return bare;
+    design = in.plate;
+    design.board = design.box_board;
+    return rechecked(base, design, looks);
 }
 
 /// Bare, else stiffened like the plate, else by whatever the shop has.
@@ -72,6 +90,7 @@ std::optional<Plate> searched(const BaseIn& in, PlateLooks& looks, const Stop& s
 } // namespace
 
 std::optional<Plate> base_of(const BaseIn& in, PlateLooks& looks, const Stop& stop) {
+    if (in.plate.closure.kind != job::ClosureKind::screw) return held_like_the_plate(in, looks);
     auto base = searched(in, looks, stop);
     if (!base) return base;
     for (const auto& closure : in.mold.closures) // as the shop has it, with the time it takes

@@ -8801,5 +8801,93 @@ Wieder aufnehmen?</translation>
         <source>On the clipboard, for this job or another, pockets: %1.</source>
         <translation>In der Zwischenablage, für diesen Auftrag oder einen anderen, Aussparungen: %1.</translation>
     </message>
+    <message>
+        <source>%1 bearers</source>
+        <translation>%1 Lagerhölzer</translation>
+    </message>
+    <message>
+        <source>One bearer</source>
+        <translation>Ein Lagerholz</translation>
+    </message>
+    <message>
+        <source>%1, through bearer and base</source>
+        <translation>%1, durch Lagerholz und Boden</translation>
+    </message>
+    <message>
+        <source>%1: bows %2, at %3 % of its limit.</source>
+        <translation>%1: biegt sich %2, bei %3 % seiner Grenze.</translation>
+    </message>
+    <message>
+        <source>, pilot holes of %1 in rings for the bearers’ ends</source>
+        <translation>, Vorbohrungen %1 in Ringen für die Enden der Lagerhölzer</translation>
+    </message>
+    <message>
+        <source>As the worst closure.</source>
+        <translation>Wie der am stärksten gezogene Verschluss.</translation>
+    </message>
+    <message>
+        <source>Base on %1 bearers %2</source>
+        <translation>Boden auf %1 Lagerhölzern %2</translation>
+    </message>
+    <message>
+        <source>Base on one bearer %1</source>
+        <translation>Boden auf einem Lagerholz %1</translation>
+    </message>
+    <message>
+        <source>Base without bearers</source>
+        <translation>Boden ohne Lagerhölzer</translation>
+    </message>
+    <message>
+        <source>Bearers are drawn dashed too: they go under the base, flat side up, and stand on the bench. Foam pushes the base down as hard as the plate up, and a bench holds only the mold’s weight.</source>
+        <translation>Auch Lagerhölzer sind gestrichelt: Sie kommen unter den Boden, flach anliegend, und stehen auf der Werkbank. Der Schaum drückt den Boden so stark nach unten wie die Druckplatte nach oben, und eine Werkbank hält nur das Gewicht der Form.</translation>
+    </message>
+    <message>
+        <source>Blocks that stand on it make it stiffer; they are not counted.</source>
+        <translation>Klötze, die darauf stehen, machen ihn steifer; sie zählen nicht mit.</translation>
+    </message>
+    <message>
+        <source>Foam pushes the base down as hard as the plate up, and the walls pull its rim up: a bench under it holds only the mold’s weight. Where it bends too far bare, pieces go under it as stiffeners go on the plate.</source>
+        <translation>Der Schaum drückt den Boden so stark nach unten wie die Druckplatte nach oben, und die Wände ziehen seinen Rand hoch: Eine Werkbank darunter hält nur das Gewicht der Form. Wo er sich blank zu weit biegt, kommen Hölzer darunter wie Versteifungen auf die Druckplatte.</translation>
+    </message>
+    <message>
+        <source>The greatest pull of a screw from below at the pressure to build for.</source>
+        <translation>Die größte Zugkraft einer Schraube von unten bei dem Druck, für den gebaut wird.</translation>
+    </message>
+    <message>
+        <source>The greatest sag over the opening at the pressure when closed: it is the face of the insert.</source>
+        <translation>Der größte Durchhang über der Öffnung beim Druck im geschlossenen Zustand: Das ist die Oberseite der Einlage.</translation>
+    </message>
+    <message>
+        <source>The same sums as the plate’s, of the box’s board and the screws in the walls’ feet.</source>
+        <translation>Dieselbe Rechnung wie bei der Druckplatte, mit der Platte des Kastens und den Schrauben in den Füßen der Wände.</translation>
+    </message>
+    <message>
+        <source>bearer</source>
+        <translation>Lagerholz</translation>
+    </message>
+    <message>
+        <source>bearer %1</source>
+        <translation>Lagerholz %1</translation>
+    </message>
+    <message>
+        <source>bearers under the base</source>
+        <translation>Lagerhölzer unter dem Boden</translation>
+    </message>
+    <message>
+        <source>bow of the base</source>
+        <translation>Durchbiegung des Bodens</translation>
+    </message>
+    <message>
+        <source>box walls’ stress</source>
+        <translation>Spannung der Kastenwände</translation>
+    </message>
+    <message>
+        <source>stress of box walls</source>
+        <translation>Spannung der Kastenwände</translation>
+    </message>
+    <message>
+        <source>worst foot screw</source>
+        <translation>größte Zugkraft am Fuß</translation>
+    </message>
 </context>
 </TS>

@@ -1875,5 +1875,41 @@
         <source>parts at 72 to 77 °F</source>
         <translation>Komponenten 72 bis 77 °F warm</translation>
     </message>
+    <message>
+        <source>A box wall is stressed to %1 MPa, keep below %2</source>
+        <translation>Eine Kastenwand ist mit %1 MPa beansprucht, unter %2 halten</translation>
+    </message>
+    <message>
+        <source>A screw in a wall’s foot is pulled with %1, keep below %2</source>
+        <translation>An einer Schraube im Fuß einer Kastenwand ziehen %1, unter %2 halten</translation>
+    </message>
+    <message>
+        <source>The base bows %1, keep below %2</source>
+        <translation>Der Boden biegt sich %1, unter %2 halten</translation>
+    </message>
+    <message>
+        <source>The base is stressed to %1 MPa, keep below %2</source>
+        <translation>Der Boden ist mit %1 MPa beansprucht, unter %2 halten</translation>
+    </message>
+    <message>
+        <source>Under the box walls a gap of %1 opens, keep below %2</source>
+        <translation>Unter den Kastenwänden öffnet sich ein Spalt von %1, unter %2 halten</translation>
+    </message>
+    <message>
+        <source>The test cup was poured at %1, the shop is at %2</source>
+        <translation>Der Probebecher wurde bei %1 gegossen, die Werkstatt hat %2</translation>
+    </message>
+    <message>
+        <source>Pour a new cup today: times are taken shorter until then, never longer</source>
+        <translation>Heute einen neuen Becher gießen: Bis dahin werden Zeiten kürzer genommen, nie länger</translation>
+    </message>
+    <message>
+        <source>Use a denser or thicker board for the box, or hold base and plate together with rods</source>
+        <translation>Eine dichtere oder dickere Platte für den Kasten nehmen oder Boden und Druckplatte mit Gewindestangen zusammenhalten</translation>
+    </message>
+    <message>
+        <source>Use a thicker board for the box, or put bearers of a stronger piece under it</source>
+        <translation>Eine dickere Platte für den Kasten nehmen oder Lagerhölzer aus einem stärkeren Kantholz darunterlegen</translation>
+    </message>
 </context>
 </TS>
