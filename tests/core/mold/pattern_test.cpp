@@ -77,5 +77,22 @@ TEST(Pattern, DrivesEachOnceMiddlesFirst) {
     EXPECT_EQ(order, all);
 }
 
+TEST(Pattern, KeepsOffTheCornersOwnScrewsWhereAWallEnds) {
+    PatternIn in{480, 360, 16, 65, 0, job::Along::short_side, 0, 4};
+    const auto first = [&](bool right) {
+        double least = 1e9;
+        for (const auto& closure : closures_of(in)) {
+            const auto p = closure.at;
+            if (right ? p.x_mm > 480 : p.y_mm < 0) least = std::min(least, right ? p.y_mm : p.x_mm);
+        }
+        return least;
+    };
+    in.corner = job::BoxCorner::lapped;
+    EXPECT_DOUBLE_EQ(first(false), first_from_corner_mm);
+    EXPECT_DOUBLE_EQ(first(true), first_from_butt_mm) << "the side ends between front and back";
+    in.corner = job::BoxCorner::pinwheel;
+    EXPECT_DOUBLE_EQ(first(true), first_from_corner_mm) << "it runs over the front's end";
+}
+
 } // namespace
 } // namespace drawercast::mold
