@@ -109,7 +109,7 @@ QString who_does_what(const job::Shop& shop) {
 std::vector<Composed> pour_card(const Summary& summary, const plan::DrawerPlan& drawer,
                                 const runsheet::Task& pour, const QString& name) {
     const auto dose = plan::dose_to_pour(summary.job, drawer);
-    const auto steps = plan::pour_steps(summary.job, drawer, false);
+    const auto steps = plan::pour_steps(summary.job, drawer);
     if (!dose || steps.empty()) return {};
     Column column(summary, {name, {}, false});
     column.head(language::tr("Pour card: ") + name, 200);

@@ -114,7 +114,7 @@ TEST(Spoken, EveryStepOfTheRunSheetAndOfThePourInGerman) {
         said.insert(said.end(), task.gates.begin(), task.gates.end());
         said.insert(said.end(), task.materials.begin(), task.materials.end());
     }
-    for (const auto* steps : {&plan::pour_steps, &plan::rehearsal_steps})
+    for (const auto steps : {plan::pour_steps, plan::rehearsal_steps})
         for (const auto& step : steps(job, plan.drawers.front())) {
             said.push_back(step.what);
             said.insert(said.end(), step.details.begin(), step.details.end());

@@ -159,7 +159,7 @@ TEST(PourSteps, narrow_slots_are_brushed_before_the_foam_is_poured) {
     const auto job = testing::worked_job();
     DrawerPlan drawer = compute(job).drawers[0];
     const auto details = [&] {
-        for (const auto& step : pour_steps(job, drawer, false))
+        for (const auto& step : pour_steps(job, drawer))
             if (step.id == "poured") return step.details;
         return std::vector<Phrase>();
     };
