@@ -7,11 +7,11 @@
 #include "panes/figure_button.h"
 #include "panes/head.h"
 #include "panes/plot_view.h"
-#include "panes/theme_of.h"
 #include "sheets/pour_plot.h"
 #include "sheets/squeeze_plot.h"
 #include "theme/gauge_paint.h"
 #include "theme/icons.h"
+#include "theme/theme_of.h"
 
 #include <QAction>
 #include <QEvent>
@@ -41,7 +41,7 @@ class MoldPane::Hatch final : public QWidget {
   protected:
     void paintEvent(QPaintEvent*) override {
         QPainter painter(this);
-        theme::paint_old_answer(painter, QRectF(rect()), theme_of(this));
+        theme::paint_old_answer(painter, QRectF(rect()), theme::theme_of(this));
     }
 };
 

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panes/plot_view.h"
 
-#include "panes/theme_of.h"
 #include "sheets/inking.h"
 #include "sheets/paint.h"
+#include "theme/theme_of.h"
 
 #include <QPainter>
 #include <QResizeEvent>
@@ -55,7 +55,7 @@ void PlotView::resizeEvent(QResizeEvent* event) {
 void PlotView::paintEvent(QPaintEvent*) {
     if (!chart_) return;
     QPainter painter(this);
-    const auto& theme = theme_of(this);
+    const auto& theme = theme::theme_of(this);
     const shape::Vec origin{chart_->lower_room_px.x,
                             chart_->upper_room_px.y + chart_->area.height() * per_mm};
     const sheets::View view{theme::Medium::screen, per_mm, 1, origin};

@@ -6,10 +6,10 @@
 #include "document/document.h"
 #include "document/selection.h"
 #include "panes/explain/deciding.h"
-#include "panes/theme_of.h"
 #include "sheets/badge.h"
 #include "sheets/paint.h"
 #include "theme/icons.h"
+#include "theme/theme_of.h"
 
 #include <QPainter>
 
@@ -81,7 +81,7 @@ void Rail::refresh() {
 }
 
 int Rail::paint_counts(QPainter& painter, int top) const {
-    const auto& theme = theme_of(this);
+    const auto& theme = theme::theme_of(this);
     sheets::Inks inks;
     const auto badge = [&](layout::Severity severity, int number) {
         if (number == 0) return;
@@ -102,7 +102,7 @@ int Rail::paint_counts(QPainter& painter, int top) const {
 
 /// Upright: tick at 0 and at the limit, a bar past the limit in red beside a "!", its name under it.
 void Rail::paint_gauge(QPainter& painter, int top, const Gauge& gauge) const {
-    const auto& theme = theme_of(this);
+    const auto& theme = theme::theme_of(this);
     const bool breached = gauge.share > 1;
     const double x = wide / 2.0, zero = top + over_px + bar_px, limit = top + over_px;
     const double bar = std::min(gauge.share * bar_px, double(bar_px + over_px));
@@ -117,7 +117,7 @@ void Rail::paint_gauge(QPainter& painter, int top, const Gauge& gauge) const {
 
 void Rail::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    const auto& theme = theme_of(this);
+    const auto& theme = theme::theme_of(this);
     painter.fillRect(rect(), underMouse() ? theme.hover : theme.pane);
     painter.fillRect(QRect(0, 0, 1, height()), theme.rule);
     theme::icon(QStringLiteral("pane-right"))
