@@ -37,7 +37,6 @@ class PourView final : public QWidget {
 
   signals:
     void finished(); ///< all marked
-    void left();
 
   protected:
     void paintEvent(QPaintEvent* event) override;

@@ -24,8 +24,6 @@ class VentActs final : public QObject {
   public:
     VentActs(const Desk& desk, Actions& actions, SheetCanvas& canvas, QWidget* window);
 
-    QMenu& drills() { return drills_; } ///< as last offered
-
   private:
     void add();
     bool remove();
