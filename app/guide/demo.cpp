@@ -61,7 +61,6 @@ void Demo::set_units(job::DisplayUnits units) {
     emit changed();
 }
 
-/// The last answer with its long parts stays good where only the units changed.
 const plan::Plan& Demo::plan() const {
     return document_.last_built() ? *document_.last_built() : document_.plan();
 }

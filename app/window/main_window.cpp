@@ -131,7 +131,6 @@ void MainWindow::assemble() {
     statusBar()->addPermanentWidget(coordinates_);
     statusBar()->setSizeGripEnabled(false);
     sentence_->setContentsMargins(8, 0, 0, 0); // off the frame of the window
-    coordinates_->setContentsMargins(0, 0, 8, 0);
     connect(welcome, &Welcome::recent_wanted, this, [this](const QString& path) { job_acts_->open(path); });
 }
 
