@@ -7,8 +7,6 @@
 
 #include <QFile>
 
-#include <array>
-
 // Resources of a library are known once this has run; it must stand outside of any namespace.
 static void load_demo() { Q_INIT_RESOURCE(demo); }
 

@@ -2,7 +2,6 @@
 #include "panes/foam_pane.h"
 
 #include "job/edit.h"
-#include "plan/say.h"
 
 #include "document/document.h"
 #include "document/selection.h"

@@ -18,6 +18,8 @@
 #include <QPainter>
 #include <QVBoxLayout>
 
+#include <memory>
+
 namespace drawercast::app {
 
 namespace {

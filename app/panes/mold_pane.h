@@ -8,7 +8,6 @@
 
 #include <array>
 #include <map>
-#include <memory>
 
 class QAction;
 class QVBoxLayout;

@@ -31,7 +31,6 @@
 #include "window/sheet_area.h"
 #include "window/situation.h"
 #include "window/tidy_acts.h"
-#include "window/title_strip.h"
 #include "window/vent_acts.h"
 #include "window/welcome.h"
 

@@ -8,8 +8,6 @@
 
 #include <QObject>
 
-#include <memory>
-
 class QWidget;
 
 namespace drawercast::app {

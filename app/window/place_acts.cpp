@@ -3,7 +3,6 @@
 
 #include "job/shown_name.h"
 #include "layout/checks.h"
-#include "plan/sentences.h"
 
 #include "canvas/hit.h"
 #include "document/document.h"
