@@ -31,12 +31,19 @@ void PlotView::show_chart(Make make, const QString& spoken) {
     setVisible(chart_ != nullptr);
 }
 
+shape::Vec PlotView::size_mm() const {
+    return {std::max(least_mm, (width() - room_px_) / per_mm), height_px_ / per_mm};
+}
+
 void PlotView::renew() {
     chart_.reset();
     if (make_) {
-        const Chart rooms = make_({least_mm, least_mm}); // the room its words take is always the same
-        const double wide = width() - rooms.lower_room_px.x - rooms.upper_room_px.x;
-        auto chart = make_({std::max(least_mm, wide / per_mm), height_px_ / per_mm});
+        auto chart = make_(size_mm());
+        const double room_px = chart.lower_room_px.x + chart.upper_room_px.x;
+        if (room_px != room_px_) { // the first time: else it is made once
+            room_px_ = room_px;
+            chart = make_(size_mm());
+        }
         if (!chart.marks.empty()) chart_ = std::make_unique<Chart>(std::move(chart));
     }
     updateGeometry();
