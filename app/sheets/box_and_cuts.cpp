@@ -120,7 +120,7 @@ class Bench {
 
 Sheet<OnBench> box_and_cuts(const job::Job& job, const plan::StockPlan& stock, const std::string& drawer) {
     Sheet<OnBench> sheet;
-    sheet.name = "Box and cuts";
+    sheet.name = QT_TRANSLATE_NOOP("Sheets", "Box and cuts");
     BenchPen pen(sheet);
     sheet.area = Bench(job, stock, drawer).draw(pen);
     sheet.lower_room_px = {76, 56}, sheet.upper_room_px = {24, 40};
@@ -141,7 +141,7 @@ Box place_of_cut(const job::Job& job, const plan::StockPlan& stock, const std::s
 Sheet<OnBench> cut_sheet(const job::Job& job, const plan::StockPlan& stock, std::size_t board,
                          std::size_t index, double longer_mm) {
     Sheet<OnBench> sheet;
-    sheet.name = "Cuts";
+    sheet.name = QT_TRANSLATE_NOOP("Sheets", "Cuts");
     BenchPen pen(sheet);
     add_cut_sheet(pen, {0, 0}, job, stock, board, index, {}, longer_mm);
     const DrawnSheet drawn = drawn_sheet(stock.cuts.boards[board], index);
