@@ -107,14 +107,6 @@ Template base_template(const job::Job& job, const job::Drawer& drawer, const cas
     return template_of(sheets::base_drilling(job, board, stock), std::move(words));
 }
 
-const stock::DrawerStock* stock_for(const plan::Plan& plan, const std::string& drawer) {
-    if (!plan.stock) return nullptr;
-    const auto& all = plan.stock->drawers;
-    const auto at =
-        std::find_if(all.begin(), all.end(), [&](const auto& one) { return one.drawer == drawer; });
-    return at == all.end() ? nullptr : &*at;
-}
-
 Tiling tiling_for(const Template& drawing, const TemplateChoice& choice) {
     if (choice.orientation) return tiling_of(drawing, choice.paper, *choice.orientation);
     return fewest_tiles(tiling_of(drawing, choice.paper, Orientation::portrait),
@@ -141,7 +133,7 @@ std::vector<Page> template_pages(const job::Job& job, const plan::Plan& plan, co
             templates.push_back(check_template(job, drawer, answer));
         if (wants(choice, TemplateKind::pressure_plate) && answer.insert && answer.plate)
             templates.push_back(plate_template(job, drawer, answer));
-        if (const auto* stock = stock_for(plan, drawer.id); wants_base && board && stock)
+        if (const auto* stock = plan::find_stock(plan.stock.get(), drawer.id); wants_base && board && stock)
             templates.push_back(base_template(job, drawer, *board, *stock));
     }
     std::vector<LaidOut> laid;

@@ -49,12 +49,6 @@ class Rows {
     Box used_;
 };
 
-const stock::DrawerStock* find(const plan::StockPlan& stock, const std::string& drawer) {
-    const auto at = std::find_if(stock.drawers.begin(), stock.drawers.end(),
-                                 [&](const stock::DrawerStock& made) { return made.drawer == drawer; });
-    return at == stock.drawers.end() ? nullptr : &*at;
-}
-
 double thickness_of(const stock::DrawerStock& drawer) {
     for (const auto& part : drawer.box.parts)
         if (part.role == stock::Role::wall) return part.thickness_mm;
@@ -65,7 +59,7 @@ double thickness_of(const stock::DrawerStock& drawer) {
 class Bench {
   public:
     Bench(const job::Job& job, const plan::StockPlan& stock, const std::string& drawer)
-        : job_(job), stock_(stock), drawer_(drawer), made_(find(stock, drawer)) {
+        : job_(job), stock_(stock), drawer_(drawer), made_(plan::find_stock(&stock, drawer)) {
         double least = 0;
         for (const double most_mm : {2600.0, 3900.0, 5200.0, 6600.0, 7900.0})
             if (const double scale = lay(most_mm).scale(); best_mm_ == 0 || scale < least)

@@ -112,10 +112,7 @@ std::vector<Drawing> drawings(const job::Job& job, const plan::Plan& plan) {
                 stem + "-where-air-stays.svg",
                 sheets::pressure_plate(job, answer, sheets::Finish::washed, sheets::PlateGround::arrival),
                 job, drawer, nullptr));
-        const bool stocked =
-            plan.stock && std::any_of(plan.stock->drawers.begin(), plan.stock->drawers.end(),
-                                      [&](const auto& made) { return made.drawer == drawer.id; });
-        if (stocked)
+        if (plan::find_stock(plan.stock.get(), drawer.id) != nullptr)
             all.push_back(drawn(stem + "-box-and-cuts.svg", sheets::box_and_cuts(job, *plan.stock, drawer.id),
                                 job, drawer, nullptr));
         if (const auto mold = sheets::build_up_of(job, answer))
