@@ -45,12 +45,7 @@ void PlaceActs::commit(const QString& what, job::Job job) {
 }
 
 job::Subjects PlaceActs::free() const {
-    job::Subjects free;
-    for (const auto& subject : desk_.selection.pockets()) {
-        const auto found = job::find_pocket(desk_.document.job(), subject);
-        if (found.pocket != nullptr && !found.pocket->locked) free.push_back(subject);
-    }
-    return free;
+    return job::unlocked(desk_.document.job(), desk_.selection.pockets());
 }
 
 shape::Vec PlaceActs::pointer_or(shape::Vec other) const {
