@@ -51,17 +51,15 @@ QSize Rail::sizeHint() const { return {wide, 200}; }
 Rail::Shown Rail::shown_now() const {
     Shown now;
     count(document_.plan().checks, now.mends, now.looks, now.notes);
-    for (const auto& drawer : document_.plan().drawers) {
-        if (drawer.id != selection_.drawer()) continue;
-        count(drawer.checks, now.mends, now.looks, now.notes);
-        const auto answer =
-            explain::Answer::of(document_.shown(), document_.plan(), drawer, DosingUnit::mass);
-        if (!answer) continue;
-        if (drawer.band)
-            now.gauges = {{tr("full"), casting::flow_index / drawer.band->low.fill},
-                          {tr("hard"), drawer.band->high.fill / casting::hard_fill}};
-        now.gauges.push_back({tr("pour"), explain::pour_share(*answer)});
-    }
+    const auto* drawer = plan::find_drawer(document_.plan(), selection_.drawer());
+    if (drawer == nullptr) return now;
+    count(drawer->checks, now.mends, now.looks, now.notes);
+    const auto answer = explain::Answer::of(document_.shown(), document_.plan(), *drawer, DosingUnit::mass);
+    if (!answer) return now;
+    if (drawer->band)
+        now.gauges = {{tr("full"), casting::flow_index / drawer->band->low.fill},
+                      {tr("hard"), drawer->band->high.fill / casting::hard_fill}};
+    now.gauges.push_back({tr("pour"), explain::pour_share(*answer)});
     return now;
 }
 

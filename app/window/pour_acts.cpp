@@ -19,8 +19,6 @@
 #include <QAction>
 #include <QDateTime>
 
-#include <algorithm>
-
 namespace drawercast::app {
 
 namespace {
@@ -163,7 +161,7 @@ bool PourActs::may_rehearse(const std::string& drawer) const {
 
 /// What is still to mend spoils the cast: nobody pours without having read that.
 bool PourActs::may_pour(const plan::DrawerPlan& drawer) const {
-    const auto mends = std::count_if(drawer.checks.begin(), drawer.checks.end(), layout::to_mend);
+    const int mends = plan::count_to_mend(drawer.checks);
     return mends == 0 || desk_.asking.yes(tr("Pour all the same?"),
                                           tr("Checks of this drawer that say that something must be mended: "
                                              "%1. Pour all the same?")

@@ -68,6 +68,10 @@ bool same(const Plan& a, const Plan& b) {
            same_stock(a.stock, b.stock);
 }
 
+int count_to_mend(const std::vector<layout::Check>& checks) {
+    return static_cast<int>(std::count_if(checks.begin(), checks.end(), layout::to_mend));
+}
+
 bool anything_to_mend(const Plan& plan) {
     if (std::any_of(plan.checks.begin(), plan.checks.end(), layout::to_mend)) return true;
     return std::any_of(plan.drawers.begin(), plan.drawers.end(), [](const DrawerPlan& drawer) {

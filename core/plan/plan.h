@@ -69,6 +69,9 @@ const stock::DrawerStock* find_stock(const StockPlan* stock, const std::string& 
 /// lines and price.
 bool same(const Plan& a, const Plan& b);
 
+/// How many of them must be mended and are not left as is.
+int count_to_mend(const std::vector<layout::Check>& checks);
+
 /// Whether any check not left as is must be mended.
 bool anything_to_mend(const Plan& plan);
 
