@@ -37,11 +37,8 @@ PlaceActs::PlaceActs(const Desk& desk, Actions& actions, QObject* parent)
 }
 
 void PlaceActs::commit(const QString& what, job::Job job) {
-    if (job == desk_.document.job()) {
+    if (!app::commit(desk_, what, std::move(job)))
         emit said(tr("Nothing to change: it is so already, or it does not fit."));
-        return;
-    }
-    desk_.document.commit(what, std::move(job));
 }
 
 job::Subjects PlaceActs::free() const {

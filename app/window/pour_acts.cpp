@@ -76,18 +76,13 @@ PourActs::PourActs(const Desk& desk, Actions& actions, QObject* parent)
 
 PourView* PourActs::view() const { return view_; }
 
-void PourActs::commit(const QString& what, job::Job job) {
-    if (job == desk_.document.job()) return; // taken as it was
-    desk_.document.commit(what, std::move(job));
-}
-
 void PourActs::connect_forms(Actions& actions) {
     const auto form = [this, &actions](const char* id, Asking::PourForm which, const QString& what) {
         actions.on(id, [this, which, what] {
             const auto& document = desk_.document;
             auto job =
                 desk_.asking.pour_form(which, document.job(), plan_of(document), desk_.selection.drawer());
-            if (job) commit(what, std::move(*job));
+            if (job) commit(desk_, what, std::move(*job));
         });
     };
     form("pour.cup", Asking::PourForm::cup, tr("Test cup"));
@@ -101,7 +96,7 @@ void PourActs::depths_from_boards() {
     const auto before = desk_.document.job();
     auto now = plan::with_depths_from_boards(before, desk_.document.plan(), desk_.selection.object());
     const int changed = changed_depths(before, now);
-    commit(tr("Depths from boards at hand"), std::move(now));
+    commit(desk_, tr("Depths from boards at hand"), std::move(now));
     emit said(changed == 0
                   ? tr("Every depth is a sum of boards at hand already.")
                   : tr("Depths made sums of boards at hand: %1. Undo brings them back.").arg(changed));
@@ -185,7 +180,7 @@ void PourActs::caution_once() {
 
 QString PourActs::keep(const QString& what, job::Job job) {
     log_in_file_ = job.log; // saved here, with its trouble told where the mark was made
-    commit(what, std::move(job));
+    commit(desk_, what, std::move(job));
     return save_log();
 }
 
@@ -275,7 +270,7 @@ void PourActs::offer_times(const std::string& drawer) {
         return;
     auto job = desk_.document.job();
     job.shop = now;
-    commit(tr("Times of the dry run"), std::move(job));
+    commit(desk_, tr("Times of the dry run"), std::move(job));
     emit said(tr("The shop’s times are the dry run’s now."));
 }
 
