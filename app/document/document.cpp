@@ -115,6 +115,11 @@ std::optional<Problem> Document::save_log() {
     return std::nullopt;
 }
 
+void Document::tell() {
+    emit state_changed();
+    emit shown_changed();
+}
+
 QString Document::display_name() const {
     if (!job_.title.empty()) return QString::fromStdString(job_.title);
     if (!path_.isEmpty()) {

@@ -77,6 +77,7 @@ class Document : public QObject {
     } ///< by content, so undoing back to the saved job is clean
     /// Whether `job` is what was last opened or saved.
     bool saved_as(const job::Job& job) const { return job == saved_job_; }
+    void tell();                  ///< says what is shown and its state anew, for those who came after the job
     QString display_name() const; ///< job title, else file name, else "Untitled job"
 
   signals:

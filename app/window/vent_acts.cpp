@@ -69,7 +69,7 @@ void VentActs::add() {
     const shape::Vec put = job::find_drawer(with, plan->id)->vents->keep[made].at;
     commit(tr("Add vent"), std::move(with));
     desk_.selection.choose_vent(put);
-    emit canvas_.said(tr("Added and locked. Drag it where you want it."));
+    emit said(tr("Added and locked. Drag it where you want it."));
 }
 
 std::vector<job::KeptVent> VentActs::vents(bool all, std::optional<std::size_t> without) const {
@@ -96,10 +96,9 @@ bool VentActs::remove() {
         kept ? job::without_vent(job, id, *chosen) : job::with_vents(job, id, vents(true, chosen), false);
     desk_.selection.choose_vent(std::nullopt);
     commit(tr("Delete vent"), std::move(without));
-    emit canvas_.said(kept
-                          ? tr("Deleted; the program places what is still needed.")
-                          : tr("Deleted; the others stay where they are. “Place the other vents” in the menu "
-                               "brings the program’s back."));
+    emit said(kept ? tr("Deleted; the program places what is still needed.")
+                   : tr("Deleted; the others stay where they are. “Place the other vents” in the menu "
+                        "brings the program’s back."));
     return true;
 }
 
@@ -116,7 +115,7 @@ bool VentActs::lock(bool on) {
         auto freed = job::without_vent(job, id, *chosen);
         commit(tr("Unlock vent"),
                job::with_vents(freed, id, job::kept_vents(*job::find_drawer(freed, id)), true));
-        emit canvas_.said(tr("The program places it again, where it is needed."));
+        emit said(tr("The program places it again, where it is needed."));
     }
     return true;
 }

@@ -24,6 +24,9 @@ class VentActs final : public QObject {
   public:
     VentActs(const Desk& desk, Actions& actions, SheetCanvas& canvas, QWidget* window);
 
+  signals:
+    void said(const QString& sentence);
+
   private:
     void add();
     bool remove();
