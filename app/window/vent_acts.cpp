@@ -13,6 +13,7 @@
 #include "window/actions.h"
 
 #include <QCursor>
+#include <QMenu>
 
 #include <algorithm>
 #include <cmath>
@@ -26,8 +27,8 @@ constexpr double most_drill_mm = 10; ///< a wider hole is no vent
 } // namespace
 
 VentActs::VentActs(const Desk& desk, Actions& actions, SheetCanvas& canvas, QWidget* window)
-    : QObject(window), desk_(desk), canvas_(canvas), drills_(window) {
-    drills_.setTitle(tr("Drill of the vent"));
+    : QObject(window), desk_(desk), canvas_(canvas), drills_(new QMenu(window)) {
+    drills_->setTitle(tr("Drill of the vent"));
     actions.first("edit.delete", [this] { return remove(); });
     actions.first("edit.lock", [this] { return lock(true); });
     actions.first("edit.unlock", [this] { return lock(false); });
@@ -123,7 +124,7 @@ bool VentActs::lock(bool on) {
 void VentActs::offer_drills() {
     const auto chosen = canvas_.vent_chosen();
     if (!chosen) return;
-    drills_.clear();
+    drills_->clear();
     const auto& job = desk_.document.job();
     const double now = canvas_.air()->vented.vents[*chosen].diameter_mm;
     std::vector<double> sizes = job.shop->drills_mm;
@@ -131,12 +132,12 @@ void VentActs::offer_drills() {
     std::sort(sizes.begin(), sizes.end());
     for (const double mm : sizes) {
         if (mm > most_drill_mm) continue;
-        auto* one = drills_.addAction(language::figures(plan::say_length(mm, job.display_units)));
+        auto* one = drills_->addAction(language::figures(plan::say_length(mm, job.display_units)));
         one->setCheckable(true);
         one->setChecked(mm == now);
         connect(one, &QAction::triggered, this, [this, mm] { drill(mm); });
     }
-    drills_.popup(QCursor::pos());
+    drills_->popup(QCursor::pos());
 }
 
 void VentActs::drill(double diameter_mm) {

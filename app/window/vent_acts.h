@@ -5,11 +5,11 @@
 
 #include "window/desk.h"
 
-#include <QMenu>
 #include <QObject>
 
 #include <vector>
 
+class QMenu;
 class QWidget;
 
 namespace drawercast::app {
@@ -41,7 +41,7 @@ class VentActs final : public QObject {
 
     Desk desk_;
     SheetCanvas& canvas_;
-    QMenu drills_;
+    QMenu* drills_; ///< the window's
 };
 
 } // namespace drawercast::app
