@@ -15,8 +15,6 @@ namespace drawercast::job {
 
 namespace {
 
-shape::Vec grained_at(shape::Vec at) { return {grained(at.x), grained(at.y)}; }
-
 /// From 0 up to 360.
 double whole_turn_left(double degrees) {
     const double rest = grained(std::fmod(degrees, 360.0));

@@ -220,13 +220,11 @@ class Reader {
             if (!contour && contour.error().code == "outline-size")
                 return problem(tag, "svg-size", contour.error().what);
             const Vec middle = contour ? shape::bounds(*contour).center() : Vec{};
-            for (auto& corner : polygon.corners)
-                corner.at = {grained(corner.at.x - middle.x), grained(corner.at.y - middle.y)};
+            for (auto& corner : polygon.corners) corner.at = grained_at(corner.at - middle);
             const auto id = tag.value("id");
             found_.outlines.push_back({id.empty() ? tag.name : std::string(id),
-                                       line_and_column(text_, tag.at),
-                                       std::move(polygon),
-                                       {grained(middle.x), grained(middle.y)}});
+                                       line_and_column(text_, tag.at), std::move(polygon),
+                                       grained_at(middle)});
             if (found_.outlines.size() > most_outlines)
                 return problem(tag, "svg-many", phrase("the drawing has more than 300 outlines"));
         }

@@ -134,7 +134,7 @@ void SvgPen::finish() {
     shape::Polygon polygon;
     shape::Ring ring;
     for (const auto& d : drawn) {
-        polygon.corners.push_back({{grained(d.at.x), grained(d.at.y)}, grained(d.left_mm)});
+        polygon.corners.push_back({grained_at(d.at), grained(d.left_mm)});
         ring.push_back(polygon.corners.back().at);
     }
     // Which side is outside is told by the corners; two of them are on no side of each other.
