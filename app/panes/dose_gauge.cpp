@@ -5,6 +5,7 @@
 #include "plan/say.h"
 
 #include "language/spoken.h"
+#include "sheets/text.h"
 #include "theme/theme_of.h"
 
 #include <QKeyEvent>
@@ -25,7 +26,7 @@ constexpr double least_axis = 0.80; // of the fill
 constexpr double most_axis = 1.65;
 constexpr double most_overpack = 0.60; // that can be dragged to; a job may hold more
 
-QString fixed(double value, int places) { return language::figures(plan::fixed(value, places)); }
+using sheets::fixed;
 
 bool short_at(double low) { return low < casting::flow_index; }
 bool hard_at(double high) { return high > casting::hard_fill; }

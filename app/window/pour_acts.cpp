@@ -15,15 +15,13 @@
 #include "window/actions.h"
 #include "window/asking.h"
 #include "window/help_texts.h"
+#include "window/now.h"
 
 #include <QAction>
-#include <QDateTime>
 
 namespace drawercast::app {
 
 namespace {
-
-double now_s() { return static_cast<double>(QDateTime::currentMSecsSinceEpoch()) / 1000; }
 
 /// How many levels of objects have another depth in `now`.
 int changed_depths(const job::Job& before, const job::Job& now) {
