@@ -141,17 +141,17 @@ std::vector<Page> template_pages(const job::Job& job, const plan::Plan& plan, co
     for (const Template& drawing : templates) {
         laid.push_back(laid_out(drawing, tiling_for(drawing, choice), theme));
         total += laid.back().tiling.printed() +
-                 static_cast<int>(cover_pages(drawing, laid.back(), paper, 0, 0, printing, theme).size());
+                 static_cast<int>(cover_pages({drawing, laid.back(), paper, 0, 0, printing, theme}).size());
     }
     std::vector<Page> pages;
     for (std::size_t i = 0; i < templates.size(); ++i) {
-        for (Page& page : cover_pages(templates[i], laid[i], paper, static_cast<int>(pages.size()) + 1, total,
-                                      printing, theme))
-            pages.push_back(std::move(page));
+        const auto next = [&] {
+            return PageOf{templates[i], laid[i],  paper, static_cast<int>(pages.size()) + 1,
+                          total,        printing, theme};
+        };
+        for (Page& page : cover_pages(next())) pages.push_back(std::move(page));
         for (const Tile& tile : laid[i].tiling.tiles)
-            if (!tile.empty)
-                pages.push_back(tile_page(templates[i], laid[i], tile, paper,
-                                          static_cast<int>(pages.size()) + 1, total, printing, theme));
+            if (!tile.empty) pages.push_back(tile_page(next(), tile));
     }
     const auto add = [&](std::vector<Page> more, const QString& name) {
         for (Page& page : more) page.name = name;
