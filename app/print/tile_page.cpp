@@ -56,8 +56,8 @@ void write_left_strip(sheets::Inks& inks, const Box& window, bool mirrored, cons
     inks.push_back(sheets::Stroke{sheets::front_arrow(arrow, 40),
                                   theme::pen_of(LineRole::thin, theme, theme::Medium::paper, 1)});
     inks.push_back(sheets::Fill{sheets::frame_sign(arrow - Vec{0, 7}, 14, mirrored), theme.ink});
-    sheets::write(inks, language::tr("FRONT"), arrow + Vec{4, -24}, {Face::drafting, 13, 1.16}, theme.ink,
-                  Align::left, 90);
+    sheets::write_turned(inks, language::tr("FRONT"), {arrow + Vec{4, -24}, Align::left, 90},
+                         {Face::drafting, 13, 1.16}, theme.ink);
 }
 
 void write_lower_strip(sheets::Inks& inks, const Box& window, double right_mm, const theme::Theme& theme) {

@@ -92,7 +92,7 @@ class Bench {
             for (std::size_t index = 0; index < cut.sheets.size(); ++index) {
                 const DrawnSheet drawn = drawn_sheet(cut, index);
                 const Vec at = rows.put(drawn.length_mm, drawn.width_mm) - Vec{0, drawn.width_mm};
-                if (pen) add_cut_sheet(*pen, at, job_, stock_, board, index, drawer_, numbered_mm);
+                if (pen) add_cut_sheet(*pen, at, {job_, stock_, board, index}, drawer_, numbered_mm);
                 if (told) told(board, index, at);
             }
         }
@@ -137,7 +137,7 @@ Sheet<OnBench> cut_sheet(const job::Job& job, const plan::StockPlan& stock, std:
     Sheet<OnBench> sheet;
     sheet.name = QT_TRANSLATE_NOOP("Sheets", "Cuts");
     BenchPen pen(sheet);
-    add_cut_sheet(pen, {0, 0}, job, stock, board, index, {}, longer_mm);
+    add_cut_sheet(pen, {0, 0}, {job, stock, board, index}, {}, longer_mm);
     const DrawnSheet drawn = drawn_sheet(stock.cuts.boards[board], index);
     sheet.area.add(Vec{0, 0});
     sheet.area.add(Vec{drawn.length_mm, drawn.width_mm});

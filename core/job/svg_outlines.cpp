@@ -85,7 +85,7 @@ void draw_rectangle(Attributes& of, const SvgTag& tag, SvgPen& pen) {
     const bool round = rx > 0 && ry > 0;
     if (!round) rx = ry = 0;
     const auto corner = [&](Vec to) {
-        if (round) pen.arc(rx, ry, 0, false, true, to);
+        if (round) pen.arc({rx, ry}, to);
     };
     pen.move({x + rx, y});
     pen.line({x + w - rx, y});
@@ -102,8 +102,7 @@ void draw_rectangle(Attributes& of, const SvgTag& tag, SvgPen& pen) {
 void draw_ellipse(Vec center, double rx, double ry, SvgPen& pen) {
     const Vec side{rx, 0}, up{0, ry};
     pen.move(center + side);
-    for (const Vec to : {center + up, center - side, center - up, center + side})
-        pen.arc(rx, ry, 0, false, true, to);
+    for (const Vec to : {center + up, center - side, center - up, center + side}) pen.arc({rx, ry}, to);
     pen.close();
 }
 
