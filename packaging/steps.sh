@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-# Shared by run.sh, test.sh and bench.sh: what to install, how to configure and build. Sourced, not run.
+# Shared by the scripts beside it: what to install, how to configure and build. Sourced, not run.
 set -euo pipefail
 
 top=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)

@@ -5,6 +5,7 @@
 #include "plan/air_stage.h"
 
 #include "document/behind.h"
+#include "document/beside.h"
 
 #include <QCoreApplication>
 #include <QMetaObject>
@@ -45,7 +46,7 @@ void AirGlimpse::forget() {
 
 void AirGlimpse::begin(Question question) {
     busy_ = true;
-    worker_.start([this, question = std::move(question), trial = trial_] {
+    work_beside_window(worker_, *this, [this, question = std::move(question), trial = trial_] {
         work_behind_window(Behind::glimpse);
         std::optional<shape::Vec> at;
         if (const auto* drawer = job::find_drawer(question.job, question.drawer))

@@ -2,7 +2,6 @@
 #include "canvas/arrange_tool.h"
 
 #include "job/edit.h"
-#include "plan/say.h"
 #include "plan/sentences.h"
 
 #include "canvas/canvas_access.h"

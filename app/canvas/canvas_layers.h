@@ -14,8 +14,8 @@
 namespace drawercast::app {
 
 /// A canvas's three layers of inks: what stands still is kept as a picture, over it what moves and the
-/// checks, over that the blue pencil. Each setter returns where the canvas must be painted again: only where
-/// the inks became others.
+/// checks, between them the blue pencil. Each setter returns where the canvas must be painted again: only
+/// where the inks became others.
 class CanvasLayers {
   public:
     QRegion set_still(const StillPicture::Frame& frame, sheets::Inks inks, sheets::Taken taken);

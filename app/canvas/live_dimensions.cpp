@@ -6,7 +6,6 @@
 #include "canvas/hit.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
 namespace drawercast::app {

@@ -21,14 +21,7 @@ QString tr(const char* text) { return QCoreApplication::translate("SelectTool", 
 
 } // namespace
 
-std::vector<std::string> SelectTool::movable() const {
-    std::vector<std::string> free;
-    for (const auto& subject : port_.chosen()) {
-        const auto found = job::find_pocket(port_.job(), subject);
-        if (found.pocket != nullptr && !found.pocket->locked) free.push_back(subject);
-    }
-    return free;
-}
+std::vector<std::string> SelectTool::movable() const { return job::unlocked(port_.job(), port_.chosen()); }
 
 double snap_reach_mm(const CanvasPort& port, CanvasTool::Keys keys) {
     return port.snapping() && !keys.no_snap ? SelectTool::snap_px / port.view().px_per_mm() : 0;

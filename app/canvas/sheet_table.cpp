@@ -153,9 +153,9 @@ QString sheet_words(const char* words) { return QCoreApplication::translate("She
 QString seen_words(Seen seen) {
     switch (seen) {
     case Seen::mold:
-        return QCoreApplication::translate("Sheets", "Mold, MIRRORED");
+        return sheet_words(frame_words(sheets::Sheet<shape::InMold>()).data());
     case Seen::bench:
-        return QCoreApplication::translate("Sheets", "Boards, as sawn");
+        return sheet_words(frame_words(sheets::Sheet<sheets::OnBench>()).data());
     case Seen::put_together:
         return QCoreApplication::translate("Sheets", "Mold, put together");
     case Seen::days:
@@ -163,7 +163,7 @@ QString seen_words(Seen seen) {
     case Seen::drawer:
         break;
     }
-    return QCoreApplication::translate("Sheets", "Drawer, from above");
+    return sheet_words(frame_words(sheets::Sheet<shape::InDrawer>()).data());
 }
 
 } // namespace drawercast::app

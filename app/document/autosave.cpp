@@ -5,6 +5,7 @@
 #include "job/store.h"
 #include "job/write.h"
 
+#include "document/beside.h"
 #include "document/document.h"
 #include "language/in_words.h"
 
@@ -85,7 +86,7 @@ void Autosave::write_now() {
         lock_->setStaleLockTime(0); // only a program that ended makes it stale, not the time
         lock_->tryLock();
     }
-    worker_.start([this, job = document_.job(), path = document_.path()] {
+    work_beside_window(worker_, *this, [this, job = document_.job(), path = document_.path()] {
         const std::string text = job::write_job(job);
         const QString file = folder_ + '/' + run_ + '-' + hash_of(text) + ending;
         const auto done = job::write_file(file.toStdString(), kept_text(text, path));

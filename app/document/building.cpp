@@ -2,6 +2,7 @@
 #include "document/building.h"
 
 #include "document/behind.h"
+#include "document/beside.h"
 
 #include <QCoreApplication>
 #include <QMetaObject>
@@ -47,7 +48,7 @@ void Building::forget() {
 void Building::begin() {
     soon_.stop();
     stop_ = std::make_shared<std::atomic_bool>(false);
-    worker_.start([this, question = *asked_, stop = stop_, number = number_] {
+    work_beside_window(worker_, *this, [this, question = *asked_, stop = stop_, number = number_] {
         work_behind_window(Behind::answer);
         const auto watch = [&](double done) {
             QMetaObject::invokeMethod(

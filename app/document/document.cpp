@@ -37,6 +37,7 @@ void Document::show() {
 void Document::take_built(const plan::Plan& plan) {
     built_ = plan;
     built_job_ = job_;
+    ++built_number_;
     built_is_current_ = true;
     if (!preview_) show();
 }
@@ -52,7 +53,10 @@ void Document::set_committed(job::Job job) {
     const bool alike = answered_alike(job, job_);
     built_is_current_ = built_is_current_ && alike;
     job_ = std::move(job);
-    if (built_is_current_) built_job_ = job_;
+    if (built_is_current_) {
+        built_job_ = job_;
+        ++built_number_;
+    }
     show();
     const bool on_its_way = alike && building_.busy(); // a mark while it is worked out does not begin it anew
     if (!built_is_current_ && !on_its_way) building_.ask(job_, plan_);
@@ -76,6 +80,7 @@ void Document::replace(job::Job job, const QString& path, bool saved) {
     job_ = std::move(job);
     undo_.clear();
     built_.reset();
+    ++built_number_;
     built_is_current_ = false;
     show();
     building_.ask(job_, plan_);
@@ -108,6 +113,11 @@ std::optional<Problem> Document::save_log() {
         emit written(); // else another program wrote it too, and that is still to be told
     emit state_changed();
     return std::nullopt;
+}
+
+void Document::tell() {
+    emit state_changed();
+    emit shown_changed();
 }
 
 QString Document::display_name() const {

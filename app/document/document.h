@@ -33,6 +33,8 @@ class Document : public QObject {
     /// The last answer with its long parts, be it of an older job; nothing before the first one is there.
     const std::optional<plan::Plan>& last_built() const { return built_; }
     const job::Job& last_built_job() const { return built_job_; } ///< the one last_built() is of
+    /// Another number whenever last_built() or its job is another value, so that nobody need compare them.
+    int built_number() const { return built_number_; }
     /// Whether last_built() is of what is shown.
     bool built_is_current() const { return built_is_current_ && !preview_; }
     Building& building() { return building_; }
@@ -75,6 +77,7 @@ class Document : public QObject {
     } ///< by content, so undoing back to the saved job is clean
     /// Whether `job` is what was last opened or saved.
     bool saved_as(const job::Job& job) const { return job == saved_job_; }
+    void tell();                  ///< says what is shown and its state anew, for those who came after the job
     QString display_name() const; ///< job title, else file name, else "Untitled job"
 
   signals:
@@ -97,6 +100,7 @@ class Document : public QObject {
     plan::Plan plan_;
     std::optional<plan::Plan> built_;
     job::Job built_job_;
+    int built_number_ = 0;
     bool built_is_current_ = false; ///< of the committed job
     Building building_;
     QUndoStack undo_;

@@ -33,6 +33,7 @@ class Selection : public QObject {
     const std::optional<shape::Vec>& vent() const { return vent_; }   ///< where it is, drawer mm
     void choose_vent(std::optional<shape::Vec> at);                   ///< leaves the pockets
     void choose_check(std::optional<layout::Check> check);            ///< chooses its pockets too
+    void tell() { emit changed(); } ///< says anew what is chosen, for those who came later
 
   signals:
     void changed();

@@ -10,6 +10,7 @@
 #include "forms/length_edit.h"
 #include "forms/table_edit.h"
 #include "language/spoken.h"
+#include "sheets/text.h"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -26,7 +27,7 @@ namespace {
 constexpr int most_walls = 100;
 constexpr int most_blocks = 1000;
 
-QString text(const std::string& words) { return QString::fromStdString(words); }
+using sheets::text;
 
 /// A few rows are seen at a time, so that what they change is seen too.
 TableEdit* low(TableEdit* table) {

@@ -3,6 +3,7 @@
 
 #include "forms/length_edit.h"
 #include "forms/table_edit.h"
+#include "sheets/text.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -23,7 +24,7 @@ using job::Cast;
 constexpr int most_fits = 1000;
 constexpr int fits_height_px = 116;
 
-QString text(const std::string& words) { return QString::fromStdString(words); }
+using sheets::text;
 
 TableEdit* fit_table(const FormContext& context) {
     const Notation length = length_notation(context);

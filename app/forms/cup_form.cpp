@@ -13,6 +13,7 @@
 #include "forms/problem_words.h"
 #include "forms/rise_plot.h"
 #include "language/spoken.h"
+#include "sheets/text.h"
 
 #include <QCheckBox>
 #include <QHBoxLayout>
@@ -29,7 +30,7 @@ namespace {
 
 constexpr int most_cups = 20;
 
-QString text(const std::string& words) { return QString::fromStdString(words); }
+using sheets::text;
 QString percent(double share, int decimals) { return language::figures(plan::fixed(100 * share, decimals)); }
 
 /// What a cup would show if the foam did as its label says: what was measured is typed over it.

@@ -8,6 +8,7 @@
 #include "forms/small_screen.h"
 #include "language/goods.h"
 #include "language/spoken.h"
+#include "sheets/text.h"
 
 #include <QDialogButtonBox>
 #include <QGridLayout>
@@ -22,7 +23,7 @@ namespace drawercast::app {
 
 namespace {
 
-QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
+using sheets::text;
 
 QString firmness_words(job::Firmness firmness) {
     switch (firmness) {

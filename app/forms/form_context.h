@@ -6,13 +6,17 @@
 
 namespace drawercast::app {
 
-/// What a form must know of the job besides the value it changes: how numbers are shown, and what "auto"
-/// comes to.
+class DrawingAsking;
+
+/// What a form must know of the job besides the value it changes: how numbers are shown, what "auto" comes
+/// to, and who answers what it asks.
 struct FormContext {
     job::DisplayUnits units = job::DisplayUnits::mm;
     DecimalMark mark = DecimalMark::point;
     job::Firmness firmness = job::Firmness::firm;
     double insert_mm = 60; ///< thickness of the drawer's insert that is being looked at
+    /// Answers when an outline is read from a drawing; null: dialogs.
+    DrawingAsking* drawing_asking = nullptr;
     bool operator==(const FormContext&) const = default;
 
     bool metric() const { return units == job::DisplayUnits::mm; }

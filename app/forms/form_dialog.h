@@ -12,8 +12,6 @@ class QToolButton;
 
 namespace drawercast::app {
 
-class DrawingAsking;
-
 /// The frame of all forms: what is filled in, in a view that scrolls where the screen is small, over a line
 /// that says what there is to mend (and goes there), and the two buttons. A form is made of a value and gives
 /// back a value; it knows no document. Taking it is only offered while nothing is to mend.
@@ -21,10 +19,6 @@ class FormDialog : public QDialog {
     Q_OBJECT
   public:
     const FieldProblems& problems() const { return problems_; }
-
-    /// Who answers when an outline is read from a drawing; null: dialogs.
-    void set_drawing_asking(DrawingAsking* asking) { drawing_asking_ = asking; }
-    DrawingAsking* drawing_asking() const { return drawing_asking_; }
 
   protected:
     FormDialog(const QString& title, const QString& take_words, const FormContext& context, QWidget* parent);
@@ -46,7 +40,6 @@ class FormDialog : public QDialog {
     QScrollArea* view_;
     QToolButton* to_mend_;
     QPushButton* take_;
-    DrawingAsking* drawing_asking_ = nullptr;
 };
 
 /// Turns the pages of tabs and stacks that `widget` is on, so that it can be seen.

@@ -158,7 +158,7 @@ QPushButton* ObjectForm::make_from_drawing() {
 /// A level of no size yet gives way to them.
 void ObjectForm::add_drawn_levels() {
     DrawingDialogs dialogs;
-    DrawingAsking& asking = drawing_asking() != nullptr ? *drawing_asking() : dialogs;
+    DrawingAsking& asking = context().drawing_asking != nullptr ? *context().drawing_asking : dialogs;
     auto drawn = levels_from_drawing(context(), asking, this);
     if (drawn.empty()) return;
     const auto edits = level_edits();

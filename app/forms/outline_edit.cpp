@@ -2,7 +2,6 @@
 #include "forms/outline_edit.h"
 
 #include "forms/field_rows.h"
-#include "forms/form_dialog.h"
 #include "forms/length_edit.h"
 #include "forms/table_edit.h"
 #include "outline/drawing_file.h"
@@ -136,11 +135,9 @@ void OutlineEdit::draw() {
 }
 
 void OutlineEdit::read_drawing() {
-    const auto* form = qobject_cast<FormDialog*>(rows_.window());
     DrawingDialogs dialogs;
-    DrawingAsking* asking = form != nullptr ? form->drawing_asking() : nullptr;
-    if (asking == nullptr) asking = &dialogs;
-    if (const auto read = outline_from_drawing(context_, *asking, &rows_)) take_free(*read);
+    DrawingAsking& asking = context_.drawing_asking != nullptr ? *context_.drawing_asking : dialogs;
+    if (const auto read = outline_from_drawing(context_, asking, &rows_)) take_free(*read);
 }
 
 void OutlineEdit::take_free(const shape::Polygon& polygon) {

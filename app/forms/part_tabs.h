@@ -5,8 +5,6 @@
 #include <QString>
 #include <QWidget>
 
-#include <functional>
-
 class QHBoxLayout;
 class QStackedWidget;
 class QTabBar;

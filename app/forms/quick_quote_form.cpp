@@ -9,6 +9,7 @@
 #include "forms/problem_words.h"
 #include "language/goods.h"
 #include "language/spoken.h"
+#include "sheets/text.h"
 
 #include <QDialogButtonBox>
 #include <QHBoxLayout>
@@ -28,7 +29,7 @@ constexpr job::Range drawer_side{"", 50, 10000};
 constexpr job::Range object_count{"", 0, 10000, false, true};
 constexpr job::Range area_share{"", 0.01, 0.9};
 
-QString text(const std::string& words) { return QString::fromStdString(words); }
+using sheets::text;
 
 } // namespace
 

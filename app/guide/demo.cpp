@@ -7,8 +7,6 @@
 
 #include <QFile>
 
-#include <array>
-
 // Resources of a library are known once this has run; it must stand outside of any namespace.
 static void load_demo() { Q_INIT_RESOURCE(demo); }
 
@@ -37,13 +35,17 @@ std::optional<Demo::Thin> thin_wall_in(const job::Job& job) {
 
 } // namespace
 
-job::Job demo_job(job::DisplayUnits units) {
+ExpectedAll<job::Job> read_demo(const QString& name) {
     load_demo();
-    QFile file(QStringLiteral(":/demo/field-service.drawercast.json"));
+    QFile file(QStringLiteral(":/demo/%1.drawercast.json").arg(name));
     const bool opened = file.open(QIODevice::ReadOnly);
     DRAWERCAST_DEMAND(opened, "the demo job is part of the program");
     const auto bytes = file.readAll();
-    auto job = job::read_job(std::string_view(bytes.constData(), static_cast<std::size_t>(bytes.size())));
+    return job::read_job(std::string_view(bytes.constData(), static_cast<std::size_t>(bytes.size())));
+}
+
+job::Job demo_job(job::DisplayUnits units) {
+    auto job = read_demo(QStringLiteral("field-service"));
     DRAWERCAST_DEMAND(job.has_value(), "the demo job can be read");
     job->drawers.resize(1); // each further one would cost its seconds
     return job::in_units(std::move(*job), units);
@@ -61,7 +63,6 @@ void Demo::set_units(job::DisplayUnits units) {
     emit changed();
 }
 
-/// The last answer with its long parts stays good where only the units changed.
 const plan::Plan& Demo::plan() const {
     return document_.last_built() ? *document_.last_built() : document_.plan();
 }

@@ -1,13 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/problem.h"
+
 #include "document/document.h"
 
 #include <QObject>
+#include <QString>
 
 #include <optional>
 
 namespace drawercast::app::guide {
+
+/// A demo job of the program, "field-service" or "standard-objects", as read_job() reads it.
+ExpectedAll<job::Job> read_demo(const QString& name);
 
 /// The first drawer of the field service demo job.
 job::Job demo_job(job::DisplayUnits units);

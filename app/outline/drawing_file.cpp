@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "outline/drawing_file.h"
 
-#include "base/number.h"
-
 #include "forms/notation.h"
 #include "forms/small_screen.h"
 #include "language/in_words.h"
@@ -98,7 +96,7 @@ std::vector<job::Level> levels_from_drawing(const FormContext& context, DrawingA
     }
     for (auto& level : levels) {
         const shape::Vec at = level.pose.at - all.center();
-        level.pose.at = {grained(at.x), grained(at.y)};
+        level.pose.at = grained_at(at);
     }
     return levels;
 }

@@ -11,8 +11,6 @@ namespace drawercast::app::outline {
 
 namespace {
 
-Vec grained_point(Vec p) { return {grained(p.x), grained(p.y)}; }
-
 Vec end_of(const Polygon& polygon, std::size_t side) {
     return polygon.corners[(side + 1) % polygon.corners.size()].at;
 }
@@ -37,7 +35,7 @@ constexpr int chords = 24; ///< of a drawn arc
 } // namespace
 
 Polygon with_corner_at(Polygon polygon, std::size_t corner, Vec at) {
-    if (corner < polygon.corners.size()) polygon.corners[corner].at = grained_point(at);
+    if (corner < polygon.corners.size()) polygon.corners[corner].at = grained_at(at);
     return polygon;
 }
 
@@ -50,7 +48,7 @@ Polygon with_point_at(Polygon polygon, std::size_t corner, Vec at, double within
         for (std::size_t beside = (corner + step) % count; beside != corner;
              beside = (beside + step) % count) {
             if (length(before[beside].at - from) > within_mm) break;
-            polygon.corners[beside].at = grained_point(before[beside].at + by);
+            polygon.corners[beside].at = grained_at(before[beside].at + by);
         }
     return with_corner_at(std::move(polygon), corner, at);
 }
@@ -76,7 +74,7 @@ Polygon with_corner_on_side(Polygon polygon, std::size_t side, Vec at) {
     }
     polygon.corners[side].sagitta_mm = grained(first);
     polygon.corners.insert(polygon.corners.begin() + static_cast<std::ptrdiff_t>(side) + 1,
-                           {grained_point(at), grained(second)});
+                           {grained_at(at), grained(second)});
     return polygon;
 }
 
@@ -112,13 +110,13 @@ Polygon mirrored(const Polygon& polygon, Mirror way) {
         const Vec p = polygon.corners[i].at;
         const Vec there =
             way == Mirror::left_right ? Vec{2 * middle.x - p.x, p.y} : Vec{p.x, 2 * middle.y - p.y};
-        result.corners.push_back({grained_point(there), polygon.corners[(i + n - 1) % n].sagitta_mm});
+        result.corners.push_back({grained_at(there), polygon.corners[(i + n - 1) % n].sagitta_mm});
     }
     return result;
 }
 
 Polygon moved(Polygon polygon, Vec by) {
-    for (auto& corner : polygon.corners) corner.at = grained_point(corner.at + by);
+    for (auto& corner : polygon.corners) corner.at = grained_at(corner.at + by);
     return polygon;
 }
 
@@ -129,7 +127,7 @@ Polygon with_size(const Polygon& polygon, double width_mm, double height_mm) {
     const Vec middle = box.center();
     Polygon result = polygon;
     for (auto& corner : result.corners)
-        corner.at = grained_point(
+        corner.at = shape::grained_at(
             {middle.x + (corner.at.x - middle.x) * by.x, middle.y + (corner.at.y - middle.y) * by.y});
     for (std::size_t i = 0; i < polygon.corners.size(); ++i) {
         const double before = length(end_of(polygon, i) - polygon.corners[i].at);
@@ -186,8 +184,8 @@ std::optional<double> radius_of(const Polygon& polygon, std::size_t side) {
 }
 
 Vec on_step(Vec at, double step_mm) {
-    if (!(step_mm > 0)) return grained_point(at);
-    return grained_point({std::round(at.x / step_mm) * step_mm, std::round(at.y / step_mm) * step_mm});
+    if (!(step_mm > 0)) return grained_at(at);
+    return shape::grained_at({std::round(at.x / step_mm) * step_mm, std::round(at.y / step_mm) * step_mm});
 }
 
 } // namespace drawercast::app::outline

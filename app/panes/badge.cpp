@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panes/badge.h"
 
-#include "panes/theme_of.h"
 #include "sheets/badge.h"
 #include "sheets/paint.h"
+#include "theme/theme_of.h"
 
 #include <QPainter>
 
@@ -33,7 +33,7 @@ void Badge::paintEvent(QPaintEvent*) {
     tag.severity = severity_;
     sheets::Inks inks;
     sheets::write_badge(inks, {width() / 2.0, height() / 2.0}, 1, tag, {theme::Face::bold, 12},
-                        theme_of(this));
+                        theme::theme_of(this));
     painter.setRenderHint(QPainter::Antialiasing);
     sheets::paint(inks, painter);
 }

@@ -2,10 +2,10 @@
 #include "panes/check_delegate.h"
 
 #include "panes/checks_model.h"
-#include "panes/theme_of.h"
 #include "sheets/badge.h"
 #include "sheets/check_words.h"
 #include "sheets/paint.h"
+#include "theme/theme_of.h"
 
 #include <QApplication>
 #include <QPainter>
@@ -79,7 +79,7 @@ void CheckDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     QStyleOptionViewItem row = option;
     initStyleOption(&row, index);
     row.text.clear();
-    const auto& theme = theme_of(row.widget);
+    const auto& theme = theme::theme_of(row.widget);
     if (index.data(ChecksModel::section_role).toBool())
         return paint_section(*painter, row, index.data().toString(), theme);
     const QStyle* style = row.widget != nullptr ? row.widget->style() : QApplication::style();

@@ -119,10 +119,9 @@ std::vector<CheckRow> ChecksModel::rows_now() const {
     const auto add = [&](const layout::Check& check, bool of_job, const QString& zone) {
         (check.left_as_is ? left : open).push_back({check, ++number, of_job, zone});
     };
-    for (const auto& drawer : document_.plan().drawers)
-        if (drawer.id == selection_.drawer())
-            for (const auto& check : drawer.checks)
-                add(check, false, text(sheets::zone_of(check, drawer, document_.job().display_units)));
+    if (const auto* drawer = plan::find_drawer(document_.plan(), selection_.drawer()))
+        for (const auto& check : drawer->checks)
+            add(check, false, text(sheets::zone_of(check, *drawer, document_.job().display_units)));
     for (const auto& check : document_.plan().checks) add(check, true, {});
     if (!left.empty()) open.push_back({std::nullopt, static_cast<int>(left.size()), false, {}});
     open.insert(open.end(), left.begin(), left.end());

@@ -5,8 +5,6 @@
 
 #include <QWidget>
 
-#include <optional>
-
 class QLabel;
 class QListView;
 

@@ -5,7 +5,8 @@
 #include "plan/say.h"
 
 #include "language/spoken.h"
-#include "panes/theme_of.h"
+#include "sheets/text.h"
+#include "theme/theme_of.h"
 
 #include <QKeyEvent>
 #include <QMouseEvent>
@@ -25,7 +26,7 @@ constexpr double least_axis = 0.80; // of the fill
 constexpr double most_axis = 1.65;
 constexpr double most_overpack = 0.60; // that can be dragged to; a job may hold more
 
-QString fixed(double value, int places) { return language::figures(plan::fixed(value, places)); }
+using sheets::fixed;
 
 bool short_at(double low) { return low < casting::flow_index; }
 bool hard_at(double high) { return high > casting::hard_fill; }
@@ -77,7 +78,7 @@ int DoseGauge::line_y() const { return fontMetrics().height() + 10; }
 
 /// A limit: its oblique tick, and under it what lies beyond.
 void DoseGauge::paint_limit(QPainter& painter, double fill, bool least) const {
-    const auto& theme = theme_of(this);
+    const auto& theme = theme::theme_of(this);
     const double x = x_of(fill), y = line_y() + 0.5;
     painter.setPen(QPen(theme.ink2, theme.line(1.25)));
     painter.drawLine(QPointF(x - 5, y + 5), QPointF(x + 5, y - 5));
@@ -91,7 +92,7 @@ void DoseGauge::paint_limit(QPainter& painter, double fill, bool least) const {
 
 /// The band from end to end in ink, what is beyond a limit in red and hatched by its double width.
 void DoseGauge::paint_band(QPainter& painter) const {
-    const auto& theme = theme_of(this);
+    const auto& theme = theme::theme_of(this);
     const double y = line_y() + 0.5;
     const double low = x_of(shown_.low_fill), high = x_of(shown_.high_fill);
     painter.fillRect(QRectF(low, y - 2, high - low, 4), theme.ink);
@@ -118,7 +119,7 @@ void DoseGauge::paint_band(QPainter& painter) const {
 
 /// The three figures over the line; the outer ones give way to the middle one.
 void DoseGauge::paint_ends(QPainter& painter) const {
-    const auto& theme = theme_of(this);
+    const auto& theme = theme::theme_of(this);
     QFont bold = font();
     bold.setBold(true);
     const QFontMetrics metrics(bold);
@@ -144,7 +145,7 @@ void DoseGauge::paint_ends(QPainter& painter) const {
 
 void DoseGauge::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    const auto& theme = theme_of(this);
+    const auto& theme = theme::theme_of(this);
     painter.fillRect(QRectF(0, line_y() + 0.5 - theme.line(1) / 2, width(), theme.line(1)), theme.edge);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setFont(font());

@@ -2,10 +2,10 @@
 #include "panes/drawer_delegate.h"
 
 #include "panes/drawers_model.h"
-#include "panes/theme_of.h"
 #include "sheets/badge.h"
 #include "sheets/paint.h"
 #include "theme/icons.h"
+#include "theme/theme_of.h"
 
 #include <QApplication>
 #include <QPainter>
@@ -24,7 +24,7 @@ void DrawerDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
     row.text.clear();
     const QStyle* style = row.widget != nullptr ? row.widget->style() : QApplication::style();
     style->drawPrimitive(QStyle::PE_PanelItemViewItem, &row, painter, row.widget);
-    const auto& theme = theme_of(row.widget);
+    const auto& theme = theme::theme_of(row.widget);
     painter->save();
     const QRect icon(row.rect.left() + pad, row.rect.center().y() - icon_px / 2, icon_px, icon_px);
     theme::icon(QStringLiteral("drawer")).paint(painter, icon);

@@ -63,7 +63,7 @@ std::vector<DrawerRow> DrawersModel::rows_of_job() const {
                                 bare(drawer->insert_mm, job.display_units));
         }
         if (const auto* plan = plan::find_drawer(document_.plan(), drawer->id))
-            for (const auto& check : plan->checks) row.mends += layout::to_mend(check);
+            row.mends = plan::count_to_mend(plan->checks);
         rows.push_back(std::move(row));
     }
     return rows;

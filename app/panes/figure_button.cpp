@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panes/figure_button.h"
 
-#include "panes/theme_of.h"
 #include "theme/gauge_paint.h"
 #include "theme/lettering.h"
+#include "theme/theme_of.h"
 
 #include <QPainter>
 #include <QStyle>
@@ -84,7 +84,7 @@ QSize FigureButton::sizeHint() const {
 QSize FigureButton::minimumSizeHint() const { return {40, sizeHint().height()}; }
 
 void FigureButton::paint_key(QPainter& painter) const {
-    const auto& theme = theme_of(this);
+    const auto& theme = theme::theme_of(this);
     const QFontMetrics caption(small());
     painter.setFont(small());
     painter.setPen(theme.ink2);
@@ -102,7 +102,7 @@ void FigureButton::paint_key(QPainter& painter) const {
 }
 
 void FigureButton::paint_row(QPainter& painter) const {
-    const auto& theme = theme_of(this);
+    const auto& theme = theme::theme_of(this);
     const QRect line = rect().adjusted(pad, 0, -pad, 0);
     const QFontMetrics value(strong());
     painter.setFont(strong());
@@ -127,12 +127,12 @@ void FigureButton::paint_gauge(QPainter& painter) const {
     gauge.breached = breached_;
     if (decides_) gauge.decides = tr("decides");
     painter.setFont(font());
-    theme::paint_gauge(painter, QRectF(rect()).adjusted(pad, 2, -pad, 0), gauge, theme_of(this));
+    theme::paint_gauge(painter, QRectF(rect()).adjusted(pad, 2, -pad, 0), gauge, theme::theme_of(this));
 }
 
 void FigureButton::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    const auto& theme = theme_of(this);
+    const auto& theme = theme::theme_of(this);
     if (underMouse() || isDown()) painter.fillRect(rect(), theme.hover);
     if (kind_ == Kind::key)
         paint_key(painter);

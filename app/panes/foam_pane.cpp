@@ -2,7 +2,6 @@
 #include "panes/foam_pane.h"
 
 #include "job/edit.h"
-#include "plan/say.h"
 
 #include "document/document.h"
 #include "document/selection.h"
@@ -27,15 +26,7 @@ constexpr int columns = 6;
 constexpr int frame_ms = 16; // while a pocket is dragged the sheet is painted first
 
 const plan::DrawerPlan* shown_drawer(const Document& document, const Selection& selection) {
-    for (const auto& drawer : document.plan().drawers)
-        if (drawer.id == selection.drawer()) return &drawer;
-    return nullptr;
-}
-
-int to_mend(const plan::DrawerPlan& drawer) {
-    int count = 0;
-    for (const auto& check : drawer.checks) count += layout::to_mend(check);
-    return count;
+    return plan::find_drawer(document.plan(), selection.drawer());
 }
 
 } // namespace
@@ -160,7 +151,7 @@ void FoamPane::refresh() {
     const auto* drawer = shown_drawer(document_, selection_);
     figures_ = drawer == nullptr ? std::vector<FoamFigure>()
                                  : foam_figures(document_.shown(), document_.plan(), *drawer, unit_);
-    const int mends = drawer == nullptr ? 0 : to_mend(*drawer);
+    const int mends = drawer == nullptr ? 0 : plan::count_to_mend(drawer->checks);
     head_->set_remark(drawer == nullptr ? QString()
                       : mends > 0       ? tr("not yet: %n to mend", nullptr, mends)
                                         : language::goods_name(document_.shown().foam->name));

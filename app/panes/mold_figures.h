@@ -3,7 +3,10 @@
 
 #include "panes/explain/answer.h"
 
+#include <QString>
+
 #include <optional>
+#include <utility>
 #include <vector>
 
 namespace drawercast::app {
@@ -30,6 +33,25 @@ std::vector<MoldFigure> mold_figures(const explain::Answer& answer);
 QString mold_remark(MoldPart part, const explain::Answer& answer);
 
 namespace explain {
+
+/// Puts the figures of one part in a row with those that are there.
+class PartFigures {
+  public:
+    PartFigures(std::vector<MoldFigure>& figures, MoldPart part, const char* name)
+        : figures_(figures), part_(part), name_(QLatin1String(name) + QLatin1Char('.')) {}
+
+    /// `id`: within the part, "bow".
+    void put(const QString& id, const QString& label, const QString& value, Explanation why,
+             std::optional<MoldFigure::Limit> limit = std::nullopt) {
+        figures_.push_back({{name_ + id, label, value, std::move(why)}, part_, limit});
+    }
+
+  private:
+    std::vector<MoldFigure>& figures_;
+    MoldPart part_;
+    QString name_;
+};
+
 void add_plate(std::vector<MoldFigure>& figures, const Answer& answer);
 void add_vents(std::vector<MoldFigure>& figures, const Answer& answer);
 void add_closing(std::vector<MoldFigure>& figures, const Answer& answer);

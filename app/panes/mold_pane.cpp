@@ -1,22 +1,26 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panes/mold_pane.h"
 
+#include "job/edit.h"
+
 #include "document/document.h"
 #include "document/selection.h"
 #include "panes/explain_sheet.h"
 #include "panes/figure_button.h"
 #include "panes/head.h"
 #include "panes/plot_view.h"
-#include "panes/theme_of.h"
 #include "sheets/pour_plot.h"
 #include "sheets/squeeze_plot.h"
 #include "theme/gauge_paint.h"
 #include "theme/icons.h"
+#include "theme/theme_of.h"
 
 #include <QAction>
 #include <QEvent>
 #include <QPainter>
 #include <QVBoxLayout>
+
+#include <memory>
 
 namespace drawercast::app {
 
@@ -41,7 +45,7 @@ class MoldPane::Hatch final : public QWidget {
   protected:
     void paintEvent(QPaintEvent*) override {
         QPainter painter(this);
-        theme::paint_old_answer(painter, QRectF(rect()), theme_of(this));
+        theme::paint_old_answer(painter, QRectF(rect()), theme::theme_of(this));
     }
 };
 
@@ -103,6 +107,7 @@ void MoldPane::fold(MoldPart which, bool open) {
     part.fold->setIcon(theme::icon(open ? QStringLiteral("up") : QStringLiteral("forward")));
     bool some = false;
     for (const auto& one : figures_) some = some || one.part == which;
+    renew_chart(which);
     part.body->setVisible(open && some);
     if (open && sheet_) sheet_->leave();
 }
@@ -131,10 +136,11 @@ void MoldPane::open_for(std::optional<MoldPart> first) {
 
 const plan::DrawerPlan* MoldPane::built() const {
     const auto& built = document_.last_built();
-    if (!built) return nullptr;
-    for (const auto& drawer : built->drawers)
-        if (drawer.id == selection_.drawer()) return &drawer;
-    return nullptr;
+    return built ? plan::find_drawer(*built, selection_.drawer()) : nullptr;
+}
+
+job::Job MoldPane::built_job() const {
+    return job::in_units(document_.last_built_job(), document_.shown().display_units);
 }
 
 FigureButton& MoldPane::button(const MoldFigure& figure) {
@@ -155,10 +161,15 @@ std::vector<FoamFigure> MoldPane::plain() const {
     return all;
 }
 
+/// Each step of a drag shows another job, and none of them another answer.
 void MoldPane::refresh() {
+    const Shows now{document_.built_number(), selection_.drawer(), document_.shown().display_units,
+                    document_.built_is_current(), document_.building().busy()};
+    if (now == shows_) return;
+    const bool same_answer = now.same_answer(shows_);
+    shows_ = now;
     const auto* drawer = built();
-    job::Job job = document_.last_built_job();
-    job.display_units = document_.shown().display_units;
+    const job::Job job = built_job();
     const auto answer = drawer == nullptr
                             ? std::optional<explain::Answer>()
                             : explain::Answer::of(job, *document_.last_built(), *drawer, DosingUnit::mass);
@@ -170,8 +181,11 @@ void MoldPane::refresh() {
         shown.show(one.figure);
         if (one.limit) shown.show_gauge(one.limit->share, one.limit->breached, one.limit->decides);
     }
-    for (const MoldPart part : all_parts) refresh_part(part, answer);
-    show_charts(answer);
+    for (const MoldPart part : all_parts) {
+        refresh_part(part, answer);
+        if (!same_answer) parts_[number(part)].chart_old = true;
+        renew_chart(part);
+    }
     if (sheet_) sheet_->refresh(plain());
 }
 
@@ -190,21 +204,23 @@ void MoldPane::refresh_part(MoldPart which, const std::optional<explain::Answer>
     part.hatch->raise();
 }
 
-void MoldPane::show_charts(const std::optional<explain::Answer>& answer) {
-    const auto job = answer ? std::make_shared<const job::Job>(answer->job) : nullptr;
-    const auto plan = answer ? std::make_shared<const plan::DrawerPlan>(answer->drawer) : nullptr;
-    auto* vents = parts_[number(MoldPart::vents)].chart;
-    auto* closing = parts_[number(MoldPart::closing)].chart;
-    if (plan && plan->air)
-        vents->show_chart([job, plan](shape::Vec mm) { return sheets::squeeze_plot(*job, *plan->air, mm); },
-                          tr("Squeeze-out and pressure that is held, by number and drill of the vents"));
+/// A plot takes time, so it is made only where it is seen, and once for an answer.
+void MoldPane::renew_chart(MoldPart which) {
+    auto& part = parts_[number(which)];
+    if (!part.wanted || !part.chart_old) return;
+    part.chart_old = false;
+    const auto* drawer = built();
+    const auto job = std::make_shared<const job::Job>(built_job());
+    const auto plan = drawer != nullptr ? std::make_shared<const plan::DrawerPlan>(*drawer) : nullptr;
+    if (which == MoldPart::vents && plan && plan->air)
+        part.chart->show_chart(
+            [job, plan](shape::Vec mm) { return sheets::squeeze_plot(*job, *plan->air, mm); },
+            tr("Squeeze-out and pressure that is held, by number and drill of the vents"));
+    else if (which == MoldPart::closing && plan && plan->plate)
+        part.chart->show_chart([job, plan](shape::Vec mm) { return sheets::pour_plot(*job, *plan, mm); },
+                               tr("The pour second by second: rise, pressure, closures needed and in"));
     else
-        vents->show_chart({}, {});
-    if (plan && plan->plate)
-        closing->show_chart([job, plan](shape::Vec mm) { return sheets::pour_plot(*job, *plan, mm); },
-                            tr("The pour second by second: rise, pressure, closures needed and in"));
-    else
-        closing->show_chart({}, {});
+        part.chart->show_chart({}, {});
 }
 
 bool MoldPane::eventFilter(QObject* watched, QEvent* event) {

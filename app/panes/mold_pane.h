@@ -8,7 +8,7 @@
 
 #include <array>
 #include <map>
-#include <memory>
+#include <string>
 
 class QAction;
 class QVBoxLayout;
@@ -58,21 +58,37 @@ class MoldPane final : public QWidget {
         QVBoxLayout* rows = nullptr;
         PlotView* chart = nullptr;
         Hatch* hatch = nullptr;
-        bool wanted = false; ///< open
+        bool wanted = false;    ///< open
+        bool chart_old = false; ///< it is not of the last answer; made when next open
+    };
+    /// All that refresh() shows: while it stays the same, so does the pane.
+    struct Shows {
+        int built_number = -1;
+        std::string drawer;
+        job::DisplayUnits units = job::DisplayUnits::mm;
+        bool current = false;
+        bool busy = false;
+
+        bool same_answer(const Shows& other) const {
+            return built_number == other.built_number && drawer == other.drawer && units == other.units;
+        }
+        bool operator==(const Shows&) const = default;
     };
     void add_part(MoldPart part);
     static void name_fold(const Part& part);
     void refresh();
     void refresh_part(MoldPart which, const std::optional<explain::Answer>& answer);
-    void show_charts(const std::optional<explain::Answer>& answer);
+    void renew_chart(MoldPart which);
     void fold(MoldPart which, bool open);
     FigureButton& button(const MoldFigure& figure);
     std::vector<FoamFigure> plain() const;
     const plan::DrawerPlan* built() const;
+    job::Job built_job() const; ///< in the units that are shown
     ExplainSheet& sheet();
 
     Document& document_;
     const Selection& selection_;
+    Shows shows_;
     std::vector<MoldFigure> figures_;
     bool old_ = false;
     std::array<Part, 3> parts_;

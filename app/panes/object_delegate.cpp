@@ -3,7 +3,7 @@
 
 #include "panes/objects_model.h"
 #include "panes/sketch.h"
-#include "panes/theme_of.h"
+#include "theme/theme_of.h"
 
 #include <QApplication>
 #include <QPainter>
@@ -96,7 +96,7 @@ void ObjectDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option
     row.text.clear();
     const QStyle* style = row.widget != nullptr ? row.widget->style() : QApplication::style();
     style->drawPrimitive(QStyle::PE_PanelItemViewItem, &row, painter, row.widget);
-    const auto& theme = theme_of(row.widget);
+    const auto& theme = theme::theme_of(row.widget);
     painter->save();
     painter->setFont(row.font);
     if (index.column() == ObjectsModel::name_column) {

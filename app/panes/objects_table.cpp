@@ -4,7 +4,7 @@
 #include "panes/object_delegate.h"
 #include "panes/objects_model.h"
 #include "panes/sketch.h"
-#include "panes/theme_of.h"
+#include "theme/theme_of.h"
 
 #include <QDrag>
 #include <QHeaderView>
@@ -51,7 +51,8 @@ void ObjectsTable::startDrag(Qt::DropActions actions) {
     picture.setDevicePixelRatio(devicePixelRatioF());
     picture.fill(Qt::transparent);
     QPainter painter(&picture);
-    paint_sketch(painter, QRectF(QPointF(2, 2), QSizeF(size) - QSizeF(4, 4)), *object, true, theme_of(this));
+    paint_sketch(painter, QRectF(QPointF(2, 2), QSizeF(size) - QSizeF(4, 4)), *object, true,
+                 theme::theme_of(this));
     painter.end();
     auto* drag = new QDrag(this); // Qt deletes it
     drag->setMimeData(model()->mimeData({row}));

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panes/plot_view.h"
 
-#include "panes/theme_of.h"
 #include "sheets/inking.h"
 #include "sheets/paint.h"
+#include "theme/theme_of.h"
 
 #include <QPainter>
 #include <QResizeEvent>
@@ -31,12 +31,19 @@ void PlotView::show_chart(Make make, const QString& spoken) {
     setVisible(chart_ != nullptr);
 }
 
+shape::Vec PlotView::size_mm() const {
+    return {std::max(least_mm, (width() - room_px_) / per_mm), height_px_ / per_mm};
+}
+
 void PlotView::renew() {
     chart_.reset();
     if (make_) {
-        const Chart rooms = make_({least_mm, least_mm}); // the room its words take is always the same
-        const double wide = width() - rooms.lower_room_px.x - rooms.upper_room_px.x;
-        auto chart = make_({std::max(least_mm, wide / per_mm), height_px_ / per_mm});
+        auto chart = make_(size_mm());
+        const double room_px = chart.lower_room_px.x + chart.upper_room_px.x;
+        if (room_px != room_px_) { // the first time: else it is made once
+            room_px_ = room_px;
+            chart = make_(size_mm());
+        }
         if (!chart.marks.empty()) chart_ = std::make_unique<Chart>(std::move(chart));
     }
     updateGeometry();
@@ -55,7 +62,7 @@ void PlotView::resizeEvent(QResizeEvent* event) {
 void PlotView::paintEvent(QPaintEvent*) {
     if (!chart_) return;
     QPainter painter(this);
-    const auto& theme = theme_of(this);
+    const auto& theme = theme::theme_of(this);
     const shape::Vec origin{chart_->lower_room_px.x,
                             chart_->upper_room_px.y + chart_->area.height() * per_mm};
     const sheets::View view{theme::Medium::screen, per_mm, 1, origin};

@@ -32,8 +32,10 @@ class PlotView final : public QWidget {
 
   private:
     void renew();
+    shape::Vec size_mm() const; ///< of the plot itself, beside room_px_
 
     int height_px_;
+    double room_px_ = 0; ///< what its words take of the width: the same at every size
     Make make_;
     std::unique_ptr<Chart> chart_;
 };

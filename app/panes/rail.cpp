@@ -6,10 +6,10 @@
 #include "document/document.h"
 #include "document/selection.h"
 #include "panes/explain/deciding.h"
-#include "panes/theme_of.h"
 #include "sheets/badge.h"
 #include "sheets/paint.h"
 #include "theme/icons.h"
+#include "theme/theme_of.h"
 
 #include <QPainter>
 
@@ -51,17 +51,15 @@ QSize Rail::sizeHint() const { return {wide, 200}; }
 Rail::Shown Rail::shown_now() const {
     Shown now;
     count(document_.plan().checks, now.mends, now.looks, now.notes);
-    for (const auto& drawer : document_.plan().drawers) {
-        if (drawer.id != selection_.drawer()) continue;
-        count(drawer.checks, now.mends, now.looks, now.notes);
-        const auto answer =
-            explain::Answer::of(document_.shown(), document_.plan(), drawer, DosingUnit::mass);
-        if (!answer) continue;
-        if (drawer.band)
-            now.gauges = {{tr("full"), casting::flow_index / drawer.band->low.fill},
-                          {tr("hard"), drawer.band->high.fill / casting::hard_fill}};
-        now.gauges.push_back({tr("pour"), explain::pour_share(*answer)});
-    }
+    const auto* drawer = plan::find_drawer(document_.plan(), selection_.drawer());
+    if (drawer == nullptr) return now;
+    count(drawer->checks, now.mends, now.looks, now.notes);
+    const auto answer = explain::Answer::of(document_.shown(), document_.plan(), *drawer, DosingUnit::mass);
+    if (!answer) return now;
+    if (drawer->band)
+        now.gauges = {{tr("full"), casting::flow_index / drawer->band->low.fill},
+                      {tr("hard"), drawer->band->high.fill / casting::hard_fill}};
+    now.gauges.push_back({tr("pour"), explain::pour_share(*answer)});
     return now;
 }
 
@@ -81,7 +79,7 @@ void Rail::refresh() {
 }
 
 int Rail::paint_counts(QPainter& painter, int top) const {
-    const auto& theme = theme_of(this);
+    const auto& theme = theme::theme_of(this);
     sheets::Inks inks;
     const auto badge = [&](layout::Severity severity, int number) {
         if (number == 0) return;
@@ -102,7 +100,7 @@ int Rail::paint_counts(QPainter& painter, int top) const {
 
 /// Upright: tick at 0 and at the limit, a bar past the limit in red beside a "!", its name under it.
 void Rail::paint_gauge(QPainter& painter, int top, const Gauge& gauge) const {
-    const auto& theme = theme_of(this);
+    const auto& theme = theme::theme_of(this);
     const bool breached = gauge.share > 1;
     const double x = wide / 2.0, zero = top + over_px + bar_px, limit = top + over_px;
     const double bar = std::min(gauge.share * bar_px, double(bar_px + over_px));
@@ -117,7 +115,7 @@ void Rail::paint_gauge(QPainter& painter, int top, const Gauge& gauge) const {
 
 void Rail::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    const auto& theme = theme_of(this);
+    const auto& theme = theme::theme_of(this);
     painter.fillRect(rect(), underMouse() ? theme.hover : theme.pane);
     painter.fillRect(QRect(0, 0, 1, height()), theme.rule);
     theme::icon(QStringLiteral("pane-right"))

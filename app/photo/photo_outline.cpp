@@ -180,7 +180,7 @@ Expected<job::Object> object_of(const Outline& outline, const capture::FlatPictu
     const shape::Vec middle = box_of(polygon).center();
     for (shape::Corner& corner : polygon.corners) {
         const shape::Vec at = corner.at - middle;
-        corner = {{grained(at.x), grained(at.y)}, grained(corner.sagitta_mm)};
+        corner = {grained_at(at), grained(corner.sagitta_mm)};
     }
     object.levels = {{job::Sunk{polygon, grained(outline.depth_mm.value_or(*outline.height_mm))}, {}, {}}};
     return object;

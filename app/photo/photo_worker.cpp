@@ -2,6 +2,7 @@
 #include "photo/photo_worker.h"
 
 #include "capture/right_ground.h"
+#include "document/beside.h"
 
 #include <QMetaObject>
 
@@ -22,7 +23,7 @@ template <class Task>
 void Worker::start(Task task) {
     const int mine = ++newest_;
     pool_.clear(); // what has not begun is wanted no longer
-    pool_.start([this, mine, task = std::move(task)] {
+    work_beside_window(pool_, *this, [this, mine, task = std::move(task)] {
         if (mine != newest_) return;
         std::function<void()> tell = task();
         QMetaObject::invokeMethod(

@@ -20,16 +20,22 @@ constexpr double soon_s = 10; ///< as long before it is due the first sound come
 
 QString tr(const char* words) { return QCoreApplication::translate("PourPaint", words); }
 
-/// Writes into `box`, in letters as large as fit and at most `px`; returns the height taken.
-double write(QPainter& painter, const QRectF& box, const QString& words, Face face, double px,
-             const QColor& color, Qt::Alignment align = Qt::AlignLeft) {
+struct Letters {
+    Face face;
+    double px; ///< at most: as large as fit
+    QColor color;
+};
+
+/// Writes into `box`; returns the height taken.
+double write(QPainter& painter, const QRectF& box, const QString& words, const Letters& letters,
+             Qt::Alignment align = Qt::AlignLeft) {
     QRectF took;
-    for (double size = px; size >= 12; size *= 0.94) {
-        painter.setFont(theme::font_of(face, static_cast<int>(size)));
+    for (double size = letters.px; size >= 12; size *= 0.94) {
+        painter.setFont(theme::font_of(letters.face, static_cast<int>(size)));
         took = painter.boundingRect(box, static_cast<int>(align | Qt::AlignTop) | Qt::TextWordWrap, words);
         if (took.height() <= box.height() && took.width() <= box.width()) break;
     }
-    painter.setPen(color);
+    painter.setPen(letters.color);
     painter.drawText(box, static_cast<int>(align | Qt::AlignTop) | Qt::TextWordWrap, words);
     return took.height();
 }
@@ -58,13 +64,13 @@ void write_foot(QPainter& painter, const QRectF& foot, const PourPicture& pictur
                 const theme::Theme& theme) {
     if (!picture.trouble.isEmpty()) {
         painter.fillRect(foot, theme.red_soft);
-        write(painter, foot.adjusted(unit, unit / 4, -unit, 0), picture.trouble, Face::bold, unit * 0.8,
-              theme.red);
+        write(painter, foot.adjusted(unit, unit / 4, -unit, 0), picture.trouble,
+              {Face::bold, unit * 0.8, theme.red});
         return;
     }
     write(painter, foot.adjusted(0, unit / 4, 0, 0),
-          tr("Space: done    Backspace: take back    Esc: leave, the clock goes on"), Face::regular,
-          unit * 0.95, theme.ink2);
+          tr("Space: done    Backspace: take back    Esc: leave, the clock goes on"),
+          {Face::regular, unit * 0.95, theme.ink2});
 }
 
 } // namespace
@@ -90,9 +96,9 @@ void paint_pour(QPainter& painter, const QRect& room, const PourPicture& picture
     const double unit = std::min(room.height() / 22.0, room.width() / 36.0);
     const QRectF all = QRectF(room).adjusted(unit, unit * 0.7, -unit, -unit * 0.5);
     const QRectF head(all.left(), all.top(), all.width(), unit * 2.6);
-    write(painter, head.adjusted(0, 0, -unit * 12, 0), picture.title, Face::bold, unit, theme.ink2);
+    write(painter, head.adjusted(0, 0, -unit * 12, 0), picture.title, {Face::bold, unit, theme.ink2});
     if (picture.stopwatch_s)
-        write(painter, head, clock_text(*picture.stopwatch_s), Face::medium, unit * 2.2, theme.ink2,
+        write(painter, head, clock_text(*picture.stopwatch_s), {Face::medium, unit * 2.2, theme.ink2},
               Qt::AlignRight);
     painter.setPen(QPen(theme.edge, 2));
     painter.drawLine(QPointF(all.left(), head.bottom()), QPointF(all.right(), head.bottom()));
@@ -100,11 +106,11 @@ void paint_pour(QPainter& painter, const QRect& room, const PourPicture& picture
     const QRectF foot(all.left(), all.bottom() - unit * 1.6, all.width(), unit * 1.6);
     QRectF body(all.left(), head.bottom() + unit * 0.7, all.width(), foot.top() - head.bottom() - unit);
     if (picture.next == nullptr) {
-        write(painter, body, tr("All done."), Face::bold, unit * 4, theme.ink);
+        write(painter, body, tr("All done."), {Face::bold, unit * 4, theme.ink});
         return write_foot(painter, foot, picture, unit, theme);
     }
-    write(painter, body, tr("%1 of %2").arg(picture.done + 1).arg(picture.of), Face::regular, unit * 0.9,
-          theme.ink3);
+    write(painter, body, tr("%1 of %2").arg(picture.done + 1).arg(picture.of),
+          {Face::regular, unit * 0.9, theme.ink3});
     body.setTop(body.top() + unit * 1.4);
     const auto countdown = countdown_of(picture);
     QRectF words = body;
@@ -116,24 +122,24 @@ void paint_pour(QPainter& painter, const QRect& room, const PourPicture& picture
         if (countdown->soon) painter.fillRect(ground, theme.ink);
         const QColor color = countdown->late ? theme.red : countdown->soon ? theme.paper : theme.ink;
         const double took = write(painter, {right.left(), right.top(), right.width(), unit * 3},
-                                  countdown->words, Face::bold, unit * 1.2, color, Qt::AlignRight);
+                                  countdown->words, {Face::bold, unit * 1.2, color}, Qt::AlignRight);
         write(painter, {right.left(), right.top() + took, right.width(), unit * 6}, countdown->figure,
-              Face::medium, unit * 5.5, color, Qt::AlignRight);
+              {Face::medium, unit * 5.5, color}, Qt::AlignRight);
         if (picture.next->limit_s && !countdown->too_late)
             write(painter, {right.left(), right.bottom() + unit * 0.2, right.width(), unit * 4},
-                  tr("past %1 do not close").arg(clock_text(*picture.next->limit_s)), Face::bold, unit * 1.6,
-                  theme.red, Qt::AlignRight);
+                  tr("past %1 do not close").arg(clock_text(*picture.next->limit_s)),
+                  {Face::bold, unit * 1.6, theme.red}, Qt::AlignRight);
     }
     double y = words.top();
-    y += write(painter, {words.left(), y, words.width(), unit * 8}, step_words(*picture.next), Face::bold,
-               unit * 3, theme.ink) +
+    y += write(painter, {words.left(), y, words.width(), unit * 8}, step_words(*picture.next),
+               {Face::bold, unit * 3, theme.ink}) +
          unit * 0.4;
     for (const auto& detail : picture.next->details)
         y += write(painter, {words.left(), y, words.width(), std::max(unit, words.bottom() - y - unit * 2)},
-                   in_words(detail), Face::regular, unit * 1.5, theme.ink);
+                   in_words(detail), {Face::regular, unit * 1.5, theme.ink});
     if (picture.after != nullptr)
         write(painter, {words.left(), body.bottom() - unit * 1.9, body.width(), unit * 1.8},
-              tr("then: %1").arg(step_words(*picture.after)), Face::regular, unit * 1.2, theme.ink2);
+              tr("then: %1").arg(step_words(*picture.after)), {Face::regular, unit * 1.2, theme.ink2});
     write_foot(painter, foot, picture, unit, theme);
 }
 

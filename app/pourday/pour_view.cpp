@@ -121,7 +121,6 @@ void PourView::mouseDoubleClickEvent(QMouseEvent*) { mark(); }
 void PourView::closeEvent(QCloseEvent* event) {
     timer_.stop();
     event->accept();
-    emit left();
 }
 
 } // namespace drawercast::app

@@ -8,7 +8,6 @@
 #include <QWidget>
 
 #include <functional>
-#include <optional>
 
 namespace drawercast::app {
 
@@ -37,7 +36,6 @@ class PourView final : public QWidget {
 
   signals:
     void finished(); ///< all marked
-    void left();
 
   protected:
     void paintEvent(QPaintEvent* event) override;

@@ -8,6 +8,7 @@
 #include "language/spoken.h"
 #include "print/stamp.h"
 #include "print/title_block.h"
+#include "sheets/length_words.h"
 #include "sheets/part_words.h"
 #include "sheets/signs.h"
 #include "sheets/table.h"
@@ -48,22 +49,24 @@ class Labels {
             labels_.push_back({text(filler.label),
                                text(drawer.drawer),
                                language::tr("filler"),
-                               sizes({filler.panel.length_mm, filler.panel.width_mm, filler.stack.height_mm}),
+                               sheets::sizes_words(job_, {filler.panel.length_mm, filler.panel.width_mm,
+                                                          filler.stack.height_mm}),
                                {},
                                true});
         for (const auto& part : drawer.box.parts)
             if (plan::is_cut(stock_, part.label))
-                labels_.push_back({sheets::part_name(part.label),
-                                   text(drawer.drawer),
-                                   {},
-                                   sizes({part.length_mm, part.width_mm, part.thickness_mm}),
-                                   language::goods_name(part.board),
-                                   true});
+                labels_.push_back(
+                    {sheets::part_name(part.label),
+                     text(drawer.drawer),
+                     {},
+                     sheets::sizes_words(job_, {part.length_mm, part.width_mm, part.thickness_mm}),
+                     language::goods_name(part.board),
+                     true});
         for (const auto& part : drawer.box.stiffeners)
             labels_.push_back({sheets::part_name(part.label),
                                text(drawer.drawer),
                                {},
-                               sizes({part.length_mm}),
+                               sheets::sizes_words(job_, {part.length_mm}),
                                language::goods_name(part.stock),
                                false});
     }
@@ -82,16 +85,11 @@ class Labels {
                 break;
             }
         labels_.push_back({text(body.label), text(drawer.drawer), text(block.name),
-                           sizes({body.panel.length_mm, body.panel.width_mm}) + QStringLiteral("  h ") +
-                               said(body.height_mm),
+                           sheets::sizes_words(job_, {body.panel.length_mm, body.panel.width_mm}) +
+                               QStringLiteral("  h ") + said(body.height_mm),
                            remarks.join(QStringLiteral(", ")), true});
     }
     QString said(double mm) const { return language::figures(plan::say_length_bare(mm, job_.display_units)); }
-    QString sizes(std::initializer_list<double> all) const {
-        QStringList words;
-        for (const double mm : all) words.append(said(mm));
-        return words.join(QStringLiteral(" × "));
-    }
 
     const job::Job& job_;
     const plan::StockPlan& stock_;

@@ -10,6 +10,7 @@
 #include "print/title_block.h"
 #include "sheets/path.h"
 #include "sheets/table.h"
+#include "sheets/text.h"
 
 #include <QCoreApplication>
 
@@ -28,7 +29,7 @@ constexpr double ruler_strip_mm = 10, foot_mm = 8, head_mm = 12;
 constexpr double around_mm = 5, words_mm = 15, least_cell_mm = 52;
 
 QString tr(const char* text) { return QCoreApplication::translate("ObjectSheets", text); }
-QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
+using sheets::text;
 
 /// An object's outlines about the lower left corner of their box, y up, mm.
 struct Figure {

@@ -74,8 +74,10 @@ void write_scale(sheets::Inks& inks, const Scale& scale, const std::vector<doubl
     const bool upright = scale.along.x == 0;
     // level words stand above or hang below their ticks, upright ones beside them, read from the right
     const double off = 4.8 + (scale.outward.y > 0 || scale.outward.x > 0 ? high : 0);
-    sheets::write(inks, scale.words, at(length, off), face, theme.ink, Align::center, upright ? 90 : 0);
-    sheets::write(inks, QStringLiteral("0"), at(0, off), face, theme.ink, Align::center, upright ? 90 : 0);
+    sheets::write_turned(inks, scale.words, {at(length, off), Align::center, upright ? 90.0 : 0.0}, face,
+                         theme.ink);
+    sheets::write_turned(inks, QStringLiteral("0"), {at(0, off), Align::center, upright ? 90.0 : 0.0}, face,
+                         theme.ink);
 }
 
 void write_scales(sheets::Inks& inks, const Box& frame, const std::vector<Vec>& places,

@@ -75,7 +75,8 @@ void write_ring(sheets::Inks& inks, const RingMark& mark, Vec by, const theme::T
     inks.push_back(sheets::Fill{sheets::path_of(Box{box.min + at, box.max + at}), theme.paper});
     const double rise = small.px * theme::capital_share;
     const Vec start = mark.upright_joint ? Vec{rise / 2, box.max.y - 1} : Vec{box.min.x + 1, rise / 2};
-    sheets::write(inks, mark.words, at + start, small, theme.ink2, Align::left, mark.upright_joint ? 90 : 0);
+    sheets::write_turned(inks, mark.words, {at + start, Align::left, mark.upright_joint ? 90.0 : 0.0}, small,
+                         theme.ink2);
 }
 
 /// In the strip beyond the joint, which is cut off or covered.
@@ -87,8 +88,10 @@ void write_neighbor(sheets::Inks& inks, const Tile& neighbor, Vec middle, bool u
     const double half = sheets::written_width(words, bold) / 2 + 3, rise = bold.px * theme::capital_share;
     const Vec reach = upright ? Vec{rise, half} : Vec{half, rise};
     inks.push_back(sheets::Fill{sheets::path_of(Box{middle - reach, middle + reach}), theme.paper});
-    sheets::write(inks, words, middle + (upright ? Vec{rise / 2, 0} : Vec{0, rise / 2}), bold, theme.ink2,
-                  Align::center, upright ? 90 : 0);
+    sheets::write_turned(
+        inks, words,
+        {middle + (upright ? Vec{rise / 2, 0} : Vec{0, rise / 2}), Align::center, upright ? 90.0 : 0.0}, bold,
+        theme.ink2);
 }
 
 } // namespace

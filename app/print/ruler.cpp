@@ -39,7 +39,8 @@ void write_ruler(sheets::Inks& inks, Vec start, RulerWay way, const theme::Theme
         const double drop = level ? face.px * theme::capital_share / 2 : 0;
         const double shift = level ? 0 : face.px * theme::capital_share / 2;
         const Vec place = at(ruler_in * units::mm_per_inch + 1.2, off_mm);
-        sheets::write(inks, text, {place.x + shift, place.y + drop}, face, theme.ink, Align::left, turn);
+        sheets::write_turned(inks, text, {{place.x + shift, place.y + drop}, Align::left, turn}, face,
+                             theme.ink);
     };
     label(QStringLiteral("100 mm"), 1.9);
     label(QStringLiteral("4 in"), -2.3);

@@ -55,13 +55,22 @@ struct LaidOut {
 Tiling tiling_of(const Template& drawing, Paper paper, Orientation orientation);
 LaidOut laid_out(const Template& drawing, Tiling tiling, const theme::Theme& theme);
 
-/// One tile's page. `number` of `total`: its place among all pages of the file.
-Page tile_page(const Template& drawing, const LaidOut& laid, const Tile& tile, Paper paper, int number,
-               int total, const Printing& printing, const theme::Theme& theme);
+/// A page of a template: of what, and which of the file's it is.
+struct PageOf {
+    const Template& drawing;
+    const LaidOut& laid; ///< of the drawing
+    Paper paper;
+    int number; ///< of `total`: its place among all pages of the file
+    int total;
+    const Printing& printing;
+    const theme::Theme& theme;
+};
+
+/// One tile's page.
+Page tile_page(const PageOf& of, const Tile& tile);
 
 /// The pages before the tiles: a cover with frame, map and steps, and more where the table is long. Their
-/// count does not depend on `number` and `total`.
-std::vector<Page> cover_pages(const Template& drawing, const LaidOut& laid, Paper paper, int number,
-                              int total, const Printing& printing, const theme::Theme& theme);
+/// count does not depend on `number`, which is the first one's, and `total`.
+std::vector<Page> cover_pages(const PageOf& of);
 
 } // namespace drawercast::print

@@ -104,20 +104,11 @@ Template base_template(const job::Job& job, const job::Drawer& drawer, const pla
     if (plan.base && plan.base->answer.design.stiffener)
         words.steps.push_back(language::tr(
             "Bearers are drawn dashed too: they go under the base, flat side up, and stand on the bench. "
-            "Foam "
-            "pushes the base down as hard as the plate up, and a bench holds only the mold’s weight."));
+            "Foam pushes the base down as hard as the plate up, and a bench holds only the mold’s weight."));
     words.table = sheets::base_table(job, plan, board, stock);
     words.table_name = language::tr("holes");
     words.table_head = language::tr("Holes, from the datum 0, 0 in the front-left inner corner of the box");
     return template_of(sheets::base_drilling(job, plan, board, stock), std::move(words));
-}
-
-const stock::DrawerStock* stock_for(const plan::Plan& plan, const std::string& drawer) {
-    if (!plan.stock) return nullptr;
-    const auto& all = plan.stock->drawers;
-    const auto at =
-        std::find_if(all.begin(), all.end(), [&](const auto& one) { return one.drawer == drawer; });
-    return at == all.end() ? nullptr : &*at;
 }
 
 Tiling tiling_for(const Template& drawing, const TemplateChoice& choice) {
@@ -146,7 +137,7 @@ std::vector<Page> template_pages(const job::Job& job, const plan::Plan& plan, co
             templates.push_back(check_template(job, drawer, answer));
         if (wants(choice, TemplateKind::pressure_plate) && answer.insert && answer.plate)
             templates.push_back(plate_template(job, drawer, answer));
-        if (const auto* stock = stock_for(plan, drawer.id); wants_base && board && stock)
+        if (const auto* stock = plan::find_stock(plan.stock.get(), drawer.id); wants_base && board && stock)
             templates.push_back(base_template(job, drawer, answer, *board, *stock));
     }
     std::vector<LaidOut> laid;
@@ -154,17 +145,17 @@ std::vector<Page> template_pages(const job::Job& job, const plan::Plan& plan, co
     for (const Template& drawing : templates) {
         laid.push_back(laid_out(drawing, tiling_for(drawing, choice), theme));
         total += laid.back().tiling.printed() +
-                 static_cast<int>(cover_pages(drawing, laid.back(), paper, 0, 0, printing, theme).size());
+                 static_cast<int>(cover_pages({drawing, laid.back(), paper, 0, 0, printing, theme}).size());
     }
     std::vector<Page> pages;
     for (std::size_t i = 0; i < templates.size(); ++i) {
-        for (Page& page : cover_pages(templates[i], laid[i], paper, static_cast<int>(pages.size()) + 1, total,
-                                      printing, theme))
-            pages.push_back(std::move(page));
+        const auto next = [&] {
+            return PageOf{templates[i], laid[i],  paper, static_cast<int>(pages.size()) + 1,
+                          total,        printing, theme};
+        };
+        for (Page& page : cover_pages(next())) pages.push_back(std::move(page));
         for (const Tile& tile : laid[i].tiling.tiles)
-            if (!tile.empty)
-                pages.push_back(tile_page(templates[i], laid[i], tile, paper,
-                                          static_cast<int>(pages.size()) + 1, total, printing, theme));
+            if (!tile.empty) pages.push_back(tile_page(next(), tile));
     }
     const auto add = [&](std::vector<Page> more, const QString& name) {
         for (Page& page : more) page.name = name;

@@ -56,8 +56,8 @@ void write_left_strip(sheets::Inks& inks, const Box& window, bool mirrored, cons
     inks.push_back(sheets::Stroke{sheets::front_arrow(arrow, 40),
                                   theme::pen_of(LineRole::thin, theme, theme::Medium::paper, 1)});
     inks.push_back(sheets::Fill{sheets::frame_sign(arrow - Vec{0, 7}, 14, mirrored), theme.ink});
-    sheets::write(inks, language::tr("FRONT"), arrow + Vec{4, -24}, {Face::drafting, 13, 1.16}, theme.ink,
-                  Align::left, 90);
+    sheets::write_turned(inks, language::tr("FRONT"), {arrow + Vec{4, -24}, Align::left, 90},
+                         {Face::drafting, 13, 1.16}, theme.ink);
 }
 
 void write_lower_strip(sheets::Inks& inks, const Box& window, double right_mm, const theme::Theme& theme) {
@@ -74,49 +74,47 @@ void write_lower_strip(sheets::Inks& inks, const Box& window, double right_mm, c
                   at + Vec{0, 11}, plain, theme.ink2);
 }
 
-void write_title(sheets::Inks& inks, const Box& block_mm, const Template& drawing, const Tiling& tiling,
-                 const Tile& tile, int number, int total, const Printing& printing,
-                 const theme::Theme& theme) {
+void write_title(sheets::Inks& inks, const Box& block_mm, const PageOf& of, const Tile& tile) {
     const Box block = px(block_mm);
     const double middle = px(block_mm.min.y + frame_row_mm);
     const Box frame_cell{block.min, {block.min.x + px(84), middle}};
-    write_frame(inks, frame_cell, drawing.mirrored, 7, theme);
+    write_frame(inks, frame_cell, of.drawing.mirrored, 7, of.theme);
     const QString tile_name = QString::fromStdString(tile.name());
     const auto name = [&](sheets::Inks& into, const Box& box) {
         const theme::Lettering face{Face::drafting, 22};
-        sheets::write(into, sheets::elided(drawing.words.sheet, face, box.width()),
-                      {box.min.x + 3, box.center().y + 8}, face, theme.ink);
+        sheets::write(into, sheets::elided(of.drawing.words.sheet, face, box.width()),
+                      {box.min.x + 3, box.center().y + 8}, face, of.theme.ink);
     };
     const auto which = [&](sheets::Inks& into, const Box& box) {
         const theme::Lettering large{Face::bold, 27}, small{Face::regular, 13};
-        sheets::write(into, tile_name, {box.min.x, box.center().y + 10}, large, theme.ink);
+        sheets::write(into, tile_name, {box.min.x, box.center().y + 10}, large, of.theme.ink);
         const double x = box.min.x + sheets::written_width(tile_name, large) + 6;
-        sheets::write(into, language::tr("of ") + QString::fromStdString(tiling.extent()),
-                      {x, box.center().y + 10}, small, theme.ink2);
+        sheets::write(into, language::tr("of ") + QString::fromStdString(of.laid.tiling.extent()),
+                      {x, box.center().y + 10}, small, of.theme.ink2);
     };
     TitleCell name_cell, which_cell;
     name_cell.share = 1.25;
     name_cell.draw = name;
     which_cell.draw = which;
     write_cells(inks, {{frame_cell.max.x, block.min.y}, {block.max.x, middle}}, {name_cell, which_cell},
-                theme);
-    rule(inks, {block.min.x, middle}, {block.max.x, middle}, LineRole::thin, theme);
-    rule(inks, {frame_cell.max.x, block.min.y}, {frame_cell.max.x, middle}, LineRole::thin, theme);
+                of.theme);
+    rule(inks, {block.min.x, middle}, {block.max.x, middle}, LineRole::thin, of.theme);
+    rule(inks, {frame_cell.max.x, block.min.y}, {frame_cell.max.x, middle}, LineRole::thin, of.theme);
     const std::vector<TitleCell> cells{
-        {language::tr("lay on"), drawing.words.lay_on, 58, true, {}},
-        {language::tr("job"), {drawing.words.job, drawing.words.revision}, 38, false, {}},
-        {language::tr("drawer"), {drawing.words.drawer}, 31, false, {}},
+        {language::tr("lay on"), of.drawing.words.lay_on, 58, true, {}},
+        {language::tr("job"), {of.drawing.words.job, of.drawing.words.revision}, 38, false, {}},
+        {language::tr("drawer"), {of.drawing.words.drawer}, 31, false, {}},
         {language::tr("scale"), {"1 : 1"}, 12.5, false, {}},
         {language::tr("printed"),
-         printing.corrected.isEmpty()
-             ? std::vector{printing.at}
-             : std::vector{printing.at, language::tr("corrected for ") + printing.corrected},
+         of.printing.corrected.isEmpty()
+             ? std::vector{of.printing.at}
+             : std::vector{of.printing.at, language::tr("corrected for ") + of.printing.corrected},
          31,
          false,
          {}},
-        {language::tr("page"), {language::tr("%1 of %2").arg(number).arg(total)}, 20, false, {}}};
-    write_cells(inks, {{block.min.x, middle}, block.max}, cells, theme);
-    write_outline(inks, block, theme);
+        {language::tr("page"), {language::tr("%1 of %2").arg(of.number).arg(of.total)}, 20, false, {}}};
+    write_cells(inks, {{block.min.x, middle}, block.max}, cells, of.theme);
+    write_outline(inks, block, of.theme);
 }
 
 } // namespace
@@ -146,32 +144,31 @@ Tiling tiling_of(const Template& drawing, Paper paper, Orientation orientation) 
                  [&](const Box& part) { return contents(part); });
 }
 
-Page tile_page(const Template& drawing, const LaidOut& laid, const Tile& tile, Paper paper, int number,
-               int total, const Printing& printing, const theme::Theme& theme) {
-    Page page{size_mm(paper, laid.tiling.orientation),
+Page tile_page(const PageOf& of, const Tile& tile) {
+    Page page{size_mm(of.paper, of.laid.tiling.orientation),
               {},
-              drawing.words.sheet + QLatin1Char(' ') + QString::fromStdString(tile.name()),
-              drawing.words.drawer};
+              of.drawing.words.sheet + QLatin1Char(' ') + QString::fromStdString(tile.name()),
+              of.drawing.words.drawer};
     sheets::Inks& inks = page.inks;
-    const Box window = tile_window_mm(paper, laid.tiling.orientation);
+    const Box window = tile_window_mm(of.paper, of.laid.tiling.orientation);
     const Box shown = px(window);
     // from the drawing's (0, 0) at the origin to its tile in the window; y of the page points down
     const Vec by = shown.min + px(Vec{-tile.area_mm.min.x, tile.area_mm.max.y});
     inks.push_back(sheets::Clip{shown});
-    for (const auto& ink : laid.inks) {
+    for (const auto& ink : of.laid.inks) {
         const Box reach = sheets::reach_of(ink);
         if (reach.empty() || !shape::near({reach.min + by, reach.max + by}, shown)) continue;
         sheets::Inks one = sheets::moved({ink}, 1, by);
         inks.push_back(std::move(one.front()));
     }
-    write_joints(inks, laid.tiling, tile, laid.rings, by, theme);
+    write_joints(inks, of.laid.tiling, tile, of.laid.rings, by, of.theme);
     inks.push_back(sheets::Clip{});
-    frame(inks, shown, LineRole::soft, theme);
-    write_left_strip(inks, window, drawing.mirrored, theme);
-    write_lower_strip(inks, window, page.size_mm.x - safe_margin_mm, theme);
+    frame(inks, shown, LineRole::soft, of.theme);
+    write_left_strip(inks, window, of.drawing.mirrored, of.theme);
+    write_lower_strip(inks, window, page.size_mm.x - safe_margin_mm, of.theme);
     const Box block{{safe_margin_mm, page.size_mm.y - safe_margin_mm - title_mm},
                     {page.size_mm.x - safe_margin_mm, page.size_mm.y - safe_margin_mm}};
-    write_title(inks, block, drawing, laid.tiling, tile, number, total, printing, theme);
+    write_title(inks, block, of, tile);
     return page;
 }
 

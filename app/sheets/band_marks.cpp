@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "shape/contour.h"
+
 #include "sheets/plate_marks.h"
 
 #include <algorithm>
@@ -13,12 +15,6 @@ using theme::WashRole;
 namespace {
 
 constexpr double figures_toward = 0.6; ///< slope of the way on which figures like to stand
-
-double length_of(const std::vector<Vec>& loop) {
-    double sum = 0;
-    for (std::size_t i = 0; i < loop.size(); ++i) sum += length(loop[(i + 1) % loop.size()] - loop[i]);
-    return sum;
-}
 
 /// Points of a loop, those furthest to the right and front first.
 std::vector<Spot> figure_spots(const std::vector<Vec>& loop) {
@@ -55,7 +51,7 @@ void add_contour_figures(MoldPen& pen, const Field& field, const Bands& bands, c
                          double least_line_mm) {
     for (int i = 1; i < bands.count; ++i)
         for (const auto& loop : level_loops(field, bands.level(i))) {
-            if (length_of(loop) < least_line_mm) continue;
+            if (shape::perimeter(loop) < least_line_mm) continue;
             auto spots = figure_spots(loop);
             const Place at = spots.front().at;
             pen.put(TextMark{at,

@@ -3,6 +3,8 @@
 
 #include "sheets/sheet.h"
 
+#include <QtGlobal>
+
 #include <string_view>
 
 namespace drawercast::sheets {
@@ -11,7 +13,9 @@ namespace drawercast::sheets {
 /// drawer.
 struct OnBench;
 
-inline std::string_view frame_words(const Sheet<OnBench>&) { return "Boards, as sawn"; }
+inline std::string_view frame_words(const Sheet<OnBench>&) {
+    return QT_TRANSLATE_NOOP("Sheets", "Boards, as sawn");
+}
 inline bool is_mirrored(const Sheet<OnBench>&) { return false; }
 
 } // namespace drawercast::sheets

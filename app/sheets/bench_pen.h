@@ -29,12 +29,20 @@ struct DrawnSheet {
 };
 DrawnSheet drawn_sheet(const stock::BoardCut& cut, std::size_t index);
 
+/// Sheet `index` of board `board` of what is cut for a job.
+struct CutSheetOf {
+    const job::Job& job;
+    const plan::StockPlan& stock;
+    std::size_t board = 0;
+    std::size_t index = 0;
+};
+
 /// A sheet with its pieces, offcuts and numbered cuts, lower left corner at `at`, as much as drawn_sheet()
 /// says. Pieces of `drawer` are washed; empty: all are. Each cut of `numbered_mm` or more has its
 /// number on it where there is room, shorter ones beside it; at 0 all have it on them, on a leader if need
 /// be.
-void add_cut_sheet(BenchPen& pen, Vec at, const job::Job& job, const plan::StockPlan& stock,
-                   std::size_t board, std::size_t index, const std::string& drawer, double numbered_mm);
+void add_cut_sheet(BenchPen& pen, Vec at, const CutSheetOf& of, const std::string& drawer,
+                   double numbered_mm);
 
 /// Bars of one kind below each other, the first one's upper edge at `at`. Returns the height used.
 double add_bars(BenchPen& pen, Vec at, const job::Job& job, const plan::StockPlan& stock,

@@ -49,12 +49,6 @@ class Rows {
     Box used_;
 };
 
-const stock::DrawerStock* find(const plan::StockPlan& stock, const std::string& drawer) {
-    const auto at = std::find_if(stock.drawers.begin(), stock.drawers.end(),
-                                 [&](const stock::DrawerStock& made) { return made.drawer == drawer; });
-    return at == stock.drawers.end() ? nullptr : &*at;
-}
-
 double thickness_of(const stock::DrawerStock& drawer) {
     for (const auto& part : drawer.box.parts)
         if (part.role == stock::Role::wall) return part.thickness_mm;
@@ -65,7 +59,7 @@ double thickness_of(const stock::DrawerStock& drawer) {
 class Bench {
   public:
     Bench(const job::Job& job, const plan::StockPlan& stock, const std::string& drawer)
-        : job_(job), stock_(stock), drawer_(drawer), made_(find(stock, drawer)) {
+        : job_(job), stock_(stock), drawer_(drawer), made_(plan::find_stock(&stock, drawer)) {
         double least = 0;
         for (const double most_mm : {2600.0, 3900.0, 5200.0, 6600.0, 7900.0})
             if (const double scale = lay(most_mm).scale(); best_mm_ == 0 || scale < least)
@@ -98,7 +92,7 @@ class Bench {
             for (std::size_t index = 0; index < cut.sheets.size(); ++index) {
                 const DrawnSheet drawn = drawn_sheet(cut, index);
                 const Vec at = rows.put(drawn.length_mm, drawn.width_mm) - Vec{0, drawn.width_mm};
-                if (pen) add_cut_sheet(*pen, at, job_, stock_, board, index, drawer_, numbered_mm);
+                if (pen) add_cut_sheet(*pen, at, {job_, stock_, board, index}, drawer_, numbered_mm);
                 if (told) told(board, index, at);
             }
         }
@@ -120,7 +114,7 @@ class Bench {
 
 Sheet<OnBench> box_and_cuts(const job::Job& job, const plan::StockPlan& stock, const std::string& drawer) {
     Sheet<OnBench> sheet;
-    sheet.name = "Box and cuts";
+    sheet.name = QT_TRANSLATE_NOOP("Sheets", "Box and cuts");
     BenchPen pen(sheet);
     sheet.area = Bench(job, stock, drawer).draw(pen);
     sheet.lower_room_px = {76, 56}, sheet.upper_room_px = {24, 40};
@@ -141,9 +135,9 @@ Box place_of_cut(const job::Job& job, const plan::StockPlan& stock, const std::s
 Sheet<OnBench> cut_sheet(const job::Job& job, const plan::StockPlan& stock, std::size_t board,
                          std::size_t index, double longer_mm) {
     Sheet<OnBench> sheet;
-    sheet.name = "Cuts";
+    sheet.name = QT_TRANSLATE_NOOP("Sheets", "Cuts");
     BenchPen pen(sheet);
-    add_cut_sheet(pen, {0, 0}, job, stock, board, index, {}, longer_mm);
+    add_cut_sheet(pen, {0, 0}, {job, stock, board, index}, {}, longer_mm);
     const DrawnSheet drawn = drawn_sheet(stock.cuts.boards[board], index);
     sheet.area.add(Vec{0, 0});
     sheet.area.add(Vec{drawn.length_mm, drawn.width_mm});

@@ -3,18 +3,13 @@
 
 #include "sheets/sheet.h"
 
-#include <functional>
 #include <string>
-#include <string_view>
 #include <vector>
 
 namespace drawercast::sheets {
 
 /// The frame of plots: a place on paper and nowhere in a drawer or mold.
 struct OnChart;
-
-inline std::string_view frame_words(const Sheet<OnChart>&) { return "Plot"; }
-inline bool is_mirrored(const Sheet<OnChart>&) { return false; }
 
 using ChartPen = Drafter<OnChart>;
 

@@ -151,8 +151,9 @@ DrawnSheet drawn_sheet(const stock::BoardCut& cut, std::size_t index) {
     return drawn;
 }
 
-void add_cut_sheet(BenchPen& pen, Vec at, const job::Job& job, const plan::StockPlan& stock,
-                   std::size_t board, std::size_t index, const std::string& drawer, double numbered_mm) {
+void add_cut_sheet(BenchPen& pen, Vec at, const CutSheetOf& of, const std::string& drawer,
+                   double numbered_mm) {
+    const auto& [job, stock, board, index] = of;
     const stock::BoardCut& cut = stock.cuts.boards[board];
     const stock::SheetLayout& sheet = cut.sheets[index];
     const Vec inside = at + Vec{stock::sheet_trim_mm, stock::sheet_trim_mm};

@@ -216,7 +216,7 @@ std::vector<Mark> check_marks(const job::Job& job, const plan::DrawerPlan& plan)
 Plan drawer_plan(const job::Job& job, const job::Drawer& drawer, const plan::DrawerPlan& plan, Keys keys,
                  Zones zones) {
     Plan sheet;
-    sheet.name = "Drawer plan";
+    sheet.name = QT_TRANSLATE_NOOP("Sheets", "Drawer plan");
     Pen pen(sheet);
     const auto outline = drawer_outline(drawer, plan);
     const Box inner = shape::bounds(outline.contour);
@@ -254,7 +254,7 @@ Plan drawer_plan(const job::Job& job, const job::Drawer& drawer, const plan::Dra
 
 Plan drawer_check(const job::Job& job, const job::Drawer& drawer, const plan::DrawerPlan& plan) {
     Plan sheet;
-    sheet.name = "Trial sheet";
+    sheet.name = QT_TRANSLATE_NOOP("Sheets", "Trial sheet");
     Pen pen(sheet);
     const auto outline = drawer_outline(drawer, plan);
     const Box inner = shape::bounds(outline.contour);

@@ -16,10 +16,10 @@ namespace drawercast::sheets {
 /// numbers in driving order, vents, footprints of stiffeners, datum. Needs plan.plate and plan.insert.
 Sheet<shape::InMold> plate_drilling(const job::Job& job, const plan::DrawerPlan& plan);
 
-/// Every hole of the plate by number: place from the datum, drill through the plate, pilot and its depth in
-/// the wall, what goes in.
 /// Brief: for half a page's width, with no more of what goes in than what it is.
 enum class DrillingWords { whole, brief };
+/// Every hole of the plate by number: place from the datum, drill through the plate, pilot and its depth in
+/// the wall, what goes in.
 Table drilling_table(const job::Job& job, const plan::DrawerPlan& plan,
                      DrillingWords words = DrillingWords::whole);
 

@@ -94,12 +94,17 @@ double written_width(const QString& text, const theme::Lettering& lettering) {
 }
 
 void write(Inks& inks, const QString& text, Vec at, const theme::Lettering& lettering, const QColor& color,
-           Align align, double turn_deg) {
+           Align align) {
+    write_turned(inks, text, {at, align, 0}, lettering, color);
+}
+
+void write_turned(Inks& inks, const QString& text, const TurnedAt& where, const theme::Lettering& lettering,
+                  const QColor& color) {
     if (text.isEmpty()) return;
-    const double share = align == Align::left ? 0 : align == Align::center ? 0.5 : 1;
-    const shape::Turn turn = shape::Turn::of_degrees(turn_deg);
+    const double share = where.align == Align::left ? 0 : where.align == Align::center ? 0.5 : 1;
+    const shape::Turn turn = shape::Turn::of_degrees(where.turn_deg);
     const Vec along{turn.cosine, -turn.sine}; // y points down
-    Vec pen = at - along * (share > 0 ? share * written_width(text, lettering) : 0);
+    Vec pen = where.at - along * (share > 0 ? share * written_width(text, lettering) : 0);
     const QStringList parts = text.split(diameter_sign);
     for (qsizetype i = 0; i < parts.size(); ++i) {
         if (i > 0) {
@@ -109,7 +114,7 @@ void write(Inks& inks, const QString& text, Vec at, const theme::Lettering& lett
             pen = pen + along * (diameter_width * lettering.px);
         }
         if (parts[i].isEmpty()) continue;
-        inks.push_back(Words{parts[i], pen, lettering, color, turn_deg});
+        inks.push_back(Words{parts[i], pen, lettering, color, where.turn_deg});
         pen = pen + along * theme::width_of(parts[i], lettering);
     }
 }

@@ -52,7 +52,16 @@ enum class Align { left, center, right };
 
 /// Writes one line whose `align` end stands at `at`. The diameter sign, which our faces lack, is drawn.
 void write(Inks& inks, const QString& text, Vec at, const theme::Lettering& lettering, const QColor& color,
-           Align align = Align::left, double turn_deg = 0);
+           Align align = Align::left);
+
+/// Where a line stands that is turned about its `align` end, counter-clockwise.
+struct TurnedAt {
+    Vec at;
+    Align align = Align::left;
+    double turn_deg = 0;
+};
+void write_turned(Inks& inks, const QString& text, const TurnedAt& where, const theme::Lettering& lettering,
+                  const QColor& color);
 
 /// All of `inks` larger by `factor` and then moved.
 Inks moved(Inks inks, double factor, Vec by);

@@ -41,14 +41,14 @@ void Inking::add(const DimensionMark& mark) {
         stroke(joined(line(a, middle - along * gap), line(middle + along * gap, b)), LineRole::thin);
         arrow_head(a, along * -1, ink);
         arrow_head(b, along, ink);
-        write(inks_, text, middle + drop, face, ink, Align::center, turn_deg);
+        write_turned(inks_, text, {middle + drop, Align::center, turn_deg}, face, ink);
         return;
     }
     stroke(joined(line(a - along * px(14), a), line(b, b + along * px(14))), LineRole::thin);
     stroke(line(a, b), LineRole::thin);
     arrow_head(a, along, ink);
     arrow_head(b, along * -1, ink);
-    write(inks_, text, b + along * (px(18) + width / 2) + drop, face, ink, Align::center, turn_deg);
+    write_turned(inks_, text, {b + along * (px(18) + width / 2) + drop, Align::center, turn_deg}, face, ink);
 }
 
 void Inking::add(const CenterMark& mark) {

@@ -100,7 +100,8 @@ void Inking::write_block(const Block& block, Vec center, bool upright) {
                 inks_.push_back(Fill{depth_sign_head(at, run.face.px, turn), theme_.ink});
             }
             const Vec words_at = at + along * (run.depth_sign ? sign_width * run.face.px : 0);
-            write(inks_, run.text, words_at, run.face, theme_.ink, Align::left, upright ? 90 : 0);
+            write_turned(inks_, run.text, {words_at, Align::left, upright ? 90.0 : 0.0}, run.face,
+                         theme_.ink);
             at = at + along * (run.width - run.space);
         }
     }

@@ -84,7 +84,8 @@ void Inking::write_line(const TextMark& mark, const Written& words, Vec base) {
     if (mark.plate) plate(box.grown(px(margin_px)), theme_.paper);
     taken_.words.push_back(box);
     const bool quiet = mark.role == theme::TextRole::zone || mark.role == theme::TextRole::caption;
-    write(inks_, words.text, base, words.face, quiet ? theme_.ink2 : theme_.ink, Align::left, mark.turn_deg);
+    write_turned(inks_, words.text, {base, Align::left, mark.turn_deg}, words.face,
+                 quiet ? theme_.ink2 : theme_.ink);
 }
 
 /// Away from its place, a thin line leading there; false where even that has no room.

@@ -123,7 +123,7 @@ void add_dimensions(Pen& pen, const Box& box, const job::Job& job) {
 
 Sheet<InMold> pattern_board(const job::Job& job, const casting::PatternBoard& board, Finish finish) {
     Sheet<InMold> sheet;
-    sheet.name = "Pattern board";
+    sheet.name = QT_TRANSLATE_NOOP("Sheets", "Pattern board");
     Pen pen(sheet);
     const bool trace = finish == Finish::lines_only;
     sheet.area = trace ? board.box.grown(edge_room_mm) : board.box;

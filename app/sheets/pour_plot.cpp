@@ -8,7 +8,6 @@
 #include "language/spoken.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
 namespace drawercast::sheets {

@@ -202,7 +202,7 @@ Bands plate_bands(const job::Job& job, const plan::DrawerPlan& plan, PlateGround
 Sheet<InMold> pressure_plate(const job::Job& job, const plan::DrawerPlan& plan, Finish finish,
                              PlateGround ground) {
     Sheet<InMold> sheet;
-    sheet.name = "Pressure plate";
+    sheet.name = QT_TRANSLATE_NOOP("Sheets", "Pressure plate");
     if (!plan.plate || !plan.insert || !plan.pressure) return sheet;
     if (!plan.air) ground = PlateGround::lift;
     const Scene scene = scene_of(job, plan, finish);

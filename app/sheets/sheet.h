@@ -5,6 +5,8 @@
 
 #include "sheets/marks.h"
 
+#include <QtGlobal>
+
 #include <string>
 #include <string_view>
 #include <utility>
@@ -16,16 +18,20 @@ namespace drawercast::sheets {
 /// whatever prints a pattern board can't be handed a drawer plan.
 template <class Frame>
 struct Sheet {
-    std::string name;    ///< "Drawer plan"
+    std::string name;    ///< "Drawer plan": English; language::tr says it
     Box area;            ///< what must be seen, mm
     Vec lower_room_px{}; ///< room for words and dimensions left of and below the area
     Vec upper_room_px{}; ///< right of and above it
     std::vector<Mark> marks;
 };
 
-/// What the frame is called, beside its sign (an F, upright or reversed).
-inline std::string_view frame_words(const Sheet<shape::InDrawer>&) { return "Drawer, from above"; }
-inline std::string_view frame_words(const Sheet<shape::InMold>&) { return "Mold, MIRRORED"; }
+/// What the frame is called, beside its sign (an F, upright or reversed): English; language::tr says it.
+inline std::string_view frame_words(const Sheet<shape::InDrawer>&) {
+    return QT_TRANSLATE_NOOP("Sheets", "Drawer, from above");
+}
+inline std::string_view frame_words(const Sheet<shape::InMold>&) {
+    return QT_TRANSLATE_NOOP("Sheets", "Mold, MIRRORED");
+}
 inline bool is_mirrored(const Sheet<shape::InDrawer>&) { return false; }
 inline bool is_mirrored(const Sheet<shape::InMold>&) { return true; }
 

@@ -3,6 +3,8 @@
 
 #include "base/number.h"
 
+#include "subcommands/usage.h"
+
 #include <algorithm>
 #include <array>
 #include <string_view>
@@ -22,10 +24,6 @@ constexpr std::array grounds{
     GroundName{"a4", capture::Ground::plain_sheet, capture::sheet_a4},
     GroundName{"letter", capture::Ground::plain_sheet, capture::sheet_letter},
     GroundName{"scan", capture::Ground::scan, {}}};
-
-Problem usage(std::string what, std::string fix) {
-    return {"usage", {}, verbatim(std::move(what)), verbatim(std::move(fix))};
-}
 
 std::optional<double> within(const std::string& text, double least, double most) {
     const auto value = parse_number(text);

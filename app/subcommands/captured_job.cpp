@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "subcommands/captured_job.h"
 
-#include "base/number.h"
 #include "job/catalog.h"
 #include "job/edit.h"
 #include "plan/say.h"
@@ -31,7 +30,7 @@ std::string note_of(const capture::FoundOutline& found, const CaptureIn& in) {
 job::Object object_of(const capture::FoundOutline& found, const CaptureIn& in) {
     job::Object object;
     shape::Polygon outline = found.polygon;
-    for (shape::Corner& corner : outline.corners) corner.at = {grained(corner.at.x), grained(corner.at.y)};
+    for (shape::Corner& corner : outline.corners) corner.at = grained_at(corner.at);
     object.height_mm = in.height_mm.value_or(depth_unsaid_mm);
     object.note = note_of(found, in);
     object.levels = {{job::Sunk{std::move(outline), object.height_mm}, {}, {}}};

@@ -3,6 +3,8 @@
 
 #include "base/number.h"
 
+#include "subcommands/usage.h"
+
 #include <algorithm>
 #include <array>
 #include <charconv>
@@ -33,10 +35,6 @@ constexpr std::array verbs{VerbKind{"check", Verb::check},
                            VerbKind{"capture", Verb::capture, true}};
 
 constexpr std::string_view one_drawer = "--one-drawer"; ///< the only option without a value
-
-Problem usage(std::string what, std::string fix = "See drawercast --help") {
-    return {"usage", {}, verbatim(std::move(what)), verbatim(std::move(fix))};
-}
 
 /// Options as pairs, the rest in order.
 struct Split {

@@ -4,6 +4,7 @@
 #include "job/shown_name.h"
 #include "plan/stock_stage.h"
 
+#include "language/spoken.h"
 #include "print/stamp.h"
 #include "sheets/box_and_cuts.h"
 #include "sheets/build_up.h"
@@ -14,6 +15,8 @@
 #include "sheets/pressure_plate.h"
 #include "sheets/signs.h"
 #include "sheets/svg.h"
+
+#include <QStringList>
 
 #include <algorithm>
 #include <set>
@@ -54,10 +57,12 @@ Drawing drawn(std::string file, const sheets::Sheet<Frame>& sheet, const job::Jo
     inks.push_back(sheets::About{});
     inks.push_back(
         sheets::Fill{sheets::frame_sign({5, base - 1.8}, 5, sheets::is_mirrored(sheet)), theme.ink});
-    const std::string words = std::string(sheets::frame_words(sheet)) + "  ·  " + sheet.name + "  ·  " +
-                              job::shown_name(drawer) + "  ·  " + job.title + ", " +
-                              print::stamp(job).toStdString() + "  ·  1 : 1";
-    sheets::write(inks, QString::fromStdString(words), {9, base}, {theme::Face::bold, 3.6}, theme.ink);
+    const QString words =
+        QStringList{language::tr(sheets::frame_words(sheet).data()), language::tr(sheet.name.c_str()),
+                    QString::fromStdString(job::shown_name(drawer)),
+                    QString::fromStdString(job.title) + ", " + print::stamp(job), QStringLiteral("1 : 1")}
+            .join(QStringLiteral("  ·  "));
+    sheets::write(inks, words, {9, base}, {theme::Face::bold, 3.6}, theme.ink);
     if (table) {
         constexpr double table_px = 660;
         sheets::Inks rows;
@@ -66,7 +71,7 @@ Drawing drawn(std::string file, const sheets::Sheet<Frame>& sheet, const job::Jo
             inks.push_back(std::move(ink));
         size = {std::max(size.x, table_px / px_per_mm + 6), size.y + height / px_per_mm + gap_mm};
     }
-    return {std::move(file), QString::fromStdString(words), size, std::move(inks)};
+    return {std::move(file), words, size, std::move(inks)};
 }
 
 } // namespace
@@ -107,10 +112,7 @@ std::vector<Drawing> drawings(const job::Job& job, const plan::Plan& plan) {
                 stem + "-where-air-stays.svg",
                 sheets::pressure_plate(job, answer, sheets::Finish::washed, sheets::PlateGround::arrival),
                 job, drawer, nullptr));
-        const bool stocked =
-            plan.stock && std::any_of(plan.stock->drawers.begin(), plan.stock->drawers.end(),
-                                      [&](const auto& made) { return made.drawer == drawer.id; });
-        if (stocked)
+        if (plan::find_stock(plan.stock.get(), drawer.id) != nullptr)
             all.push_back(drawn(stem + "-box-and-cuts.svg", sheets::box_and_cuts(job, *plan.stock, drawer.id),
                                 job, drawer, nullptr));
         if (const auto mold = sheets::build_up_of(job, answer))

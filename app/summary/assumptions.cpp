@@ -19,8 +19,8 @@ namespace {
 using sheets::Align;
 using Rows = std::vector<std::vector<sheets::Table::Cell>>;
 
+using sheets::fixed;
 using sheets::text;
-QString fixed(double value, int decimals) { return language::figures(plan::fixed(value, decimals)); }
 
 QString firmness_name(job::Firmness firmness) {
     switch (firmness) {

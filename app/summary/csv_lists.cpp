@@ -11,6 +11,7 @@
 #include "language/in_words.h"
 #include "sheets/check_words.h"
 #include "sheets/part_words.h"
+#include "sheets/text.h"
 #include "summary/cut_tables.h"
 
 #include <QCoreApplication>
@@ -24,7 +25,7 @@ namespace drawercast::summary {
 namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("CsvLists", text); }
-QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
+using sheets::text;
 
 QString field(QString words) {
     if (!words.contains(QRegularExpression(QStringLiteral("[\",\r\n]")))) return words;

@@ -7,6 +7,7 @@
 
 #include "language/goods.h"
 #include "language/spoken.h"
+#include "sheets/length_words.h"
 #include "sheets/part_words.h"
 #include "sheets/text.h"
 
@@ -21,12 +22,6 @@ using sheets::Table;
 namespace {
 
 using sheets::text;
-
-QString sizes(const Summary& summary, std::initializer_list<double> all) {
-    QStringList words;
-    for (const double mm : all) words.append(summary.said(mm));
-    return words.join(QStringLiteral(" × "));
-}
 
 /// "2 pcs 4 × 40"
 QString counted_screws(const Summary& summary, const stock::ScrewUse& use) {
@@ -210,8 +205,11 @@ Table box_table(const Summary& summary, const plan::StockPlan& stock) {
         for (const auto& use : box.screws) screws.append(counted_screws(summary, use));
         table.rows.push_back(
             {{drawer_words(summary, drawer.drawer), true, {}},
-             {sizes(summary, {box.width_mm, box.depth_mm, box.height_mm}), true, {}},
-             {sizes(summary, {box.outside_width_mm, box.outside_depth_mm, box.outside_height_mm}), false, {}},
+             {sheets::sizes_words(summary.job, {box.width_mm, box.depth_mm, box.height_mm}), true, {}},
+             {sheets::sizes_words(summary.job,
+                                  {box.outside_width_mm, box.outside_depth_mm, box.outside_height_mm}),
+              false,
+              {}},
              {wall_words(summary, stock, box.walls[0]), false, {}},
              {wall_words(summary, stock, box.walls[1]), false, {}},
              {screws.join(QStringLiteral(", ")), false, {}}});
@@ -232,24 +230,26 @@ Table block_stock_table(const Summary& summary, const stock::DrawerStock& drawer
     for (const auto& block : drawer.blocks)
         for (std::size_t i = 0; i < block.bodies.size(); ++i) {
             const stock::Body& body = block.bodies[i];
-            table.rows.push_back({{text(body.label), true, {}},
-                                  {i == 0 ? text(block.name) : QString(), false, {}},
-                                  {words_of(body.make), false, {}},
-                                  {made_of(summary, body), false, {}},
-                                  {rests(block, body), false, {}},
-                                  {sizes(summary, {body.panel.length_mm, body.panel.width_mm}), true, {}},
-                                  {summary.said(body.height_mm), true, {}},
-                                  {held_words(summary, body), false, {}}});
+            table.rows.push_back(
+                {{text(body.label), true, {}},
+                 {i == 0 ? text(block.name) : QString(), false, {}},
+                 {words_of(body.make), false, {}},
+                 {made_of(summary, body), false, {}},
+                 {rests(block, body), false, {}},
+                 {sheets::sizes_words(summary.job, {body.panel.length_mm, body.panel.width_mm}), true, {}},
+                 {summary.said(body.height_mm), true, {}},
+                 {held_words(summary, body), false, {}}});
         }
     for (const auto& filler : drawer.fillers)
-        table.rows.push_back({{text(filler.label), true, {}},
-                              {language::tr("filler"), false, {}},
-                              {language::tr("stack"), false, {}},
-                              {layers(filler.layers) + saw_off_words(summary, filler.stack), false, {}},
-                              {},
-                              {sizes(summary, {filler.panel.length_mm, filler.panel.width_mm}), true, {}},
-                              {summary.said(filler.stack.height_mm), true, {}},
-                              {filler_screws(summary, filler), false, {}}});
+        table.rows.push_back(
+            {{text(filler.label), true, {}},
+             {language::tr("filler"), false, {}},
+             {language::tr("stack"), false, {}},
+             {layers(filler.layers) + saw_off_words(summary, filler.stack), false, {}},
+             {},
+             {sheets::sizes_words(summary.job, {filler.panel.length_mm, filler.panel.width_mm}), true, {}},
+             {summary.said(filler.stack.height_mm), true, {}},
+             {filler_screws(summary, filler), false, {}}});
     return table;
 }
 

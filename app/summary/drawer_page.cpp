@@ -29,29 +29,36 @@ constexpr double list_share = 0.66; ///< of the width, for the objects; the rest
 
 QString name_of(const job::Drawer& drawer) { return QString::fromStdString(job::shown_name(drawer)); }
 
-void write_header(sheets::Inks& inks, const Box& box, const Summary& summary, const job::Drawer& drawer,
-                  const plan::DrawerPlan& plan, const QString& which,
-                  const std::vector<ListedCheck>& checks) {
-    const bool figures =
-        std::any_of(drawer.name.begin(), drawer.name.end(), [](char c) { return c >= '0' && c <= '9'; });
+/// What the head of a page says of.
+struct HeadOf {
+    const job::Drawer& drawer;
+    const plan::DrawerPlan& plan;
+    const std::vector<ListedCheck>& checks;
+};
+
+/// `which`: of the drawers, and whether it goes on.
+void write_header(sheets::Inks& inks, const Box& box, const Summary& summary, const HeadOf& of,
+                  const QString& which) {
+    const bool figures = std::any_of(of.drawer.name.begin(), of.drawer.name.end(),
+                                     [](char c) { return c >= '0' && c <= '9'; });
     // the drafting face's 1 is a bare stroke: names with figures in them are set in the other
     const theme::Lettering face =
         figures ? theme::Lettering{Face::medium, 23} : theme::Lettering{Face::drafting, 27};
     const theme::Lettering plain{Face::regular, 12};
     const double base = box.min.y + 34;
-    const QString name = sheets::elided(name_of(drawer), face, box.width() * 0.42);
+    const QString name = sheets::elided(name_of(of.drawer), face, box.width() * 0.42);
     sheets::write(inks, name, {box.min.x + pad, base}, face, summary.theme.ink);
     const double x = box.min.x + pad + sheets::written_width(name, face) + 14;
-    if (plan.insert) {
+    if (of.plan.insert) {
         const QString times = QStringLiteral(" × ");
         const QString insert =
-            language::tr("insert ") + summary.said(plan.insert->box.width()) + times +
-            summary.said(plan.insert->box.height()) + times +
-            language::figures(plan::say_length(drawer.insert_mm, summary.job.display_units));
+            language::tr("insert ") + summary.said(of.plan.insert->box.width()) + times +
+            summary.said(of.plan.insert->box.height()) + times +
+            language::figures(plan::say_length(of.drawer.insert_mm, summary.job.display_units));
         sheets::write(inks, insert, {x, base - 13}, plain, summary.theme.ink2);
     }
     sheets::write(inks, which, {x, base + 3}, plain, summary.theme.ink2);
-    write_state(inks, {box.max.x - pad, box.min.y + header_px / 2}, checks, summary);
+    write_state(inks, {box.max.x - pad, box.min.y + header_px / 2}, of.checks, summary);
 }
 
 /// The largest of the usual reductions (ISO 5455 and the steps between that a shop's paper needs).
@@ -157,7 +164,8 @@ std::vector<Composed> drawer_pages(const Summary& summary, const plan::Plan& pla
 
     std::vector<Composed> pages{{empty_page(summary.paper), {name_of(drawer), {}, true}}};
     sheets::Inks& inks = pages.front().page.inks;
-    write_header(inks, room, summary, drawer, answer, which, checks);
+    const HeadOf head{drawer, answer, checks};
+    write_header(inks, room, summary, head, which);
     double y = room.min.y + header_px;
     print::rule(inks, {room.min.x, y}, {room.max.x, y}, LineRole::thin, summary.theme);
     write_panels(inks, {{room.min.x, y}, {room.max.x, y + panels_px}}, summary, answer);
@@ -177,7 +185,7 @@ std::vector<Composed> drawer_pages(const Summary& summary, const plan::Plan& pla
     while (rest.row < table.rows.size() || rest.check < checks.size()) {
         pages.push_back({empty_page(summary.paper), {name_of(drawer), {}, false}});
         sheets::Inks& more = pages.back().page.inks;
-        write_header(more, room, summary, drawer, answer, which + language::tr(", continued"), checks);
+        write_header(more, room, summary, head, which + language::tr(", continued"));
         const Rest before = rest;
         write_lists(more, {{room.min.x, room.min.y + header_px}, room.max}, table, checks, rest, summary);
         if (rest == before) break; // an entry taller than a page

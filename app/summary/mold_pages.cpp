@@ -9,6 +9,7 @@
 #include "sheets/inking.h"
 #include "sheets/pour_plot.h"
 #include "sheets/pressure_plate.h"
+#include "sheets/text.h"
 #include "summary/column.h"
 #include "summary/plate_gauges.h"
 
@@ -21,7 +22,7 @@ namespace {
 
 constexpr theme::Lettering body{theme::Face::regular, 11.5};
 
-QString text(const std::string& words) { return QString::fromStdString(words); }
+using sheets::text;
 
 /// A drawing across the column or as high as `most_px`, in its middle. Returns what it is reduced by.
 template <class Frame>

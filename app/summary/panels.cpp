@@ -28,7 +28,7 @@ namespace {
 
 constexpr double pad = 10;
 
-QString fixed(double value, int decimals) { return language::figures(plan::fixed(value, decimals)); }
+using sheets::fixed;
 
 void write_head(sheets::Inks& inks, const Box& box, const QString& name, const QString& aside,
                 const theme::Theme& theme) {

@@ -14,7 +14,7 @@ namespace drawercast::app {
 /// What there is to act on; by this each action is enabled or not.
 struct Situation {
     bool drawer = false;        ///< one is shown
-    bool plan_sheet = true;     ///< the drawer plan is shown, not the pattern board
+    bool plan_sheet = true;     ///< a sheet that objects are arranged on is shown
     bool other_drawers = false; ///< besides the shown one
     bool object = false;        ///< chosen in the list
     bool objects = false;       ///< the job has some

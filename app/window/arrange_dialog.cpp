@@ -85,7 +85,6 @@ void ArrangeDialog::begin() {
 
 void ArrangeDialog::show_best(const arrange::Arranged& found) {
     if (dropped_) return;
-    best_ = found;
     words_->setText(arranged_words(found));
     emit better(found);
 }

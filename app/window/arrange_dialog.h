@@ -7,8 +7,6 @@
 #include <QDialog>
 #include <QElapsedTimer>
 
-#include <optional>
-
 class QLabel;
 class QProgressBar;
 class QPushButton;
@@ -25,7 +23,6 @@ class ArrangeDialog final : public QDialog {
 
     void begin(); ///< shown in the window's lower right corner, so that the whole plan is seen
     void reject() override { finish(); } ///< Escape and the frame's button keep the best
-    const arrange::Arranged* best() const { return best_ ? &*best_ : nullptr; }
 
   signals:
     void better(const drawercast::arrange::Arranged& found);
@@ -40,7 +37,6 @@ class ArrangeDialog final : public QDialog {
 
     Arranging arranging_;
     QElapsedTimer shown_for_;
-    std::optional<arrange::Arranged> best_;
     QLabel* words_;
     QProgressBar* progress_;
     QPushButton* keep_;

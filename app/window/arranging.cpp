@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/arranging.h"
 
+#include "document/beside.h"
+
 #include <QElapsedTimer>
 #include <QMetaObject>
 
@@ -25,7 +27,7 @@ Arranging::~Arranging() {
 }
 
 void Arranging::begin() {
-    worker_.start([this] { run(); });
+    work_beside_window(worker_, *this, [this] { run(); });
 }
 
 /// On the worker's thread; everything told is queued to the window's.

@@ -84,11 +84,7 @@ bool ClipActs::copy() {
 /// Locked ones stay.
 void ClipActs::cut() {
     if (desk_.selection.pockets().empty() || !copy()) return;
-    job::Subjects which;
-    for (const auto& subject : desk_.selection.pockets())
-        if (const auto found = job::find_pocket(desk_.document.job(), subject);
-            found.pocket != nullptr && !found.pocket->locked)
-            which.push_back(subject);
+    const auto which = job::unlocked(desk_.document.job(), desk_.selection.pockets());
     if (which.empty()) return emit said(tr("Locked: they were copied, and stay."));
     desk_.selection.choose_pockets({});
     desk_.document.commit(tr("Cut"), job::removed(desk_.document.job(), which));

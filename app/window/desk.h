@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "job/job.h"
 #include "plan/plan.h"
+
+#include <QString>
 
 namespace drawercast::app {
 
@@ -20,5 +23,8 @@ struct Desk {
 
 /// The plan of the shown drawer; null: none is shown.
 const plan::DrawerPlan* shown_plan(const Desk& desk);
+
+/// Makes `job` the open one, as one step of undo that is called `what`; false where it is so already.
+bool commit(const Desk& desk, const QString& what, job::Job job);
 
 } // namespace drawercast::app

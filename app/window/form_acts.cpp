@@ -19,11 +19,6 @@ FormActs::FormActs(const Desk& desk, Actions& actions, QObject* parent) : QObjec
     connect_job(actions);
 }
 
-void FormActs::commit(const QString& what, job::Job job) {
-    if (job == desk_.document.job()) return; // taken as it was
-    desk_.document.commit(what, std::move(job));
-}
-
 FormContext FormActs::context() const { return form_context(desk_.document.job(), desk_.selection.drawer()); }
 
 void FormActs::connect_objects(Actions& actions) {
@@ -39,7 +34,7 @@ void FormActs::add_object() {
     auto object = desk_.asking.object(Asking::Purpose::add, blank_object(), context());
     if (!object) return;
     object->id = job::free_object_id(job);
-    commit(tr("Add object"), job::with_object(job, *object));
+    commit(desk_, tr("Add object"), job::with_object(job, *object));
     desk_.selection.choose_object(object->id);
     emit said(tr("“%1” is in the list: drag it onto the drawer, or press Ctrl+Enter. Ctrl+R places all.")
                   .arg(QString::fromStdString(object->name)));
@@ -50,7 +45,7 @@ void FormActs::change_object() {
     const auto* given = job::find_object(job, desk_.selection.object());
     if (given == nullptr) return;
     const auto object = desk_.asking.object(Asking::Purpose::change, *given, context());
-    if (object) commit(tr("Change object"), job::with_object(job, *object));
+    if (object) commit(desk_, tr("Change object"), job::with_object(job, *object));
 }
 
 void FormActs::paste_list() {
@@ -63,7 +58,7 @@ void FormActs::add_listed(const std::vector<job::Object>& objects, const QString
     if (objects.empty()) return;
     auto job = job::with_objects(desk_.document.job(), objects);
     const std::string last = job.objects.back()->id;
-    commit(what, std::move(job));
+    commit(desk_, what, std::move(job));
     desk_.selection.choose_object(last);
     emit said(tr("Objects added: %1. Drag them onto the drawer, or press Ctrl+Enter. Ctrl+R places all.")
                   .arg(objects.size()));
@@ -88,7 +83,7 @@ void FormActs::add_drawer() {
     blank.pours.clear();
     const auto drawer = desk_.asking.drawer(Asking::Purpose::add, blank, form_context(job, blank.id));
     if (!drawer) return;
-    commit(tr("Add drawer"), job::with_drawer(job, *drawer));
+    commit(desk_, tr("Add drawer"), job::with_drawer(job, *drawer));
     desk_.selection.choose_drawer(drawer->id);
 }
 
@@ -97,7 +92,7 @@ void FormActs::change_drawer() {
     const auto* given = job::find_drawer(job, desk_.selection.drawer());
     if (given == nullptr) return;
     const auto drawer = desk_.asking.drawer(Asking::Purpose::change, *given, form_context(job, given->id));
-    if (drawer) commit(tr("Change drawer"), job::with_drawer(job, *drawer));
+    if (drawer) commit(desk_, tr("Change drawer"), job::with_drawer(job, *drawer));
 }
 
 void FormActs::delete_drawer() {
@@ -112,7 +107,7 @@ void FormActs::delete_drawer() {
         return;
     const std::string id = drawer->id;
     desk_.selection.choose_pockets({});
-    commit(tr("Delete drawer"), job::without_drawer(job, id));
+    commit(desk_, tr("Delete drawer"), job::without_drawer(job, id));
 }
 
 void FormActs::connect_job(Actions& actions) {
@@ -122,7 +117,7 @@ void FormActs::connect_job(Actions& actions) {
         if (!foam) return;
         auto job = document.job();
         job.foam = *foam;
-        commit(tr("Foam"), std::move(job));
+        commit(desk_, tr("Foam"), std::move(job));
     });
     actions.on("job.foams", [this, &document] {
         const auto foam = desk_.asking.foam_beside(plan::foams_beside(document.job(), job::builtin_foams()),
@@ -130,28 +125,28 @@ void FormActs::connect_job(Actions& actions) {
         if (!foam) return;
         auto job = document.job();
         job.foam = *foam;
-        commit(tr("Foam"), std::move(job));
+        commit(desk_, tr("Foam"), std::move(job));
     });
     actions.on("job.shop", [this, &document] {
         const auto shop = desk_.asking.shop(*document.job().shop, context());
         if (!shop) return;
         auto job = document.job();
         job.shop = *shop;
-        commit(tr("Shop"), std::move(job));
+        commit(desk_, tr("Shop"), std::move(job));
     });
     actions.on("job.mold", [this, &document] {
         const auto mold = desk_.asking.mold(document.job().mold, *document.job().shop, context());
         if (!mold) return;
         auto job = document.job();
         job.mold = *mold;
-        commit(tr("How the molds are built"), std::move(job));
+        commit(desk_, tr("How the molds are built"), std::move(job));
     });
     actions.on("job.minimums", [this, &document] {
         const auto minimums = desk_.asking.minimums(document.job().minimums, context());
         if (!minimums) return;
         auto job = document.job();
         job.minimums = *minimums;
-        commit(tr("Shop minimums"), std::move(job));
+        commit(desk_, tr("Shop minimums"), std::move(job));
     });
     actions.on("job.title", [this, &document] {
         const auto title = desk_.asking.text(tr("Title of the job"), tr("It stands on every template:"),
@@ -159,10 +154,10 @@ void FormActs::connect_job(Actions& actions) {
         if (!title) return;
         auto job = document.job();
         job.title = title->trimmed().toStdString();
-        commit(tr("Title"), std::move(job));
+        commit(desk_, tr("Title"), std::move(job));
     });
     actions.on("job.revision", [this, &document] {
-        commit(tr("New revision"), job::next_revision(document.job()));
+        commit(desk_, tr("New revision"), job::next_revision(document.job()));
         emit said(tr("Revision %1: templates printed before say an older one.").arg(document.job().revision));
     });
 }

@@ -32,7 +32,6 @@ class FormActs final : public QObject {
     void change_drawer();
     void delete_drawer();
     FormContext context() const; ///< of the open job and the shown drawer
-    void commit(const QString& what, job::Job job);
 
     Desk desk_;
 };

@@ -61,11 +61,9 @@ void HandActs::connect_pane() {
 }
 
 void HandActs::commit(const QString& what, job::Job job) {
-    if (job == desk_.document.job()) {
-        emit said(tr("Nothing to change: it is so already, or it does not fit."));
-        return show_placement(); // what was typed goes
-    }
-    desk_.document.commit(what, std::move(job));
+    if (app::commit(desk_, what, std::move(job))) return;
+    emit said(tr("Nothing to change: it is so already, or it does not fit."));
+    show_placement(); // what was typed goes
 }
 
 void HandActs::swap() {

@@ -15,9 +15,9 @@ namespace {
 using shape::Box;
 using shape::Vec;
 
-bool is_free(const job::Job& job, const std::string& subject) {
-    const auto found = job::find_pocket(job, subject);
-    return found.pocket != nullptr && !found.pocket->locked;
+/// Whether all of them are there and not locked.
+bool all_free(const job::Job& job, const job::Subjects& chosen) {
+    return job::unlocked(job, chosen).size() == chosen.size();
 }
 
 Box levels_box(const layout::PlacedPocket& pocket) {
@@ -74,7 +74,7 @@ std::optional<job::Pocket> replaced(const job::Job& job, const layout::PlacedPoc
 } // namespace
 
 job::Job swapped(const job::Job& job, const plan::DrawerPlan& drawer, const job::Subjects& chosen) {
-    if (chosen.size() != 2 || !is_free(job, chosen[0]) || !is_free(job, chosen[1])) return job;
+    if (chosen.size() != 2 || !all_free(job, chosen)) return job;
     const auto* a = find_pocket(drawer, chosen[0]);
     const auto* b = find_pocket(drawer, chosen[1]);
     if (a == nullptr || b == nullptr) return job;
@@ -102,9 +102,7 @@ job::Job with_copies(const job::Job& job, const plan::DrawerPlan& drawer, const 
 job::Job put_at(const job::Job& job, const plan::DrawerPlan& drawer, const job::Subjects& chosen, Axis axis,
                 double edge_mm) {
     const Box box = box_of(drawer, chosen);
-    const bool all_free = std::all_of(chosen.begin(), chosen.end(),
-                                      [&](const std::string& subject) { return is_free(job, subject); });
-    if (box.empty() || !all_free) return job;
+    if (box.empty() || !all_free(job, chosen)) return job;
     return job::moved(job, chosen,
                       axis == Axis::x ? Vec{edge_mm - box.min.x, 0} : Vec{0, edge_mm - box.min.y});
 }
@@ -127,9 +125,9 @@ job::Job into_drawer(const job::Job& job, const plan::DrawerPlan& from, const jo
 job::Job turned_to(const job::Job& job, const plan::DrawerPlan& drawer, const job::Subjects& chosen,
                    double turn_deg) {
     job::Job result = job;
-    for (const auto& subject : chosen) {
+    for (const auto& subject : job::unlocked(job, chosen)) {
         const auto* pocket = find_pocket(drawer, subject);
-        if (pocket == nullptr || !is_free(job, subject) || pocket->pose.turn_deg == turn_deg) continue;
+        if (pocket == nullptr || pocket->pose.turn_deg == turn_deg) continue;
         const double by = turn_deg - pocket->pose.turn_deg;
         const Vec middle = pocket->box.center();
         const auto turn = shape::Turn::of_degrees(by);
@@ -143,9 +141,9 @@ job::Job onto_grid(const job::Job& job, const plan::DrawerPlan& drawer, const jo
                    double grid_mm) {
     const auto to_line = [grid_mm](double mm) { return std::round(mm / grid_mm) * grid_mm - mm; };
     job::Job result = job;
-    for (const auto& subject : chosen) {
+    for (const auto& subject : job::unlocked(job, chosen)) {
         const auto* pocket = find_pocket(drawer, subject);
-        if (pocket == nullptr || !is_free(job, subject)) continue;
+        if (pocket == nullptr) continue;
         const Vec by{to_line(pocket->box.min.x), to_line(pocket->box.min.y)};
         result = job::moved(std::move(result), {subject}, by);
     }
@@ -167,9 +165,9 @@ job::Job with_object_replaced(const job::Job& job, const plan::DrawerPlan& drawe
                               const job::Subjects& chosen, const std::string& object, job::Subjects* made) {
     const auto* where = job::find_drawer(job, drawer.id);
     job::Job result = job;
-    for (const auto& subject : chosen) {
+    for (const auto& subject : job::unlocked(job, chosen)) {
         const auto* was = find_pocket(drawer, subject);
-        if (was == nullptr || where == nullptr || !is_free(job, subject) || was->object == object) continue;
+        if (was == nullptr || where == nullptr || was->object == object) continue;
         const auto pocket = replaced(job, *was, object, where->insert_mm);
         if (!pocket) continue;
         std::string one;

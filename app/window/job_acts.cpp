@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/job_acts.h"
 
-#include "base/demand.h"
-#include "job/read.h"
 #include "job/store.h"
 
 #include "document/document.h"
 #include "document/preferences.h"
 #include "document/selection.h"
+#include "guide/demo.h"
 #include "language/in_words.h"
 #include "window/actions.h"
 #include "window/asking.h"
@@ -15,11 +14,7 @@
 
 #include <QDateTime>
 #include <QDir>
-#include <QFile>
 #include <QFileInfo>
-
-/// Qt wants this outside any namespace; without it a linker drops the resource of a static library.
-static void load_demo() { Q_INIT_RESOURCE(demo); }
 
 namespace drawercast::app {
 
@@ -88,12 +83,7 @@ bool JobActs::open_copy_of(const QString& path) {
 
 void JobActs::open_demo(const QString& name) {
     if (!may_leave()) return;
-    load_demo();
-    QFile file(QStringLiteral(":/demo/%1.drawercast.json").arg(name));
-    const bool opened = file.open(QIODevice::ReadOnly);
-    DRAWERCAST_DEMAND(opened, "the demo job is part of the program");
-    const auto bytes = file.readAll();
-    auto job = job::read_job(std::string_view(bytes.constData(), static_cast<std::size_t>(bytes.size())));
+    auto job = guide::read_demo(name);
     if (!job) return desk_.asking.warn(tr("The demo job can’t be read"), job.error());
     desk_.document.replace(std::move(*job), {}, true);
 }

@@ -31,7 +31,6 @@
 #include "window/sheet_area.h"
 #include "window/situation.h"
 #include "window/tidy_acts.h"
-#include "window/title_strip.h"
 #include "window/vent_acts.h"
 #include "window/welcome.h"
 
@@ -131,7 +130,6 @@ void MainWindow::assemble() {
     statusBar()->addPermanentWidget(coordinates_);
     statusBar()->setSizeGripEnabled(false);
     sentence_->setContentsMargins(8, 0, 0, 0); // off the frame of the window
-    coordinates_->setContentsMargins(0, 0, 8, 0);
     connect(welcome, &Welcome::recent_wanted, this, [this](const QString& path) { job_acts_->open(path); });
 }
 
@@ -156,7 +154,8 @@ void MainWindow::connect_acts() {
     connect(arrange_acts, &ArrangeActs::said, this, &MainWindow::say);
     auto* tidy_acts = new TidyActs(desk_, actions_, this);
     connect(tidy_acts, &TidyActs::said, this, &MainWindow::say);
-    new VentActs(desk_, actions_, canvas, this);
+    auto* vent_acts = new VentActs(desk_, actions_, canvas, this);
+    connect(vent_acts, &VentActs::said, this, &MainWindow::say);
     guide_acts_ = new GuideActs(desk_, actions_, this);
     connect(right_, &RightPane::guide_wanted, guide_acts_, &GuideActs::open);
     auto* mend_acts = new MendActs(desk_, actions_, this);
@@ -260,9 +259,8 @@ void MainWindow::after_replacement() {
 
 /// Everything here was made after the job, and is told of it as of a change.
 void MainWindow::tell_of_job() {
-    emit document_.state_changed();
-    emit document_.shown_changed();
-    emit selection_.changed();
+    document_.tell();
+    selection_.tell();
     tell_building(0);
     say(tr("The program speaks English."));
 }

@@ -16,21 +16,21 @@
 namespace drawercast::app {
 
 MendActs::MendActs(const Desk& desk, Actions& actions, QWidget* window)
-    : QObject(window), desk_(desk), menu_(desk.document, tr("Mend"), window) {
+    : QObject(window), desk_(desk), menu_(new WaysMenu(desk.document, tr("Mend"), window)) {
     actions.on("check.mend", [this] { offer(); });
-    connect(&menu_, &WaysMenu::said, this, &MendActs::said);
+    connect(menu_, &WaysMenu::said, this, &MendActs::said);
 }
 
 void MendActs::offer() {
     const auto& check = desk_.selection.check();
     if (!check) return;
-    menu_.clear();
+    menu_->clear();
     const auto mends = plan::mends_for(desk_.document.job(), desk_.selection.drawer(), *check);
     if (mends.empty())
         return emit said(
             tr("No small change puts this right: move more than one pocket, or change the drawer."));
-    for (const auto& mend : mends) menu_.add(words(mend), mend.job);
-    menu_.popup(QCursor::pos());
+    for (const auto& mend : mends) menu_->add(words(mend), mend.job);
+    menu_->popup(QCursor::pos());
 }
 
 QString MendActs::words(const plan::Mend& mend) const {

@@ -8,8 +8,6 @@
 
 #include <QObject>
 
-#include <memory>
-
 class QWidget;
 
 namespace drawercast::app {
@@ -23,7 +21,7 @@ class MendActs final : public QObject {
   public:
     MendActs(const Desk& desk, Actions& actions, QWidget* window);
 
-    QMenu& menu() { return menu_; } ///< of the ways last offered
+    QMenu& menu() { return *menu_; } ///< of the ways last offered
 
   signals:
     void said(const QString& sentence);
@@ -33,7 +31,7 @@ class MendActs final : public QObject {
     QString words(const plan::Mend& mend) const;
 
     Desk desk_;
-    WaysMenu menu_;
+    WaysMenu* menu_; ///< the window's
 };
 
 } // namespace drawercast::app

@@ -3,7 +3,6 @@
 
 #include "job/shown_name.h"
 #include "layout/checks.h"
-#include "plan/sentences.h"
 
 #include "canvas/hit.h"
 #include "document/document.h"
@@ -38,20 +37,12 @@ PlaceActs::PlaceActs(const Desk& desk, Actions& actions, QObject* parent)
 }
 
 void PlaceActs::commit(const QString& what, job::Job job) {
-    if (job == desk_.document.job()) {
+    if (!app::commit(desk_, what, std::move(job)))
         emit said(tr("Nothing to change: it is so already, or it does not fit."));
-        return;
-    }
-    desk_.document.commit(what, std::move(job));
 }
 
 job::Subjects PlaceActs::free() const {
-    job::Subjects free;
-    for (const auto& subject : desk_.selection.pockets()) {
-        const auto found = job::find_pocket(desk_.document.job(), subject);
-        if (found.pocket != nullptr && !found.pocket->locked) free.push_back(subject);
-    }
-    return free;
+    return job::unlocked(desk_.document.job(), desk_.selection.pockets());
 }
 
 shape::Vec PlaceActs::pointer_or(shape::Vec other) const {

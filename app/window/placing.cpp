@@ -6,7 +6,6 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <limits>
 
 namespace drawercast::app::placing {
 
@@ -26,17 +25,12 @@ const layout::PlacedPocket* find(const plan::DrawerPlan& drawer, const std::stri
     return nullptr;
 }
 
-bool is_locked(const job::Job& job, const std::string& subject) {
-    const auto found = job::find_pocket(job, subject);
-    return found.pocket == nullptr || found.pocket->locked;
-}
-
 /// The chosen pockets that can be moved, in the order chosen.
 std::vector<Piece> free_pieces(const job::Job& job, const plan::DrawerPlan& drawer,
                                const job::Subjects& chosen) {
     std::vector<Piece> pieces;
-    for (const auto& subject : chosen)
-        if (const auto* pocket = find(drawer, subject); pocket != nullptr && !is_locked(job, subject))
+    for (const auto& subject : job::unlocked(job, chosen))
+        if (const auto* pocket = find(drawer, subject); pocket != nullptr)
             pieces.push_back({subject, pocket->box});
     return pieces;
 }

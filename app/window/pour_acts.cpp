@@ -15,17 +15,13 @@
 #include "window/actions.h"
 #include "window/asking.h"
 #include "window/help_texts.h"
+#include "window/now.h"
 
 #include <QAction>
-#include <QDateTime>
-
-#include <algorithm>
 
 namespace drawercast::app {
 
 namespace {
-
-double now_s() { return static_cast<double>(QDateTime::currentMSecsSinceEpoch()) / 1000; }
 
 /// How many levels of objects have another depth in `now`.
 int changed_depths(const job::Job& before, const job::Job& now) {
@@ -78,18 +74,13 @@ PourActs::PourActs(const Desk& desk, Actions& actions, QObject* parent)
 
 PourView* PourActs::view() const { return view_; }
 
-void PourActs::commit(const QString& what, job::Job job) {
-    if (job == desk_.document.job()) return; // taken as it was
-    desk_.document.commit(what, std::move(job));
-}
-
 void PourActs::connect_forms(Actions& actions) {
     const auto form = [this, &actions](const char* id, Asking::PourForm which, const QString& what) {
         actions.on(id, [this, which, what] {
             const auto& document = desk_.document;
             auto job =
                 desk_.asking.pour_form(which, document.job(), plan_of(document), desk_.selection.drawer());
-            if (job) commit(what, std::move(*job));
+            if (job) commit(desk_, what, std::move(*job));
         });
     };
     form("pour.cup", Asking::PourForm::cup, tr("Test cup"));
@@ -103,7 +94,7 @@ void PourActs::depths_from_boards() {
     const auto before = desk_.document.job();
     auto now = plan::with_depths_from_boards(before, desk_.document.plan(), desk_.selection.object());
     const int changed = changed_depths(before, now);
-    commit(tr("Depths from boards at hand"), std::move(now));
+    commit(desk_, tr("Depths from boards at hand"), std::move(now));
     emit said(changed == 0
                   ? tr("Every depth is a sum of boards at hand already.")
                   : tr("Depths made sums of boards at hand: %1. Undo brings them back.").arg(changed));
@@ -163,7 +154,7 @@ bool PourActs::may_rehearse(const std::string& drawer) const {
 
 /// What is still to mend spoils the cast: nobody pours without having read that.
 bool PourActs::may_pour(const plan::DrawerPlan& drawer) const {
-    const auto mends = std::count_if(drawer.checks.begin(), drawer.checks.end(), layout::to_mend);
+    const int mends = plan::count_to_mend(drawer.checks);
     return mends == 0 || desk_.asking.yes(tr("Pour all the same?"),
                                           tr("Checks of this drawer that say that something must be mended: "
                                              "%1. Pour all the same?")
@@ -187,7 +178,7 @@ void PourActs::caution_once() {
 
 QString PourActs::keep(const QString& what, job::Job job) {
     log_in_file_ = job.log; // saved here, with its trouble told where the mark was made
-    commit(what, std::move(job));
+    commit(desk_, what, std::move(job));
     return save_log();
 }
 
@@ -277,7 +268,7 @@ void PourActs::offer_times(const std::string& drawer) {
         return;
     auto job = desk_.document.job();
     job.shop = now;
-    commit(tr("Times of the dry run"), std::move(job));
+    commit(desk_, tr("Times of the dry run"), std::move(job));
     emit said(tr("The shop’s times are the dry run’s now."));
 }
 

@@ -34,7 +34,6 @@ class PourActs final : public QObject {
   private:
     void connect_forms(Actions& actions);
     void depths_from_boards();
-    void commit(const QString& what, job::Job job);
 
     void pour();
     void rehearse();

@@ -114,12 +114,7 @@ bool PrintActs::write_pdf(const PrintOrder& order, const std::vector<print::Page
             return {tr("Summary"), QStringLiteral("-summary.pdf")};
         }
     }();
-    const QString name = file_words(desk_.document.display_name()) + ending;
-    const auto path = desk_.asking.file_to_save(title, name, tr("PDF (*.pdf)"), QStringLiteral("pdf"));
-    if (!path || !written(*path, print::pdf_of(pages, desk_.document.display_name(), printing_now().program)))
-        return false;
-    emit said(tr("Written to “%1”; pages: %2.").arg(QFileInfo(*path).fileName()).arg(pages.size()));
-    return true;
+    return write_sheet(pages, title, ending);
 }
 
 void PrintActs::write_drawings(const Shown& shown, const std::vector<std::size_t>& which) {
@@ -132,13 +127,14 @@ void PrintActs::write_drawings(const Shown& shown, const std::vector<std::size_t
     emit said(tr("Written to “%1”; drawings: %2.").arg(*folder).arg(which.size()));
 }
 
-void PrintActs::write_sheet(const std::vector<print::Page>& pages, const QString& title,
+bool PrintActs::write_sheet(const std::vector<print::Page>& pages, const QString& title,
                             const QString& ending) {
     const auto path = desk_.asking.file_to_save(title, file_words(desk_.document.display_name()) + ending,
                                                 tr("PDF (*.pdf)"), QStringLiteral("pdf"));
     if (!path || !written(*path, print::pdf_of(pages, desk_.document.display_name(), printing_now().program)))
-        return;
+        return false;
     emit said(tr("Written to “%1”; pages: %2.").arg(QFileInfo(*path).fileName()).arg(pages.size()));
+    return true;
 }
 
 void PrintActs::write_lists() {

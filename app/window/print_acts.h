@@ -30,7 +30,8 @@ class PrintActs final : public QObject {
     void carry_out(const PrintOrder& order, const Shown& shown, const std::vector<print::Page>& pages);
     bool write_pdf(const PrintOrder& order, const std::vector<print::Page>& pages);
     void write_lists();
-    void write_sheet(const std::vector<print::Page>& pages, const QString& title, const QString& ending);
+    /// To a file that is asked for; whether it was written.
+    bool write_sheet(const std::vector<print::Page>& pages, const QString& title, const QString& ending);
     void write_drawings(const Shown& shown, const std::vector<std::size_t>& which);
     bool send(const QString& printer, const std::vector<print::Page>& pages);
     bool written(const QString& path, const QByteArray& bytes); ///< says why not

@@ -199,12 +199,12 @@ void PrintDialog::show_order(const PrintOrder& order) {
     choose(paper_, std::optional(order.choice.paper));
     choose(orientation_, order.choice.orientation);
     corrections_ = order.corrections;
-    renew_pages();
+    renew_destinations();
     const int at =
         order.to == To::printer ? to_->findText(order.printer) : to_->findData(static_cast<int>(order.to));
     if (at >= 0) to_->setCurrentIndex(at);
     show_correction();
-    renew_pages();
+    renew_list();
 }
 
 void PrintDialog::show_correction() {
@@ -221,13 +221,13 @@ void PrintDialog::take_correction() {
 }
 
 void PrintDialog::renew_pages() {
-    const PrintOrder now = order();
-    const bool templates = now.what == What::templates, drawings = now.what == What::drawings;
-    sheet_->setEnabled(templates);
-    orientation_->setEnabled(templates);
-    paper_->setEnabled(!drawings);
-    short_->setEnabled(!drawings);
-    long_->setEnabled(!drawings);
+    renew_destinations();
+    renew_list();
+}
+
+/// Asks the system for its printers, which takes time where they stand in a network.
+void PrintDialog::renew_destinations() {
+    const bool drawings = order().what == What::drawings;
     const QString before = to_->currentText();
     {
         const QSignalBlocker quiet(to_);
@@ -241,7 +241,16 @@ void PrintDialog::renew_pages() {
         to_->setCurrentIndex(std::max(0, to_->findText(before)));
     }
     if (to_->currentText() != before) show_correction();
-    const bool no_printer = !drawings && QPrinterInfo::availablePrinterNames().isEmpty();
+}
+
+void PrintDialog::renew_list() {
+    const PrintOrder now = order();
+    const bool templates = now.what == What::templates, drawings = now.what == What::drawings;
+    sheet_->setEnabled(templates);
+    orientation_->setEnabled(templates);
+    paper_->setEnabled(!drawings);
+    short_->setEnabled(!drawings);
+    long_->setEnabled(!drawings);
     const QString words =
         templates  ? tr("Print at 100 %, not scaled to the page, in the printer’s own window too. Hold a "
                          "ruler to both scales of every page before you cut.")
@@ -257,13 +266,14 @@ void PrintDialog::renew_pages() {
     else if (!drawings && !print::is_none(measured))
         sentences << tr("Pages are corrected for what its scales measured, and say so. To measure again, "
                         "print a page with 100 and 100.");
-    if (no_printer) sentences << tr("No printer is set up on this computer; a PDF can be printed elsewhere.");
+    if (!drawings && to_->count() == 1) // a PDF file
+        sentences << tr("No printer is set up on this computer; a PDF can be printed elsewhere.");
     note_->setText(sentences.join(QStringLiteral("\n\n")));
     const QSignalBlocker quiet(list_);
     preview_->show_page(nullptr);
-    const std::vector<std::size_t> before_pages = order().pages;
+    const std::vector<std::size_t> before_pages = now.pages;
     const std::size_t before_count = pages_.size();
-    pages_ = order_pages(order(), job_, plan_, printing_);
+    pages_ = order_pages(now, job_, plan_, printing_);
     const bool same_pages = pages_.size() == before_count; // another printer's: what was left out stays so
     const auto left_out = [&](std::size_t i) {
         return same_pages && std::find(before_pages.begin(), before_pages.end(), i) == before_pages.end();

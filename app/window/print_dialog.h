@@ -30,7 +30,9 @@ class PrintDialog final : public QDialog {
     QWidget* settings();
     QWidget* page_list();
     void show_order(const PrintOrder& order);
-    void renew_pages(); ///< after a change of what, sheet, paper or orientation
+    void renew_pages();        ///< after a change of what, sheet, paper or orientation
+    void renew_destinations(); ///< what it can go to
+    void renew_list();         ///< the pages, and what is said of them
     void renew_buttons();
     void show_correction(); ///< of what it goes to
     void take_correction();

@@ -10,6 +10,7 @@
 #include <QJsonObject>
 
 #include <array>
+#include <optional>
 #include <string_view>
 #include <utility>
 

@@ -10,7 +10,6 @@
 
 #include <QString>
 
-#include <optional>
 #include <vector>
 
 namespace drawercast::app {

@@ -5,7 +5,7 @@
 #include "plan/say.h"
 
 #include "language/spoken.h"
-#include "panes/theme_of.h"
+#include "theme/theme_of.h"
 
 #include <QPaintEvent>
 #include <QPainter>
@@ -94,7 +94,7 @@ void Ruler::paint_figure(QPainter& painter, double px, const QString& figure) co
 
 void Ruler::paintEvent(QPaintEvent* event) {
     QPainter painter(this);
-    const auto& theme = theme_of(this);
+    const auto& theme = theme::theme_of(this);
     painter.fillRect(event->rect(), theme.pane);
     const bool level = orientation_ == Qt::Horizontal;
     if (shown_.extent) {

@@ -6,8 +6,8 @@
 #include "document/document.h"
 #include "language/in_words.h"
 #include "sheets/run_words.h"
+#include "window/now.h"
 
-#include <QDateTime>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
@@ -22,8 +22,6 @@ namespace {
 
 enum Column { what, drawer, from, until, then, columns };
 constexpr int tick_role = Qt::UserRole;
-
-double now_s() { return static_cast<double>(QDateTime::currentMSecsSinceEpoch()) / 1000; }
 
 QString words(const std::string& utf8) { return QString::fromStdString(utf8); }
 

@@ -25,6 +25,8 @@
 #include <QLabel>
 #include <QTabBar>
 
+#include <optional>
+
 namespace drawercast::app {
 
 namespace {

@@ -13,22 +13,22 @@
 namespace drawercast::app {
 
 TidyActs::TidyActs(const Desk& desk, Actions& actions, QWidget* window)
-    : QObject(window), desk_(desk), menu_(desk.document, tr("Tidy"), window) {
+    : QObject(window), desk_(desk), menu_(new WaysMenu(desk.document, tr("Tidy"), window)) {
     actions.on("arrange.tidy", [this] { offer(); });
-    connect(&menu_, &WaysMenu::said, this, &TidyActs::said);
+    connect(menu_, &WaysMenu::said, this, &TidyActs::said);
 }
 
 void TidyActs::offer() {
     using arrange::Wish;
-    menu_.clear();
+    menu_->clear();
     for (const Wish wish : {Wish::equal_walls, Wish::labels_one_way, Wish::heavy_in_front}) {
         const auto tidied = arrange::tidied(desk_.document.job(), desk_.selection.drawer(), wish);
-        if (arrange::gains(tidied)) menu_.add(words(tidied), tidied.job);
+        if (arrange::gains(tidied)) menu_->add(words(tidied), tidied.job);
     }
-    if (menu_.isEmpty())
+    if (menu_->isEmpty())
         return emit said(tr("Nothing to tidy: walls are even, labels read one way, and what is heavy stands "
                             "as near the front as it can, or nothing has room to move."));
-    menu_.popup(QCursor::pos());
+    menu_->popup(QCursor::pos());
 }
 
 QString TidyActs::words(const arrange::Tidied& tidied) const {

@@ -18,7 +18,7 @@ class TidyActs final : public QObject {
   public:
     TidyActs(const Desk& desk, Actions& actions, QWidget* window);
 
-    QMenu& menu() { return menu_; } ///< of the wishes last offered
+    QMenu& menu() { return *menu_; } ///< of the wishes last offered
 
   signals:
     void said(const QString& sentence);
@@ -28,7 +28,7 @@ class TidyActs final : public QObject {
     QString words(const arrange::Tidied& tidied) const;
 
     Desk desk_;
-    WaysMenu menu_;
+    WaysMenu* menu_; ///< the window's
 };
 
 } // namespace drawercast::app

@@ -4,10 +4,10 @@
 #include "plan/say.h"
 
 #include "language/spoken.h"
-#include "panes/theme_of.h"
 #include "sheets/paint.h"
 #include "sheets/signs.h"
 #include "theme/lettering.h"
+#include "theme/theme_of.h"
 
 #include <QEvent>
 #include <QMenu>
@@ -133,7 +133,7 @@ void TitleStrip::changeEvent(QEvent* event) {
 
 void TitleStrip::paint_cell(QPainter& painter, const Place& place, const QString& caption,
                             const QString& words) const {
-    const auto& theme = theme_of(this);
+    const auto& theme = theme::theme_of(this);
     painter.setPen(theme.edge);
     painter.drawLine(place.left, 2, place.left, height());
     painter.setFont(small());
@@ -149,7 +149,7 @@ void TitleStrip::paint_cell(QPainter& painter, const Place& place, const QString
 }
 
 void TitleStrip::paint_legend(QPainter& painter, const Place& place) const {
-    const auto& theme = theme_of(this);
+    const auto& theme = theme::theme_of(this);
     constexpr int steps = 6;
     painter.setPen(theme.edge);
     painter.drawLine(place.left, 2, place.left, height());
@@ -172,7 +172,7 @@ void TitleStrip::paint_legend(QPainter& painter, const Place& place) const {
 
 void TitleStrip::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    const auto& theme = theme_of(this);
+    const auto& theme = theme::theme_of(this);
     painter.fillRect(rect(), theme.paper);
     painter.fillRect(QRect(0, 0, width(), 2), theme.ink);
     painter.setFont(drafting());

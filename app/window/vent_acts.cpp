@@ -13,6 +13,7 @@
 #include "window/actions.h"
 
 #include <QCursor>
+#include <QMenu>
 
 #include <algorithm>
 #include <cmath>
@@ -26,8 +27,8 @@ constexpr double most_drill_mm = 10; ///< a wider hole is no vent
 } // namespace
 
 VentActs::VentActs(const Desk& desk, Actions& actions, SheetCanvas& canvas, QWidget* window)
-    : QObject(window), desk_(desk), canvas_(canvas), drills_(window) {
-    drills_.setTitle(tr("Drill of the vent"));
+    : QObject(window), desk_(desk), canvas_(canvas), drills_(new QMenu(window)) {
+    drills_->setTitle(tr("Drill of the vent"));
     actions.first("edit.delete", [this] { return remove(); });
     actions.first("edit.lock", [this] { return lock(true); });
     actions.first("edit.unlock", [this] { return lock(false); });
@@ -69,7 +70,7 @@ void VentActs::add() {
     const shape::Vec put = job::find_drawer(with, plan->id)->vents->keep[made].at;
     commit(tr("Add vent"), std::move(with));
     desk_.selection.choose_vent(put);
-    emit canvas_.said(tr("Added and locked. Drag it where you want it."));
+    emit said(tr("Added and locked. Drag it where you want it."));
 }
 
 std::vector<job::KeptVent> VentActs::vents(bool all, std::optional<std::size_t> without) const {
@@ -96,10 +97,9 @@ bool VentActs::remove() {
         kept ? job::without_vent(job, id, *chosen) : job::with_vents(job, id, vents(true, chosen), false);
     desk_.selection.choose_vent(std::nullopt);
     commit(tr("Delete vent"), std::move(without));
-    emit canvas_.said(kept
-                          ? tr("Deleted; the program places what is still needed.")
-                          : tr("Deleted; the others stay where they are. “Place the other vents” in the menu "
-                               "brings the program’s back."));
+    emit said(kept ? tr("Deleted; the program places what is still needed.")
+                   : tr("Deleted; the others stay where they are. “Place the other vents” in the menu "
+                        "brings the program’s back."));
     return true;
 }
 
@@ -116,7 +116,7 @@ bool VentActs::lock(bool on) {
         auto freed = job::without_vent(job, id, *chosen);
         commit(tr("Unlock vent"),
                job::with_vents(freed, id, job::kept_vents(*job::find_drawer(freed, id)), true));
-        emit canvas_.said(tr("The program places it again, where it is needed."));
+        emit said(tr("The program places it again, where it is needed."));
     }
     return true;
 }
@@ -124,7 +124,7 @@ bool VentActs::lock(bool on) {
 void VentActs::offer_drills() {
     const auto chosen = canvas_.vent_chosen();
     if (!chosen) return;
-    drills_.clear();
+    drills_->clear();
     const auto& job = desk_.document.job();
     const double now = canvas_.air()->vented.vents[*chosen].diameter_mm;
     std::vector<double> sizes = job.shop->drills_mm;
@@ -132,12 +132,12 @@ void VentActs::offer_drills() {
     std::sort(sizes.begin(), sizes.end());
     for (const double mm : sizes) {
         if (mm > most_drill_mm) continue;
-        auto* one = drills_.addAction(language::figures(plan::say_length(mm, job.display_units)));
+        auto* one = drills_->addAction(language::figures(plan::say_length(mm, job.display_units)));
         one->setCheckable(true);
         one->setChecked(mm == now);
         connect(one, &QAction::triggered, this, [this, mm] { drill(mm); });
     }
-    drills_.popup(QCursor::pos());
+    drills_->popup(QCursor::pos());
 }
 
 void VentActs::drill(double diameter_mm) {

@@ -5,11 +5,11 @@
 
 #include "window/desk.h"
 
-#include <QMenu>
 #include <QObject>
 
 #include <vector>
 
+class QMenu;
 class QWidget;
 
 namespace drawercast::app {
@@ -24,7 +24,8 @@ class VentActs final : public QObject {
   public:
     VentActs(const Desk& desk, Actions& actions, SheetCanvas& canvas, QWidget* window);
 
-    QMenu& drills() { return drills_; } ///< as last offered
+  signals:
+    void said(const QString& sentence);
 
   private:
     void add();
@@ -40,7 +41,7 @@ class VentActs final : public QObject {
 
     Desk desk_;
     SheetCanvas& canvas_;
-    QMenu drills_;
+    QMenu* drills_; ///< the window's
 };
 
 } // namespace drawercast::app

@@ -5,7 +5,6 @@
 #include "air/joined.h"
 
 #include <algorithm>
-#include <cmath>
 #include <tuple>
 
 namespace drawercast::air {

@@ -3,7 +3,6 @@
 
 #include "air/channels.h"
 
-#include <string>
 #include <vector>
 
 namespace drawercast::air {

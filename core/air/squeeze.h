@@ -7,7 +7,6 @@
 #include "air/vents.h"
 
 #include <span>
-#include <vector>
 
 namespace drawercast::air {
 

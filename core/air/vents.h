@@ -4,7 +4,6 @@
 #include "air/floor.h"
 #include "air/trapped.h"
 
-#include <optional>
 #include <span>
 #include <vector>
 

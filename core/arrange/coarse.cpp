@@ -4,6 +4,7 @@
 #include "arrange/figure.h"
 
 #include <cmath>
+#include <cstddef>
 #include <utility>
 #include <vector>
 

@@ -3,7 +3,6 @@
 
 #include "shape/contour.h"
 
-#include <cstddef>
 #include <vector>
 
 namespace drawercast::arrange {

@@ -4,6 +4,7 @@
 #include "arrange/figure.h"
 #include "arrange/room.h"
 
+#include <cstddef>
 #include <memory>
 #include <vector>
 

@@ -8,6 +8,7 @@
 #include "arrange/random.h"
 #include "arrange/room.h"
 
+#include <cstddef>
 #include <cstdint>
 #include <optional>
 #include <vector>

@@ -4,6 +4,7 @@
 #include "arrange/figure.h"
 #include "arrange/random.h"
 
+#include <cstddef>
 #include <functional>
 #include <optional>
 #include <vector>

@@ -3,6 +3,8 @@
 
 #include "job/edit.h"
 
+#include <memory>
+
 namespace drawercast::arrange {
 
 std::vector<layout::Standing> standing_in(const job::Job& job, const job::Drawer& drawer) {

@@ -4,7 +4,6 @@
 #include "job/job.h"
 #include "layout/checks.h"
 
-#include <memory>
 #include <vector>
 
 namespace drawercast::arrange {

@@ -5,7 +5,6 @@
 #include "arrange/skyline.h"
 
 #include <algorithm>
-#include <cmath>
 #include <limits>
 
 namespace drawercast::arrange {

@@ -4,7 +4,6 @@
 #include "job/job.h"
 
 #include <string>
-#include <vector>
 
 namespace drawercast::arrange {
 

@@ -2,6 +2,7 @@
 #include "buildup/bodies.h"
 
 #include "casting/fillet.h"
+#include "casting/sections.h"
 
 #include <algorithm>
 #include <cmath>
@@ -36,19 +37,13 @@ Region merged(const std::vector<Region>& all) {
     return sum ? *sum : Region{};
 }
 
-/// Half the width of a lying round's block at `height_mm`: full up to the axis, then the circle.
-double half_width(const layout::Round& round, double height_mm) {
-    const double above = std::max(0.0, height_mm - round.axis_mm);
-    return std::sqrt(std::max(0.0, round.radius_mm * round.radius_mm - above * above));
-}
-
 /// The plan of one level or notch of a block at a height within it.
 Region cut_at(const layout::Cut<shape::InMold>& cut, double height_mm) {
     const auto& core = cut.outline.contour.core;
     if (!cut.round || core.size() != 4) return outlined(cut.outline.contour);
-    const double half = half_width(*cut.round, height_mm);
+    const double half = casting::half_width(*cut.round, height_mm);
     // the side across the axis is the one that is as long as the block is wide at the board
-    const double foot = 2 * half_width(*cut.round, 0);
+    const double foot = 2 * casting::half_width(*cut.round, 0);
     const double first = shape::length(core[1] - core[0]), second = shape::length(core[2] - core[1]);
     const bool first_across = std::abs(first - foot) < std::abs(second - foot);
     const Vec a = first_across ? (core[1] + core[2]) * 0.5 : (core[0] + core[1]) * 0.5;

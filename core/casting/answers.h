@@ -4,7 +4,6 @@
 #include "layout/pocket.h"
 #include "shape/frame.h"
 
-#include <optional>
 #include <string>
 #include <vector>
 

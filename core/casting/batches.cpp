@@ -15,17 +15,17 @@ Batches split(const BatchesIn& in, int count) {
     return out;
 }
 
-double room_ml(const BatchesIn& in) {
-    const double container = in.container_ml / (1 + in.stir_room);
-    return in.mixer_ml ? std::min(container, *in.mixer_ml) : container;
-}
-
 } // namespace
+
+double room_of(double container_ml, double stir_room, std::optional<double> mixer_ml) {
+    const double room = container_ml / (1 + stir_room);
+    return mixer_ml ? std::min(room, *mixer_ml) : room;
+}
 
 Expected<Batches> batches_of(const BatchesIn& in) {
     // A pour of fixed length is no shorter in a smaller batch, and a closed window opens for none.
     const bool can_be_in_time = in.pour_window_s > 0 && (!in.pour_s || *in.pour_s <= in.pour_window_s);
-    const double room = room_ml(in);
+    const double room = room_of(in.container_ml, in.stir_room, in.mixer_ml);
     for (int count = 1; count <= most_batches; ++count) {
         Batches out = split(in, count);
         if (in.liquid_ml / count + out.bucket_left_ml > room) continue;

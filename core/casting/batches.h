@@ -23,6 +23,9 @@ struct BatchesIn {
     bool operator==(const BatchesIn&) const = default;
 };
 
+/// The most liquid a container takes, mL: room to stir stays free over it, and a mixer may take less.
+double room_of(double container_ml, double stir_room, std::optional<double> mixer_ml);
+
 /// How the liquid is split: batches are mixed side by side, each with a person and a mixer.
 struct Batches {
     int count = 1;

@@ -4,7 +4,6 @@
 #include "casting/contacts.h"
 
 #include <map>
-#include <set>
 #include <utility>
 #include <vector>
 

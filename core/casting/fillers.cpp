@@ -5,7 +5,6 @@
 #include "shape/gap.h"
 
 #include <algorithm>
-#include <cmath>
 #include <limits>
 #include <optional>
 #include <tuple>

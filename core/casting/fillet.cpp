@@ -10,19 +10,12 @@ namespace {
 
 constexpr double pi = std::numbers::pi;
 
-double turn_at(const shape::Ring& ring, std::size_t i) {
-    const std::size_t n = ring.size();
-    const shape::Vec before = ring[i] - ring[(i + n - 1) % n];
-    const shape::Vec after = ring[(i + 1) % n] - ring[i];
-    return std::atan2(cross(before, after), dot(before, after));
-}
-
 /// Σ convex turns − Σ over reflex corners of 2·tan(turn/2).
 double turning(const shape::Contour& outline) {
     if (shape::convex(outline)) return 2 * pi;
     double sum = 0;
     for (std::size_t i = 0; i < outline.core.size(); ++i) {
-        const double turn = turn_at(outline.core, i);
+        const double turn = shape::turn_at(outline.core, i);
         sum += turn > 0 ? turn : 2 * std::tan(turn / 2);
     }
     return sum;

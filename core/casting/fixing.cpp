@@ -4,7 +4,6 @@
 #include "shape/gap.h"
 
 #include <algorithm>
-#include <cmath>
 #include <optional>
 
 namespace drawercast::casting {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "casting/footprint.h"
 
+#include "shape/trace.h"
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
@@ -15,11 +17,6 @@ using shape::Vec;
 constexpr double straight = 1e-9; // radians: a turn that is none
 constexpr double slight = 0.05;   // one that a single chord does justice to
 constexpr double pi = std::numbers::pi;
-
-Vec outward(Vec from, Vec to) {
-    const Vec d = to - from;
-    return Vec{d.y, -d.x} * (1 / length(d));
-}
 
 int chords_for(double angle, double radius, double sagitta_mm) {
     const double step = 2 * std::acos(std::max(0.5, 1 - sagitta_mm / radius));
@@ -95,17 +92,17 @@ Ring path_around(const shape::Contour& contour, double by_mm, double sagitta_mm)
     if (by == 0) return core;
     Ring path;
     if (core.size() == 2) {
-        const Vec right = outward(core[0], core[1]);
+        const Vec right = shape::outward(core[0], core[1]);
         add_arc(path, core[1], right, by, pi, sagitta_mm);
         add_arc(path, core[0], right * -1, by, pi, sagitta_mm);
         return path;
     }
     const std::size_t n = core.size();
-    Vec before = outward(core[n - 1], core[0]);
+    Vec before = shape::outward(core[n - 1], core[0]);
     double before_mm = length(core[0] - core[n - 1]);
     for (std::size_t i = 0; i < n; ++i) {
         const Vec next = core[(i + 1) % n];
-        const Vec after = outward(core[i], next);
+        const Vec after = shape::outward(core[i], next);
         const double after_mm = length(next - core[i]);
         add_corner(path, {core[i], before, after, std::min(before_mm, after_mm)}, by, sagitta_mm);
         before = after;

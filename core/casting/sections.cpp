@@ -17,12 +17,6 @@ using shape::Vec;
 constexpr int slices_per_round = 24;
 constexpr double overlap_mm2 = 1e-6; // flush sides that were turned share slivers of rounding
 
-/// Half width of a lying round's opening at `height_mm`: straight to the axis, then along the circle.
-double half_width(const layout::Round& round, double height_mm) {
-    const double below = std::max(0.0, height_mm - round.axis_mm);
-    return std::sqrt(std::max(0.0, round.radius_mm * round.radius_mm - below * below));
-}
-
 /// A lying round's opening is a rectangle whose first side runs along the axis.
 double axis_length(const FormCut& cut) {
     const auto& core = cut.outline.contour.core;
@@ -99,6 +93,11 @@ bool narrows(std::span<const FormCut> cuts, double low_mm, double high_mm, doubl
 }
 
 } // namespace
+
+double half_width(const layout::Round& round, double height_mm) {
+    const double below = std::max(0.0, height_mm - round.axis_mm);
+    return std::sqrt(std::max(0.0, round.radius_mm * round.radius_mm - below * below));
+}
 
 double height_of(const FormCut& cut, double insert_mm) { return std::min(cut.depth_mm, insert_mm); }
 

@@ -21,6 +21,9 @@ inline constexpr double clay_sagitta_mm = 0.02; ///< chords of the clay's arcs
 /// Height of a cut's block: its depth, but never over the insert's thickness.
 double height_of(const FormCut& cut, double insert_mm);
 
+/// Half the width of a lying round's block at `height_mm`: full up to the axis, then along the circle.
+double half_width(const layout::Round& round, double height_mm);
+
 /// Plan of what stands at `height_mm`.
 Footprint section_at(std::span<const FormCut> cuts, double insert_mm, double height_mm);
 

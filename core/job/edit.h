@@ -63,6 +63,8 @@ struct Found {
     const Pocket* pocket = nullptr;
 };
 Found find_pocket(const Job& job, const std::string& subject);
+/// Those of `which` that are there and not locked, in its order.
+Subjects unlocked(const Job& job, const Subjects& which);
 const Drawer* find_drawer(const Job& job, const std::string& id);
 
 } // namespace drawercast::job

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 #include <functional>
+#include <iterator>
 #include <map>
 #include <set>
 #include <utility>
@@ -13,8 +14,6 @@
 namespace drawercast::job {
 
 namespace {
-
-shape::Vec grained_at(shape::Vec at) { return {grained(at.x), grained(at.y)}; }
 
 /// From 0 up to 360.
 double whole_turn_left(double degrees) {
@@ -60,6 +59,18 @@ Job changed(Job job, const Subjects& which, Change change) {
 }
 
 } // namespace
+
+Subjects unlocked(const Job& job, const Subjects& which) {
+    const Chosen chosen(which);
+    std::set<std::string> free; // every pocket is looked at once, however many are chosen
+    for (const auto& drawer : job.drawers)
+        for (const auto& pocket : drawer->pockets)
+            if (!pocket.locked && chosen(pocket)) free.insert(subject_of(pocket));
+    Subjects left;
+    std::copy_if(which.begin(), which.end(), std::back_inserter(left),
+                 [&](const std::string& subject) { return free.count(subject) != 0; });
+    return left;
+}
 
 Job moved(Job job, const Subjects& which, shape::Vec by) {
     return changed(std::move(job), which,

@@ -9,8 +9,6 @@ namespace drawercast::job {
 
 namespace {
 
-shape::Vec grained_at(shape::Vec at) { return {grained(at.x), grained(at.y)}; }
-
 template <class Change>
 Job changed(Job job, const std::string& id, const Change& change) {
     for (auto& drawer : job.drawers) {

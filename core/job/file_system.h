@@ -6,8 +6,8 @@
 #include <optional>
 #include <string>
 
-// The only file of core that asks the operating system for more than standard C++ knows; another system wants
-// another file_system.cpp and nothing else.
+// The only file of core that asks the operating system for more of files than standard C++ knows; for them
+// another system wants another file_system.cpp and nothing else.
 
 namespace drawercast::job {
 

@@ -50,7 +50,6 @@ class JsonValue {
 class JsonTree {
   public:
     JsonValue root() const { return {*this, 0}; }
-    std::string_view source() const { return source_; }
     /// Keys that stand a second time in their object, in order, at most a hundred.
     std::vector<JsonValue> repeated_keys() const;
 

@@ -8,7 +8,6 @@
 
 #include <algorithm>
 #include <array>
-#include <cmath>
 
 namespace drawercast::job {
 
@@ -86,7 +85,7 @@ void draw_rectangle(Attributes& of, const SvgTag& tag, SvgPen& pen) {
     const bool round = rx > 0 && ry > 0;
     if (!round) rx = ry = 0;
     const auto corner = [&](Vec to) {
-        if (round) pen.arc(rx, ry, 0, false, true, to);
+        if (round) pen.arc({rx, ry}, to);
     };
     pen.move({x + rx, y});
     pen.line({x + w - rx, y});
@@ -103,8 +102,7 @@ void draw_rectangle(Attributes& of, const SvgTag& tag, SvgPen& pen) {
 void draw_ellipse(Vec center, double rx, double ry, SvgPen& pen) {
     const Vec side{rx, 0}, up{0, ry};
     pen.move(center + side);
-    for (const Vec to : {center + up, center - side, center - up, center + side})
-        pen.arc(rx, ry, 0, false, true, to);
+    for (const Vec to : {center + up, center - side, center - up, center + side}) pen.arc({rx, ry}, to);
     pen.close();
 }
 
@@ -221,13 +219,11 @@ class Reader {
             if (!contour && contour.error().code == "outline-size")
                 return problem(tag, "svg-size", contour.error().what);
             const Vec middle = contour ? shape::bounds(*contour).center() : Vec{};
-            for (auto& corner : polygon.corners)
-                corner.at = {grained(corner.at.x - middle.x), grained(corner.at.y - middle.y)};
+            for (auto& corner : polygon.corners) corner.at = grained_at(corner.at - middle);
             const auto id = tag.value("id");
             found_.outlines.push_back({id.empty() ? tag.name : std::string(id),
-                                       line_and_column(text_, tag.at),
-                                       std::move(polygon),
-                                       {grained(middle.x), grained(middle.y)}});
+                                       line_and_column(text_, tag.at), std::move(polygon),
+                                       grained_at(middle)});
             if (found_.outlines.size() > most_outlines)
                 return problem(tag, "svg-many", phrase("the drawing has more than 300 outlines"));
         }

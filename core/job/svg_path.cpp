@@ -76,7 +76,7 @@ class Drawing {
             quadratic(after_quadratic ? from * 2 - control_ : from, point(0));
             break;
         default:
-            pen_.arc(v[0], v[1], v[2], v[3] != 0, v[4] != 0, point(5));
+            pen_.arc({v[0], v[1], v[2], v[3] != 0, v[4] != 0}, point(5));
         }
         last_ = upper;
     }

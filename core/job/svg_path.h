@@ -23,7 +23,14 @@ class SvgPen {
     void line(shape::Vec to);
     void cubic(shape::Vec one, shape::Vec two, shape::Vec to);
     /// SVG 1.1, F.6: radii grow where the ends do not reach.
-    void arc(double rx, double ry, double turn_deg, bool large, bool sweep, shape::Vec to);
+    struct Arc {
+        double rx = 0;
+        double ry = 0;
+        double turn_deg = 0;
+        bool large = false; ///< of the two ways round the longer one
+        bool sweep = true;  ///< toward growing angles
+    };
+    void arc(Arc arc, shape::Vec to);
     void close(); ///< ends the outline; the next one begins where it began
     shape::Vec at() const { return at_; }
     bool drawing() const { return !corners_.empty(); }

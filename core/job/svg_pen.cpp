@@ -27,7 +27,8 @@ struct Ellipse {
 
 double angle(Vec a, Vec b) { return std::atan2(cross(a, b), dot(a, b)); }
 
-Ellipse ellipse_of(Vec from, double rx, double ry, double turn_deg, bool large, bool sweep, Vec to) {
+Ellipse ellipse_of(Vec from, const SvgPen::Arc& arc, Vec to) {
+    const auto [rx, ry, turn_deg, large, sweep] = arc;
     Ellipse e;
     e.turn = shape::Turn::of_degrees(turn_deg);
     const shape::Turn back{e.turn.cosine, -e.turn.sine};
@@ -92,13 +93,13 @@ void SvgPen::cubic(Vec one, Vec two, Vec to) {
     at_ = to;
 }
 
-void SvgPen::arc(double rx, double ry, double turn_deg, bool large, bool sweep, Vec to) {
-    rx = std::abs(rx);
-    ry = std::abs(ry);
+void SvgPen::arc(Arc arc, Vec to) {
+    arc.rx = std::abs(arc.rx);
+    arc.ry = std::abs(arc.ry);
     if (to == at_) return;
-    if (rx < 1e-9 || ry < 1e-9) return line(to);
+    if (arc.rx < 1e-9 || arc.ry < 1e-9) return line(to);
     if (corners_.empty()) put(at_);
-    const Ellipse e = ellipse_of(at_, rx, ry, turn_deg, large, sweep, to);
+    const Ellipse e = ellipse_of(at_, arc, to);
     const bool round = std::abs(e.rx - e.ry) <= 1e-9 * e.rx && to_mm_.keeps_angles();
     const double stretch = std::max(std::hypot(to_mm_.a, to_mm_.b), std::hypot(to_mm_.c, to_mm_.d));
     // Half turns at most: an arc of more is not told apart by its height from one of less in every reader.
@@ -134,7 +135,7 @@ void SvgPen::finish() {
     shape::Polygon polygon;
     shape::Ring ring;
     for (const auto& d : drawn) {
-        polygon.corners.push_back({{grained(d.at.x), grained(d.at.y)}, grained(d.left_mm)});
+        polygon.corners.push_back({grained_at(d.at), grained(d.left_mm)});
         ring.push_back(polygon.corners.back().at);
     }
     // Which side is outside is told by the corners; two of them are on no side of each other.

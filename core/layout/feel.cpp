@@ -7,7 +7,6 @@
 #include "layout/walls.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace drawercast::layout {
 

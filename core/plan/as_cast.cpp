@@ -6,7 +6,6 @@
 #include "plan/foam_in_mold.h"
 #include "plan/pour_steps.h"
 
-#include <algorithm>
 #include <cmath>
 
 namespace drawercast::plan {

@@ -55,10 +55,21 @@ const DrawerPlan* find_drawer(const Plan& plan, const std::string& id) {
     return at == plan.drawers.end() ? nullptr : &*at;
 }
 
+const stock::DrawerStock* find_stock(const StockPlan* stock, const std::string& drawer) {
+    if (stock == nullptr) return nullptr;
+    const auto at = std::find_if(stock->drawers.begin(), stock->drawers.end(),
+                                 [&](const stock::DrawerStock& made) { return made.drawer == drawer; });
+    return at == stock->drawers.end() ? nullptr : &*at;
+}
+
 bool same(const Plan& a, const Plan& b) {
     return std::equal(a.drawers.begin(), a.drawers.end(), b.drawers.begin(), b.drawers.end(), same_drawer) &&
            a.purchase == b.purchase && a.checks == b.checks && a.a_ml == b.a_ml && a.b_ml == b.b_ml &&
            same_stock(a.stock, b.stock);
+}
+
+int count_to_mend(const std::vector<layout::Check>& checks) {
+    return static_cast<int>(std::count_if(checks.begin(), checks.end(), layout::to_mend));
 }
 
 bool anything_to_mend(const Plan& plan) {

@@ -16,6 +16,10 @@
 #include <string>
 #include <vector>
 
+namespace drawercast::stock {
+struct DrawerStock; // stock/drawer_stock.h
+}
+
 namespace drawercast::plan {
 
 /// The insert as cast and cooled.
@@ -58,9 +62,16 @@ struct Plan {
 /// The answer of the drawer with that id; null where the plan has none.
 const DrawerPlan* find_drawer(const Plan& plan, const std::string& id);
 
+/// What the mold of the drawer with that id is made from; null where `stock` is, or has no mold of that
+/// drawer.
+const stock::DrawerStock* find_stock(const StockPlan* stock, const std::string& drawer);
+
 /// Bitwise equality of every figure, pockets compared by value; of what to cut and buy the parts, tickets,
 /// lines and price.
 bool same(const Plan& a, const Plan& b);
+
+/// How many of them must be mended and are not left as is.
+int count_to_mend(const std::vector<layout::Check>& checks);
 
 /// Whether any check not left as is must be mended.
 bool anything_to_mend(const Plan& plan);

@@ -57,15 +57,6 @@ runsheet::DrawerWork work_of(const job::Job& job, const DrawerPlan& plan, const 
     return work;
 }
 
-/// The drawer's, where the answer has it already: unions take their time.
-const stock::DrawerStock* known_stock(const Plan& plan, const std::string& drawer) {
-    if (!plan.stock) return nullptr;
-    const auto& all = plan.stock->drawers;
-    const auto at =
-        std::find_if(all.begin(), all.end(), [&](const auto& one) { return one.drawer == drawer; });
-    return at == all.end() ? nullptr : &*at;
-}
-
 } // namespace
 
 RunSheet run_sheet(const job::Job& job, const Plan& plan) {
@@ -74,7 +65,7 @@ RunSheet run_sheet(const job::Job& job, const Plan& plan) {
         const DrawerPlan& drawer = plan.drawers[i];
         if (!drawer.dose) continue;
         std::optional<stock::DrawerStock> made;
-        const auto* stock = known_stock(plan, drawer.id);
+        const auto* stock = find_stock(plan.stock.get(), drawer.id); // there already: unions take their time
         if (stock == nullptr && (made = drawer_stock(job, drawer))) stock = &*made;
         drawers.push_back(work_of(job, drawer, job.drawers[i]->name, stock));
     }

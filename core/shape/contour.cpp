@@ -7,7 +7,6 @@
 #include <numbers>
 
 namespace drawercast::shape {
-namespace {
 
 double turn_at(const Ring& ring, std::size_t i) {
     const std::size_t n = ring.size();
@@ -15,6 +14,8 @@ double turn_at(const Ring& ring, std::size_t i) {
     const Vec after = ring[(i + 1) % n] - ring[i];
     return std::atan2(cross(before, after), dot(before, after));
 }
+
+namespace {
 
 double core_perimeter(const Ring& core) { return perimeter(core); } // a segment there and back, a point 0
 

@@ -85,5 +85,6 @@ Ring traced(const Contour& contour, double sagitta_mm = chord_sagitta_mm);
 double area(const Ring& ring);      ///< signed: > 0 counter-clockwise
 double perimeter(const Ring& ring); ///< mm
 Box bounds(const Ring& ring);
+double turn_at(const Ring& ring, std::size_t i); ///< radians at that vertex, −π … π: > 0 turns left
 
 } // namespace drawercast::shape

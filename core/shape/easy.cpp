@@ -18,8 +18,6 @@ constexpr double rounded_up_mm = 2e-6; // corners are grained: never inside the 
 
 double area_of(const Box& box) { return box.width() * box.height(); }
 
-Vec grained_at(Vec p) { return {grained(p.x), grained(p.y)}; }
-
 Polygon upright(const Box& box) {
     const Box b = box.grown(rounded_up_mm);
     return {{{grained_at(b.min), 0},

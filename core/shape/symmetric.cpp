@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "shape/symmetric.h"
 
-#include "base/number.h"
 #include "shape/region.h"
 
 #include <algorithm>
@@ -72,7 +71,7 @@ std::optional<SymmetricShape> symmetric_shape(const Contour& contour) {
     if (!both || both->patches.size() != 1) return std::nullopt;
     SymmetricShape out;
     for (const Vec p : both->patches.front().outer) {
-        out.polygon.corners.push_back({{grained(p.x), grained(p.y)}, 0});
+        out.polygon.corners.push_back({grained_at(p), 0});
         if (!contains(contour, p)) out.reach_mm = std::max(out.reach_mm, distance_to(ring, p));
     }
     out.more_mm2 = std::max(0.0, area(both->patches.front().outer) - own);

@@ -6,14 +6,15 @@
 #include <numbers>
 
 namespace drawercast::shape {
-namespace {
-
-constexpr double straight = 1e-9; // a turn below this is none, radians
 
 Vec outward(Vec from, Vec to) {
     const Vec d = to - from;
     return Vec{d.y, -d.x} * (1 / length(d));
 }
+
+namespace {
+
+constexpr double straight = 1e-9; // a turn below this is none, radians
 
 double turn_between(Vec normal, Vec next) { return std::atan2(cross(normal, next), dot(normal, next)); }
 

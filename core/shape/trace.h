@@ -7,6 +7,9 @@
 
 namespace drawercast::shape {
 
+/// Unit vector to the right of the way from one point to another: outward of a counter-clockwise ring's side.
+Vec outward(Vec from, Vec to);
+
 /// How many chords an arc of `angle` (radians, > 0) and `radius` needs to stay within `sagitta_mm`: at least
 /// one, and at least one each quarter turn.
 std::size_t chords_for(double angle, double radius_mm, double sagitta_mm);

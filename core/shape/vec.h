@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "base/number.h"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -21,6 +23,8 @@ constexpr double dot(Vec a, Vec b) { return a.x * b.x + a.y * b.y; }
 /// z of the cross product: > 0 where b lies counter-clockwise of a.
 constexpr double cross(Vec a, Vec b) { return a.x * b.y - a.y * b.x; }
 inline double length(Vec a) { return std::sqrt(dot(a, a)); }
+/// Both coordinates in the grain in which lengths enter a job.
+inline Vec grained_at(Vec p) { return {grained(p.x), grained(p.y)}; }
 
 /// An upright box, mm; empty (min > max) until something was put in.
 struct Box {

@@ -2,7 +2,6 @@
 #include "stock/bar_search.h"
 
 #include <algorithm>
-#include <numeric>
 
 namespace drawercast::stock {
 

@@ -5,14 +5,6 @@
 
 namespace drawercast::stock {
 
-namespace {
-
-std::size_t index_of(const std::vector<Micro>& sizes, Micro size) {
-    return static_cast<std::size_t>(std::upper_bound(sizes.begin(), sizes.end(), size) - sizes.begin()) - 1;
-}
-
-} // namespace
-
 LimitedSearch::LimitedSearch(const OneSheetIn& in)
     : in_(in), width_(in.width + in.kerf), height_(in.height + in.kerf), unlimited_(in) {
     for (const auto& piece : in_.pieces) value_of_all_ += piece.value * piece.limit;
@@ -37,8 +29,8 @@ void LimitedSearch::fill_rest() {
 }
 
 std::int64_t LimitedSearch::promise_of(const Pattern& pattern, std::int64_t value) const {
-    const auto i = index_of(unlimited_.widths(), pattern.width);
-    const auto j = index_of(unlimited_.heights(), pattern.height);
+    const auto i = UnlimitedTable::floor_index(unlimited_.widths(), pattern.width);
+    const auto j = UnlimitedTable::floor_index(unlimited_.heights(), pattern.height);
     return std::min(value + rest_[j * unlimited_.widths().size() + i], value_of_all_);
 }
 

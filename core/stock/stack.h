@@ -3,7 +3,6 @@
 
 #include "job/shop.h"
 
-#include <optional>
 #include <string>
 #include <vector>
 

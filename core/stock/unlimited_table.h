@@ -22,6 +22,9 @@ class UnlimitedTable {
     const std::vector<Micro>& widths() const { return x_; } ///< sums of piece widths, 0 first
     const std::vector<Micro>& heights() const { return y_; }
 
+    /// Which of the ascending `sizes`, 0 first, is the greatest that is no more than `size` ≥ 0.
+    static std::size_t floor_index(const std::vector<Micro>& sizes, Micro size);
+
   private:
     struct Cell {
         std::int64_t value = 0;
@@ -38,7 +41,6 @@ class UnlimitedTable {
         bool turned = false;
     };
 
-    static std::size_t floor_index(const std::vector<Micro>& sizes, Micro size);
     const Cell& cell(std::size_t i, std::size_t j) const { return cells_[j * x_.size() + i]; }
     void fill(std::size_t i, std::size_t j);
     int pattern_at(std::size_t i, std::size_t j, std::vector<Pattern>& patterns) const;

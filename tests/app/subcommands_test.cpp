@@ -107,6 +107,10 @@ TEST(Subcommands, paper_speaks_german_where_asked) {
     EXPECT_EQ(german.find(">BACK<"), std::string::npos);
     EXPECT_NE(english.find(">BACK<"), std::string::npos);
     EXPECT_EQ(english.find(">HINTEN<"), std::string::npos);
+    const std::string caption = "Schublade, von oben  ·  Schubladenplan  ·  ";
+    EXPECT_NE(german.find(caption), std::string::npos);
+    EXPECT_EQ(german.find("Drawer, from above"), std::string::npos);
+    EXPECT_NE(english.find("Drawer, from above  ·  Drawer plan  ·  "), std::string::npos);
     EXPECT_EQ(exit_of("drawings '" + job + "' --language xx --out /nowhere"), 64);
     EXPECT_EQ(exit_of("check '" + job + "' --language de"), 64); // the terminal's words stay English
 }

@@ -49,6 +49,12 @@ constexpr const char* mast_head = "<svg width='200mm' height='100mm' viewBox='0 
                                   "<rect id='body' x='10' y='20' width='100' height='60'/>"
                                   "<circle id='lamp' cx='85' cy='50' r='15'/></svg>";
 
+FormContext answered_by(DrawingAsking& answers) {
+    FormContext context;
+    context.drawing_asking = &answers;
+    return context;
+}
+
 QAbstractButton& starting(QWidget& form, const char* words) {
     for (auto* one : form.findChildren<QAbstractButton*>())
         if (QString(one->text()).remove('&').startsWith(QLatin1String(words))) return *one;
@@ -61,8 +67,7 @@ TEST(DrawnLevels, several_outlines_become_levels_in_their_places) {
     Answers answers;
     answers.path = drawing.path;
     answers.rows = {0, 1};
-    ObjectForm form(ObjectForm::Purpose::add, blank_object(), {});
-    form.set_drawing_asking(&answers);
+    ObjectForm form(ObjectForm::Purpose::add, blank_object(), answered_by(answers));
     test::open(form);
     test::type(form, "Name", "Mast head");
     starting(form, "Levels from SVG").click();
@@ -87,8 +92,7 @@ TEST(DrawnLevels, several_outlines_become_levels_in_their_places) {
 TEST(DrawnLevels, taken_back_and_unreadable_change_nothing) {
     test::dressed_application();
     Answers answers;
-    ObjectForm form(ObjectForm::Purpose::add, blank_object(), {});
-    form.set_drawing_asking(&answers);
+    ObjectForm form(ObjectForm::Purpose::add, blank_object(), answered_by(answers));
     test::open(form);
     starting(form, "Levels from SVG").click();
     EXPECT_TRUE(answers.warned.isEmpty());
@@ -109,8 +113,7 @@ TEST(DrawnLevels, one_outline_is_taken_into_its_level) {
     object.name = "Lamp";
     object.height_mm = 20;
     object.levels[0].form = job::Sunk{shape::Polygon{{{{0, 0}, 0}, {{10, 0}, 0}, {{0, 10}, 0}}}, 12};
-    ObjectForm form(ObjectForm::Purpose::change, object, {});
-    form.set_drawing_asking(&answers);
+    ObjectForm form(ObjectForm::Purpose::change, object, answered_by(answers));
     test::open(form);
     starting(form, "From an SVG file").click();
     ASSERT_TRUE(form.value());

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app_theme/application.h"
+#include "application.h"
 #include "theme/lettering.h"
 #include "theme/palette.h"
 #include "theme/style.h"

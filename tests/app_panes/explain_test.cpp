@@ -3,7 +3,7 @@
 #include "job/edit.h"
 #include "job/store.h"
 
-#include "app_window/application.h"
+#include "application.h"
 #include "panes/explain/formula.h"
 #include "panes/explain/sheet_text.h"
 #include "source_dir.h"

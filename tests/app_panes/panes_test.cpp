@@ -3,7 +3,7 @@
 #include "job/edit.h"
 #include "job/store.h"
 
-#include "app_window/application.h"
+#include "application.h"
 #include "document/document.h"
 #include "document/selection.h"
 #include "panes/checks_model.h"

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app_theme/application.h"
+#include "application.h"
 #include "theme/gauge_paint.h"
 #include "theme/palette.h"
 

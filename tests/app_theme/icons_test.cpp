@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app_theme/application.h"
+#include "application.h"
 #include "theme/icon_engine.h"
 #include "theme/icons.h"
 #include "theme/widget_palette.h"

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app_theme/application.h"
+#include "application.h"
 #include "theme/contrast.h"
 #include "theme/style.h"
 #include "theme/widget_palette.h"

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/catalog.h"
 
-#include "app_window/application.h"
+#include "application.h"
 #include "document/autosave.h"
 #include "document/document.h"
 

@@ -7,9 +7,11 @@
 #include "app_window/hand.h"
 #include "panes/figure_button.h"
 #include "panes/mold_pane.h"
+#include "panes/plot_view.h"
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <set>
 
 namespace drawercast::app {
@@ -75,6 +77,30 @@ TEST(MoldPane, AnOldAnswerStaysAndSaysThatItIsOld) {
     EXPECT_FALSE(made.pane().figures().empty()) << "the old answer stays in sight";
     made.wait();
     EXPECT_FALSE(made.pane().shows_old());
+}
+
+TEST(MoldPane, TheStepsOfADragDoNotMakeItAnew) {
+    Answered made;
+    made.wait();
+    auto& document = made.document();
+    const auto subject = job::subject_of(document.job().drawers.front()->pockets.front());
+    document.preview(job::moved(document.job(), {subject}, {2, 0}));
+    EXPECT_TRUE(made.pane().shows_old());
+    const auto* shown = made.pane().figures().data();
+    document.preview(job::moved(document.job(), {subject}, {4, 0}));
+    EXPECT_EQ(made.pane().figures().data(), shown);
+    document.preview(std::nullopt);
+    EXPECT_FALSE(made.pane().shows_old());
+}
+
+TEST(MoldPane, AnAnswerThatCameWhileItWasFoldedHasItsPlotsOnceOpened) {
+    Answered made;
+    made.wait();
+    const auto plots = made.pane().findChildren<PlotView*>();
+    ASSERT_FALSE(plots.empty());
+    for (const auto* plot : plots) EXPECT_FALSE(plot->isVisible());
+    made.desk.window.sheets().show_sheet(SheetId::pressure_plate);
+    EXPECT_TRUE(std::any_of(plots.begin(), plots.end(), [](const auto* plot) { return plot->isVisible(); }));
 }
 
 TEST(MoldPane, OpensWithTheSheetsOfTheMoldAndFoldsWithThePlan) {

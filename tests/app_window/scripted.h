@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "app_window/application.h"
+#include "application.h"
 #include "document/document.h"
 #include "document/preferences.h"
 #include "window/asking.h"

@@ -102,6 +102,7 @@ void drag_step(benchmark::State& state) {
     const int count = static_cast<int>(state.range(0));
     const auto keys = state.range(1) != 0 ? Qt::KeyboardModifiers() : Qt::ControlModifier;
     window.document().replace(rows_of_objects(count), {}, true);
+    window.document().building().wait(); // all panes have something to show, as in a job at work
     QApplication::processEvents();
     auto& canvas = window.sheets().canvas();
     Watch watch;

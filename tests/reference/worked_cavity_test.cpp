@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The worked drawer (see worked_dose.cpp) up to what its mold holds, by hand in double precision.
+// The worked drawer (see worked_dose_test.cpp) up to what its mold holds, by hand in double precision.
 #include "casting/cavity.h"
 
 #include "core/casting/builders.h"

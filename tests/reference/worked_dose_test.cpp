@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // One invented drawer worked through by hand (python 3.11, double precision): insert 480 × 360 × 60, six
 // blocks, fillet 5, expansion 6, liquid 1.10 g/mL, no shrinkage, sea level. Here from its net cavity on;
-// worked_cavity.cpp gets there.
+// worked_cavity_test.cpp gets there.
 #include "casting/band.h"
 #include "casting/dose.h"
 #include "casting/pressure.h"

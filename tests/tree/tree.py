@@ -28,7 +28,7 @@ ALLOWED = {  # the arrows between core's folders
     "arrange": {"base", "shape", "job", "layout"},
     "casting": {"base", "shape", "job", "layout"},
     "mold": {"base", "shape", "job", "layout", "casting"},
-    "air": {"base", "shape", "job", "layout", "casting", "mold"},
+    "air": {"base", "shape", "job", "layout", "casting"},
     "stock": {"base", "shape", "job", "casting"},
     "buildup": {"base", "shape", "job", "layout", "casting", "mold", "air"},
     "runsheet": {"base"},

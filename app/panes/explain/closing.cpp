@@ -14,7 +14,8 @@ class ClosingTimes {
 
   public:
     ClosingTimes(std::vector<MoldFigure>& figures, const Answer& answer)
-        : figures_(figures), answer_(answer), closing_(answer.drawer.plate->closing),
+        : figures_(figures, MoldPart::closing, "closing"), answer_(answer),
+          closing_(answer.drawer.plate->closing),
           count_(static_cast<int>(answer.drawer.plate->answer.design.closures.size())) {}
 
     void add() {
@@ -29,11 +30,6 @@ class ClosingTimes {
   private:
     static Result seconds(double s) { return fixed_result(s, 0, QStringLiteral("s")); }
     bool in_time() const { return closing_.close_margin_s >= 0; }
-    void put(const QString& id, const QString& label, const QString& value, Explanation why,
-             std::optional<MoldFigure::Limit> limit = std::nullopt) {
-        figures_.push_back(
-            {{QStringLiteral("closing.") + id, label, value, std::move(why)}, MoldPart::closing, limit});
-    }
 
     void add_plate_on() {
         const Result result = seconds(closing_.plate_on_s);
@@ -50,7 +46,8 @@ class ClosingTimes {
                           {}}},
                         result};
         const double touch = answer_.drawer.times->touch_s;
-        put("plate_on", tr("plate on"), tr("%1 of %2").arg(result.text(), seconds(touch).text()),
+        figures_.put(
+            "plate_on", tr("plate on"), tr("%1 of %2").arg(result.text(), seconds(touch).text()),
             {tr("From the start of mixing. The foam in the channels reaches the plate after %1: it must be "
                 "on "
                 "by then.")
@@ -72,16 +69,17 @@ class ClosingTimes {
                          {"closing", tr("tightening them all"), closing_.close_s, QStringLiteral("s"),
                           Input::shop, tr("number over people closing, times the seconds each takes")}},
                         seconds(at)};
-        put("all_in", tr("all closures in"), seconds(at).text(),
-            {(drivers == 1 ? tr("%1 closures, one person closing.").arg(count_)
-                           : tr("%1 closures, %2 people closing.").arg(count_).arg(drivers)),
-             {line},
-             {},
-             {}});
+        figures_.put("all_in", tr("all closures in"), seconds(at).text(),
+                     {(drivers == 1 ? tr("%1 closures, one person closing.").arg(count_)
+                                    : tr("%1 closures, %2 people closing.").arg(count_).arg(drivers)),
+                      {line},
+                      {},
+                      {}});
     }
 
     void add_by_contact() {
-        put("by_contact", tr("in when the mold is full"),
+        figures_.put(
+            "by_contact", tr("in when the mold is full"),
             tr("%1 of %2").arg(closing_.in_by_contact).arg(count_),
             {tr("So many must be in when the foam begins to push, after %1. From then on as many as the "
                 "pressure at each moment needs, with the worst closure’s share.")
@@ -97,7 +95,8 @@ class ClosingTimes {
         const double s = closing_.close_margin_s;
         const QString value = s >= 0 ? tr("%1 to spare").arg(seconds(std::floor(s)).text())
                                      : tr("%1 too late").arg(seconds(std::ceil(-s)).text());
-        put("margin", tr("can it be closed"), value,
+        figures_.put(
+            "margin", tr("can it be closed"), value,
             {tr("By how much the plate may come on later and still as many closures are in, at every moment "
                 "of "
                 "the rise, as the pressure to build for needs; and once more with foam a fifth quicker."),
@@ -109,7 +108,7 @@ class ClosingTimes {
             MoldFigure::Limit{s >= 0 ? 0.0 : 1.5, s < 0, s < 0});
     }
 
-    std::vector<MoldFigure>& figures_;
+    PartFigures figures_;
     const Answer& answer_;
     const mold::Closing& closing_;
     int count_ = 0;

@@ -2,6 +2,7 @@
 #include "panes/explain/deciding.h"
 
 #include "casting/band.h"
+#include "casting/batches.h"
 #include "plan/say.h"
 
 #include <algorithm>
@@ -30,7 +31,9 @@ class Limits {
         }
         limits.push_back({Deciding::What::pour, pour_share(answer_),
                           tr("The pour decides: it takes most of the pot life.")});
-        const double room = room_ml(), used = answer_.dose().mixed_ml / answer_.dose().batches;
+        const auto& shop = answer_.shop();
+        const double room = casting::room_of(shop.container_ml, shop.stir_room, shop.mixer_ml),
+                     used = answer_.dose().mixed_ml / answer_.dose().batches;
         limits.push_back({Deciding::What::room, used / room,
                           tr("The container decides: %1 in each, it takes %2.")
                               .arg(answer_.said_ml(used).text(), answer_.said_ml(room).text())});
@@ -39,11 +42,6 @@ class Limits {
 
   private:
     static QString two(double value) { return fixed_result(value, 2).figure(); }
-
-    double room_ml() const {
-        const double container = answer_.shop().container_ml / (1 + answer_.shop().stir_room);
-        return answer_.shop().mixer_ml ? std::min(container, *answer_.shop().mixer_ml) : container;
-    }
 
     const Answer& answer_;
 };

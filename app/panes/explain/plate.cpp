@@ -19,7 +19,8 @@ class Plate {
 
   public:
     Plate(std::vector<MoldFigure>& figures, const Answer& answer)
-        : figures_(figures), answer_(answer), plate_(answer.drawer.plate->answer), design_(plate_.design) {}
+        : figures_(figures, MoldPart::plate, "plate"), answer_(answer), plate_(answer.drawer.plate->answer),
+          design_(plate_.design) {}
 
     void add() {
         add_design();
@@ -37,11 +38,6 @@ class Plate {
     }
 
   private:
-    void put(const QString& id, const QString& label, const QString& value, Explanation why,
-             std::optional<MoldFigure::Limit> limit = std::nullopt) {
-        figures_.push_back(
-            {{QStringLiteral("plate.") + id, label, value, std::move(why)}, MoldPart::plate, limit});
-    }
     MoldFigure::Limit limit(mold::Limit which, double value, double most) const {
         const double share = most > 0 ? value / most : 2;
         return {share, share > 1 + 1e-9, plate_.governs == which};
@@ -66,9 +62,10 @@ class Plate {
         const QString found =
             tr("The cheapest of the shop’s boards, stiffeners and closures that keeps every "
                "limit and can be closed in time.");
-        put("board", tr("board"), language::goods_name(design_.board.name),
-            {answer_.job.mold.board ? fixed : found, {}, {}, {}});
-        put("box", tr("walls and base"), language::goods_name(design_.box_board.name),
+        figures_.put("board", tr("board"), language::goods_name(design_.board.name),
+                     {answer_.job.mold.board ? fixed : found, {}, {}, {}});
+        figures_.put(
+            "box", tr("walls and base"), language::goods_name(design_.box_board.name),
             {answer_.job.mold.box_board
                  ? fixed
                  : tr("The cheapest board that is thick enough for a screw in its edge and bows little "
@@ -81,7 +78,8 @@ class Plate {
             pieces = (design_.glued ? tr("%1, glued on") : tr("%1, loose"))
                          .arg(pieces_of(design_.stiffeners.size(), design_.stiffener->name));
         }
-        put("stiffeners", tr("stiffeners"), pieces,
+        figures_.put(
+            "stiffeners", tr("stiffeners"), pieces,
             {answer_.job.mold.stiffeners ? fixed : found,
              {},
              {},
@@ -90,14 +88,16 @@ class Plate {
                                         [](const mold::ClosureAt& at) { return at.stiffener_end; });
         const bool other = ends > 0 && !(design_.end_closure == design_.closure);
         const auto around = static_cast<std::ptrdiff_t>(design_.closures.size()) - (other ? ends : 0);
-        put("closures", tr("closures"), pieces_of(around, design_.closure.name),
+        figures_.put(
+            "closures", tr("closures"), pieces_of(around, design_.closure.name),
             {answer_.job.mold.closure ? fixed : found,
              {},
              tr("Even pitch along each wall, the first 30 mm from a corner or more: common practice."),
              tr("The numbers on the sheet are the order in which they are tightened: the middles of the "
                 "sides, corners, halves, always opposite pairs. Loosen them in reverse.")});
         if (other)
-            put("end_closures", tr("at stiffeners’ ends"), pieces_of(ends, design_.end_closure.name),
+            figures_.put(
+                "end_closures", tr("at stiffeners’ ends"), pieces_of(ends, design_.end_closure.name),
                 {tr("A closure of its own at each end of a stiffener takes the most: the worst pull falls by "
                     "a "
                     "good third."),
@@ -110,14 +110,16 @@ class Plate {
         const QString model = tr("A plate that bends and shears (Mindlin), in finite elements; closures are "
                                  "springs, walls and fillers only push. Checked against printed tables and "
                                  "series.");
-        put("bow", tr("bow"), of(small(plate_.bow_mm), small(mold::bow_limit_mm)),
+        figures_.put(
+            "bow", tr("bow"), of(small(plate_.bow_mm), small(mold::bow_limit_mm)),
             {tr("The greatest lift over the opening at the pressure when closed: it is the back of the "
                 "insert, which nobody sees."),
              {},
              model,
              tr("The limit is our guess.")},
             limit(mold::Limit::bow, plate_.bow_mm, mold::bow_limit_mm));
-        put("gap", tr("gap under it"), of(small(plate_.gap_mm), small(plate_.gap_limit_mm)),
+        figures_.put(
+            "gap", tr("gap under it"), of(small(plate_.gap_mm), small(plate_.gap_limit_mm)),
             {tr("The greatest lift along the opening’s edge at the pressure when closed, with closures half "
                 "as stiff: foam that gets in there is trimmed off as flash."),
              {},
@@ -126,7 +128,8 @@ class Plate {
             limit(mold::Limit::gap, plate_.gap_mm, plate_.gap_limit_mm));
         double wall = 0;
         for (const auto& one : plate_.walls) wall = std::max(wall, one.bow_mm);
-        put("walls", tr("bow of box walls"), of(small(wall), small(mold::wall_bow_limit_mm)),
+        figures_.put(
+            "walls", tr("bow of box walls"), of(small(wall), small(mold::wall_bow_limit_mm)),
             {tr("The longest box wall as a plate held at its four edges, at the pressure when closed."),
              {},
              tr("Plate tables for an even load."),
@@ -181,12 +184,12 @@ class Plate {
               most.unit, Input::shop, tr("of the board or piece in the shop’s list")},
              rule("factor", tr("margin"), mold::stress_factor, {}, tr("common practice"))},
             most};
-        put(id, label, of(stress(mpa).text(), most.text()),
-            {tr("The greatest at the pressure to build for, off the heads of the closures."),
-             {line},
-             tr("6 × moment / thickness² in a board, moment / section modulus in a stiffener."),
-             {}},
-            limit(which, mpa, allowed));
+        figures_.put(id, label, of(stress(mpa).text(), most.text()),
+                     {tr("The greatest at the pressure to build for, off the heads of the closures."),
+                      {line},
+                      tr("6 × moment / thickness² in a board, moment / section modulus in a stiffener."),
+                      {}},
+                     limit(which, mpa, allowed));
     }
 
     void add_stresses() {
@@ -211,7 +214,8 @@ class Plate {
                           Input::shop, tr("a screw’s by its diameter, depth and the box wall’s density")},
                          rule("factor", tr("margin"), mold::capacity_factor, {}, tr("common practice"))},
                         most};
-        put("pull", tr("worst closure"), of(answer_.said_n(pull).text(), most.text()),
+        figures_.put(
+            "pull", tr("worst closure"), of(answer_.said_n(pull).text(), most.text()),
             {tr("The greatest pull at the pressure to build for, with closures twice as stiff. The plate "
                 "pries at its rim, so the worst pulls about twice what an even share would be."),
              {line},
@@ -227,7 +231,8 @@ class Plate {
         const auto& next = *plate_.runner_up;
         const QString pieces =
             next.stiffeners > 0 ? pieces_of(next.stiffeners, next.stiffener) : tr("no stiffener");
-        put("next", tr("next best"), tr("%1, %2").arg(language::goods_name(next.board), pieces),
+        figures_.put(
+            "next", tr("next best"), tr("%1, %2").arg(language::goods_name(next.board), pieces),
             {tr("With %1 closures, at a higher price. Fix it under Mold, How the molds are built, to have "
                 "it.")
                  .arg(next.closures),
@@ -236,7 +241,7 @@ class Plate {
              {}});
     }
 
-    std::vector<MoldFigure>& figures_;
+    PartFigures figures_;
     const Answer& answer_;
     const mold::PlateAnswer& plate_;
     const mold::PlateDesign& design_;

@@ -3,6 +3,7 @@
 #include "plan/say.h"
 
 #include "panes/mold_figures.h"
+#include "sheets/text.h"
 
 #include <algorithm>
 #include <map>
@@ -11,14 +12,15 @@ namespace drawercast::app::explain {
 
 namespace {
 
-QString text(const std::string& words) { return QString::fromStdString(words); }
+using sheets::text;
 
 class Vents {
     Q_DECLARE_TR_FUNCTIONS(drawercast::app::explain::Vents)
 
   public:
     Vents(std::vector<MoldFigure>& figures, const Answer& answer)
-        : figures_(figures), answer_(answer), air_(*answer.drawer.air), pockets_(air_.model->map().pockets) {}
+        : figures_(figures, MoldPart::vents, "vents"), answer_(answer), air_(*answer.drawer.air),
+          pockets_(air_.model->map().pockets) {}
 
     void add() {
         add_holes();
@@ -36,11 +38,6 @@ class Vents {
     }
 
   private:
-    void put(const QString& id, const QString& label, const QString& value, Explanation why,
-             std::optional<MoldFigure::Limit> limit = std::nullopt) {
-        figures_.push_back(
-            {{QStringLiteral("vents.") + id, label, value, std::move(why)}, MoldPart::vents, limit});
-    }
     int unvented() const {
         const auto& shares = air_.vented.shares_ml;
         return static_cast<int>(
@@ -60,7 +57,8 @@ class Vents {
         QString rule = tr("As few as leave no air pocket more than a little air, each at an air pocket; "
                           "then, where none is near, one in each corner and along the box walls.");
         if (own > 0) rule += u' ' + tr("Of them %n set by you.", nullptr, own);
-        put("holes", tr("vents"), said.isEmpty() ? tr("none") : said.join(QStringLiteral(" + ")),
+        figures_.put(
+            "holes", tr("vents"), said.isEmpty() ? tr("none") : said.join(QStringLiteral(" + ")),
             {rule,
              {},
              tr("Where the air pockets are: this program’s own model. Corners and walls: common practice."),
@@ -69,7 +67,8 @@ class Vents {
 
     void add_pockets() {
         const int all = static_cast<int>(pockets_.size()), left = unvented();
-        put("pockets", tr("air pockets"), tr("%1 of %2 vented").arg(all - left).arg(all),
+        figures_.put(
+            "pockets", tr("air pockets"), tr("%1 of %2 vented").arg(all - left).arg(all),
             {tr("Places that the foam closes in from all sides before it fills them. One counts as vented "
                 "when no more than a few milliliters stay in it."),
              {},
@@ -77,7 +76,8 @@ class Vents {
                 "1972, Elliott and Janovsky 1981)."),
              tr("It needs no viscosity and no speed, and knows none.")},
             MoldFigure::Limit{all > 0 ? static_cast<double>(all - left) / all : 0, left > 0, false});
-        put("air", tr("air left in the mold"), answer_.said_ml(air_.vented.air_ml).text(),
+        figures_.put(
+            "air", tr("air left in the mold"), answer_.said_ml(air_.vented.air_ml).text(),
             {tr("What is shut in when the foam has passed every vent, at the day’s air pressure. It is "
                 "pressed "
                 "together with the foam and raises the pressure when closed."),
@@ -93,7 +93,8 @@ class Vents {
             pockets_.size() == 1
                 ? said(pockets_.front().expansion)
                 : tr("%1 to %2").arg(said(pockets_.front().expansion), said(pockets_.back().expansion));
-        put("arrival", tr("filled at a rise of"), value,
+        figures_.put(
+            "arrival", tr("filled at a rise of"), value,
             {tr("How often its liquid volume the foam has reached when the first and the last air pocket go. "
                 "The mold is full at ×%1.")
                  .arg(text(plan::fixed(air_.model->map().full_expansion, 2))),
@@ -112,7 +113,8 @@ class Vents {
                               tr("that much more is mixed; our guess")),
                          answer_.overpack(), answer_.holds(volume)},
                         most};
-        put("squeeze", tr("squeeze-out"),
+        figures_.put(
+            "squeeze", tr("squeeze-out"),
             tr("%1 of %2").arg(answer_.said_ml(squeeze.out_ml).text(), most.text()),
             {tr("Foam that leaves through the vents from full mold to half a minute after the rise, while "
                 "none "
@@ -129,7 +131,8 @@ class Vents {
 
     void add_held() {
         const auto& squeeze = air_.squeeze;
-        put("held", tr("pressure that is held"), answer_.said_kpa(squeeze.held_kpa).text(),
+        figures_.put(
+            "held", tr("pressure that is held"), answer_.said_kpa(squeeze.held_kpa).text(),
             {tr("The pressure when closed with the squeeze-out gone: %1 were the foam half as viscous, %2 "
                 "were "
                 "it twice.")
@@ -142,7 +145,7 @@ class Vents {
                             : QString()});
     }
 
-    std::vector<MoldFigure>& figures_;
+    PartFigures figures_;
     const Answer& answer_;
     const air::Answer& air_;
     const std::vector<air::AirPocket>& pockets_;

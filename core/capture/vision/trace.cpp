@@ -176,11 +176,7 @@ Expected<Traced> vision::traced_objects(const FlatPicture& flat, const Tracing& 
         return problem("capture-too-high", phrase("the objects are nearly as high as the camera was"),
                        phrase("Go farther away"));
     const cv::Mat bgr(flat.height_px, flat.width_px, CV_8UC3, const_cast<std::uint8_t*>(flat.bgr.data()));
-    try {
-        return traced(bgr, flat, tracing, brush);
-    } catch (const cv::Exception&) {
-        return problem("capture-failed", phrase("the picture can't be measured"), phrase("Take another one"));
-    }
+    return traced(bgr, flat, tracing, brush);
 }
 
 } // namespace drawercast::capture

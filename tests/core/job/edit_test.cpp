@@ -98,6 +98,13 @@ TEST(Edit, a_new_drawer_is_not_taken_for_one_that_was_cast) {
     EXPECT_EQ(free_drawer_id(job), "d2");
 }
 
+TEST(Edit, what_is_locked_or_not_there_is_left_out) {
+    const Job job = locked(two_pockets(), {"i1#1"}, true);
+    EXPECT_EQ(unlocked(job, {"i1#2", "i1#1", "i1#9"}), Subjects{"i1#2"});
+    EXPECT_EQ(unlocked(two_pockets(), {"i1#2", "i1#1"}), (Subjects{"i1#2", "i1#1"})) << "as they were chosen";
+    EXPECT_TRUE(unlocked(job, {}).empty());
+}
+
 TEST(Edit, turning_a_group_keeps_distances) {
     const Job job = turned(two_pockets(), {"i1#1", "i1#2"}, 37, {150, 100});
     const auto a = find_pocket(job, "i1#1").pocket->pose.at;

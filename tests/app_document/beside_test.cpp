@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "document/beside.h"
+
+#include <QCoreApplication>
+#include <QObject>
+#include <QThread>
+#include <QThreadPool>
+#include <gtest/gtest.h>
+
+#include <stdexcept>
+
+namespace drawercast::app {
+namespace {
+
+TEST(Beside, WorkIsDoneOnAnotherThread) {
+    QObject owner;
+    QThreadPool pool;
+    QThread* by = nullptr;
+    work_beside_window(pool, owner, [&by] { by = QThread::currentThread(); });
+    pool.waitForDone();
+    EXPECT_NE(by, nullptr);
+    EXPECT_NE(by, owner.thread());
+}
+
+TEST(Beside, AFaultOfTheWorkIsThrownOnTheOwnersThread) {
+    QObject owner;
+    QThreadPool pool;
+    work_beside_window(pool, owner, [] { throw std::logic_error("a fault"); });
+    pool.waitForDone();
+    EXPECT_THROW(QCoreApplication::sendPostedEvents(&owner), std::logic_error);
+    EXPECT_NO_THROW(QCoreApplication::sendPostedEvents(&owner)) << "once";
+}
+
+TEST(Beside, AFaultOfWhatIsGoneIsNotThrown) {
+    {
+        QObject owner;
+        QThreadPool pool;
+        work_beside_window(pool, owner, [] { throw std::logic_error("a fault"); });
+        pool.waitForDone();
+    }
+    EXPECT_NO_THROW(QCoreApplication::sendPostedEvents());
+}
+
+} // namespace
+} // namespace drawercast::app
