@@ -77,7 +77,7 @@ std::vector<Stiffening> stiffenings_to_try(const PlateIn& in) {
 
 std::vector<double> spacings_to_try(const PlateIn& in, const Stiffening& stiffening) {
     if (in.spacing_mm) return {*in.spacing_mm};
-    if (stiffening.count == 0) return {bare_spacings_mm.begin(), bare_spacings_mm.end()};
+    if (stiffening.count == 0 && !in.is_base) return {bare_spacings_mm.begin(), bare_spacings_mm.end()};
     return {stiffened_spacings_mm.begin(), stiffened_spacings_mm.end()};
 }
 
