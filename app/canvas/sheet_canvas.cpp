@@ -26,7 +26,7 @@ SheetCanvas::SheetCanvas(Document& document, Selection& selection, const Prefere
     : QWidget(parent), document_(document), selection_(selection), preferences_(preferences),
       theme_(theme::light_theme()), contents_(document, selection), arrange_(*this), vents_(*this),
       turn_([this] {
-          if (contents_.spec().turned) refit();
+          if (contents_.spec().tool == SheetTool::turn) refit();
           emit look_changed();
       }),
       ruler_(*this), drop_(*this) {
@@ -121,7 +121,7 @@ std::optional<shape::Vec> SheetCanvas::chosen_vent() const { return selection_.v
 void SheetCanvas::choose_vent(std::optional<shape::Vec> at) { selection_.choose_vent(at); }
 
 std::optional<std::size_t> SheetCanvas::vent_chosen() const {
-    return contents_.spec().vents ? vents_.chosen() : std::nullopt;
+    return contents_.spec().tool == SheetTool::vents ? vents_.chosen() : std::nullopt;
 }
 
 bool SheetCanvas::snapping() const { return preferences_.snapping(); }
@@ -182,7 +182,7 @@ void SheetCanvas::refit() {
 void SheetCanvas::fit() {
     fitted_ = true;
     constexpr int lettered_again = 3;
-    const bool lettered = contents_.spec().turned;
+    const bool lettered = contents_.spec().tool == SheetTool::turn;
     if (lettered) view_ = ViewMap(); // whatever was in view before, the same picture comes of it
     for (int round = 0; lettered && round < lettered_again; ++round)
         view_ = fitted_to(contents_.drawn(sheet_look()).value_or(Drawn()));

@@ -50,7 +50,9 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     const buildup::Look& look() const { return turn_.look(); }
     void set_look(const buildup::Look& look) { turn_.set_look(look); }
 
-    bool arranging() const { return contents_.spec().arranged; } ///< the drawer plan is shown
+    bool arranging() const {
+        return contents_.spec().tool == SheetTool::arrange;
+    }                            ///< the drawer plan is shown
     void set_measuring(bool on); ///< distances are taken instead of pockets moved
     bool measuring() const { return measuring_; }
     const std::optional<Measured>& measured_distance() const { return ruler_.measured(); }

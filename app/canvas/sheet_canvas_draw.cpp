@@ -60,7 +60,7 @@ sheets::Inks SheetCanvas::still_ink(sheets::Taken& taken) {
         if (mark.layer == sheets::Layer::still && !moves(mark.subject)) still.ink(mark);
     append(inks, still.take());
     taken = still.taken();
-    if (contents_.spec().vents)
+    if (contents_.spec().tool == SheetTool::vents)
         if (const auto now = air()) append(inks, vent_lock_ink(*now, view_, theme_));
     if (plan != nullptr && drawer() != nullptr) append(inks, plan_ink(*plan, *drawer()));
     return inks;

@@ -52,9 +52,9 @@ std::optional<shape::Vec> way_of(int key) {
 
 CanvasTool& SheetCanvas::sheet_tool() {
     const auto& spec = contents_.spec();
-    if (spec.arranged) return arrange_;
-    if (spec.vents) return vents_;
-    if (spec.turned) return turn_;
+    if (spec.tool == SheetTool::arrange) return arrange_;
+    if (spec.tool == SheetTool::vents) return vents_;
+    if (spec.tool == SheetTool::turn) return turn_;
     return look_on_;
 }
 

@@ -46,11 +46,12 @@ void SheetContents::forget() {
 
 bool SheetContents::keeps(const Look& look) const {
     if (!kept_ || kept_->sheet != sheet_) return false;
-    return !spec().turned || (kept_->look.px_per_mm == look.px_per_mm && kept_->look.mold == look.mold);
+    return spec().tool != SheetTool::turn ||
+           (kept_->look.px_per_mm == look.px_per_mm && kept_->look.mold == look.mold);
 }
 
 std::optional<Drawn> SheetContents::drawn(const Look& look) const {
-    if (spec().arranged) return draw(document_.shown(), document_.plan(), look);
+    if (spec().tool == SheetTool::arrange) return draw(document_.shown(), document_.plan(), look);
     if (keeps(look)) return kept_->drawn;
     const auto& built = document_.last_built();
     Kept kept{sheet_, look, {}};
@@ -69,7 +70,7 @@ std::optional<Drawn> SheetContents::draw(const job::Job& job, const plan::Plan& 
     const auto* at = plan::find_drawer(plan, selection_.drawer());
     if (drawer == nullptr || at == nullptr) return std::nullopt;
     plan::DrawerPlan of_drawer = *at;
-    if (spec().vents && of_drawer.air)
+    if (spec().tool == SheetTool::vents && of_drawer.air)
         if (auto now = air()) of_drawer.air = std::move(now);
     const SheetIn in{
         job,

@@ -21,6 +21,14 @@ namespace drawercast::app {
 
 enum class SheetId { drawer_plan, pattern_board, pressure_plate, air_map, box_and_cuts, build_up, run_sheet };
 
+/// What the hand does on a sheet.
+enum class SheetTool {
+    none,
+    arrange, ///< pockets are placed on it
+    vents,   ///< vents are
+    turn,    ///< it is a picture that can be turned and taken apart
+};
+
 /// From where a sheet is seen.
 enum class Seen { drawer, mold, bench, put_together, days };
 
@@ -55,10 +63,8 @@ struct SheetSpec {
     const char* name;       ///< in the context "Sheets", as all words below
     const char* short_name; ///< where tabs have little room
     Seen seen;
-    bool arranged; ///< pockets are placed on it
-    bool vents;    ///< and vents
-    bool turned;   ///< it is a picture that can be turned and taken apart
-    bool slow;     ///< drawn from the answer that takes seconds: of an older job while that is worked out
+    SheetTool tool;
+    bool slow; ///< drawn from the answer that takes seconds: of an older job while that is worked out
     const char* tip;
     const char* missing; ///< said where there is nothing to draw
     std::optional<Drawn> (*draw)(const SheetIn&);

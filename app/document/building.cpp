@@ -36,15 +36,6 @@ void Building::ask(const job::Job& job, const plan::Plan& quick) {
     if (!was_busy) emit busy_changed();
 }
 
-void Building::forget() {
-    if (!busy()) return;
-    *stop_ = true;
-    ++number_;
-    soon_.stop();
-    asked_.reset();
-    emit busy_changed();
-}
-
 void Building::begin() {
     soon_.stop();
     stop_ = std::make_shared<std::atomic_bool>(false);

@@ -23,7 +23,6 @@ class Building final : public QObject {
 
     /// Begins soon: an edit that follows at once costs nothing. `quick`: the planner's answer for `job`.
     void ask(const job::Job& job, const plan::Plan& quick);
-    void forget(); ///< nobody waits for an answer any more
     bool busy() const { return asked_.has_value(); }
     void wait(); ///< until what was asked is told; for tests
 

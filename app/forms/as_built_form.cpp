@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "forms/as_built_form.h"
 
-#include "job/write.h"
 #include "plan/as_built.h"
 #include "plan/say.h"
 #include "plan/stock_stage.h"
@@ -243,9 +242,7 @@ FieldProblems AsBuiltForm::show_problems() {
                                               .arg(label_of(block))});
         auto job = job_;
         job.as_built = {*built};
-        if (const auto checked = job::checked_text(job); !checked)
-            for (auto& problem : field_problems(checked.error(), "/as_built/0"))
-                all.push_back(std::move(problem));
+        for (auto& problem : problems_of(job, "/as_built/0")) all.push_back(std::move(problem));
     }
     FieldProblems shown;
     for (auto& left : rows_->show(all, shown)) shown.push_back(std::move(left));

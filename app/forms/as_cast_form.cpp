@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "forms/as_cast_form.h"
 
-#include "job/write.h"
 #include "plan/pour_steps.h"
 #include "plan/say.h"
 
@@ -136,13 +135,7 @@ void AsCastForm::add_page(const job::Cast& cast, int origin) {
 
 void AsCastForm::add_another() { add_page(plan::blank_cast(job_, drawer_, day_.toStdString()), -1); }
 
-std::vector<AsCastForm::Page> AsCastForm::pages() const {
-    std::vector<Page> there;
-    for (QWidget* widget : tabs_->pages())
-        for (const Page& page : all_pages_)
-            if (page.widget == widget) there.push_back(page);
-    return there;
-}
+std::vector<AsCastForm::Page> AsCastForm::pages() const { return tabs_->those_there(all_pages_); }
 
 /// The casts of other drawers stay where they are in the list.
 std::optional<job::Job> AsCastForm::typed() const {
@@ -194,8 +187,7 @@ FieldProblems AsCastForm::show_problems() {
             job.drawers = job_.drawers;
             job.objects = job_.objects;
             job.casts = {*cast};
-            if (const auto checked = job::checked_text(job); !checked)
-                mine = field_problems(checked.error(), "/casts/0");
+            mine = problems_of(job, "/casts/0");
         }
         const std::size_t before = shown.size();
         for (auto& left : page.widget->show(mine, shown)) shown.push_back(std::move(left));

@@ -3,7 +3,6 @@
 
 #include "casting/cups.h"
 #include "casting/profile.h"
-#include "job/write.h"
 #include "plan/cup_effect.h"
 #include "plan/foam_in_mold.h"
 #include "plan/say.h"
@@ -51,8 +50,7 @@ job::Cup by_the_label(const job::Job& job) {
 FieldProblems reader_problems(const job::Cup& cup) {
     job::Job job;
     job.foam.edit([&](job::Foam& foam) { foam.cup = cup; });
-    const auto checked = job::checked_text(job);
-    return checked ? FieldProblems{} : field_problems(checked.error(), "/foam");
+    return problems_of(job, "/foam");
 }
 
 } // namespace
@@ -122,13 +120,7 @@ void CupForm::add_page(const job::Cup& cup) {
     all_pages_.push_back(std::move(page));
 }
 
-std::vector<CupForm::Page> CupForm::pages() const {
-    std::vector<Page> there;
-    for (QWidget* widget : tabs_->pages())
-        for (const Page& page : all_pages_)
-            if (page.widget == widget) there.push_back(page);
-    return there;
-}
+std::vector<CupForm::Page> CupForm::pages() const { return tabs_->those_there(all_pages_); }
 
 std::optional<job::Foam> CupForm::typed() const {
     job::Foam foam = *job_.foam;

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "forms/drawer_form.h"
 
-#include "job/write.h"
 #include "layout/pocket.h"
 
 #include "forms/drawer_picture.h"
@@ -36,8 +35,7 @@ FieldProblems reader_problems(job::Drawer drawer) {
     drawer.pockets.clear();
     job::Job job;
     job.drawers.emplace_back(std::move(drawer));
-    const auto text = job::checked_text(job);
-    return text ? FieldProblems{} : field_problems(text.error(), "/drawers/0");
+    return problems_of(job, "/drawers/0");
 }
 
 job::Obstruction new_obstruction() { return {shape::Rectangle{30, 20, 0}, {{15, 10}, 0}, {}}; }

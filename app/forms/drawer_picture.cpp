@@ -51,10 +51,6 @@ void DrawerPicture::set_drawer(const job::Drawer& drawer) {
     update();
 }
 
-QString DrawerPicture::length(double mm) const {
-    return QString::fromStdString(length_digits(mm, context_.length_unit(), context_.mark));
-}
-
 void DrawerPicture::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     const auto& theme = theme::theme_of(this);
@@ -87,8 +83,9 @@ void DrawerPicture::paintEvent(QPaintEvent*) {
             paint_hatched(painter, map.map(path_of(shape::placed(*outline, obstruction.pose))), theme);
 
     const QRectF drawn(x, y, box.width() * scale, box.height() * scale);
-    paint_dimension(painter, drawn.bottomLeft(), drawn.bottomRight(), 14, length(box.width()), theme);
-    paint_dimension(painter, drawn.topRight(), drawn.bottomRight(), 14, length(box.height()), theme);
+    paint_dimension(painter, drawn.bottomLeft(), drawn.bottomRight(), 14, context_.length(box.width()),
+                    theme);
+    paint_dimension(painter, drawn.topRight(), drawn.bottomRight(), 14, context_.length(box.height()), theme);
     painter.setPen(theme.ink3);
     painter.setFont(theme::font_of(theme::Face::drafting, 13));
     painter.drawText(QRectF(drawn.left(), drawn.bottom() + 26, drawn.width(), 20), Qt::AlignCenter,

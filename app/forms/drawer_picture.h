@@ -24,8 +24,6 @@ class DrawerPicture final : public QWidget {
     void paintEvent(QPaintEvent* event) override;
 
   private:
-    QString length(double mm) const;
-
     FormContext context_;
     job::Drawer drawer_;
 };

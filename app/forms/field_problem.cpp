@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "forms/field_problem.h"
 
+#include "job/write.h"
+
 #include "forms/problem_words.h"
 
 namespace drawercast::app {
@@ -9,9 +11,11 @@ bool is_below(std::string_view path, std::string_view of) {
     return path.substr(0, of.size()) == of && (path.size() == of.size() || path[of.size()] == '/');
 }
 
-FieldProblems field_problems(const Problems& problems, std::string_view base) {
+FieldProblems problems_of(const job::Job& job, std::string_view base) {
+    const auto text = job::checked_text(job);
     FieldProblems found;
-    for (const Problem& problem : problems) {
+    if (text) return found;
+    for (const Problem& problem : text.error()) {
         const std::string& path = problem.where.name;
         found.push_back(
             {is_below(path, base) ? path.substr(base.size()) : std::string(), problem_words(problem)});

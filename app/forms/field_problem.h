@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "base/problem.h"
+#include "job/job.h"
 
 #include <QString>
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 class QWidget;
@@ -21,9 +22,9 @@ struct FieldProblem {
 };
 using FieldProblems = std::vector<FieldProblem>;
 
-/// What the job reader has against a value that stands at `base` in a job: paths are taken from there on,
+/// What the job reader has against a value that stands at `base` in `job`: paths are taken from there on,
 /// line and column left out.
-FieldProblems field_problems(const Problems& problems, std::string_view base);
+FieldProblems problems_of(const job::Job& job, std::string_view base);
 
 /// Those at or below `path`, with their paths from there on; taken out of `problems`.
 FieldProblems taken_below(FieldProblems& problems, std::string_view path);

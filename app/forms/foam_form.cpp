@@ -3,7 +3,6 @@
 
 #include "casting/profile.h"
 #include "job/catalog.h"
-#include "job/write.h"
 #include "plan/say.h"
 
 #include "forms/foam_pages.h"
@@ -201,8 +200,7 @@ std::optional<job::Foam> FoamForm::value() const { return problems().empty() ? t
 FieldProblems FoamForm::reader_problems(const job::Foam& foam) const {
     job::Job job;
     job.foam = foam;
-    const auto text = job::checked_text(job);
-    FieldProblems problems = text ? FieldProblems{} : field_problems(text.error(), "/foam");
+    FieldProblems problems = problems_of(job, "/foam");
     const auto today = casting::profile_of({foam, shop_.temperature_c, shop_.altitude_m});
     if (!today) problems.push_back({"/cup", problem_words(today.error()), tr("Test cup"), use_cup_});
     return problems;

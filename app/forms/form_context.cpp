@@ -11,6 +11,10 @@ namespace drawercast::app {
 
 LengthUnit FormContext::length_unit() const { return plan::length_unit(units); }
 
+QString FormContext::length(double mm) const {
+    return QString::fromStdString(length_digits(mm, length_unit(), mark));
+}
+
 FormContext form_context(const job::Job& job, std::string_view drawer) {
     FormContext context;
     context.units = job.display_units;

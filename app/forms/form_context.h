@@ -4,6 +4,8 @@
 #include "base/length.h"
 #include "job/job.h"
 
+#include <QString>
+
 namespace drawercast::app {
 
 class DrawingAsking;
@@ -21,6 +23,7 @@ struct FormContext {
 
     bool metric() const { return units == job::DisplayUnits::mm; }
     LengthUnit length_unit() const;
+    QString length(double mm) const; ///< as a field shows it, without its unit
 };
 
 /// The context of a job; the drawer of that id gives the insert's thickness, else the first one. The decimal

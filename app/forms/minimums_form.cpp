@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "forms/minimums_form.h"
 
-#include "job/write.h"
 #include "layout/minimums.h"
 
 #include "forms/length_edit.h"
@@ -16,8 +15,7 @@ namespace {
 FieldProblems reader_problems(const job::Minimums& minimums) {
     job::Job job;
     job.minimums = minimums;
-    const auto text = job::checked_text(job);
-    return text ? FieldProblems{} : field_problems(text.error(), "/minimums");
+    return problems_of(job, "/minimums");
 }
 
 } // namespace

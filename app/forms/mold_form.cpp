@@ -2,7 +2,6 @@
 #include "forms/mold_form.h"
 
 #include "job/catalog.h"
-#include "job/write.h"
 
 #include "forms/length_edit.h"
 #include "language/goods.h"
@@ -20,8 +19,7 @@ FieldProblems reader_problems(const job::Mold& mold, const job::Shop& shop) {
     job::Job job;
     job.mold = mold;
     job.shop = shop; // what is fixed is one of the shop's
-    const auto text = job::checked_text(job);
-    return text ? FieldProblems{} : field_problems(text.error(), "/mold");
+    return problems_of(job, "/mold");
 }
 
 template <class Items>

@@ -3,7 +3,6 @@
 
 #include "job/catalog.h"
 #include "job/edit.h"
-#include "job/write.h"
 
 #include "forms/field_rows.h"
 #include "forms/length_edit.h"
@@ -30,8 +29,7 @@ FieldProblems reader_problems(const job::Notch& notch) {
     const std::string drawer = job.drawers.front()->id;
     job = job::placed(std::move(job), drawer, object.id, {}, &made);
     job = job::with_notch(std::move(job), made, notch);
-    const auto text = job::checked_text(job);
-    return text ? FieldProblems{} : field_problems(text.error(), "/drawers/0/pockets/0/notches/0");
+    return problems_of(job, "/drawers/0/pockets/0/notches/0");
 }
 
 } // namespace

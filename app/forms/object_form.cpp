@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "forms/object_form.h"
 
-#include "job/write.h"
 #include "layout/pocket.h"
 
 #include "forms/field_rows.h"
@@ -32,8 +31,7 @@ FieldProblems reader_problems(job::Object object) {
     if (object.id.empty()) object.id = "i1";
     job::Job job;
     job.objects.emplace_back(std::move(object));
-    const auto text = job::checked_text(job);
-    return text ? FieldProblems{} : field_problems(text.error(), "/objects/0");
+    return problems_of(job, "/objects/0");
 }
 
 } // namespace

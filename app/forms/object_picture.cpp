@@ -51,14 +51,11 @@ ObjectPicture::ObjectPicture(const FormContext& context, QWidget* parent)
 void ObjectPicture::set_object(const job::Object& object) {
     views_ = object_views(object, context_.insert_mm);
     if (!views_.box.empty())
-        setAccessibleDescription(tr("From above %1 × %2; from the side %3 deep, %4 proud")
-                                     .arg(length(views_.box.width()), length(views_.box.height()),
-                                          length(views_.greatest_depth_mm), length(views_.proud_mm())));
+        setAccessibleDescription(
+            tr("From above %1 × %2; from the side %3 deep, %4 proud")
+                .arg(context_.length(views_.box.width()), context_.length(views_.box.height()),
+                     context_.length(views_.greatest_depth_mm), context_.length(views_.proud_mm())));
     update();
-}
-
-QString ObjectPicture::length(double mm) const {
-    return QString::fromStdString(length_digits(mm, context_.length_unit(), context_.mark));
 }
 
 /// The scale at which both views and their dimensions find room, one over the other.
@@ -95,9 +92,9 @@ void ObjectPicture::paint_above(QPainter& painter, const Layout& at) const {
     }
     painter.setBrush(Qt::NoBrush);
     paint_dimension(painter, at.above.bottomLeft(), at.above.bottomRight(), dimension_px / 2,
-                    length(views_.box.width()), theme);
+                    context_.length(views_.box.width()), theme);
     paint_dimension(painter, at.above.topRight(), at.above.bottomRight(), dimension_px / 2,
-                    length(views_.box.height()), theme);
+                    context_.length(views_.box.height()), theme);
 }
 
 void ObjectPicture::paint_side(QPainter& painter, const Layout& at) const {
@@ -131,14 +128,14 @@ void ObjectPicture::paint_side(QPainter& painter, const Layout& at) const {
     }
     const double x = at.side.right();
     const double bottom = at.face_y + views_.greatest_depth_mm * at.scale;
-    paint_dimension(painter, {x, at.face_y}, {x, bottom}, dimension_px / 2, length(views_.greatest_depth_mm),
-                    theme);
+    paint_dimension(painter, {x, at.face_y}, {x, bottom}, dimension_px / 2,
+                    context_.length(views_.greatest_depth_mm), theme);
     if (views_.height_mm > 0 && std::abs(views_.proud_mm()) > 0.05) {
         const double top = at.face_y - views_.proud_mm() * at.scale;
         paint_dimension(painter, {at.left_x + views_.box.width() * at.scale, top},
                         {at.left_x + views_.box.width() * at.scale, at.face_y},
                         x + dimension_px * 2.2 - (at.left_x + views_.box.width() * at.scale),
-                        length(views_.proud_mm()), theme);
+                        context_.length(views_.proud_mm()), theme);
     }
 }
 
@@ -162,7 +159,7 @@ void ObjectPicture::paintEvent(QPaintEvent*) {
                      Qt::AlignLeft | Qt::AlignVCenter, tr("From above"));
     painter.drawText(QRectF(margin_px, at.side.top() - caption_px - 4, width() - 2 * margin_px, caption_px),
                      Qt::AlignLeft | Qt::AlignVCenter,
-                     tr("From the front, in an insert of %1").arg(length(context_.insert_mm)));
+                     tr("From the front, in an insert of %1").arg(context_.length(context_.insert_mm)));
 }
 
 } // namespace drawercast::app

@@ -28,7 +28,6 @@ class ObjectPicture final : public QWidget {
     Layout layout() const;
     void paint_above(QPainter& painter, const Layout& at) const;
     void paint_side(QPainter& painter, const Layout& at) const;
-    QString length(double mm) const;
 
     FormContext context_;
     ObjectViews views_;

@@ -5,6 +5,8 @@
 #include <QString>
 #include <QWidget>
 
+#include <vector>
+
 class QHBoxLayout;
 class QStackedWidget;
 class QTabBar;
@@ -27,6 +29,15 @@ class PartTabs final : public QWidget {
 
     void add_page(QWidget* page); ///< at the end, without a signal
     QList<QWidget*> pages() const;
+    /// Those of `all` whose `widget` is still a page, in the order of the tabs.
+    template <class Page>
+    std::vector<Page> those_there(const std::vector<Page>& all) const {
+        std::vector<Page> there;
+        for (const QWidget* widget : pages())
+            for (const Page& page : all)
+                if (page.widget == widget) there.push_back(page);
+        return there;
+    }
     void show_page(QWidget* page);
     void take_page(QWidget* page);             ///< away, unless it is one of the least
     void set_to_mend(int index, bool to_mend); ///< marks the tab

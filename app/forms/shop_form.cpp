@@ -2,7 +2,6 @@
 #include "forms/shop_form.h"
 
 #include "base/units.h"
-#include "job/write.h"
 
 #include "forms/length_edit.h"
 #include "forms/stock_pages.h"
@@ -21,8 +20,7 @@ using job::Shop;
 FieldProblems reader_problems(const Shop& shop) {
     job::Job job;
     job.shop = shop;
-    const auto text = job::checked_text(job);
-    return text ? FieldProblems{} : field_problems(text.error(), "/shop");
+    return problems_of(job, "/shop");
 }
 
 QWidget* column_of(QWidget* rows) {

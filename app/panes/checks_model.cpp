@@ -103,12 +103,6 @@ int ChecksModel::count(layout::Severity severity) const {
     }));
 }
 
-int ChecksModel::count_left() const {
-    return static_cast<int>(std::count_if(rows().begin(), rows().end(), [](const CheckRow& row) {
-        return row.check && row.check->left_as_is;
-    }));
-}
-
 bool ChecksModel::is_job_check(const QModelIndex& index) const {
     return check(index) != nullptr && row_at(index)->of_job;
 }

@@ -50,7 +50,6 @@ class ChecksModel : public RowList<CheckRow> {
     int row_of(const layout::Check& check) const;
     /// How many of each severity are not left as is.
     int count(layout::Severity severity) const;
-    int count_left() const;                            ///< as is
     bool is_job_check(const QModelIndex& index) const; ///< of the job as a whole, not of the drawer
 
     void refresh();

@@ -8,7 +8,6 @@
 #include "language/goods.h"
 #include "panes/dose_gauge.h"
 #include "panes/explain/deciding.h"
-#include "panes/explain_sheet.h"
 #include "panes/figure_button.h"
 #include "panes/head.h"
 
@@ -47,10 +46,10 @@ FoamPane::FoamPane(Document& document, const Selection& selection, QWidget* pare
     });
     connect(&document, &Document::shown_changed, this, &FoamPane::refresh_soon);
     connect(&selection, &Selection::changed, this, &FoamPane::refresh);
+    connect(&explain_, &ExplainHost::action_wanted, this, &FoamPane::action_wanted);
+    connect(&explain_, &ExplainHost::guide_wanted, this, &FoamPane::guide_wanted);
     refresh();
 }
-
-FoamPane::~FoamPane() { delete sheet_; }
 
 void FoamPane::lay_out() {
     none_->setWordWrap(true);
@@ -165,7 +164,7 @@ void FoamPane::refresh() {
         show_rows();
         refresh_gauges();
     }
-    if (sheet_) sheet_->refresh(figures_);
+    explain_.refresh(figures_);
 }
 
 void FoamPane::show_rows() {
@@ -195,26 +194,8 @@ void FoamPane::refresh_gauges() {
 
 // ---- explanations ----
 
-ExplainSheet& FoamPane::sheet() {
-    if (!sheet_) {
-        sheet_ = new ExplainSheet(this);
-        connect(sheet_, &ExplainSheet::changed, this, [this] {
-            for (const auto& [id, button] : buttons_) button->set_open(id == sheet_->shown());
-        });
-        connect(sheet_, &ExplainSheet::action_wanted, this, &FoamPane::action_wanted);
-        connect(sheet_, &ExplainSheet::guide_wanted, this, &FoamPane::guide_wanted);
-    }
-    return *sheet_;
-}
-
-void FoamPane::explain(const QString& id) {
-    if (explained() == id)
-        sheet().leave();
-    else
-        sheet().open(id, figures_);
-}
-
-QString FoamPane::explained() const { return sheet_ ? sheet_->shown() : QString(); }
-QString FoamPane::explanation() const { return sheet_ ? sheet_->text() : QString(); }
+void FoamPane::explain(const QString& id) { explain_.explain(id, figures_); }
+QString FoamPane::explained() const { return explain_.explained(); }
+QString FoamPane::explanation() const { return explain_.explanation(); }
 
 } // namespace drawercast::app

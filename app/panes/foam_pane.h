@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "panes/explain_host.h"
 #include "panes/foam_figures.h"
 
-#include <QPointer>
 #include <QWidget>
 
 #include <map>
@@ -18,7 +18,6 @@ namespace drawercast::app {
 
 class Document;
 class DoseGauge;
-class ExplainSheet;
 class FigureButton;
 class Head;
 class Selection;
@@ -30,7 +29,6 @@ class FoamPane final : public QWidget {
     Q_OBJECT
   public:
     FoamPane(Document& document, const Selection& selection, QWidget* parent = nullptr);
-    ~FoamPane() override;
 
     const std::vector<FoamFigure>& figures() const { return figures_; }
     DoseGauge& dose_gauge() { return *gauge_; }
@@ -51,7 +49,6 @@ class FoamPane final : public QWidget {
     void refresh_gauges();
     void show_rows();
     void set_overpack(std::optional<double> overpack);
-    ExplainSheet& sheet();
 
     Document& document_;
     const Selection& selection_;
@@ -67,7 +64,7 @@ class FoamPane final : public QWidget {
     QToolButton* automatic_;
     QToolButton* unit_button_;
     QTimer* later_;
-    QPointer<ExplainSheet> sheet_; ///< made when first opened: it lies over the window
+    ExplainHost explain_{*this, buttons_};
 };
 
 } // namespace drawercast::app

@@ -5,7 +5,6 @@
 
 #include "document/document.h"
 #include "document/selection.h"
-#include "panes/explain_sheet.h"
 #include "panes/figure_button.h"
 #include "panes/head.h"
 #include "panes/plot_view.h"
@@ -56,11 +55,11 @@ MoldPane::MoldPane(Document& document, const Selection& selection, QWidget* pare
     for (const MoldPart part : all_parts) add_part(part);
     connect(&document, &Document::shown_changed, this, &MoldPane::refresh);
     connect(&selection, &Selection::changed, this, &MoldPane::refresh);
+    connect(&explain_, &ExplainHost::action_wanted, this, &MoldPane::action_wanted);
+    connect(&explain_, &ExplainHost::guide_wanted, this, &MoldPane::guide_wanted);
     connect(&document.building(), &Building::busy_changed, this, &MoldPane::refresh);
     refresh();
 }
-
-MoldPane::~MoldPane() { delete sheet_; }
 
 void MoldPane::add_part(MoldPart which) {
     auto& part = parts_[number(which)];
@@ -109,7 +108,7 @@ void MoldPane::fold(MoldPart which, bool open) {
     for (const auto& one : figures_) some = some || one.part == which;
     renew_chart(which);
     part.body->setVisible(open && some);
-    if (open && sheet_) sheet_->leave();
+    if (open) explain_.leave();
 }
 
 /// Its button shows an arrow alone: the name is for those who listen, and tells what stands beside it.
@@ -186,7 +185,7 @@ void MoldPane::refresh() {
         if (!same_answer) parts_[number(part)].chart_old = true;
         renew_chart(part);
     }
-    if (sheet_) sheet_->refresh(plain());
+    explain_.refresh(plain());
 }
 
 void MoldPane::refresh_part(MoldPart which, const std::optional<explain::Answer>& answer) {
@@ -237,25 +236,7 @@ void MoldPane::resizeEvent(QResizeEvent* event) {
 
 // ---- explanations ----
 
-ExplainSheet& MoldPane::sheet() {
-    if (!sheet_) {
-        sheet_ = new ExplainSheet(this);
-        connect(sheet_, &ExplainSheet::changed, this, [this] {
-            for (const auto& [id, button] : buttons_) button->set_open(id == sheet_->shown());
-        });
-        connect(sheet_, &ExplainSheet::action_wanted, this, &MoldPane::action_wanted);
-        connect(sheet_, &ExplainSheet::guide_wanted, this, &MoldPane::guide_wanted);
-    }
-    return *sheet_;
-}
-
-void MoldPane::explain(const QString& id) {
-    if (explained() == id)
-        sheet().leave();
-    else
-        sheet().open(id, plain());
-}
-
-QString MoldPane::explained() const { return sheet_ ? sheet_->shown() : QString(); }
+void MoldPane::explain(const QString& id) { explain_.explain(id, plain()); }
+QString MoldPane::explained() const { return explain_.explained(); }
 
 } // namespace drawercast::app

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "panes/explain_host.h"
 #include "panes/mold_figures.h"
 
-#include <QPointer>
 #include <QWidget>
 
 #include <array>
@@ -17,7 +17,6 @@ namespace drawercast::app {
 
 class PlotView;
 class Document;
-class ExplainSheet;
 class FigureButton;
 class Head;
 class Selection;
@@ -29,7 +28,6 @@ class MoldPane final : public QWidget {
     Q_OBJECT
   public:
     MoldPane(Document& document, const Selection& selection, QWidget* parent = nullptr);
-    ~MoldPane() override;
 
     /// All parts open, this one first, or none.
     void open_for(std::optional<MoldPart> part);
@@ -84,7 +82,6 @@ class MoldPane final : public QWidget {
     std::vector<FoamFigure> plain() const;
     const plan::DrawerPlan* built() const;
     job::Job built_job() const; ///< in the units that are shown
-    ExplainSheet& sheet();
 
     Document& document_;
     const Selection& selection_;
@@ -94,7 +91,7 @@ class MoldPane final : public QWidget {
     std::array<Part, 3> parts_;
     std::map<QString, FigureButton*> buttons_;
     QVBoxLayout* column_;
-    QPointer<ExplainSheet> sheet_; ///< made when first opened: it lies over the window
+    ExplainHost explain_{*this, buttons_};
 };
 
 } // namespace drawercast::app

@@ -11,14 +11,14 @@ class Document;
 class Selection;
 
 /// What is left of the right pane in a narrow window: counts of the checks in their shapes, and the limits of
-/// the foam answer as upright gauges. Clicked, it opens the pane over the sheet.
+/// the foam answer as upright gauges; its accessible name says all of that in words. Clicked, it opens the
+/// pane over the sheet.
 class Rail final : public QAbstractButton {
     Q_OBJECT
   public:
     Rail(const Document& document, const Selection& selection, QWidget* parent = nullptr);
 
     QSize sizeHint() const override;
-    QString summary() const { return accessibleName(); } ///< all it shows, in words
 
   protected:
     void paintEvent(QPaintEvent* event) override;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panes/sketch.h"
 
-#include "shape/contour.h"
+#include "layout/object_pieces.h"
 
 #include "sheets/paint.h"
 #include "sheets/path.h"
@@ -20,34 +20,10 @@ struct Part {
     double depth_mm = 0;
 };
 
-void add(std::vector<Part>& parts, const shape::Given& given, const shape::Pose& pose, double depth_mm) {
-    const auto contour = shape::contour_of(given);
-    if (contour)
-        parts.push_back({sheets::painter_path(sheets::path_of(shape::placed(*contour, pose))), depth_mm});
-}
-
-void add(std::vector<Part>& parts, const job::Lying& lying, const shape::Pose& pose) {
-    double length = 0;
-    for (const auto& cylinder : lying.cylinders) length += cylinder.length_mm;
-    double x = -length / 2;
-    for (const auto& cylinder : lying.cylinders) {
-        const shape::Pose own{shape::placed({x + cylinder.length_mm / 2, 0}, pose), pose.turn_deg};
-        add(parts, shape::Rectangle{cylinder.length_mm, cylinder.diameter_mm, 0}, own,
-            lying.axis_mm + cylinder.diameter_mm / 2);
-        x += cylinder.length_mm;
-    }
-}
-
 std::vector<Part> parts_of(const job::Object& object) {
     std::vector<Part> parts;
-    for (const auto& level : object.levels) {
-        if (const auto* sunk = std::get_if<job::Sunk>(&level.form))
-            add(parts, sunk->outline, level.pose, sunk->depth_mm);
-        else if (const auto* through = std::get_if<job::Through>(&level.form))
-            add(parts, through->outline, level.pose, object.height_mm);
-        else
-            add(parts, std::get<job::Lying>(level.form), level.pose);
-    }
+    for (const auto& piece : layout::pieces_of(object, object.height_mm))
+        parts.push_back({sheets::painter_path(sheets::path_of(piece.contour)), piece.depth_mm});
     return parts;
 }
 

@@ -24,15 +24,21 @@ struct VerbKind {
     bool by_sheet = false;
     bool needs_job = true;
 };
-constexpr std::array verbs{VerbKind{"check", Verb::check},
-                           VerbKind{"figures", Verb::figures},
-                           VerbKind{"templates", Verb::templates, true, true, true},
-                           VerbKind{"summary", Verb::summary, true, true},
-                           VerbKind{"drawings", Verb::drawings, true},
-                           VerbKind{"arrange", Verb::arrange, true},
-                           VerbKind{"quote", Verb::quote, false, false, false, false},
-                           VerbKind{"measuring-sheet", Verb::measuring_sheet, true, true, false, false},
-                           VerbKind{"capture", Verb::capture, true}};
+constexpr std::array verbs{
+    VerbKind{.name = "check", .verb = Verb::check},
+    VerbKind{.name = "figures", .verb = Verb::figures},
+    VerbKind{
+        .name = "templates", .verb = Verb::templates, .writes = true, .on_paper = true, .by_sheet = true},
+    VerbKind{.name = "summary", .verb = Verb::summary, .writes = true, .on_paper = true},
+    VerbKind{.name = "drawings", .verb = Verb::drawings, .writes = true},
+    VerbKind{.name = "arrange", .verb = Verb::arrange, .writes = true},
+    VerbKind{.name = "quote", .verb = Verb::quote, .needs_job = false},
+    VerbKind{.name = "measuring-sheet",
+             .verb = Verb::measuring_sheet,
+             .writes = true,
+             .on_paper = true,
+             .needs_job = false},
+    VerbKind{.name = "capture", .verb = Verb::capture, .writes = true}};
 
 constexpr std::string_view one_drawer = "--one-drawer"; ///< the only option without a value
 

@@ -186,7 +186,7 @@ void MainWindow::connect_canvas() {
         const auto units = document_.shown().display_units;
         const auto said = [units](double value) { return language::figures(plan::say_length(value, units)); };
         coordinates_->setText(tr("x %1   y %2").arg(said(mm.x()), said(mm.y())));
-        if (spec_of(sheets_->shown()).arranged) place_acts_->set_pointer(mm);
+        if (spec_of(sheets_->shown()).tool == SheetTool::arrange) place_acts_->set_pointer(mm);
     });
     connect(&canvas, &SheetCanvas::pointer_left, this, [this] {
         coordinates_->clear();
@@ -344,7 +344,7 @@ void MainWindow::go_to(const layout::Check& check) {
         if (check.at) box.add(*check.at);
         if (check.to) box.add(*check.to);
     }
-    if (sheet.arranged) box.add(box_of(*plan, selection_.pockets()));
+    if (sheet.tool == SheetTool::arrange) box.add(box_of(*plan, selection_.pockets()));
     if (!box.empty()) sheets_->canvas().zoom_to(box.grown(around_mm));
 }
 

@@ -48,7 +48,7 @@ RightPane::RightPane(Document& document, Selection& selection, Actions& actions,
 }
 
 void RightPane::arrange_for(SheetId sheet) {
-    const bool mold_first = spec_of(sheet).vents;
+    const bool mold_first = spec_of(sheet).tool == SheetTool::vents;
     mold_->open_for(!mold_first                 ? std::nullopt
                     : sheet == SheetId::air_map ? std::optional(MoldPart::vents)
                                                 : std::optional(MoldPart::plate));

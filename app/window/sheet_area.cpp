@@ -50,7 +50,7 @@ int mends_of(const Document& document, const std::string& drawer, SheetId sheet)
     int count = 0;
     if (const auto* plan = plan::find_drawer(document.plan(), drawer))
         for (const auto& check : plan->checks) count += layout::to_mend(check) && sheet_of(check) == sheet;
-    if (spec_of(sheet).arranged) return count;
+    if (spec_of(sheet).tool == SheetTool::arrange) return count;
     for (const auto& check : document.plan().checks)
         count += layout::to_mend(check) && sheet_of(check) == sheet;
     return count;
@@ -156,7 +156,7 @@ void SheetArea::set_theme(const theme::Theme& theme) { canvas_->set_theme(theme)
 
 void SheetArea::refresh() {
     const auto& spec = spec_of(canvas_->sheet());
-    look_->setVisible(spec.turned);
+    look_->setVisible(spec.tool == SheetTool::turn);
     const bool days = spec.seen == Seen::days;
     run_->setVisible(days);
     const auto& built = document_.last_built();
@@ -214,7 +214,8 @@ void SheetArea::show_tabs() {
 
 void SheetArea::show_rulers() {
     Ruler::Shown shown{canvas_->view(), document_.shown().display_units, std::nullopt};
-    if (const auto* plan = canvas_->drawer_plan(); plan != nullptr && spec_of(canvas_->sheet()).arranged) {
+    if (const auto* plan = canvas_->drawer_plan();
+        plan != nullptr && spec_of(canvas_->sheet()).tool == SheetTool::arrange) {
         const auto box = box_of(*plan, selection_.pockets());
         if (!box.empty()) shown.extent = box;
     }
@@ -241,7 +242,8 @@ void SheetArea::show_strip() {
     shown.changed = !changed_.isEmpty();
     if (const auto* drawer = job::find_drawer(job, selection_.drawer())) {
         shown.drawer = QString::fromStdString(job::shown_name(*drawer));
-        if (spec.arranged) shown.ladder_mm = sheets::ladder_full_mm(drawer->insert_mm, job.display_units);
+        if (spec.tool == SheetTool::arrange)
+            shown.ladder_mm = sheets::ladder_full_mm(drawer->insert_mm, job.display_units);
     }
     strip_->show(shown);
 }

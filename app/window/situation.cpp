@@ -20,8 +20,8 @@ Situation situation_of(const Desk& desk, const SheetCanvas& canvas, const Checks
     const auto& job = desk.document.job();
     const auto* drawer = job::find_drawer(job, desk.selection.drawer());
     s.drawer = drawer != nullptr;
-    s.plan_sheet = spec_of(canvas.sheet()).arranged;
-    s.build_up = spec_of(canvas.sheet()).turned;
+    s.plan_sheet = spec_of(canvas.sheet()).tool == SheetTool::arrange;
+    s.build_up = spec_of(canvas.sheet()).tool == SheetTool::turn;
     s.other_drawers = job.drawers.size() > 1;
     s.object = job::find_object(job, desk.selection.object()) != nullptr;
     s.unplaced = arrange::not_placed_yet(job) > 0;
@@ -36,7 +36,7 @@ Situation situation_of(const Desk& desk, const SheetCanvas& canvas, const Checks
         s.free += found.pocket->locked ? 0 : 1;
         s.notches = !found.pocket->notches.empty();
     }
-    s.vent_sheet = spec_of(canvas.sheet()).vents && canvas.air() != nullptr;
+    s.vent_sheet = spec_of(canvas.sheet()).tool == SheetTool::vents && canvas.air() != nullptr;
     if (const auto vent = canvas.vent_chosen()) {
         s.vent = true;
         s.vent_kept = canvas.air()->vented.vents[*vent].why == air::VentFor::kept;

@@ -7,12 +7,23 @@
 #include <QThreadPool>
 #include <gtest/gtest.h>
 
+#include <memory>
 #include <stdexcept>
 
 namespace drawercast::app {
 namespace {
 
-TEST(Beside, WorkIsDoneOnAnotherThread) {
+/// Events are handed out only where there is an application.
+class Beside : public testing::Test {
+  private:
+    int count_ = 1;
+    char name_[5] = "test";
+    char* names_[2] = {name_, nullptr};
+    std::unique_ptr<QCoreApplication> own_ =
+        QCoreApplication::instance() ? nullptr : std::make_unique<QCoreApplication>(count_, names_);
+};
+
+TEST_F(Beside, WorkIsDoneOnAnotherThread) {
     QObject owner;
     QThreadPool pool;
     QThread* by = nullptr;
@@ -22,7 +33,7 @@ TEST(Beside, WorkIsDoneOnAnotherThread) {
     EXPECT_NE(by, owner.thread());
 }
 
-TEST(Beside, AFaultOfTheWorkIsThrownOnTheOwnersThread) {
+TEST_F(Beside, AFaultOfTheWorkIsThrownOnTheOwnersThread) {
     QObject owner;
     QThreadPool pool;
     work_beside_window(pool, owner, [] { throw std::logic_error("a fault"); });
@@ -31,7 +42,7 @@ TEST(Beside, AFaultOfTheWorkIsThrownOnTheOwnersThread) {
     EXPECT_NO_THROW(QCoreApplication::sendPostedEvents(&owner)) << "once";
 }
 
-TEST(Beside, AFaultOfWhatIsGoneIsNotThrown) {
+TEST_F(Beside, AFaultOfWhatIsGoneIsNotThrown) {
     {
         QObject owner;
         QThreadPool pool;

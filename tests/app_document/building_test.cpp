@@ -5,7 +5,6 @@
 #include "document/document.h"
 
 #include <QCoreApplication>
-#include <QSignalSpy>
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -49,17 +48,6 @@ TEST(Building, OnlyTheLastJobAskedAboutIsTold) {
     building.wait();
     EXPECT_FALSE(building.busy());
     EXPECT_EQ(told, std::vector<std::size_t>{2});
-}
-
-TEST(Building, WhatNobodyWaitsForIsNotTold) {
-    application();
-    Building building;
-    QSignalSpy told(&building, &Building::built);
-    building.ask(job_of(300), plan::compute(job_of(300)));
-    building.forget();
-    building.wait();
-    EXPECT_FALSE(building.busy());
-    EXPECT_EQ(told.count(), 0);
 }
 
 TEST(Building, TheDocumentShowsItUntilTheNextEdit) {
