@@ -118,8 +118,14 @@ double widest_px(const std::vector<Name>& names) {
 
 /// A column of names beside the picture, from the top down in the order of what they name, so that no two
 /// leaders cross; each at least `pitch` below the one before.
-void put_column(Drafter<InPicture>& pen, std::vector<Name> names, double x, Side anchor, double pitch,
-                double gap, Box& area) {
+struct Column {
+    double x = 0;
+    Side anchor = Side::left;
+    double pitch = 0;
+    double gap = 0; ///< between names and leaders
+};
+void put_column(Drafter<InPicture>& pen, std::vector<Name> names, const Column& column, Box& area) {
+    const auto [x, anchor, pitch, gap] = column;
     std::sort(names.begin(), names.end(), [](const Name& a, const Name& b) {
         return a.point.y != b.point.y ? a.point.y > b.point.y : a.text < b.text;
     });
@@ -182,10 +188,10 @@ Sheet<InPicture> build_up(const SeenMold& mold, double px_per_mm) {
     std::vector<Name> left, right;
     for (const auto& name : mold.names) (name.point.x < picture.center().x ? left : right).push_back(name);
     const double left_px = widest_px(left), right_px = widest_px(right);
-    put_column(pen, std::move(left), picture.min.x - column_px * px, Side::right, pitch_px * px, gap_px * px,
-               sheet.area);
-    put_column(pen, std::move(right), picture.max.x + column_px * px, Side::left, pitch_px * px, gap_px * px,
-               sheet.area);
+    put_column(pen, std::move(left),
+               {picture.min.x - column_px * px, Side::right, pitch_px * px, gap_px * px}, sheet.area);
+    put_column(pen, std::move(right),
+               {picture.max.x + column_px * px, Side::left, pitch_px * px, gap_px * px}, sheet.area);
     if (!mold.plate)
         pen.put(TextMark{{{picture.center().x, sheet.area.min.y}, {0, -16}},
                          tr("Without the pressure plate, its closures and vents: they are not worked out yet")

@@ -146,17 +146,17 @@ class Plate {
 
     void add_base(const mold::PlateAnswer& base) {
         const auto bearers = base.design.stiffener ? base.design.stiffeners.size() : 0;
-        put("bearers", tr("bearers under the base"),
+        figures_.put(
+            "bearers", tr("bearers under the base"),
             bearers == 0 ? tr("none") : pieces_of(bearers, base.design.stiffener->name),
             {tr("Foam pushes the base down as hard as the plate up, and the walls pull its rim up: a bench "
-                "under "
-                "it holds only the mold’s weight. Where it bends too far bare, pieces go under it as "
-                "stiffeners "
-                "go on the plate."),
+                "under it holds only the mold’s weight. Where it bends too far bare, pieces go under it "
+                "as stiffeners go on the plate."),
              {},
              tr("The same sums as the plate’s, of the box’s board and the screws in the walls’ feet."),
              tr("Blocks that stand on it make it stiffer; they are not counted.")});
-        put("base_bow", tr("bow of the base"), of(small(base.bow_mm), small(mold::bow_limit_mm)),
+        figures_.put(
+            "base_bow", tr("bow of the base"), of(small(base.bow_mm), small(mold::bow_limit_mm)),
             {tr("The greatest sag over the opening at the pressure when closed: it is the face of the "
                 "insert."),
              {},
@@ -165,12 +165,13 @@ class Plate {
             MoldFigure::Limit{base.bow_mm / mold::bow_limit_mm, base.bow_mm > mold::bow_limit_mm, false});
         const double allowed = base.capacity_n[base.worst] / mold::capacity_factor,
                      pull = base.closure_n[base.worst];
-        put("foot", tr("worst foot screw"), of(answer_.said_n(pull).text(), answer_.said_n(allowed).text()),
-            {tr("The greatest pull of a screw from below at the pressure to build for."),
-             {},
-             tr("As the worst closure."),
-             {}},
-            MoldFigure::Limit{allowed > 0 ? pull / allowed : 2, pull > allowed, false});
+        figures_.put("foot", tr("worst foot screw"),
+                     of(answer_.said_n(pull).text(), answer_.said_n(allowed).text()),
+                     {tr("The greatest pull of a screw from below at the pressure to build for."),
+                      {},
+                      tr("As the worst closure."),
+                      {}},
+                     MoldFigure::Limit{allowed > 0 ? pull / allowed : 2, pull > allowed, false});
     }
 
     void one_stress(const QString& id, const QString& label, mold::Limit which, double mpa, double rupture) {
