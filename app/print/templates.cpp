@@ -103,8 +103,10 @@ Template base_template(const job::Job& job, const job::Drawer& drawer, const pla
         language::tr("Blocks are drawn dashed: trace them from the pattern board’s template.")};
     if (plan.base && plan.base->answer.design.stiffener)
         words.steps.push_back(language::tr(
-            "Bearers are drawn dashed too: they go under the base, flat side up, and stand on the bench. "
-            "Foam pushes the base down as hard as the plate up, and a bench holds only the mold’s weight."));
+            "Bearers are drawn dashed too: sink every screw’s head, then put them under the base; they stand "
+            "on "
+            "the bench. Foam pushes the base down as hard as the plate up, and a bench holds only the mold’s "
+            "weight."));
     words.table = sheets::base_table(job, plan, board, stock);
     words.table_name = language::tr("holes");
     words.table_head = language::tr("Holes, from the datum 0, 0 in the front-left inner corner of the box");

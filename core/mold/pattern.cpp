@@ -82,11 +82,12 @@ double moved_apart(const PatternIn& in, Side side, double even, const std::vecto
         return std::all_of(others.begin(), others.end(),
                            [&](double other) { return std::abs(other - place) >= in.apart_mm; });
     };
-    const double length = length_of(in, side);
+    const auto [first, last] = from_corners(in, side);
+    const double least = first, most = length_of(in, side) - last;
     for (int i = 0; i <= static_cast<int>(in.spacing_mm); ++i) {
         const int step = (i + 1) / 2;
         const double place = even + (i % 2 == 0 ? -step : step);
-        if (place >= 0 && place <= length && apart(place)) return place;
+        if (place >= least && place <= most && apart(place)) return place;
     }
     return even;
 }

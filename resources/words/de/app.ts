@@ -5058,7 +5058,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>Unl&amp;ock</source>
-        <translation>Frei&amp;geben</translation>
+        <translation>&amp;Freigeben</translation>
     </message>
     <message>
         <source>Unlock</source>
@@ -8838,8 +8838,8 @@ Wieder aufnehmen?</translation>
         <translation>Boden ohne Lagerhölzer</translation>
     </message>
     <message>
-        <source>Bearers are drawn dashed too: they go under the base, flat side up, and stand on the bench. Foam pushes the base down as hard as the plate up, and a bench holds only the mold’s weight.</source>
-        <translation>Auch Lagerhölzer sind gestrichelt: Sie kommen unter den Boden, flach anliegend, und stehen auf der Werkbank. Der Schaum drückt den Boden so stark nach unten wie die Druckplatte nach oben, und eine Werkbank hält nur das Gewicht der Form.</translation>
+        <source>Bearers are drawn dashed too: sink every screw’s head, then put them under the base; they stand on the bench. Foam pushes the base down as hard as the plate up, and a bench holds only the mold’s weight.</source>
+        <translation>Auch Lagerhölzer sind gestrichelt: Jeden Schraubenkopf versenken, dann kommen sie unter den Boden; sie stehen auf der Werkbank. Der Schaum drückt den Boden so stark nach unten wie die Druckplatte nach oben, und eine Werkbank hält nur das Gewicht der Form.</translation>
     </message>
     <message>
         <source>Blocks that stand on it make it stiffer; they are not counted.</source>
