@@ -5058,7 +5058,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>Unl&amp;ock</source>
-        <translation>&amp;Freigeben</translation>
+        <translation>Freigebe&amp;n</translation>
     </message>
     <message>
         <source>Unlock</source>
