@@ -92,7 +92,8 @@ class Plate {
             "closures", tr("closures"), pieces_of(around, design_.closure.name),
             {answer_.job.mold.closure ? fixed : found,
              {},
-             tr("Even pitch along each wall, the first 30 mm from a corner or more: common practice."),
+             tr("Even pitch along each wall, the first 30 mm from a corner or more, 45 mm at a wall’s butted "
+                "end: common practice."),
              tr("The numbers on the sheet are the order in which they are tightened: the middles of the "
                 "sides, corners, halves, always opposite pairs. Loosen them in reverse.")});
         if (other)

@@ -2344,8 +2344,8 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
         <translation>Esc</translation>
     </message>
     <message>
-        <source>Even pitch along each wall, the first 30 mm from a corner or more: common practice.</source>
-        <translation>Gleicher Abstand entlang jeder Wand, die ersten 30 mm oder mehr von der Ecke: üblich.</translation>
+        <source>Even pitch along each wall, the first 30 mm from a corner or more, 45 mm at a wall’s butted end: common practice.</source>
+        <translation>Gleicher Abstand entlang jeder Wand, die ersten 30 mm oder mehr von der Ecke, 45 mm an einem stumpfen Ende: üblich.</translation>
     </message>
     <message>
         <source>Every %1 mm</source>
@@ -5058,7 +5058,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>Unl&amp;ock</source>
-        <translation>Freigebe&amp;n</translation>
+        <translation>Frei&amp;geben</translation>
     </message>
     <message>
         <source>Unlock</source>
@@ -8096,7 +8096,7 @@ Wieder aufnehmen?</translation>
     </message>
     <message>
         <source>&amp;Replace by another object…</source>
-        <translation>Durch anderen &amp;Gegenstand ersetzen…</translation>
+        <translation>Anderen Gegenstand an diesen &amp;Ort…</translation>
     </message>
     <message>
         <source>&amp;Select all</source>
