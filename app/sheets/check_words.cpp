@@ -12,7 +12,7 @@ using layout::Code;
 
 std::string plate_words(const layout::Check& check, const job::Job& job) {
     const auto say = [&](double mm) {
-        return QString::fromStdString(plan::say_length_bare(mm, job.display_units));
+        return language::figures(plan::say_length_bare(mm, job.display_units));
     };
     const auto with_both = [&](const QString& words) {
         return words.arg(say(check.value), say(check.limit)).toStdString();

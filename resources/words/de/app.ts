@@ -5422,7 +5422,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>as before the last change</source>
-        <translation>wie vor der letzten Änderung</translation>
+        <translation>noch von vorher</translation>
     </message>
     <message>
         <source>as built</source>
@@ -5482,7 +5482,7 @@ Breite: %4. Tiefe: %5.</translation>
     </message>
     <message>
         <source>at the plate</source>
-        <translation>an der Druckplatte</translation>
+        <translation>an der Platte</translation>
     </message>
     <message>
         <source>at the shop’s altitude, by ISO 2533</source>
