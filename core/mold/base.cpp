@@ -2,6 +2,7 @@
 #include "mold/base.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace drawercast::mold {
 
@@ -74,9 +75,11 @@ std::optional<Plate> held_like_the_plate(const BaseIn& in, PlateLooks& looks) {
 std::optional<Plate> searched(const BaseIn& in, PlateLooks& looks, const Stop& stop) {
     PlateIn base = base_in(in);
     base.stiffening = job::StiffenerChoice{};
+    const auto keep_off = std::exchange(base.last_places, {}); // of bearers alone
     auto bare = plate_of(base, looks, stop);
     if (!bare || bare->answer.passes) return bare;
     base.stiffening.reset();
+    base.last_places = keep_off;
     const std::vector<job::Stiffener> all = base.stiffeners;
     if (in.plate.stiffener) {
         base.stiffeners = {*in.plate.stiffener};
