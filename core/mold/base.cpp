@@ -54,8 +54,36 @@ PlateIn base_in(const BaseIn& in) {
     return base;
 }
 
+/// `bare` with bearers of the shop's pieces, off its closures, each held by a screw up through either end
+/// into the wall: fewest first. None where no screw of the shop fits.
+std::vector<PlateDesign> with_bearers(const BaseIn& in, PlateIn base, const PlateDesign& bare) {
+    std::vector<PlateDesign> designs;
+    std::erase_if(base.closures, [](const auto& one) { return one.kind != job::ClosureKind::screw; });
+    if (base.closures.empty()) return designs;
+    base.closure.reset();
+    base.stiffening.reset();
+    base.last_places.clear();
+    for (const ClosureAt& closure : bare.closures) base.last_places.push_back(closure.at.vec());
+    double widest = 0;
+    for (const auto& piece : base.stiffeners) widest = std::max(widest, piece.width_mm);
+    base.vent_clear_mm = screw_apart_mm - widest / 2;
+    for (const Stiffening& one : stiffenings_to_try(base)) {
+        if (!one.piece) continue;
+        const auto pairs = closures_to_try(base, in.plate.box_board, in.plate.box_board, one);
+        PlateDesign design = bare;
+        const PlateDesign borne =
+            design_of(base, in.plate.box_board, in.plate.box_board, one, pairs.front(), design.spacing_mm);
+        design.stiffener = borne.stiffener, design.stiffeners = borne.stiffeners;
+        design.along = borne.along, design.end_closure = borne.end_closure;
+        for (const ClosureAt& closure : borne.closures)
+            if (closure.stiffener_end) design.closures.push_back(closure);
+        designs.push_back(std::move(design));
+    }
+    return designs;
+}
+
 /// Rods, clamps and straps go round both: they hold the base where they hold the plate.
-std::optional<Plate> held_like_the_plate(const BaseIn& in, PlateLooks& looks) {
+std::optional<Plate> held_like_the_plate(const BaseIn& in, PlateLooks& looks, const Stop& stop) {
     PlateIn base = in.mold;
     base.gasket = true;
     base.is_base = true;
@@ -64,11 +92,21 @@ std::optional<Plate> held_like_the_plate(const BaseIn& in, PlateLooks& looks) {
     design.stiffener.reset();
     design.stiffeners.clear();
     for (auto& closure : design.closures) closure.stiffener_end = false;
-    Plate bare = rechecked(base, design, looks);
-    if (bare.answer.passes || !in.plate.stiffener) return bare;
-    design = in.plate;
-    design.board = design.box_board;
-    return rechecked(base, design, looks);
+    Plate best = rechecked(base, design, looks);
+    if (best.answer.passes) return best;
+    if (in.plate.stiffener) {
+        PlateDesign over_again = in.plate;
+        over_again.board = over_again.box_board;
+        Plate like_the_plate = rechecked(base, over_again, looks);
+        if (like_the_plate.answer.passes) return like_the_plate;
+    }
+    for (const PlateDesign& borne : with_bearers(in, base, design)) {
+        if (stop && stop()) return std::nullopt;
+        Plate held = rechecked(base, borne, looks);
+        if (held.answer.passes) return held;
+        if (held.answer.use < best.answer.use) best = std::move(held);
+    }
+    return best;
 }
 
 /// Bare, else stiffened like the plate, else by whatever the shop has.
@@ -93,7 +131,7 @@ std::optional<Plate> searched(const BaseIn& in, PlateLooks& looks, const Stop& s
 } // namespace
 
 std::optional<Plate> base_of(const BaseIn& in, PlateLooks& looks, const Stop& stop) {
-    if (in.plate.closure.kind != job::ClosureKind::screw) return held_like_the_plate(in, looks);
+    if (in.plate.closure.kind != job::ClosureKind::screw) return held_like_the_plate(in, looks, stop);
     auto base = searched(in, looks, stop);
     if (!base) return base;
     for (const auto& closure : in.mold.closures) // as the shop has it, with the time it takes

@@ -124,7 +124,9 @@ void write_base(JsonText& json, const mold::PlateAnswer& answer) {
     json.member("stress_mpa", answer.stress_mpa);
     const auto ends = std::count_if(design.closures.begin(), design.closures.end(),
                                     [](const auto& closure) { return closure.stiffener_end; });
-    json.member("foot_screws", static_cast<int>(design.closures.size()) - static_cast<int>(ends));
+    const bool screwed = design.closure.kind == job::ClosureKind::screw; // rods and the like are the plate's
+    json.member("foot_screws",
+                screwed ? static_cast<int>(design.closures.size()) - static_cast<int>(ends) : 0);
     json.member("max_pull_n", answer.closure_n[answer.worst]);
     json.member("capacity_n", answer.capacity_n[answer.worst]);
     json.member("use", answer.use);

@@ -72,7 +72,12 @@ void add_base(const job::Job& job, const DrawerPlan& drawer, PlateParts& parts) 
     for (const auto& piece : design.stiffeners)
         parts.bearer_lengths_mm.push_back(
             std::hypot(piece.to.x_mm - piece.from.x_mm, piece.to.y_mm - piece.from.y_mm));
-    if (design.closure.kind != job::ClosureKind::screw) return; // the plate's own, through both
+    if (design.closure.kind != job::ClosureKind::screw) { // the plate's own, through both
+        if (design.end_closure.kind != job::ClosureKind::screw) return;
+        for (const auto& closure : design.closures)
+            if (closure.stiffener_end) stock::add_closure(parts.closures, {design.end_closure, 1});
+        return;
+    }
     const double t = parts.box_board.thickness_mm, k = 1 / (1 - job.foam->shrinkage);
     const double width = drawer.insert->box.width() * k, depth = drawer.insert->box.height() * k;
     const bool lapped = job.mold.corner == job::BoxCorner::lapped;

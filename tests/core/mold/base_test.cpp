@@ -81,6 +81,25 @@ TEST(Base, ScrewsFromBelowKeepOffThoseFromAbove) {
             EXPECT_GE(shape::length(below.at.vec() - above.at.vec()), 12 - 1e-9);
 }
 
+TEST(Base, RodsOfABarePlateLeaveItToBearersWithScrewsOfTheirOwn) {
+    BaseIn in = box(482, 361, 22.86);
+    job::Closure rod;
+    rod.name = "rod", rod.kind = job::ClosureKind::rod, rod.diameter_mm = 8, rod.capacity_n = 12000;
+    rod.stiffness_n_mm = 8000;
+    in.plate.closure = in.plate.end_closure = rod;
+    for (int i = 0; i < 9; ++i)
+        for (const double y : {-8.0, 369.0}) in.plate.closures.push_back({{30 + i * 422 / 8.0, y}, false});
+    for (int i = 0; i < 6; ++i)
+        for (const double x : {-8.0, 490.0}) in.plate.closures.push_back({{x, 45 + i * 271 / 5.0}, false});
+    const auto found = base(in);
+    ASSERT_TRUE(found);
+    EXPECT_TRUE(found->answer.passes);
+    const auto& design = found->answer.design;
+    ASSERT_FALSE(design.stiffeners.empty());
+    EXPECT_EQ(design.end_closure.kind, job::ClosureKind::screw);
+    EXPECT_EQ(design.closures.size(), in.plate.closures.size() + 2 * design.stiffeners.size());
+}
+
 TEST(Base, RodsHoldItWhereTheyHoldThePlate) {
     BaseIn in = box(400, 300, 12);
     job::Closure rod;
