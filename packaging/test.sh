@@ -40,6 +40,16 @@ check_format() {
     find core app tests -name '*.h' -o -name '*.cpp' | sort | xargs clang-format --dry-run -Werror
 }
 
+# qpdf 11.3 warns of a stream of some MB whose bytes run out just as its own buffer is full. The stream is read to its
+# end all the same; anything else it says is a fault.
+sound_pdf() {
+    local said
+    said=$(qpdf --check "$1" 2>&1 >/dev/null) || true
+    said=$(grep -v -e 'input stream is complete but output may still be valid' -e '^qpdf: operation succeeded with warnings$' \
+        <<<"$said" || true)
+    [ -z "$said" ] || { echo "$said" >&2; return 1; }
+}
+
 smoke() {
     local program=$release/app/drawercast out
     out=$(mktemp -d)
@@ -50,10 +60,10 @@ smoke() {
         python3 -m jsonschema -i "$job" "$top/resources/schema/job.schema.json"
         for paper in a4 letter; do # every paper is in the tests
             "$program" templates "$job" --out "$out/templates.pdf" --paper "$paper"
-            qpdf --check "$out/templates.pdf" >/dev/null
+            sound_pdf "$out/templates.pdf"
         done
         "$program" summary "$job" --out "$out/summary.pdf"
-        qpdf --check "$out/summary.pdf" >/dev/null
+        sound_pdf "$out/summary.pdf"
         mkdir -p "$out/drawings"
         "$program" drawings "$job" --out "$out/drawings"
         ls "$out"/drawings/*.svg >/dev/null
