@@ -4,7 +4,6 @@
 #include "mold/plate_judge.h"
 #include "plan/say.h"
 #include "plan/stock_stage.h"
-#include "stock/screws.h"
 
 #include "language/spoken.h"
 #include "print/ruler.h"
@@ -13,6 +12,7 @@
 #include "sheets/box_and_cuts.h"
 #include "sheets/inking.h"
 #include "sheets/part_words.h"
+#include "sheets/plate_marks.h"
 #include "sheets/wall_strip.h"
 
 #include <algorithm>
@@ -131,10 +131,7 @@ class Edges {
 
   private:
     sheets::WallHoles holes(const stock::Wall& wall, const mold::PlateDesign& design) const {
-        const shape::MoldMap map(answer_.insert->box, job_.foam->shrinkage);
-        const Vec size{map.length_to_mold(answer_.insert->box.width()),
-                       map.length_to_mold(answer_.insert->box.height())};
-        return sheets::wall_holes(wall, design, {{0, 0}, size}, job_.mold.corner);
+        return sheets::wall_holes(wall, design, sheets::box_inside(job_, answer_), job_.mold.corner);
     }
     QString pilot(const job::Closure& closure) const {
         const double mm = mold::holes_of(closure, job_.shop->drills_mm).pilot_mm;

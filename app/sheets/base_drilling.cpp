@@ -63,14 +63,7 @@ void add_bearers(Pen& pen, const mold::PlateDesign& design) {
     for (std::size_t i = 0; i < design.stiffeners.size(); ++i) {
         const auto& at = design.stiffeners[i];
         pen.put(PathMark{path_of(stiffener_box(design, at)), LineRole::under, std::nullopt});
-        const double turn = at.from.y_mm == at.to.y_mm ? 0 : 90;
-        const Vec place = at.from.vec() + (at.to.vec() - at.from.vec()) * 0.3;
-        pen.put(TextMark{{place},
-                         language::tr("bearer %1").arg(i + 1).toStdString(),
-                         TextRole::template_small,
-                         Side::center,
-                         turn,
-                         true});
+        add_piece_name(pen, at, language::tr("bearer %1").arg(i + 1));
     }
 }
 

@@ -21,12 +21,6 @@ using theme::TextRole;
 
 namespace {
 
-Box inside_of(const job::Job& job, const plan::DrawerPlan& plan) {
-    const shape::MoldMap map(plan.insert->box, job.foam->shrinkage);
-    return {{0, 0},
-            {map.length_to_mold(plan.insert->box.width()), map.length_to_mold(plan.insert->box.height())}};
-}
-
 void add_hole(MoldPen& pen, Vec at, double diameter_mm, const std::string& number, Vec inward) {
     if (diameter_mm > 0) pen.put(PathMark{circle(at, diameter_mm / 2), LineRole::trace, std::nullopt});
     pen.put(CenterMark{at, {diameter_mm / 2, diameter_mm / 2}, 0});
@@ -47,14 +41,7 @@ void add_footprints(MoldPen& pen, const mold::PlateDesign& design) {
         const auto& at = design.stiffeners[i];
         pen.put(PathMark{path_of(stiffener_box(design, at)), LineRole::trace, std::nullopt});
         pen.put(PathMark{line(at.from.vec(), at.to.vec()), LineRole::center, std::nullopt});
-        const double turn = at.from.y_mm == at.to.y_mm ? 0 : 90;
-        const Vec place = at.from.vec() + (at.to.vec() - at.from.vec()) * 0.3;
-        pen.put(TextMark{{place},
-                         language::tr("stiffener ").toStdString() + std::to_string(i + 1),
-                         TextRole::template_small,
-                         Side::center,
-                         turn,
-                         true});
+        add_piece_name(pen, at, language::tr("stiffener ") + QString::number(i + 1));
     }
 }
 
@@ -112,7 +99,7 @@ Sheet<InMold> plate_drilling(const job::Job& job, const plan::DrawerPlan& plan) 
     Sheet<InMold> sheet;
     sheet.name = "Pressure plate";
     const mold::PlateDesign& design = plan.plate->answer.design;
-    const Box inside = inside_of(job, plan), plate = plate_box(design, inside);
+    const Box inside = box_inside(job, plan), plate = plate_box(design, inside);
     const shape::MoldMap map(plan.insert->box, job.foam->shrinkage);
     sheet.area = plate.grown(edge_room_mm);
     MoldPen pen(sheet);

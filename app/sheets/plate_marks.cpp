@@ -57,6 +57,18 @@ std::vector<int> closure_numbers(const mold::PlateDesign& design) {
     return numbers;
 }
 
+Box box_inside(const job::Job& job, const plan::DrawerPlan& plan) {
+    const shape::MoldMap map(plan.insert->box, job.foam->shrinkage);
+    return {{0, 0},
+            {map.length_to_mold(plan.insert->box.width()), map.length_to_mold(plan.insert->box.height())}};
+}
+
+void add_piece_name(MoldPen& pen, const mold::StiffenerAt& at, const QString& name) {
+    const double turn = at.from.y_mm == at.to.y_mm ? 0 : 90;
+    const Vec place = at.from.vec() + (at.to.vec() - at.from.vec()) * 0.3;
+    pen.put(TextMark{{place}, name.toStdString(), TextRole::template_small, Side::center, turn, true});
+}
+
 Box stiffener_box(const mold::PlateDesign& design, const mold::StiffenerAt& at) {
     const double half = design.stiffener ? design.stiffener->width_mm / 2 : 0;
     Box box;

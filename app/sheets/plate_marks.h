@@ -3,16 +3,22 @@
 
 #include "job/job.h"
 #include "mold/plate_answers.h"
+#include "plan/plan.h"
 
 #include "sheets/air_marks.h"
 #include "sheets/field.h"
 #include "sheets/magnitude_ladder.h"
+
+#include <QString>
 
 #include <string>
 #include <vector>
 
 /// The parts that the pressure plate's sheet and its templates are put together from.
 namespace drawercast::sheets {
+
+/// The inside of a drawer's box. Needs plan.insert.
+Box box_inside(const job::Job& job, const plan::DrawerPlan& plan);
 
 /// The plate covers the box and the tops of its walls.
 Box plate_box(const mold::PlateDesign& design, const Box& inside);
@@ -25,6 +31,9 @@ Vec outward(const mold::ClosureAt& closure, const Box& inside);
 std::vector<int> closure_numbers(const mold::PlateDesign& design);
 
 Box stiffener_box(const mold::PlateDesign& design, const mold::StiffenerAt& at);
+
+/// On a template, along a piece that lies there: "stiffener 2", "bearer 1".
+void add_piece_name(MoldPen& pen, const mold::StiffenerAt& at, const QString& name);
 
 /// Bands between the levels, and the lines between them.
 void add_bands(MoldPen& pen, const Field& field, const Bands& bands);

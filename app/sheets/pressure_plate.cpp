@@ -40,10 +40,8 @@ struct Scene {
 
 Scene scene_of(const job::Job& job, const plan::DrawerPlan& plan, Finish finish) {
     const shape::MoldMap map(plan.insert->box, job.foam->shrinkage);
-    const Box inside{
-        {0, 0},
-        {map.length_to_mold(plan.insert->box.width()), map.length_to_mold(plan.insert->box.height())}};
-    return {job, plan, plan.plate->answer, map, inside, map.to_mold(plan.insert->area), finish};
+    return {job,   plan, plan.plate->answer, map, box_inside(job, plan), map.to_mold(plan.insert->area),
+            finish};
 }
 
 /// Outline, opening, and through blocks that prop the plate.

@@ -2,6 +2,7 @@
 #include "summary/plate_gauges.h"
 
 #include "base/units.h"
+#include "mold/walls.h"
 #include "plan/say.h"
 
 #include "language/goods.h"
@@ -56,13 +57,9 @@ std::vector<Gauge> gauges_of(const mold::PlateAnswer& answer, job::DisplayUnits 
     Gauges gauges(answer, units);
     gauges.length(language::tr("bow"), Limit::bow, answer.bow_mm, mold::bow_limit_mm);
     gauges.length(language::tr("gap under it"), Limit::gap, answer.gap_mm, answer.gap_limit_mm);
-    double wall = 0, wall_stress = 0;
-    for (const auto& one : answer.walls) {
-        wall = std::max(wall, one.bow_mm);
-        wall_stress = std::max(wall_stress, one.stress_mpa);
-    }
-    gauges.length(language::tr("bow of box walls"), Limit::wall_bow, wall, mold::wall_bow_limit_mm);
-    gauges.stress(language::tr("stress of box walls"), Limit::wall_stress, wall_stress,
+    const auto wall = mold::worst_wall(answer.walls);
+    gauges.length(language::tr("bow of box walls"), Limit::wall_bow, wall.bow_mm, mold::wall_bow_limit_mm);
+    gauges.stress(language::tr("stress of box walls"), Limit::wall_stress, wall.stress_mpa,
                   answer.design.box_board.rupture_mpa / mold::stress_factor);
     gauges.stress(language::tr("stress of the board"), Limit::stress, answer.stress_mpa,
                   answer.design.board.rupture_mpa / mold::stress_factor);

@@ -20,6 +20,8 @@ inline constexpr double kpa_per_psi = n_per_pound_force / (mm_per_inch * mm_per_
 inline constexpr double kg_m3_per_pound_per_cubic_foot =
     g_per_pound / 1000 / (mm_per_foot * mm_per_foot * mm_per_foot * 1e-9);
 
+inline constexpr double zero_celsius_k = 273.15; // exact, SI
+
 constexpr double fahrenheit(double celsius) { return celsius * 9 / 5 + 32; }
 constexpr double celsius(double fahrenheit) { return (fahrenheit - 32) * 5 / 9; }
 

@@ -1,13 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "casting/checks.h"
 
+#include "base/units.h"
+
 #include <cmath>
 
 namespace drawercast::casting {
 namespace {
 
 constexpr double same_day_k = 3; ///< a cup as warm as that is taken for today's (our guess)
-constexpr double zero_celsius_k = 273.15;
 
 using layout::Check;
 using layout::Code;
@@ -18,8 +19,8 @@ using layout::Severity;
 std::vector<Check> foam_checks(const Profile& profile) {
     if (profile.by_cup) {
         if (std::abs(profile.today_k - profile.measured_k) <= same_day_k) return {};
-        return {check_of(Code::cup_warmth, Severity::look, profile.today_k - zero_celsius_k,
-                         profile.measured_k - zero_celsius_k)};
+        return {check_of(Code::cup_warmth, Severity::look, profile.today_k - units::zero_celsius_k,
+                         profile.measured_k - units::zero_celsius_k)};
     }
     return {check_of(Code::no_cup, Severity::note, 0, 0)};
 }

@@ -28,6 +28,19 @@ std::vector<shape::Vec> in_the_way(const BaseIn& in) {
     return points;
 }
 
+/// A shop's screws alone: whatever else it has ends in no wall.
+void keep_screws(std::vector<job::Closure>& closures) {
+    std::erase_if(closures, [](const auto& one) { return one.kind != job::ClosureKind::screw; });
+}
+
+/// Bearers' center lines stand so far off these points that their ends' screws pass them.
+void keep_bearers_off(PlateIn& base, std::vector<shape::Vec> points) {
+    double widest = 0;
+    for (const auto& piece : base.stiffeners) widest = std::max(widest, piece.width_mm);
+    base.last_places = std::move(points);
+    base.vent_clear_mm = screw_apart_mm - widest / 2; // pattern_in() counts from a stiffener's side
+}
+
 PlateIn base_in(const BaseIn& in) {
     PlateIn base = in.mold;
     const job::Board& board = in.plate.box_board;
@@ -35,7 +48,7 @@ PlateIn base_in(const BaseIn& in) {
     base.board = base.box_board = board.name;
     base.plates = 0;
     base.gasket = true; // the joint is sealed
-    std::erase_if(base.closures, [](const auto& one) { return one.kind != job::ClosureKind::screw; });
+    keep_screws(base.closures);
     base.closures.push_back(in.joint);
     for (auto& closure : base.closures) closure.seconds = 0;
     base.closure = in.joint.name;
@@ -43,14 +56,9 @@ PlateIn base_in(const BaseIn& in) {
     base.stiffening.reset();
     base.is_base = true;
     base.closing.plate_on_s = 0; // long before anything pushes
-    base.closing.drivers = std::max(1, base.closing.drivers);
     base.seconds_per_closure = 0;
     base.apart_from = in_the_way(in);
     base.apart_mm = screw_apart_mm;
-    double widest = 0;
-    for (const auto& piece : base.stiffeners) widest = std::max(widest, piece.width_mm);
-    base.last_places = base.apart_from; // what bearers' ends stand off by their center lines
-    base.vent_clear_mm = screw_apart_mm - widest / 2;
     return base;
 }
 
@@ -58,21 +66,19 @@ PlateIn base_in(const BaseIn& in) {
 /// into the wall: fewest first. None where no screw of the shop fits.
 std::vector<PlateDesign> with_bearers(const BaseIn& in, PlateIn base, const PlateDesign& bare) {
     std::vector<PlateDesign> designs;
-    std::erase_if(base.closures, [](const auto& one) { return one.kind != job::ClosureKind::screw; });
+    keep_screws(base.closures);
     if (base.closures.empty()) return designs;
     base.closure.reset();
     base.stiffening.reset();
-    base.last_places.clear();
-    for (const ClosureAt& closure : bare.closures) base.last_places.push_back(closure.at.vec());
-    double widest = 0;
-    for (const auto& piece : base.stiffeners) widest = std::max(widest, piece.width_mm);
-    base.vent_clear_mm = screw_apart_mm - widest / 2;
+    std::vector<shape::Vec> points;
+    for (const ClosureAt& closure : bare.closures) points.push_back(closure.at.vec());
+    keep_bearers_off(base, std::move(points));
     for (const Stiffening& one : stiffenings_to_try(base)) {
         if (!one.piece) continue;
         const auto pairs = closures_to_try(base, in.plate.box_board, in.plate.box_board, one);
-        PlateDesign design = bare;
         const PlateDesign borne =
-            design_of(base, in.plate.box_board, in.plate.box_board, one, pairs.front(), design.spacing_mm);
+            design_of(base, in.plate.box_board, in.plate.box_board, one, pairs.front(), bare.spacing_mm);
+        PlateDesign design = bare;
         design.stiffener = borne.stiffener, design.stiffeners = borne.stiffeners;
         design.along = borne.along, design.end_closure = borne.end_closure;
         for (const ClosureAt& closure : borne.closures)
@@ -113,11 +119,11 @@ std::optional<Plate> held_like_the_plate(const BaseIn& in, PlateLooks& looks, co
 std::optional<Plate> searched(const BaseIn& in, PlateLooks& looks, const Stop& stop) {
     PlateIn base = base_in(in);
     base.stiffening = job::StiffenerChoice{};
-    const auto keep_off = std::exchange(base.last_places, {}); // of bearers alone
+    base.last_places.clear(); // of the plate's stiffeners
     auto bare = plate_of(base, looks, stop);
     if (!bare || bare->answer.passes) return bare;
     base.stiffening.reset();
-    base.last_places = keep_off;
+    keep_bearers_off(base, base.apart_from);
     const std::vector<job::Stiffener> all = base.stiffeners;
     if (in.plate.stiffener) {
         base.stiffeners = {*in.plate.stiffener};

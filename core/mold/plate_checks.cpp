@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mold/plate_checks.h"
 
+#include "mold/walls.h"
+
 #include <algorithm>
 #include <optional>
 
@@ -33,13 +35,32 @@ void add_stress(std::vector<Check>& out, Code code, double value, double rupture
         out.push_back(check_of(code, Severity::mend, value, rupture / stress_factor));
 }
 
-void add_pull(std::vector<Check>& out, const PlateAnswer& answer) {
+/// What bends under the foam, be it plate or base: bow, gap and stresses.
+struct BendingCodes {
+    Code bow, gap, stress;
+};
+void add_bending(std::vector<Check>& out, const BendingCodes& codes, const PlateAnswer& answer) {
+    if (auto check = over(codes.bow, answer.bow_mm, bow_limit_mm)) {
+        put_at(*check, answer.bow_at);
+        out.push_back(*check);
+    }
+    if (const auto check = over(codes.gap, answer.gap_mm, answer.gap_limit_mm)) out.push_back(*check);
+    add_stress(out, codes.stress, answer.stress_mpa, answer.design.board.rupture_mpa);
+    if (answer.design.stiffener)
+        add_stress(out, codes.stress, answer.stiffener_stress_mpa, answer.design.stiffener->rupture_mpa);
+}
+
+void add_pull(std::vector<Check>& out, Code code, const PlateAnswer& answer) {
     const double limit = answer.capacity_n[answer.worst] / capacity_factor;
-    const auto& worst = kind_of(answer.design, answer.design.closures[answer.worst]);
-    const bool said_elsewhere = limit == 0 && worst.kind == job::ClosureKind::screw; // it is too short
-    if (said_elsewhere || answer.closure_n[answer.worst] <= limit) return;
-    out.push_back(check_of(Code::screw_pull, Severity::mend, answer.closure_n[answer.worst], limit));
+    if (answer.closure_n[answer.worst] <= limit) return;
+    out.push_back(check_of(code, Severity::mend, answer.closure_n[answer.worst], limit));
     put_at(out.back(), answer.design.closures[answer.worst].at);
+}
+
+/// Then its length is told, not its pull.
+bool worst_is_too_short(const PlateAnswer& answer) {
+    const auto& worst = kind_of(answer.design, answer.design.closures[answer.worst]);
+    return answer.capacity_n[answer.worst] == 0 && worst.kind == job::ClosureKind::screw;
 }
 
 /// Nobody chose a closure that does not fit: then nothing in the shop's list does. Least and greatest length
@@ -105,24 +126,12 @@ void add_at_hand(std::vector<Check>& out, const PlateDesign& design) {
 std::vector<Check> plate_checks(const PlateIn& in, const Plate& plate) {
     const PlateAnswer& answer = plate.answer;
     std::vector<Check> out;
-    if (auto check = over(Code::plate_bow, answer.bow_mm, bow_limit_mm)) {
-        put_at(*check, answer.bow_at);
-        out.push_back(*check);
-    }
-    if (const auto check = over(Code::plate_gap, answer.gap_mm, answer.gap_limit_mm)) out.push_back(*check);
-    add_stress(out, Code::plate_stress, answer.stress_mpa, answer.design.board.rupture_mpa);
-    if (answer.design.stiffener)
-        add_stress(out, Code::plate_stress, answer.stiffener_stress_mpa,
-                   answer.design.stiffener->rupture_mpa);
-    add_pull(out, answer);
+    add_bending(out, {Code::plate_bow, Code::plate_gap, Code::plate_stress}, answer);
+    if (!worst_is_too_short(answer)) add_pull(out, Code::screw_pull, answer);
     for (const bool ends : {false, true}) add_lengths(out, in, answer.design, ends);
-    double wall_bow = 0, wall_stress = 0;
-    for (const auto& wall : answer.walls) {
-        wall_bow = std::max(wall_bow, wall.bow_mm);
-        wall_stress = std::max(wall_stress, wall.stress_mpa);
-    }
-    add_stress(out, Code::wall_stress, wall_stress, answer.design.box_board.rupture_mpa);
-    if (const auto check = over(Code::wall_bow, wall_bow, wall_bow_limit_mm)) out.push_back(*check);
+    const WallAnswer wall = worst_wall(answer.walls);
+    add_stress(out, Code::wall_stress, wall.stress_mpa, answer.design.box_board.rupture_mpa);
+    if (const auto check = over(Code::wall_bow, wall.bow_mm, wall_bow_limit_mm)) out.push_back(*check);
     if (plate.closing.close_margin_s < 0)
         out.push_back(check_of(Code::close_late, Severity::mend, plate.closing.plate_on_s,
                                plate.closing.plate_on_s + plate.closing.close_margin_s));
@@ -132,21 +141,9 @@ std::vector<Check> plate_checks(const PlateIn& in, const Plate& plate) {
 }
 
 std::vector<Check> base_checks(const Plate& base) {
-    const PlateAnswer& answer = base.answer;
     std::vector<Check> out;
-    if (auto check = over(Code::base_bow, answer.bow_mm, bow_limit_mm)) {
-        put_at(*check, answer.bow_at);
-        out.push_back(*check);
-    }
-    if (const auto check = over(Code::base_gap, answer.gap_mm, answer.gap_limit_mm)) out.push_back(*check);
-    add_stress(out, Code::base_stress, answer.stress_mpa, answer.design.board.rupture_mpa);
-    if (answer.design.stiffener)
-        add_stress(out, Code::base_stress, answer.stiffener_stress_mpa, answer.design.stiffener->rupture_mpa);
-    const double limit = answer.capacity_n[answer.worst] / capacity_factor;
-    if (answer.closure_n[answer.worst] > limit) {
-        out.push_back(check_of(Code::base_pull, Severity::mend, answer.closure_n[answer.worst], limit));
-        put_at(out.back(), answer.design.closures[answer.worst].at);
-    }
+    add_bending(out, {Code::base_bow, Code::base_gap, Code::base_stress}, base.answer);
+    add_pull(out, Code::base_pull, base.answer);
     return out;
 }
 

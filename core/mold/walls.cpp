@@ -60,4 +60,13 @@ std::vector<WallAnswer> walls_of(const WallsIn& in) {
     return {across, deep, across, deep};
 }
 
+WallAnswer worst_wall(const std::vector<WallAnswer>& walls) {
+    WallAnswer worst;
+    for (const WallAnswer& wall : walls) {
+        worst.bow_mm = std::max(worst.bow_mm, wall.bow_mm);
+        worst.stress_mpa = std::max(worst.stress_mpa, wall.stress_mpa);
+    }
+    return worst;
+}
+
 } // namespace drawercast::mold

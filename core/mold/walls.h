@@ -31,4 +31,7 @@ struct WallsIn {
 /// areas, common practice).
 std::vector<WallAnswer> walls_of(const WallsIn& in);
 
+/// Their greatest bow and their greatest stress, be they of two.
+WallAnswer worst_wall(const std::vector<WallAnswer>& walls);
+
 } // namespace drawercast::mold

@@ -3,10 +3,11 @@
 
 #include "base/demand.h"
 #include "job/catalog.h"
+#include "mold/plate_judge.h"
 #include "mold/plate_options.h"
+#include "stock/box.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace drawercast::plan {
 
@@ -50,15 +51,19 @@ void add_set_stiffeners(const job::Job& job, const DrawerPlan& drawer, PlatePart
     parts.stiffener_lengths_mm.assign(static_cast<std::size_t>(choice->count), length);
 }
 
+std::vector<double> lengths_of(const std::vector<mold::StiffenerAt>& pieces) {
+    std::vector<double> lengths;
+    for (const auto& piece : pieces) lengths.push_back(shape::length(piece.to.vec() - piece.from.vec()));
+    return lengths;
+}
+
 /// As the plate was worked out.
 PlateParts parts_of(const mold::PlateDesign& design) {
     PlateParts parts;
     parts.board = design.board;
     parts.box_board = design.box_board;
     parts.stiffener = design.stiffener;
-    for (const auto& piece : design.stiffeners)
-        parts.stiffener_lengths_mm.push_back(
-            std::hypot(piece.to.x_mm - piece.from.x_mm, piece.to.y_mm - piece.from.y_mm));
+    parts.stiffener_lengths_mm = lengths_of(design.stiffeners);
     for (const auto& closure : design.closures)
         stock::add_closure(parts.closures, {closure.stiffener_end ? design.end_closure : design.closure, 1});
     return parts;
@@ -69,33 +74,27 @@ void add_base(const job::Job& job, const DrawerPlan& drawer, PlateParts& parts) 
     if (!drawer.base) return;
     const mold::PlateDesign& design = drawer.base->answer.design;
     parts.bearer = design.stiffener;
-    for (const auto& piece : design.stiffeners)
-        parts.bearer_lengths_mm.push_back(
-            std::hypot(piece.to.x_mm - piece.from.x_mm, piece.to.y_mm - piece.from.y_mm));
-    if (design.closure.kind != job::ClosureKind::screw) { // the plate's own, through both
-        if (design.end_closure.kind != job::ClosureKind::screw) return;
-        for (const auto& closure : design.closures)
-            if (closure.stiffener_end) stock::add_closure(parts.closures, {design.end_closure, 1});
-        return;
-    }
+    parts.bearer_lengths_mm = lengths_of(design.stiffeners);
+    const auto is_screw = [](const job::Closure& one) { return one.kind == job::ClosureKind::screw; };
     const double t = parts.box_board.thickness_mm, k = 1 / (1 - job.foam->shrinkage);
     const double width = drawer.insert->box.width() * k, depth = drawer.insert->box.height() * k;
     const bool lapped = job.mold.corner == job::BoxCorner::lapped;
-    enum : std::size_t { front, right, back, left };
+    const auto foot = [&](stock::Side side) -> std::vector<double>& {
+        return parts.foot_mm[static_cast<std::size_t>(side)];
+    };
     for (const auto& closure : design.closures) {
-        if (closure.stiffener_end) {
-            stock::add_closure(parts.closures, {design.end_closure, 1});
-            continue;
-        }
+        if (!is_screw(mold::kind_of(design, closure))) continue; // the plate's own, through both
         const auto at = closure.at;
-        if (at.y_mm < 0)
-            parts.foot_mm[front].push_back(at.x_mm + t);
+        if (closure.stiffener_end)
+            stock::add_closure(parts.closures, {design.end_closure, 1});
+        else if (at.y_mm < 0)
+            foot(stock::Side::front).push_back(at.x_mm + t);
         else if (at.y_mm > depth)
-            parts.foot_mm[back].push_back(at.x_mm + (lapped ? t : 0));
+            foot(stock::Side::back).push_back(at.x_mm + (lapped ? t : 0));
         else if (at.x_mm > width)
-            parts.foot_mm[right].push_back(at.y_mm + (lapped ? 0 : t));
+            foot(stock::Side::right).push_back(at.y_mm + (lapped ? 0 : t));
         else
-            parts.foot_mm[left].push_back(at.y_mm);
+            foot(stock::Side::left).push_back(at.y_mm);
     }
     for (auto& wall : parts.foot_mm) std::sort(wall.begin(), wall.end());
 }

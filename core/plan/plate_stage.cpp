@@ -32,6 +32,11 @@ shape::Region through_blocks(const DrawerPlan& plan, const shape::MoldMap& map,
     return inside ? *inside : shape::Region{};
 }
 
+/// How many will be tried isn't known: ever nearer to the end.
+mold::Stop stop_of(const Watch& watch) {
+    return [&watch, asked = 0]() mutable { return watch(1 - 1 / (1 + ++asked / often_asked)); };
+}
+
 mold::ClosingIn closing_in(const job::Job& job, const DrawerPlan& plan, const casting::Profile& profile) {
     mold::ClosingIn in;
     in.mold = mold_with(profile, *job.foam, *plan.cavity, plan.dose->poured_ml, air_left_ml(plan));
@@ -96,8 +101,7 @@ bool PlateStage::design(const job::Job& job, const std::vector<shape::Vec>& last
     }
     if (designed.in != in) {
         designed.in.reset();
-        int asked = 0; // how many will be tried isn't known: ever nearer to the end
-        auto plate = mold::plate_of(*in, looks_, [&] { return watch(1 - 1 / (1 + ++asked / often_asked)); });
+        auto plate = mold::plate_of(*in, looks_, stop_of(watch));
         if (!plate) return false;
         designed.plate = std::make_shared<const mold::Plate>(std::move(*plate));
         designed.in = std::move(in);
@@ -146,8 +150,7 @@ bool PlateStage::hold_below(const job::Job& job, DrawerPlan& plan, const Watch& 
     mold::BaseIn base{std::move(*in), design, *joint};
     if (base_in_ != base) {
         base_in_.reset();
-        int asked = 0;
-        auto found = mold::base_of(base, looks_, [&] { return watch(1 - 1 / (1 + ++asked / often_asked)); });
+        auto found = mold::base_of(base, looks_, stop_of(watch));
         if (!found) return false;
         base_ = std::make_shared<const mold::Plate>(std::move(*found));
         base_in_ = std::move(base);

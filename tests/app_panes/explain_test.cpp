@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Every figure of the foam answer is what its printed formula gives, worked out anew from the printed words.
+#include "casting/pressure.h"
+#include "casting/times.h"
 #include "job/edit.h"
 #include "job/store.h"
+#include "plan/foam_in_mold.h"
 
 #include "application.h"
 #include "panes/explain/formula.h"
@@ -13,6 +16,7 @@
 #include <QSet>
 #include <gtest/gtest.h>
 
+#include <memory>
 #include <numbers>
 
 namespace drawercast::app::explain {
@@ -73,6 +77,9 @@ const std::vector<Case>& cases() {
              job.shop.edit([](job::Shop& shop) { shop.temperature_c = 17; });
              return job;
          }()},
+        {"warm", shop_changed([](job::Shop& shop) { shop.temperature_c = 31; })},
+        {"warm, in inches", job::in_units(shop_changed([](job::Shop& shop) { shop.temperature_c = 31; }),
+                                          job::DisplayUnits::inch)},
         {"small bucket", shop_changed([](job::Shop& shop) { shop.container_ml = 700; })},
         {"small mixer", shop_changed([](job::Shop& shop) { shop.mixer_ml = 400; })},
         {"slow pour", shop_changed([](job::Shop& shop) { shop.pour_l_s = 0.02; })},
@@ -113,6 +120,33 @@ TEST(Explain, PrintedNumbersGiveTheShownFigure) {
                         EXPECT_TRUE(gives(value, line.result)) << where.toStdString() << ", is " << *value;
                     }
             }
+    }
+}
+
+TEST(Explain, AirShutInIsInTheFormulas) {
+    test::application();
+    const auto job = demo();
+    auto plan = plan::compute(job);
+    auto& drawer = plan.drawers.front();
+    air::Answer air;
+    air.vented.air_ml = 400;
+    drawer.air = std::make_shared<const air::Answer>(air);
+    const auto mold = plan::mold_with(*plan::profile_today(job), *job.foam, *drawer.cavity,
+                                      drawer.dose->poured_ml, air.vented.air_ml);
+    drawer.band = casting::band_of(mold);
+    drawer.pressure = casting::pressure_of({mold, *drawer.band, job.mold.pressure_factor});
+    drawer.times = casting::times_of({mold.profile, mold.poured_ml, drawer.dose->pour_s, mold.net_mm3,
+                                      drawer.cavity->height_mm, drawer.times->liquid_level_mm, mold.air_ml});
+    for (const auto& figure : foam_figures(job, plan, drawer, DosingUnit::mass)) {
+        if (figure.id != u"closed" && figure.id != u"build_for" && figure.id != u"touch" &&
+            figure.id != u"contact")
+            continue;
+        for (const auto& line : figure.why.lines) {
+            const auto value = evaluate(without_units(in_numbers(line)),
+                                        [](const QString&) { return std::optional<double>(); });
+            EXPECT_TRUE(value && gives(value, line.result))
+                << figure.id.toStdString() << ": " << in_numbers(line).toStdString();
+        }
     }
 }
 

@@ -35,6 +35,20 @@ Term Answer::poured(const Scale& volume) const {
     return {"poured", tr("poured"), volume.of(dose().poured_ml), volume.unit, Input::figure, "poured"};
 }
 
+Term Answer::shut_in(const Scale& volume) const {
+    return {"shut_in",   tr("air shut in"), volume.of(mold().air_ml),
+            volume.unit, Input::mold,       tr("left by the vents")};
+}
+
+casting::BandIn Answer::mold() const {
+    return plan::mold_with(profile, foam(), cavity(), dose().poured_ml, plan::air_left_ml(drawer));
+}
+
+bool Answer::has_air() const {
+    constexpr double told_ml = 0.5;
+    return mold().air_ml >= told_ml;
+}
+
 Term Answer::area() const {
     const Scale scale = area_scale(units());
     return {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "casting/band.h"
 #include "casting/profile.h"
 #include "job/job.h"
 #include "plan/plan.h"
@@ -49,6 +50,10 @@ class Answer {
     job::DisplayUnits units() const { return job.display_units; }
     bool by_mass() const { return unit == DosingUnit::mass; }
 
+    /// Of the drawer's mold with its dose and the air that its vents leave.
+    casting::BandIn mold() const;
+    bool has_air() const; ///< so much shut in that a figure tells of it
+
     Result said_ml(double ml) const;
     Result said_g(double g) const;
     Result said_kpa(double kpa) const;
@@ -58,6 +63,7 @@ class Answer {
     Term rise() const;
     Term holds(const Scale& volume) const;
     Term poured(const Scale& volume) const;
+    Term shut_in(const Scale& volume) const; ///< air
     Term area() const;
     Term ambient(const Scale& pressure) const;
     Term liquid_density(const Scale& density) const;

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "base/units.h"
 #include "casting/batches.h"
 #include "casting/dose.h"
 #include "casting/kits.h"
@@ -190,10 +191,10 @@ class Mixing {
     }
 
     Line by_activation(const Term& label, const Result& result) const {
-        constexpr double zero_celsius_k = 273.15;
         constexpr double gas_constant = 8.314462618e-3;
         const auto kelvin = [&](const char* key, const QString& name, double c, Input input) {
-            return Term{key, name, zero_celsius_k + c, QStringLiteral("K"), input, tr("absolute")};
+            return Term{key,   name,          drawercast::units::zero_celsius_k + c, QStringLiteral("K"),
+                        input, tr("absolute")};
         };
         return {
             tr("pot life today"),

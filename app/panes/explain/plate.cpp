@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/units.h"
+#include "mold/walls.h"
 #include "plan/say.h"
 
 #include "language/goods.h"
@@ -38,9 +39,12 @@ class Plate {
     }
 
   private:
-    MoldFigure::Limit limit(mold::Limit which, double value, double most) const {
+    static MoldFigure::Limit limit(double value, double most, bool decides) {
         const double share = most > 0 ? value / most : 2;
-        return {share, share > 1 + 1e-9, plate_.governs == which};
+        return {share, share > 1 + 1e-9, decides};
+    }
+    MoldFigure::Limit limit(mold::Limit which, double value, double most) const {
+        return limit(value, most, plate_.governs == which);
     }
     template <typename Count>
     QString pieces_of(Count count, const std::string& name) const {
@@ -127,8 +131,7 @@ class Plate {
              model,
              tr("The limit is our guess; a gasket strip allows more.")},
             limit(mold::Limit::gap, plate_.gap_mm, plate_.gap_limit_mm));
-        double wall = 0;
-        for (const auto& one : plate_.walls) wall = std::max(wall, one.bow_mm);
+        const double wall = mold::worst_wall(plate_.walls).bow_mm;
         figures_.put(
             "walls", tr("bow of box walls"), of(small(wall), small(mold::wall_bow_limit_mm)),
             {tr("The longest box wall as a plate held at its four edges, at the pressure when closed."),
@@ -136,13 +139,6 @@ class Plate {
              tr("Plate tables for an even load."),
              tr("The limit is our guess.")},
             limit(mold::Limit::wall_bow, wall, mold::wall_bow_limit_mm));
-    }
-
-    void add_wall_stress() {
-        double mpa = 0;
-        for (const auto& one : plate_.walls) mpa = std::max(mpa, one.stress_mpa);
-        one_stress("wall_stress", tr("box walls’ stress"), mold::Limit::wall_stress, mpa,
-                   design_.box_board.rupture_mpa);
     }
 
     void add_base(const mold::PlateAnswer& base) {
@@ -163,7 +159,7 @@ class Plate {
              {},
              {},
              tr("The limit is our guess.")},
-            MoldFigure::Limit{base.bow_mm / mold::bow_limit_mm, base.bow_mm > mold::bow_limit_mm, false});
+            limit(base.bow_mm, mold::bow_limit_mm, false));
         const double allowed = base.capacity_n[base.worst] / mold::capacity_factor,
                      pull = base.closure_n[base.worst];
         figures_.put("foot", tr("worst foot screw"),
@@ -172,7 +168,7 @@ class Plate {
                       {},
                       tr("As the worst closure."),
                       {}},
-                     MoldFigure::Limit{allowed > 0 ? pull / allowed : 2, pull > allowed, false});
+                     limit(pull, allowed, false));
     }
 
     void one_stress(const QString& id, const QString& label, mold::Limit which, double mpa, double rupture) {
@@ -197,7 +193,8 @@ class Plate {
     void add_stresses() {
         one_stress("stress", tr("board’s stress"), mold::Limit::stress, plate_.stress_mpa,
                    design_.board.rupture_mpa);
-        add_wall_stress();
+        one_stress("wall_stress", tr("box walls’ stress"), mold::Limit::wall_stress,
+                   mold::worst_wall(plate_.walls).stress_mpa, design_.box_board.rupture_mpa);
         if (design_.stiffener && !design_.stiffeners.empty())
             one_stress("stiffener_stress", tr("stiffeners’ stress"), mold::Limit::stiffener_stress,
                        plate_.stiffener_stress_mpa, design_.stiffener->rupture_mpa);

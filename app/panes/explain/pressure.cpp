@@ -65,11 +65,14 @@ class Pressure {
         const Scale absolute = absolute_scale(answer_.units()), warmer = warmer_scale(answer_.units());
         rise.key = "rise";
         holds.key = "holds";
+        const QString gas = answer_.has_air() ? QStringLiteral("(({rise} − 1) × {poured} + {shut_in})")
+                                              : QStringLiteral("({rise} − 1) × {poured}");
+        const double warmer_k = casting::warmer_k(answer_.profile);
+        const QString heat = warmer_k > 0 ? QStringLiteral("({measured} + {warmer} + {hotter})")
+                                          : QStringLiteral("({measured} + {hotter})");
         Line line{
             name,
-            QStringLiteral(
-                "{air} × (({rise} − 1) × {poured} / ({holds} − {poured}) × ({measured} + {hotter}) / "
-                "{measured} − 1)"),
+            QStringLiteral("{air} × (%1 / ({holds} − {poured}) × %2 / {measured} − 1)").arg(gas, heat),
             {answer_.ambient(kpa_),
              rise,
              answer_.poured(volume_),
@@ -79,18 +82,18 @@ class Pressure {
              {"hotter", tr("hotter in the mold"), warmer.of(answer_.foam().mold_hotter_k + further_k),
               warmer.unit, Input::foam, further_k > 0 ? tr("and 10 K more, our guess") : tr("our guess")}},
             result};
+        if (answer_.has_air()) line.terms.push_back(answer_.shut_in(volume_));
+        if (warmer_k > 0)
+            line.terms.push_back({"warmer", tr("warmer today"), warmer.of(warmer_k), warmer.unit, Input::shop,
+                                  tr("shop and parts, than where the rise was read")});
         return line;
     }
 
     double hottest_kpa() const {
-        const auto& high = answer_.drawer.band->high;
-        casting::GasIn gas;
-        gas.ambient_kpa = answer_.profile.ambient_kpa;
-        gas.expansion = high.expansion;
-        gas.poured_ml = answer_.dose().poured_ml;
-        gas.net_mm3 = high.net_mm3;
-        gas.measured_k = answer_.profile.measured_k;
-        gas.hotter_k = answer_.foam().mold_hotter_k + casting::further_hotter_k;
+        casting::GasIn gas = casting::gas_of(answer_.mold());
+        gas.expansion = answer_.drawer.band->high.expansion;
+        gas.net_mm3 = answer_.drawer.band->high.net_mm3;
+        gas.hotter_k += casting::further_hotter_k;
         return casting::gas_kpa(gas);
     }
 

@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "casting/band.h"
+
 #include "panes/explain/figures.h"
 
 #include <algorithm>
@@ -15,37 +17,39 @@ class Rising {
 
     FoamFigure touch() {
         const Scale length = length_scale(answer_.units());
-        const Scale volume = volume_of_mold();
         const double by_level = answer_.cavity().height_mm / times_.liquid_level_mm;
-        const double by_volume = answer_.cavity().net_mm3 / (1000 * answer_.dose().poured_ml);
-        const double wanted = std::min(by_level, by_volume);
-        const Line growth{tr("times its level"),
-                          QStringLiteral("min({height} / {level}, {holds} / {poured})"),
-                          {{"height", tr("depth of the mold"), length.of(answer_.cavity().height_mm),
-                            length.unit, Input::drawer, tr("enlarged by the shrinkage")},
-                           {"level", tr("level of the liquid"), length.of(times_.liquid_level_mm),
-                            length.unit, Input::pockets, tr("in the channels between the blocks")},
-                           answer_.holds(volume),
-                           answer_.poured(volume)},
-                          fixed_result(wanted, 2, {}, QStringLiteral("×"))};
+        const double wanted = std::min(by_level, full_mold());
+        Line growth{tr("times its level"),
+                    QStringLiteral("min({height} / {level}, %1)").arg(volume_formula()),
+                    {{"height", tr("depth of the mold"), length.of(answer_.cavity().height_mm), length.unit,
+                      Input::drawer, tr("enlarged by the shrinkage")},
+                     {"level", tr("level of the liquid"), length.of(times_.liquid_level_mm), length.unit,
+                      Input::pockets, tr("in the channels between the blocks")}},
+                    fixed_result(wanted, 2, {}, QStringLiteral("×"))};
+        for (const Term& term : volume_terms()) growth.terms.push_back(term);
         return figure("touch", tr("at the plate"), times_.touch_s, wanted, growth,
                       tr("The plate must be on by then: past this time do not close."));
     }
 
     FoamFigure contact() {
-        const Scale volume = volume_of_mold();
-        const double wanted = answer_.cavity().net_mm3 / (1000 * answer_.dose().poured_ml);
-        const Line growth{tr("times its volume"),
-                          QStringLiteral("{holds} / {poured}"),
-                          {answer_.holds(volume), answer_.poured(volume)},
+        const double wanted = full_mold();
+        const Line growth{tr("times its volume"), volume_formula(), volume_terms(),
                           fixed_result(wanted, 2, {}, QStringLiteral("×"))};
         return figure("contact", tr("mold full"), times_.contact_s, wanted, growth,
                       tr("From here on the foam pushes. The slower of the two curves is not waited for."));
     }
 
   private:
-    Scale volume_of_mold() const {
-        return volume_scale(answer_.said_ml(answer_.cavity().net_mm3 / 1000).unit);
+    double full_mold() const { return casting::full_mold(casting::gas_of(answer_.mold())); }
+    QString volume_formula() const {
+        return answer_.has_air() ? QStringLiteral("({holds} − {shut_in}) / {poured}")
+                                 : QStringLiteral("{holds} / {poured}");
+    }
+    std::vector<Term> volume_terms() const {
+        const Scale volume = volume_scale(answer_.said_ml(answer_.cavity().net_mm3 / 1000).unit);
+        std::vector<Term> terms{answer_.holds(volume), answer_.poured(volume)};
+        if (answer_.has_air()) terms.push_back(answer_.shut_in(volume));
+        return terms;
     }
 
     FoamFigure figure(const QString& id, const QString& label, double seconds, double wanted,

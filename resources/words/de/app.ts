@@ -8889,5 +8889,21 @@ Wieder aufnehmen?</translation>
         <source>worst foot screw</source>
         <translation>größte Zugkraft am Fuß</translation>
     </message>
+    <message>
+        <source>air shut in</source>
+        <translation>eingeschlossene Luft</translation>
+    </message>
+    <message>
+        <source>left by the vents</source>
+        <translation>von den Entlüftungslöchern übrig gelassen</translation>
+    </message>
+    <message>
+        <source>warmer today</source>
+        <translation>heute wärmer</translation>
+    </message>
+    <message>
+        <source>shop and parts, than where the rise was read</source>
+        <translation>Werkstatt und Komponenten, als wo der Steigfaktor abgelesen wurde</translation>
+    </message>
 </context>
 </TS>
