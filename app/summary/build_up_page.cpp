@@ -27,7 +27,8 @@ void add_picture(Column& column, const Summary& summary, const buildup::SceneIn&
         per_mm = std::min(room.x / sheet.area.width(), room.y / sheet.area.height());
     }
     const auto sheet = sheets::build_up(mold, per_mm);
-    const Vec center = column.here() + Vec{column.width() / 2, height / 2};
+    const Vec uneven = sheet.lower_room_px - sheet.upper_room_px; // words take more room on one side
+    const Vec center = column.here() + Vec{column.width() / 2 + uneven.x / 2, height / 2 - uneven.y / 2};
     const Vec corner = sheet.area.center() * per_mm;
     const sheets::View view{theme::Medium::paper, per_mm, 1, {center.x - corner.x, center.y + corner.y}};
     for (auto& ink : sheets::ink_of(sheet.marks, view, summary.theme))

@@ -9,6 +9,7 @@
 #include "sheets/room.h"
 #include "sheets/zones.h"
 #include "subcommands/drawing_files.h"
+#include "summary/page_frame.h"
 #include "summary/summary.h"
 
 #include <QRegularExpression>
@@ -212,6 +213,24 @@ TEST(Labels, stand_on_their_blocks_and_over_nothing_on_the_board) {
             const auto words = written(sheets::ink_of(sheet.marks, view, theme::printed_theme()));
             expect_apart(words, job.title + " board");
             expect_in_their_rooms(words, hollows, true, job.title + " board");
+        }
+    }
+}
+
+TEST(Summary, words_stay_within_the_frame_and_over_nothing) {
+    for (const auto& job : jobs()) {
+        const plan::Plan plan = plan::compute(job);
+        for (const auto paper : {print::Paper::a4, print::Paper::letter}) {
+            const auto pages = summary::summary_pages(job, plan, paper, printing);
+            const Box room = summary::page_room(paper);
+            for (std::size_t i = 0; i < pages.size(); ++i) {
+                const std::string name = job.title + " page " + std::to_string(i + 1);
+                const auto words = written(pages[i].inks);
+                for (const auto& one : words)
+                    EXPECT_TRUE(one.box.min.x >= room.min.x && one.box.max.x <= room.max.x)
+                        << name << ": " << one.text;
+                expect_apart(words, name);
+            }
         }
     }
 }
