@@ -14,20 +14,16 @@ using job::PasteColumn;
 constexpr std::size_t most_shown = 16; ///< columns that can be put right; the others go to the note
 
 QStringList meaning_words() { // in the order of PasteColumn
-    return {PasteColumnsEdit::tr("name"),
-            PasteColumnsEdit::tr("length"),
-            PasteColumnsEdit::tr("width"),
-            PasteColumnsEdit::tr("height"),
-            PasteColumnsEdit::tr("length × width × height"),
-            PasteColumnsEdit::tr("mass"),
-            PasteColumnsEdit::tr("count"),
-            PasteColumnsEdit::tr("note"),
-            PasteColumnsEdit::tr("leave out")};
+    return {PasteColumnsEdit::tr("name"),         PasteColumnsEdit::tr("length"),
+            PasteColumnsEdit::tr("width"),        PasteColumnsEdit::tr("height"),
+            PasteColumnsEdit::tr("pocket depth"), PasteColumnsEdit::tr("length × width × height"),
+            PasteColumnsEdit::tr("mass"),         PasteColumnsEdit::tr("count"),
+            PasteColumnsEdit::tr("note"),         PasteColumnsEdit::tr("leave out")};
 }
 
 bool is_length(PasteColumn column) {
     return column == PasteColumn::length || column == PasteColumn::width || column == PasteColumn::height ||
-           column == PasteColumn::size;
+           column == PasteColumn::pocket || column == PasteColumn::size;
 }
 
 /// The unit words offered for a column; the first, empty, is the job's.

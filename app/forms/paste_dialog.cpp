@@ -21,6 +21,8 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 namespace drawercast::app {
 
 namespace {
@@ -168,6 +170,11 @@ void PasteDialog::show_rows() {
     say_result();
 }
 
+bool PasteDialog::pockets_said() const {
+    return std::any_of(meaning_.fields.begin(), meaning_.fields.end(),
+                       [](const auto& field) { return field.column == job::PasteColumn::pocket; });
+}
+
 void PasteDialog::say_result(const QString& before) {
     const int read = model_->read_count();
     const int rows = model_->rowCount();
@@ -178,6 +185,11 @@ void PasteDialog::say_result(const QString& before) {
     QString words = before;
     if (rows == 0)
         words += tr("Nothing pasted yet.");
+    else if (read == rows && pockets_said())
+        words +=
+            tr("All %1 rows are read. Where no pocket depth is said, they go in %2 % of their height deep.")
+                .arg(rows)
+                .arg(100 * job::paste_depth_share);
     else if (read == rows)
         words += tr("All %1 rows are read. They go in %2 % of their height deep.")
                      .arg(rows)

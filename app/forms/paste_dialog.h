@@ -45,6 +45,7 @@ class PasteDialog final : public QDialog {
     void show_rows();   ///< as the columns are said now
     void add();
     QStringList column_names() const;
+    bool pockets_said() const; ///< a column holds the pockets' depths
     void say_result(const QString& before = {});
 
     FormContext context_;

@@ -72,10 +72,10 @@ class RowReader {
         require(2, "height", phrase("it has no height"));
         if (problem_) return *problem_;
         object_.height_mm = *sizes_[2];
-        object_.levels = {
-            {Sunk{shape::Rectangle{*sizes_[0], *sizes_[1], 0}, grained(paste_depth_share * *sizes_[2])},
-             {},
-             {}}};
+        object_.levels = {{Sunk{shape::Rectangle{*sizes_[0], *sizes_[1], 0},
+                                sizes_[3].value_or(grained(paste_depth_share * *sizes_[2]))},
+                           {},
+                           {}}};
         return object_;
     }
 
@@ -94,6 +94,9 @@ class RowReader {
             break;
         case PasteColumn::height:
             take_length(cell, field, 2, "height");
+            break;
+        case PasteColumn::pocket:
+            take_length(cell, field, 3, "pocket depth");
             break;
         case PasteColumn::size:
             take_size(cell, field);
@@ -189,7 +192,7 @@ class RowReader {
     const PasteMeaning& meaning_;
     const PasteUnits& units_;
     Object object_;
-    std::array<std::optional<double>, 3> sizes_;
+    std::array<std::optional<double>, 4> sizes_; ///< length, width, height; the pocket's depth
     std::optional<Problem> problem_;
 };
 

@@ -27,10 +27,10 @@ struct PastedRow {
     Expected<Object> read; ///< without an id; the problem's `where` names the column
 };
 
-/// Objects of the rows: rectangles length × width, `paste_depth_share` of the height deep, one of each where
-/// no count is said, no mass where none is said. Cells of unknown columns go to the note as "header: cell".
-/// Each object has passed the job reader, so that it can be added and saved as it is. Rows beyond
-/// most_paste_rows come as one row "paste-many".
+/// Objects of the rows: rectangles length × width, `paste_depth_share` of the height deep where no depth of
+/// the pocket is said, one of each where no count is said, no mass where none is said. Cells of unknown
+/// columns go to the note as "header: cell". Each object has passed the job reader, so that it can be added
+/// and saved as it is. Rows beyond most_paste_rows come as one row "paste-many".
 std::vector<PastedRow> read_pasted(const PasteTable& table, const PasteMeaning& meaning,
                                    const PasteUnits& units);
 

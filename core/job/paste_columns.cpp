@@ -9,7 +9,7 @@ namespace drawercast::job {
 
 namespace {
 
-enum class Word { name, length, width, height, depth, size, mass, count, note };
+enum class Word { name, length, width, height, depth, pocket, size, mass, count, note };
 
 struct Known {
     std::string_view text;
@@ -49,6 +49,9 @@ constexpr std::array known_words{
     Known{"depth", Word::depth},
     Known{"deep", Word::depth},
     Known{"d", Word::depth},
+    Known{"pocket", Word::pocket},
+    Known{"recess", Word::pocket},
+    Known{"sunk", Word::pocket},
     Known{"size", Word::size},
     Known{"sizes", Word::size},
     Known{"dimensions", Word::size},
@@ -87,6 +90,8 @@ constexpr std::array known_words{
     Known{"höhe", Word::height},
     Known{"dicke", Word::height},
     Known{"tiefe", Word::depth},
+    Known{"tasche", Word::pocket},
+    Known{"taschentiefe", Word::pocket},
     Known{"größe", Word::size},
     Known{"maße", Word::size},
     Known{"masse", Word::mass},
@@ -142,7 +147,7 @@ bool among(const Items& items, const Item& item) {
 }
 
 /// The unit is the last word that is one, so that "length in mm" is in mm; "m" alone, heading a column, is
-/// the mass.
+/// the mass. "Depth of the pocket" is the pocket's, whatever stands first.
 Heading heading_of(std::string_view cell) {
     Heading heading;
     for (const std::string& word : words_of(cell)) {
@@ -152,7 +157,9 @@ Heading heading_of(std::string_view cell) {
         }
         const auto known = std::find_if(known_words.begin(), known_words.end(),
                                         [&](const Known& k) { return k.text == word; });
-        if (!heading.word && known != known_words.end()) heading.word = known->word;
+        if (known == known_words.end()) continue;
+        if (!heading.word || (heading.word == Word::depth && known->word == Word::pocket))
+            heading.word = known->word;
     }
     const bool is_mass = heading.word == Word::mass;
     if (!(is_mass ? among(mass_units, heading.unit) : among(length_units, heading.unit)))
@@ -173,10 +180,12 @@ bool has(const std::vector<Heading>& headings, Word word) {
     return std::any_of(headings.begin(), headings.end(), [&](const Heading& h) { return h.word == word; });
 }
 
-/// "Depth" is front to back where a list says height too, else it is how far down the object reaches.
+/// "Depth" is front to back where a list says height and one other size, the pocket's where it says all
+/// three, else it is how far down the object reaches.
 PasteColumn column_of(Word word, const std::vector<Heading>& headings) {
     const bool has_height = has(headings, Word::height);
-    const bool depth_is_across = has_height && has(headings, Word::depth);
+    const bool all_three = has(headings, Word::length) && has(headings, Word::width) && has_height;
+    const bool depth_is_across = has_height && has(headings, Word::depth) && !all_three;
     switch (word) {
     case Word::name:
         return PasteColumn::name;
@@ -187,7 +196,10 @@ PasteColumn column_of(Word word, const std::vector<Heading>& headings) {
     case Word::height:
         return PasteColumn::height;
     case Word::depth:
+        if (all_three) return PasteColumn::pocket;
         return depth_is_across ? PasteColumn::width : PasteColumn::height;
+    case Word::pocket:
+        return PasteColumn::pocket;
     case Word::size:
         return PasteColumn::size;
     case Word::mass:

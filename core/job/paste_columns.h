@@ -16,7 +16,8 @@ enum class PasteColumn {
     length, ///< along the object, x
     width,  ///< across, y
     height,
-    size, ///< all three in one cell, "140 x 90 x 45"
+    pocket, ///< how deep the pocket goes, from the insert's face
+    size,   ///< all three in one cell, "140 x 90 x 45"
     mass,
     count,
     note,   ///< kept in the object's note, with the header's word before it
@@ -38,10 +39,10 @@ struct PasteMeaning {
 };
 
 /// A header is a first row without figures, over rows with some, or with a word known here. Columns are known
-/// by the words of their header ("Depth" is the height where there is none other, else the width); without
-/// one they are taken in the order name, length, width, height, mass, count from the first column that is not
-/// figures. Columns that are not known go to the note. The decimal mark is the comma where cells show it as
-/// one ("82,5") and no cell a point.
+/// by the words of their header ("Depth" is the height where there is none other, the width where that is the
+/// one size missing, else the pocket's); without one they are taken in the order name, length, width, height,
+/// mass, count from the first column that is not figures. Columns that are not known go to the note. The
+/// decimal mark is the comma where cells show it as one ("82,5") and no cell a point.
 PasteMeaning guess_meaning(const PasteTable& table);
 
 /// The same with the header taken as said: another guess of the columns.

@@ -1424,6 +1424,10 @@
         <translation>Alle</translation>
     </message>
     <message>
+        <source>All %1 rows are read. Where no pocket depth is said, they go in %2 % of their height deep.</source>
+        <translation>Alle %1 Zeilen sind gelesen. Wo keine Taschentiefe steht, kommen sie %2 % ihrer Höhe tief hinein.</translation>
+    </message>
+    <message>
         <source>All %1 rows are read. They go in %2 % of their height deep.</source>
         <translation>Alle %1 Zeilen sind gelesen. Sie kommen %2 % ihrer Höhe tief hinein.</translation>
     </message>
@@ -6671,6 +6675,10 @@ Breite: %4. Tiefe: %5.</translation>
     <message>
         <source>pocket</source>
         <translation>Aussparung</translation>
+    </message>
+    <message>
+        <source>pocket depth</source>
+        <translation>Taschentiefe</translation>
     </message>
     <message>
         <source>pockets wider by</source>

@@ -46,6 +46,28 @@ struct Read {
     Expectation first;
 };
 
+TEST(Paste, pockets_are_as_deep_as_the_list_says) {
+    const std::vector<std::pair<std::string, std::string>> cases{
+        {"all three sizes and a depth", "name\tlength\twidth\theight\tdepth\nLogger\t140\t90\t60\t45\n"},
+        {"a pocket's own word", "name\tlength\tdepth\theight\tpocket (cm)\nLogger\t140\t90\t60\t4.5\n"},
+        {"depth of the pocket", "name\tlength\twidth\tdepth of pocket\theight\nLogger\t140\t90\t45\t60\n"},
+        {"German", "Name;Länge;Breite;Höhe;Taschentiefe\nLogger;140;90;60;45\n"},
+    };
+    for (const auto& [what, text] : cases) {
+        const auto rows = read_pasted(text, {});
+        ASSERT_TRUE(rows.has_value() && rows->size() == 1 && rows->front().read) << what;
+        const Object& object = *rows->front().read;
+        const auto& sunk = std::get<Sunk>(object.levels[0].form);
+        EXPECT_DOUBLE_EQ(sunk.depth_mm, 45) << what;
+        EXPECT_EQ(std::get<shape::Rectangle>(sunk.outline), (shape::Rectangle{140, 90, 0})) << what;
+        EXPECT_DOUBLE_EQ(object.height_mm, 60) << what;
+        EXPECT_TRUE(object.note.empty()) << what;
+    }
+    const auto unsaid = read_pasted("name\tlength\twidth\theight\tdepth\nLogger\t140\t90\t60\t\n", {});
+    ASSERT_TRUE(unsaid.has_value() && unsaid->front().read);
+    EXPECT_DOUBLE_EQ(std::get<Sunk>(unsaid->front().read->levels[0].form).depth_mm, 36);
+}
+
 TEST(Paste, reads) {
     const auto mm = DisplayUnits::mm;
     const auto inch = DisplayUnits::inch_32;
