@@ -2,6 +2,7 @@
 #include "summary/panels.h"
 
 #include "casting/band.h"
+#include "plan/pour_steps.h"
 #include "plan/say.h"
 #include "plan/sentences.h"
 
@@ -74,7 +75,7 @@ void write_foam(sheets::Inks& inks, const Box& box, const Summary& summary, cons
     const double third = box.width() / 3, y = box.min.y + 24;
     write_key_figure(inks, {box.min.x, y}, language::tr("part A"), dose_mass(dose.a_g, units), theme);
     write_key_figure(inks, {box.min.x + third, y}, language::tr("part B"), dose_mass(dose.b_g, units), theme);
-    write_key_figure(inks, {box.min.x + 2 * third, y}, language::tr("together"),
+    write_key_figure(inks, {box.min.x + 2 * third, y}, language::tr("mixed"),
                      dose_mass(dose.a_g + dose.b_g, units), theme);
     double line = y + 38;
     const QString batches = dose.batches == 1 ? language::tr("1 batch")
@@ -164,8 +165,8 @@ void write_time(sheets::Inks& inks, const Box& box, const Summary& summary, cons
     const double third = box.width() / 3, y = box.min.y + 24;
     const auto seconds = [](double s) { return fixed(s, 0) + QStringLiteral(" s"); };
     write_key_figure(inks, {box.min.x, y}, language::tr("pot life"), seconds(times.pot_life_s), theme);
-    write_key_figure(inks, {box.min.x + third, y}, language::tr("plate on by"), seconds(times.touch_s),
-                     theme);
+    write_key_figure(inks, {box.min.x + third, y}, language::tr("plate on by"),
+                     seconds(std::floor(plan::latest_plate_on_s(drawer).value_or(times.touch_s))), theme);
     write_key_figure(inks, {box.min.x + 2 * third, y}, language::tr("mold full"), seconds(times.contact_s),
                      theme);
     const double used = times.pot_life_s - times.pour_margin_s;
@@ -186,7 +187,7 @@ void write_time(sheets::Inks& inks, const Box& box, const Summary& summary, cons
                           language::tr(" deep"),
                       theme);
     write_line(inks, box, line,
-               language::tr("open after ") + fixed(times.demold_min, 0) +
+               language::tr("open after ") + fixed(plan::open_after_min(summary.job, times), 0) +
                    language::tr(" min at the earliest"),
                theme);
 }

@@ -45,21 +45,26 @@ Table gate_table(const Summary& summary, const runsheet::Task& pour) {
     return table;
 }
 
-/// One bucket's batch: what the scale shows, adding up, in its own steps.
+QString weighed(const plan::ScaleReading& one) {
+    const QString what = in_words(plan::words_of(one.part));
+    if (one.part == plan::Component::a)
+        return language::tr("scale to zero, in a cup of its own: %1").arg(what);
+    return one.zero_first ? language::tr("scale to zero, into the bucket: %1").arg(what) : what;
+}
+
+/// One batch: what the scale shows, in its own steps. Part A waits in its cup: the clock starts when they
+/// meet.
 Table weighing_table(const Summary& summary, const casting::Dose& dose) {
     Table table;
     table.columns = {{"", Align::left, 0, 26},
-                     {language::tr("into the bucket of each batch"), Align::left, 1, 0},
+                     {language::tr("weigh out for each batch"), Align::left, 1, 0},
                      {language::tr("the scale shows"), Align::right, 0, 150},
                      {language::tr("or by volume"), Align::right, 0, 150}};
     const auto units = summary.job.display_units;
     for (const auto& one : plan::scale_readings(dose, summary.job.shop->scale_step_g))
         table.rows.push_back(
             {tick_cell(summary.theme),
-             {one.zero_first ? language::tr("scale to zero, %1").arg(in_words(plan::words_of(one.part)))
-                             : in_words(plan::words_of(one.part)),
-              true,
-              {}},
+             {weighed(one), true, {}},
              {one.shown_g > 0 ? language::figures(plan::say_mass_g(one.shown_g, units)) : QString(),
               true,
               {}},
@@ -87,6 +92,8 @@ Table clock_table(const Summary& summary, const std::vector<plan::PourStep>& ste
                             : step.due_s                ? seconds(*step.due_s)
                                                         : QString();
         table.rows.push_back({tick_cell(summary.theme), {due, true, {}}, {in_words(step.what), false, {}}});
+        for (std::size_t i = 0; i < step.on_card; ++i)
+            table.rows.push_back({{}, {}, {in_words(step.details[i]), false, {}}});
         if (step.limit_s)
             table.rows.push_back({{},
                                   {seconds(std::floor(*step.limit_s)), true, {}},
@@ -96,11 +103,13 @@ Table clock_table(const Summary& summary, const std::vector<plan::PourStep>& ste
 }
 
 QString who_does_what(const job::Shop& shop) {
-    if (shop.people == 1)
+    if (shop.people == 1 && shop.drivers == 1)
         return language::tr(
             "One person: pre-start the closures before the clock, and have the plate within reach.");
-    return language::tr("First person: mix and pour. Second: set the plate on and peg the vents. People who "
-                        "close: %1, from opposite sides.")
+    return language::tr(
+               "People who mix and pour, then set the plate on and peg the vents: %1. People who close, "
+               "from opposite sides: %2. Pre-start the closures before the clock.")
+        .arg(shop.people)
         .arg(shop.drivers);
 }
 
@@ -125,8 +134,8 @@ std::vector<Composed> pour_card(const Summary& summary, const plan::DrawerPlan& 
     column.table(clock_table(summary, steps));
     if (const int count = plan::closure_count(drawer); count > 0)
         column.lines(
-            language::tr("Closures: in the order of their numbers on the plate, 1 to %1; loosen them "
-                         "in reverse.")
+            language::tr("Closures: in the order of their numbers on the plate, 1 to %1. Once cured, loosen "
+                         "them in reverse, all a quarter turn first, from the side.")
                 .arg(count),
             words, pitch, 0);
     column.down(4);

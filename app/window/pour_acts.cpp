@@ -255,15 +255,16 @@ void PourActs::offer_times(const std::string& drawer) {
     const auto plan = plan_of(desk_.document, drawer);
     if (!run || !plan) return;
     const auto& shop = *desk_.document.job().shop;
-    const auto now = plan::with_rehearsed_times(shop, *run, plan::closure_count(*plan));
+    const auto now = plan::with_rehearsed_times(shop, *run, plan::rehearsed_of(desk_.document.job(), *plan));
     if (now == shop) return;
     const auto s = [](double value) { return language::figures(plan::fixed(value, 1)); };
-    const double poured = shop.pour_s.value_or(plan->dose ? plan->dose->pour_s : 0);
+    const double poured = plan->dose ? plan->dose->pour_s : 0;
+    const double batch_ml = plan::rehearsed_of(desk_.document.job(), *plan).batch_ml;
     if (!desk_.asking.yes(tr("Take these times?"),
                           tr("Pouring a batch %1 s (reckoned with until now: %2), setting the plate on %3 s "
                              "(%4), a closure %5 s (%6). Reckon with them from now on?")
-                              .arg(s(now.pour_s.value_or(poured)), s(poured), s(now.set_plate_s),
-                                   s(shop.set_plate_s), s(now.seconds_per_closure),
+                              .arg(s(now.pour_s ? *now.pour_s : batch_ml / (1000 * now.pour_l_s)), s(poured),
+                                   s(now.set_plate_s), s(shop.set_plate_s), s(now.seconds_per_closure),
                                    s(shop.seconds_per_closure))))
         return;
     auto job = desk_.document.job();

@@ -5,6 +5,7 @@
 #include "casting/profile.h"
 #include "casting/times.h"
 #include "plan/foam_in_mold.h"
+#include "plan/pour_steps.h"
 
 #include <algorithm>
 #include <cstddef>
@@ -24,8 +25,9 @@ bool can_be_mapped(const DrawerPlan& plan) {
 air::MapIn map_in(const job::Job& job, const job::Drawer& drawer, const DrawerPlan& plan) {
     air::MapIn in;
     in.floor = floor_of(job, plan);
-    in.poured_ml = plan.dose->poured_ml;
-    in.full_expansion = plan.cavity->net_mm3 / (1000 * plan.dose->poured_ml);
+    in.poured_ml = dose_to_pour(job, plan).value_or(*plan.dose).poured_ml; // what the map tells to pour
+    in.full_expansion =
+        plan.cavity->net_mm3 / (1000 * plan.dose->poured_ml); // as full, built as planned or not
     const shape::MoldMap map(plan.insert->box, job.foam->shrinkage);
     for (const job::Pour& pour : drawer.pours) in.pours.push_back({to_mold(map, pour.at), pour.ml});
     return in;

@@ -39,6 +39,13 @@ double three_digits(double value) {
     return std::round(value / unit) * unit;
 }
 
+/// Of what is mixed, the reserve that is not poured, as the drawer is planned now.
+double unpoured_share(const DrawerPlan& drawer) {
+    if (!drawer.dose || drawer.dose->mixed_ml <= 0) return 0;
+    const casting::Dose& dose = *drawer.dose;
+    return (dose.mixed_ml - dose.poured_ml - dose.batches * dose.bucket_left_ml) / dose.mixed_ml;
+}
+
 } // namespace
 
 CastFigures cast_figures(const job::Job& job, const DrawerPlan& drawer, const job::Cast& cast) {
@@ -47,8 +54,13 @@ CastFigures cast_figures(const job::Job& job, const DrawerPlan& drawer, const jo
     const double out_g = cast.trimmed_g.value_or(0) + cast.plugs_g.value_or(0);
     if (cast.mixed_g && cast.cast_g) {
         figures.wasted_g = *cast.mixed_g - *cast.cast_g - out_g;
-        if (profile && *figures.wasted_g >= 0)
-            figures.bucket_left_ml = *figures.wasted_g / profile->liquid_g_ml / cast.batches;
+        if (profile && *figures.wasted_g >= 0) {
+            // What is mixed for squeeze-out and not poured stays behind too; the next dose adds it anew.
+            const double wasted_ml = *figures.wasted_g / profile->liquid_g_ml;
+            figures.bucket_left_ml =
+                std::max(0.0, wasted_ml - unpoured_share(drawer) * *cast.mixed_g / profile->liquid_g_ml) /
+                cast.batches;
+        }
     }
     const auto cavity = cavity_cast_in(job, drawer);
     if (cast.cast_g && *cast.cast_g > 0 && cavity && cavity->net_mm3 > 0) {

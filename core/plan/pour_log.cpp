@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/pour_log.h"
 
+#include "job/catalog.h"
+#include "plan/pour_steps.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -45,7 +48,7 @@ std::optional<PourRun> last_run(const std::vector<job::Mark>& log, std::string_v
 
 bool is_running(const PourRun& run, double now_s) {
     const auto since = run.stopwatch_s(now_s);
-    return !run.rehearsal && since && *since < fresh_s && !run.is_done(last_step);
+    return !run.rehearsal && since && *since >= 0 && *since < fresh_s && !run.is_done(last_step);
 }
 
 std::string running_drawer(const job::Job& job, double now_s) {
@@ -70,15 +73,36 @@ job::Job with_last_taken_back(job::Job job, const std::string& drawer, double at
     return job;
 }
 
-job::Shop with_rehearsed_times(job::Shop shop, const PourRun& run, int closures) {
+Rehearsed rehearsed_of(const job::Job& job, const DrawerPlan& drawer) {
+    Rehearsed out;
+    if (const auto dose = dose_to_pour(job, drawer)) out.batch_ml = dose->poured_ml / dose->batches;
+    if (!drawer.plate) return out;
+    const auto& design = drawer.plate->answer.design;
+    out.closures = closure_count(drawer);
+    out.close_s = drawer.plate->closing.close_s;
+    out.own_seconds = std::any_of(design.closures.begin(), design.closures.end(), [&](const auto& at) {
+        return mold::kind_of(design, at).seconds.has_value();
+    });
+    return out;
+}
+
+job::Shop with_rehearsed_times(job::Shop shop, const PourRun& run, const Rehearsed& of) {
     const auto between = [&](std::string_view from, std::string_view to) -> std::optional<double> {
         const Done *a = run.find(from), *b = run.find(to);
         return a && b && b->at_s > a->at_s ? std::optional(b->at_s - a->at_s) : std::nullopt;
     };
-    if (const auto pour = between("mixed", "poured")) shop.pour_s = tenths(*pour);
+    if (const auto pour = between("mixed", "poured"); pour && of.batch_ml > 0) {
+        shop.pour_s.reset(); // another drawer's batch is another amount
+        shop.pour_l_s = std::round(of.batch_ml / *pour) / 1000;
+    }
     if (const auto plate = between("poured", "plate-on")) shop.set_plate_s = tenths(*plate);
-    if (const auto close = between("plate-on", "closed"); close && closures > 0)
-        shop.seconds_per_closure = tenths(*close * shop.drivers / closures);
+    const auto close = between("plate-on", "closed");
+    if (!close || of.closures == 0 || of.close_s <= 0) return shop;
+    shop.seconds_per_closure = tenths(shop.seconds_per_closure * *close / of.close_s);
+    if (!of.own_seconds) return shop;
+    shop.closures = job::closures_of(shop);
+    for (auto& closure : shop.closures)
+        if (closure.seconds) closure.seconds = tenths(*closure.seconds * *close / of.close_s);
     return shop;
 }
 

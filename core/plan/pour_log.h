@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "job/job.h"
+#include "plan/plan.h"
 
 #include <optional>
 #include <string>
@@ -51,8 +51,17 @@ job::Job with_mark(job::Job job, const std::string& drawer, std::string_view ste
 /// The run's last mark taken back; the log keeps both. Unchanged where nothing is left to take back.
 job::Job with_last_taken_back(job::Job job, const std::string& drawer, double at_s);
 
-/// The shop with the times of a rehearsal in place of its own: pouring, setting the plate on, seconds a
-/// closure. What was not marked stays. Rounded to 0.1 s.
-job::Shop with_rehearsed_times(job::Shop shop, const PourRun& run, int closures);
+/// What a dry run was of, as planned: the other drawers' amounts are others.
+struct Rehearsed {
+    double batch_ml = 0; ///< poured of each
+    int closures = 0;
+    double close_s = 0;       ///< for all of them
+    bool own_seconds = false; ///< some of them take a time of their own, whatever the shop's is
+};
+Rehearsed rehearsed_of(const job::Job& job, const DrawerPlan& drawer);
+
+/// The shop with what a rehearsal tells in place of its own: the rate of pouring, setting the plate on,
+/// seconds a closure, all kinds in proportion. What was not marked stays. Rounded to 0.1 s and 0.001 L/s.
+job::Shop with_rehearsed_times(job::Shop shop, const PourRun& run, const Rehearsed& of);
 
 } // namespace drawercast::plan

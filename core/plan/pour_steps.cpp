@@ -24,9 +24,12 @@ class Steps {
 
     void before_the_clock() {
         int n = 0;
-        for (const auto& gate : runsheet::pour_gates(job_.display_units != job::DisplayUnits::mm))
+        for (const auto& gate : runsheet::pour_gates(
+                 {job_.shop->temperature_c, job_.shop->people, job_.display_units != job::DisplayUnits::mm}))
             add("gate-" + std::to_string(++n), gate);
-        add("premix", phrase("Stir part A and part B, each in its own can"));
+        add("premix",
+            phrase(
+                "Stir part A and part B, each in its own can with its own dry stick; close the cans again"));
         for (int batch = 1; batch <= dose_.batches; ++batch) weigh(batch);
     }
 
@@ -40,16 +43,25 @@ class Steps {
     }
 
     void against_the_clock() {
+        const auto units = job_.display_units;
         const double mixed = job_.foam->mix_s, poured = mixed + dose_.pour_s,
                      plate_on = poured + job_.shop->set_plate_s;
         add("mixed", phrase("Mix"), {phrase("scrape sides and bottom while mixing")}, mixed);
         add("poured", phrase("Pour"),
-            {phrase("in the order of the numbers on the pour map: slots, over blocks, the widest channel "
+            {phrase("of each bucket %1, or %2; about %3 stays in it",
+                    figure(say_volume_ml(dose_.poured_ml / dose_.batches, units)),
+                    figure(say_mass_g(
+                        to_step(dose_.liquid_g_ml * dose_.poured_ml / dose_.batches, job_.shop->scale_step_g),
+                        units)),
+                    figure(say_volume_ml((dose_.mixed_ml - dose_.poured_ml) / dose_.batches, units))),
+             phrase("in the order of the numbers on the pour map: slots, over blocks, the widest channel "
                     "last; never scrape out")},
             poured);
+        steps_.back().on_card = 1;
         if (narrow_slot()) {
             auto& how = steps_.back().details;
             how.insert(how.begin(), phrase("first brush some of the foam into the narrow slots"));
+            ++steps_.back().on_card;
         }
         add("plate-on", phrase("Plate on"), {}, plate_on);
         if (!drawer_.plate)
@@ -70,10 +82,8 @@ class Steps {
             alone ? std::max(times.contact_s, closed_s_) : times.contact_s);
         add("tools", phrase("Wash the tools, in open air"), {}, closed_s_ + tools_s);
         add("risen", phrase("Leave it alone until it has risen"), {}, times.rise_s);
-        const double cure =
-            job_.shop->temperature_c < runsheet::cool_shop_c ? runsheet::cool_cure_min : runsheet::cure_min;
         add(std::string(last_step), phrase("Let it cure, then cut the plugs flush and open"), {},
-            60 * std::max(cure, times.demold_min));
+            60 * open_after_min(job_, times));
         std::stable_sort(steps_.begin() + first, steps_.end(), [](const PourStep& a, const PourStep& b) {
             return a.due_s.value_or(0) < b.due_s.value_or(0);
         });
@@ -84,7 +94,7 @@ class Steps {
   private:
     void add(std::string id, Phrase what, std::vector<Phrase> details = {},
              std::optional<double> due_s = {}) {
-        steps_.push_back({std::move(id), std::move(what), std::move(details), due_s, {}});
+        steps_.push_back({std::move(id), std::move(what), std::move(details), due_s, {}, 0});
     }
 
     /// What is weighed, said with the batch it belongs to where there are several.
@@ -163,9 +173,14 @@ std::vector<ScaleReading> scale_readings(const casting::Dose& dose, double scale
     const double b = to_step(dose.b_g / batches, scale_step_g), a = to_step(dose.a_g / batches, scale_step_g);
     std::vector<ScaleReading> all{{Component::b, b, dose.b_ml / batches, true}};
     if (dose.pigment_ml > 0) all.push_back({Component::pigment, 0, dose.pigment_ml / batches, false});
-    const bool zero = dose.pigment_ml > 0;
-    all.push_back({Component::a, zero ? a : a + b, dose.a_ml / batches, zero});
+    all.push_back({Component::a, a, dose.a_ml / batches, true});
     return all;
+}
+
+double open_after_min(const job::Job& job, const casting::Times& times) {
+    const double cure =
+        job.shop->temperature_c < runsheet::cool_shop_c ? runsheet::cool_cure_min : runsheet::cure_min;
+    return std::max(cure, times.demold_min);
 }
 
 int closure_count(const DrawerPlan& drawer) {

@@ -17,6 +17,7 @@ struct PourStep {
     std::vector<Phrase> details;
     std::optional<double> due_s;   ///< done by then, stopwatch from A meeting B
     std::optional<double> limit_s; ///< past it this is not done any more: let it rise open
+    std::size_t on_card = 0;       ///< so many of the details stand on the pour card too
     bool operator==(const PourStep&) const = default;
 };
 
@@ -34,8 +35,9 @@ std::optional<casting::Dose> dose_to_pour(const job::Job& job, const DrawerPlan&
 enum class Component { a, b, pigment };
 Phrase words_of(Component part); ///< "part A"
 
-/// What the scale shows while one batch is weighed into one bucket, the readings adding up; each part is
-/// rounded to the scale's step first. Pigment goes by volume, and the scale is set to zero after it.
+/// What the scale shows while one batch is weighed out, set to zero before each part: part B into the bucket,
+/// part A into a cup of its own, since the clock starts when they meet. Rounded to the scale's step. Pigment
+/// goes by volume.
 struct ScaleReading {
     Component part = Component::b;
     double shown_g = 0; ///< 0: by volume alone
@@ -44,6 +46,10 @@ struct ScaleReading {
     bool operator==(const ScaleReading&) const = default;
 };
 std::vector<ScaleReading> scale_readings(const casting::Dose& dose, double scale_step_g);
+
+/// The earliest moment to open, minutes from A meeting B: the usual time to cure in a shop as warm, never
+/// sooner than the label says (common practice).
+double open_after_min(const job::Job& job, const casting::Times& times);
 
 /// Closures to drive, which the plate's sheet numbers in driving order; 0 until worked out.
 int closure_count(const DrawerPlan& drawer);

@@ -27,7 +27,7 @@ runsheet::Materials materials_of(const job::Job& job, const DrawerPlan& plan,
     constexpr double ml_per_l = 1000, mm3_per_ml = 1000;
     const auto units = job.display_units;
     runsheet::Materials materials;
-    materials.pour = pour_materials(*plan.dose, units);
+    materials.pour = pour_materials(dose_to_pour(job, plan).value_or(*plan.dose), units);
     if (plan.cavity && plan.cavity->fillet_mm3 > 0)
         materials.fix = {
             phrase("clay %1", figure(say_volume_ml(plan.cavity->fillet_mm3 / mm3_per_ml, units)))};
@@ -57,6 +57,14 @@ runsheet::DrawerWork work_of(const job::Job& job, const DrawerPlan& plan, const 
     return work;
 }
 
+/// Of a drawer cast before it.
+bool takes_walls_over(const Plan& plan, const stock::DrawerStock* stock) {
+    if (plan.stock == nullptr || stock == nullptr) return false;
+    return std::any_of(stock->parts.begin(), stock->parts.end(), [&](const stock::Part& part) {
+        return part.role == stock::Role::wall && !is_cut(*plan.stock, part.label);
+    });
+}
+
 } // namespace
 
 RunSheet run_sheet(const job::Job& job, const Plan& plan) {
@@ -67,7 +75,9 @@ RunSheet run_sheet(const job::Job& job, const Plan& plan) {
         std::optional<stock::DrawerStock> made;
         const auto* stock = find_stock(plan.stock.get(), drawer.id); // there already: unions take their time
         if (stock == nullptr && (made = drawer_stock(job, drawer))) stock = &*made;
-        drawers.push_back(work_of(job, drawer, job.drawers[i]->name, stock));
+        auto work = work_of(job, drawer, job.drawers[i]->name, stock);
+        if (!drawers.empty() && takes_walls_over(plan, stock)) work.walls_after = drawers.back().id;
+        drawers.push_back(std::move(work));
     }
     RunSheet sheet;
     sheet.tasks = runsheet::tasks_for(

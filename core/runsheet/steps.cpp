@@ -66,8 +66,9 @@ class Steps {
         Task& pour =
             add(d, "pour", phrase("Premix, mix, pour, plate on, close, peg the vents"),
                 (pour_first + pour_batch * (d.batches - 1)) * hands_, cure, {"release-2", "rehearse"});
+        if (!d.walls_after.empty()) pour.after.push_back(d.walls_after + "/open");
         pour.in_one_go = true;
-        pour.gates = pour_gates(shop_.us_units);
+        pour.gates = pour_gates(shop_);
         pour.materials = d.materials.pour;
         pour.each_cast = true;
         add(d, "open", phrase("Cut the plugs flush, open, peel the insert out"), open_mold, 0, {"pour"})
@@ -117,10 +118,17 @@ class Steps {
 
 } // namespace
 
-std::vector<Phrase> pour_gates(bool us_units) {
+std::vector<Phrase> pour_gates(const ShopWork& shop) {
+    const bool us_units = shop.us_units;
+    const auto shown = [&](double celsius) {
+        return figure(std::to_string(std::lround(us_units ? 32 + 1.8 * celsius : celsius)));
+    };
+    const Phrase least = shown(shop.temperature_c - parts_within_c),
+                 most = shown(shop.temperature_c + parts_within_c);
     return {phrase("wood at 10 % moisture or less"),
             us_units ? phrase("mold level to 1/16 in across it") : phrase("mold level to 2 mm across it"),
-            us_units ? phrase("parts at 72 to 77 °F") : phrase("parts at 22 to 25 °C"),
+            us_units ? phrase("parts at %1 to %2 °F: all seconds are for that", least, most)
+                     : phrase("parts at %1 to %2 °C: all seconds are for that", least, most),
             us_units ? phrase("mold at 68 °F at least") : phrase("mold at 20 °C at least"),
             phrase("release dry"),
             phrase("test cup poured and entered"),

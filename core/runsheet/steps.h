@@ -29,6 +29,8 @@ struct DrawerWork {
     int batches = 1;
     double demold_min = 0; ///< of the foam today, never below its label
     bool crush = false;
+    std::string
+        walls_after{}; ///< id of the drawer whose walls it takes over once that is open; empty: its own
     Materials materials;
     bool operator==(const DrawerWork&) const = default;
 };
@@ -45,7 +47,10 @@ struct ShopWork {
 std::vector<Task> tasks_for(const std::vector<DrawerWork>& drawers, const ShopWork& shop);
 
 /// What must be true before a pour is begun (common practice, no source); figures in US units are rounded.
-std::vector<Phrase> pour_gates(bool us_units);
+std::vector<Phrase> pour_gates(const ShopWork& shop);
+
+/// Parts warmer or colder than the shop was entered rise sooner or later than every second that is told.
+inline constexpr double parts_within_c = 2; // of it (our guess)
 
 inline constexpr double cool_shop_c = 18; ///< below it a cast is left alone longer
 inline constexpr double cure_min = 120;   ///< before a mold is opened (common practice, no source)

@@ -99,7 +99,7 @@ TEST(AsCastForm, compares_and_teaches_only_where_asked) {
     type(form, "Insert", "1100");
     type(form, "Length in the mold", "300");
     type(form, "The same, cured", "298.5");
-    EXPECT_TRUE(form.comparison_text().contains("60 mL")) << form.comparison_text().toStdString();
+    EXPECT_TRUE(form.comparison_text().contains("45 mL")) << form.comparison_text().toStdString();
     ASSERT_TRUE(form.value());
     ASSERT_EQ(form.value()->casts.size(), 1U);
     EXPECT_EQ(form.value()->casts[0].day, "2031-03-05");
@@ -111,7 +111,7 @@ TEST(AsCastForm, compares_and_teaches_only_where_asked) {
     EXPECT_DOUBLE_EQ(form.value()->foam->shrinkage, 0.005);
     EXPECT_EQ(form.value()->shop, shop.job.shop);
     QTest::mouseClick(&box(form, "Left in a bucket"), Qt::LeftButton, {}, {8, 8});
-    EXPECT_DOUBLE_EQ(*form.value()->shop->bucket_left_ml, 60);
+    EXPECT_DOUBLE_EQ(*form.value()->shop->bucket_left_ml, 45);
 }
 
 TEST(AsCastForm, several_casts_give_mean_and_spread) {

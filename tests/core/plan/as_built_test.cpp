@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/catalog.h"
 #include "plan/as_built.h"
+#include "plan/builder.h"
+#include "plan/pour_steps.h"
 #include "plan/sentences.h"
 #include "plan/stock_checks.h"
 #include "plan/stock_depths.h"
@@ -43,6 +45,21 @@ TEST(AsBuilt, nothing_measured_is_the_plan) {
     EXPECT_DOUBLE_EQ(figures->dose->poured_ml, plan.drawers[0].dose->poured_ml);
     EXPECT_DOUBLE_EQ(figures->pressure->closed_kpa, plan.drawers[0].pressure->closed_kpa);
     EXPECT_NEAR(*figures->planned_dose_kpa, figures->pressure->closed_kpa, 1e-9);
+}
+
+TEST(AsBuilt, what_is_poured_where_adds_up_to_the_dose_of_the_measured_mold) {
+    auto job = one_object();
+    job::AsBuilt built;
+    built.drawer = job.drawers[0]->id;
+    built.walls_mm = {56};
+    job.as_built.push_back(built);
+    const Plan plan = whole(job);
+    const auto dose = dose_to_pour(job, plan.drawers[0]);
+    ASSERT_TRUE(dose && plan.drawers[0].air);
+    EXPECT_LT(dose->poured_ml, 0.95 * plan.drawers[0].dose->poured_ml);
+    double sum = 0;
+    for (const auto& step : plan.drawers[0].air->model->map().pour.steps) sum += step.ml;
+    EXPECT_NEAR(sum, dose->poured_ml, 1e-6 * dose->poured_ml);
 }
 
 TEST(AsBuilt, air_shut_in_pushes_too) {

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "air/squeeze.h"
 #include "job/ranges.h"
 #include "plan/as_cast.h"
 
-#include "air/squeeze.h"
 #include "core/plan/sample_job.h"
 
 #include <gtest/gtest.h>
@@ -16,6 +16,11 @@ struct Shop {
     job::Job job = testing::worked_job();
     Plan plan = compute(job);
     const DrawerPlan& drawer() const { return plan.drawers.front(); }
+    /// Of what is mixed: the reserve for squeeze-out.
+    double unpoured_share() const {
+        const casting::Dose& dose = *drawer().dose;
+        return (dose.mixed_ml - dose.poured_ml - dose.batches * dose.bucket_left_ml) / dose.mixed_ml;
+    }
     job::Cast cast() const { return blank_cast(job, drawer(), "2031-03-05"); }
 };
 
@@ -34,12 +39,23 @@ TEST(AsCast, what_is_missing_from_the_scale_stuck_to_the_buckets) {
     cast.mixed_g = 1200, cast.cast_g = 1100, cast.trimmed_g = 20, cast.plugs_g = 5, cast.batches = 2;
     const auto figures = cast_figures(shop.job, shop.drawer(), cast);
     EXPECT_DOUBLE_EQ(*figures.wasted_g, 75);
-    // (1 × 1.20 + 1 × 1.00)/2 g/mL of the worked job, two buckets
-    EXPECT_NEAR(*figures.bucket_left_ml, 75 / 1.10 / 2, 1e-9);
+    // (1 × 1.20 + 1 × 1.00)/2 g/mL of the worked job, two buckets; less what was mixed and not to be poured
+    const double unpoured_ml = shop.unpoured_share() * 1200 / 1.10;
+    EXPECT_GT(unpoured_ml, 1);
+    EXPECT_NEAR(*figures.bucket_left_ml, (75 / 1.10 - unpoured_ml) / 2, 1e-9);
     cast.mixed_g = 1100; // less than came out: weighed wrong, and nothing to go by
     const auto wrong = cast_figures(shop.job, shop.drawer(), cast);
     EXPECT_LT(*wrong.wasted_g, 0);
     EXPECT_FALSE(wrong.bucket_left_ml);
+}
+
+TEST(AsCast, a_cast_as_planned_teaches_the_plan) {
+    const Shop shop;
+    const casting::Dose& dose = *shop.drawer().dose;
+    auto cast = shop.cast();
+    cast.mixed_g = 1.10 * dose.mixed_ml, cast.cast_g = 1.10 * dose.poured_ml;
+    cast.trimmed_g = cast.plugs_g = 0;
+    EXPECT_NEAR(*cast_figures(shop.job, shop.drawer(), cast).bucket_left_ml, dose.bucket_left_ml, 1e-6);
 }
 
 TEST(AsCast, the_planned_mass_stands_at_the_planned_pressure) {
@@ -102,14 +118,15 @@ TEST(Calibration, is_of_this_foam_and_taken_only_where_asked) {
     const auto learned = calibration_of(shop.job, shop.plan);
     ASSERT_TRUE(learned.bucket_left_ml && learned.shrinkage);
     EXPECT_EQ(learned.bucket_left_ml->count, 2);
-    EXPECT_NEAR(learned.bucket_left_ml->mean, 70 / double(cast.batches), 1e-9);
+    const double left = std::round((70 - shop.unpoured_share() * 1177 / 1.10) / double(cast.batches));
+    EXPECT_NEAR(learned.bucket_left_ml->mean, left, 0.5);
     EXPECT_NEAR(learned.shrinkage->mean, 0.006, 1e-12);
     EXPECT_NEAR(learned.shrinkage->deviation, std::sqrt(2e-6), 1e-9);
     EXPECT_FALSE(learned.viscosity_pa_s);
 
     EXPECT_EQ(with_calibration(shop.job, learned, {}), shop.job);
     const auto taken = with_calibration(shop.job, learned, {true, true, true});
-    EXPECT_DOUBLE_EQ(*taken.shop->bucket_left_ml, std::round(70 / double(cast.batches)));
+    EXPECT_DOUBLE_EQ(*taken.shop->bucket_left_ml, left);
     EXPECT_DOUBLE_EQ(taken.foam->shrinkage, 0.006);
     EXPECT_EQ(taken.foam->viscosity_pa_s, shop.job.foam->viscosity_pa_s);
     EXPECT_EQ(taken.foam->expansion, shop.job.foam->expansion); // a closed cast can't give it

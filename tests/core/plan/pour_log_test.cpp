@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "job/catalog.h"
 #include "job/read.h"
 #include "job/store.h"
 #include "job/write.h"
@@ -120,10 +121,21 @@ TEST(PourLog, a_rehearsal_gives_the_shops_times) {
         job = with_mark(std::move(job), "d1", step, at);
     job::Shop shop;
     shop.drivers = 2;
-    const auto now = with_rehearsed_times(shop, *last_run(job.log, "d1"), 24);
-    EXPECT_DOUBLE_EQ(*now.pour_s, 11.3);
+    shop.pour_s = 9;
+    shop.seconds_per_closure = 3;
+    const auto now = with_rehearsed_times(shop, *last_run(job.log, "d1"), {1126, 24, 36, false});
+    EXPECT_FALSE(now.pour_s.has_value()) << "a drawer of another size takes another time";
+    EXPECT_DOUBLE_EQ(now.pour_l_s, 0.1); // 1126 mL in 11.26 s
     EXPECT_DOUBLE_EQ(now.set_plate_s, 8.7);
-    EXPECT_DOUBLE_EQ(now.seconds_per_closure, 5);
+    EXPECT_DOUBLE_EQ(now.seconds_per_closure, 5); // 60 s in place of 36
+    EXPECT_TRUE(now.closures.empty());
+    const auto kinds = with_rehearsed_times(shop, *last_run(job.log, "d1"), {1126, 24, 30, true}).closures;
+    const auto before = job::closures_of(shop);
+    ASSERT_EQ(kinds.size(), before.size());
+    for (std::size_t i = 0; i < kinds.size(); ++i)
+        if (before[i].seconds) {
+            EXPECT_DOUBLE_EQ(*kinds[i].seconds, 2 * *before[i].seconds) << kinds[i].name;
+        }
     EXPECT_FALSE(is_running(*last_run(job.log, "d1"), 201));
 }
 
@@ -163,9 +175,9 @@ TEST(PourSteps, narrow_slots_are_brushed_before_the_foam_is_poured) {
             if (step.id == "poured") return step.details;
         return std::vector<Phrase>();
     };
-    EXPECT_EQ(details().size(), 1U);
+    EXPECT_EQ(details().size(), 2U);
     drawer.checks.push_back(layout::check_of(layout::Code::slot_narrow, layout::Severity::look, 8, 10));
-    ASSERT_EQ(details().size(), 2U);
+    ASSERT_EQ(details().size(), 3U);
     EXPECT_EQ(english(details().front()), "first brush some of the foam into the narrow slots");
 }
 
@@ -193,13 +205,16 @@ TEST(PourSteps, slow_closing_is_followed_by_pegging_alone_and_passed_by_it_in_co
     }
 }
 
-TEST(PourSteps, readings_add_up_to_the_batch_within_half_a_step_a_part) {
+TEST(PourSteps, readings_are_of_each_part_alone_within_half_a_step) {
     const auto job = testing::worked_job();
     auto dose = *compute(job).drawers[0].dose;
     for (const double step : {0.1, 1.0, 5.0}) {
         dose.pigment_ml = 0;
         const auto plain = scale_readings(dose, step);
-        EXPECT_NEAR(plain.back().shown_g, (dose.a_g + dose.b_g) / dose.batches, step);
+        ASSERT_EQ(plain.size(), 2U);
+        EXPECT_TRUE(plain.back().zero_first) << "part A waits in a cup of its own";
+        EXPECT_NEAR(plain.front().shown_g, dose.b_g / dose.batches, step / 2 + 1e-9);
+        EXPECT_NEAR(plain.back().shown_g, dose.a_g / dose.batches, step / 2 + 1e-9);
         dose.pigment_ml = 10;
         const auto with = scale_readings(dose, step);
         ASSERT_EQ(with.size(), 3U);

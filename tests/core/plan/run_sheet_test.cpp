@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "plan/builder.h"
 #include "plan/run_sheet.h"
 #include "plan/stock_stage.h"
 
@@ -6,6 +7,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <set>
 #include <string>
 
@@ -41,9 +43,34 @@ TEST(RunSheet, gates_are_said_in_the_units_of_the_job) {
         return all;
     };
     const auto metric = gates(job::DisplayUnits::mm), inches = gates(job::DisplayUnits::inch);
-    EXPECT_NE(metric.find("22 to 25 °C"), std::string::npos) << metric;
-    EXPECT_NE(inches.find("72 to 77 °F"), std::string::npos) << inches;
+    EXPECT_NE(metric.find("parts at 21 to 25 °C"), std::string::npos) << metric;
+    EXPECT_NE(inches.find("parts at 70 to 77 °F"), std::string::npos) << inches;
     for (const char* unit : {"°C", " mm"}) EXPECT_EQ(inches.find(unit), std::string::npos) << inches;
+}
+
+TEST(RunSheet, parts_are_as_warm_as_the_seconds_are_for) {
+    auto job = testing::worked_job();
+    job.shop.edit([](job::Shop& shop) { shop.temperature_c = 15; });
+    std::string all;
+    for (const auto& task : run_sheet(job, compute(job)).tasks)
+        for (const auto& gate : task.gates) all += english(gate) + "; ";
+    EXPECT_NE(all.find("parts at 13 to 17 °C"), std::string::npos) << all;
+}
+
+TEST(RunSheet, shared_walls_are_poured_into_again_once_the_first_cast_is_out) {
+    auto job = testing::worked_job();
+    auto second = *job.drawers[0];
+    second.id = "d2";
+    second.pockets.clear();
+    job.drawers.emplace_back(second);
+    for (const bool share : {false, true}) {
+        job.mold.share_walls = share;
+        const auto sheet = run_sheet(job, whole(job));
+        const auto pour = std::find_if(sheet.tasks.begin(), sheet.tasks.end(),
+                                       [](const auto& task) { return task.id == "d2/pour"; });
+        ASSERT_NE(pour, sheet.tasks.end());
+        EXPECT_EQ(std::count(pour->after.begin(), pour->after.end(), "d1/open"), share ? 1 : 0);
+    }
 }
 
 /// What the steps take together is what the list of supplies says is used up.
