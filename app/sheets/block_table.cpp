@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/say.h"
+#include "stock/saw.h"
 
 #include "language/spoken.h"
 #include "sheets/aligned_length.h"
@@ -91,7 +92,8 @@ Table block_table(const job::Job& job, const casting::PatternBoard& board) {
             {say(block.center.y_mm), false, {}},           {turn, false, {}}};
         add_fixing(table, std::move(row), block, job);
     }
-    for (const auto& filler : casting::fillers_of(board)) add_filler(table, filler, board.height_mm, job);
+    const double walls_mm = stock::sawn_mm(board.height_mm, job.shop->saw_step_mm);
+    for (const auto& filler : casting::fillers_of(board)) add_filler(table, filler, walls_mm, job);
     return table;
 }
 

@@ -5,6 +5,7 @@
 #include "plan/planner.h"
 #include "plan/sentences.h"
 #include "plan/stock_stage.h"
+#include "stock/saw.h"
 
 #include <algorithm>
 
@@ -88,6 +89,10 @@ std::optional<casting::PatternBoard> pattern_board(const job::Job& job, const Dr
         in.pockets.push_back({pocket, subject_name(pocket->subject, job)});
     auto board = casting::pattern_board_of(in);
     if (!board) return std::nullopt;
+    const double walls_mm = stock::sawn_mm(board->height_mm, job.shop->saw_step_mm);
+    for (auto& block : board->blocks)
+        for (auto& part : block.parts)
+            if (part.cut.through) part.wood_height_mm = walls_mm; // the plate rests on both
     hold_by_stock(job, drawer, *board);
     return std::move(*board);
 }

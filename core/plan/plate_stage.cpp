@@ -146,8 +146,9 @@ bool PlateStage::hold_below(const job::Job& job, DrawerPlan& plan, const Watch& 
     if (!in || !plan.plate || !plan.plate->answer.passes) return true;
     const mold::PlateDesign& design = plan.plate->answer.design;
     const auto joint = foot_screw(design.box_board.thickness_mm, in->height_mm);
-    if (!joint) return true;
-    mold::BaseIn base{std::move(*in), design, *joint};
+    if (!joint && design.closure.kind == job::ClosureKind::screw)
+        return true; // rods and clamps go round both
+    mold::BaseIn base{std::move(*in), design, joint.value_or(job::Closure{})};
     if (base_in_ != base) {
         base_in_.reset();
         auto found = mold::base_of(base, looks_, stop_of(watch));

@@ -32,7 +32,8 @@ std::vector<stock::Held> held(const casting::Block& block, int part) {
 stock::BlockIn block_in(const job::Job& job, const casting::PatternBoard& board, const casting::Block& block,
                         const layout::PlacedPocket& pocket) {
     const double k = board.enlargement;
-    const double walls_mm = stock::sawn_mm(board.height_mm, job.shop->saw_step_mm) - job.mold.film_mm;
+    const double walls_mm =
+        stock::sawn_mm(board.height_mm, job.shop->saw_step_mm); // sealed alike: no film between
     stock::BlockIn in;
     in.subject = block.subject, in.name = block.name, in.number = block.number;
     for (std::size_t i = 0; i < pocket.form->cuts.size(); ++i) {

@@ -66,24 +66,12 @@ std::optional<Bar> bar_named(const CutListIn& in, const std::string& name) {
     return std::nullopt;
 }
 
-/// Half tubes come in pairs out of one length slit down the middle: the second of a pair of equal length is
-/// there already.
+/// Each half tube is sawn from a length of its own: two out of one would each lack half a kerf of their
+/// height.
 std::vector<int> lengths_to_cut(const CutListIn& in, const std::string& stock) {
     std::vector<int> cut;
-    std::vector<double> spare_halves;
-    for (std::size_t i = 0; i < in.lengths.size(); ++i) {
-        const LengthPart& part = in.lengths[i];
-        if (part.stock != stock) continue;
-        if (part.role == Role::half_tube) {
-            const auto spare = std::find(spare_halves.begin(), spare_halves.end(), part.length_mm);
-            if (spare != spare_halves.end()) {
-                spare_halves.erase(spare);
-                continue;
-            }
-            spare_halves.push_back(part.length_mm);
-        }
-        cut.push_back(static_cast<int>(i));
-    }
+    for (std::size_t i = 0; i < in.lengths.size(); ++i)
+        if (in.lengths[i].stock == stock) cut.push_back(static_cast<int>(i));
     return cut;
 }
 

@@ -91,7 +91,7 @@ TEST(CutList, bars_and_half_tubes) {
     EXPECT_DOUBLE_EQ(list.bars[0].price, 15);
     EXPECT_TRUE(list.bars[0].proven);
     ASSERT_EQ(list.bars[1].bars.size(), 1U);
-    EXPECT_EQ(list.bars[1].bars[0].size(), 2U); // three halves out of two lengths
+    EXPECT_EQ(list.bars[1].bars[0].size(), 3U) << "two halves of one length would each lack half a kerf";
 }
 
 TEST(Tickets, one_fence_setting_serves_all_parts_of_that_width) {
