@@ -17,7 +17,6 @@ class DragGesture {
   public:
     struct Start {
         job::Job job;
-        std::string drawer;
         std::vector<std::string> subjects; ///< not locked ones
         shape::Vec grabbed;                ///< where the pointer took hold, mm
     };

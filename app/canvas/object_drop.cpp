@@ -28,7 +28,7 @@ bool ObjectDrop::enter(const std::string& object, QPointF px) {
         return false;
     }
     const auto limits = layout::limits_of(job, *port_.drawer(), plan->insert);
-    DragGesture gesture({job, drawer_id, {made}, at}, *plan, limits);
+    DragGesture gesture({job, {made}, at}, *plan, limits);
     held_ = Held{made, std::move(gesture), std::move(job)};
     return true;
 }

@@ -110,10 +110,8 @@ void SelectTool::start_drag(const Pressed& pressed) {
                                : tr("Snapping is off (S); Esc puts it back."));
     const auto& plan = *port_.drawer_plan();
     const auto limits = layout::limits_of(port_.job(), *port_.drawer(), plan.insert);
-    state_ = Drag{DragGesture({port_.job(), port_.drawer()->id, movable(), port_.view().to_mm(pressed.at)},
-                              plan, limits),
-                  movable(),
-                  {}};
+    state_ = Drag{
+        DragGesture({port_.job(), movable(), port_.view().to_mm(pressed.at)}, plan, limits), movable(), {}};
 }
 
 void SelectTool::start_slide(const Pressed& pressed) {
@@ -185,8 +183,10 @@ void SelectTool::release(QPointF px, Keys keys) {
     auto state = std::exchange(state_, Idle{});
     clear_marks();
     // What was shown last is what is stored: the same value.
-    if (auto* drag = std::get_if<Drag>(&state); drag && drag->last)
-        port_.commit(tr("Move"), std::move(*drag->last));
+    if (auto* drag = std::get_if<Drag>(&state)) {
+        port_.say({}); // the hint is over with the drag
+        if (drag->last) port_.commit(tr("Move"), std::move(*drag->last));
+    }
     if (auto* slide = std::get_if<Slide>(&state); slide && slide->last)
         port_.commit(tr("Slide notch"), std::move(*slide->last));
     if (auto* turn = std::get_if<Turn>(&state); turn && turn->last)

@@ -172,6 +172,7 @@ class SheetCanvas final : public QWidget, public CanvasPort {
     bool measuring_ = false;
     std::optional<shape::Vec> pointer_mm_;
     std::optional<QPointF> panning_from_;
+    Qt::MouseButton panning_with_ = Qt::NoButton;
     bool space_held_ = false;
 
     std::vector<std::string> moving_;  ///< left out of the picture, drawn over it

@@ -94,7 +94,7 @@ void SheetCanvas::mousePressEvent(QMouseEvent* event) {
     const bool left = event->button() == Qt::LeftButton;
     if (event->button() == Qt::RightButton) return open_menu(event->position());
     if (event->button() == Qt::MiddleButton || (left && space_held_))
-        panning_from_ = event->position();
+        panning_from_ = event->position(), panning_with_ = event->button();
     else if (left)
         tool().press(event->position(), keys_of(event->modifiers()));
     show_cursor();
@@ -112,9 +112,9 @@ void SheetCanvas::mouseMoveEvent(QMouseEvent* event) {
 }
 
 void SheetCanvas::mouseReleaseEvent(QMouseEvent* event) {
-    if (panning_from_)
+    if (panning_from_ && event->button() == panning_with_)
         panning_from_.reset();
-    else if (event->button() == Qt::LeftButton)
+    else if (event->button() == Qt::LeftButton) // a drag ends with its button, whatever moves the sheet
         tool().release(event->position(), keys_of(event->modifiers()));
     show_cursor();
 }

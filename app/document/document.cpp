@@ -115,6 +115,13 @@ std::optional<Problem> Document::save_log() {
     return std::nullopt;
 }
 
+void Document::differs_on_disk(job::Job there) {
+    if (there == saved_job_) return;
+    saved_job_ = std::move(there);
+    emit committed(); // to be kept aside
+    emit state_changed();
+}
+
 void Document::tell() {
     emit state_changed();
     emit shown_changed();

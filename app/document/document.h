@@ -77,6 +77,9 @@ class Document : public QObject {
     } ///< by content, so undoing back to the saved job is clean
     /// Whether `job` is what was last opened or saved.
     bool saved_as(const job::Job& job) const { return job == saved_job_; }
+    /// The file holds another job now, which the maker chose not to open: what is here is not saved.
+    void differs_on_disk(job::Job there);
+    void lost_on_disk() { differs_on_disk({}); } ///< there is no file any more
     void tell();                  ///< says what is shown and its state anew, for those who came after the job
     QString display_name() const; ///< job title, else file name, else "Untitled job"
 

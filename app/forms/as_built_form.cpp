@@ -100,7 +100,7 @@ AsBuiltForm::AsBuiltForm(const job::Job& job, const plan::DrawerPlan& drawer, co
       depth_(new LengthEdit(context, job::range_of("/as_built/*/depth_mm"))), note_(new QLineEdit),
       figures_(new QLabel) {
     const double k = 1 / (1 - job.foam->shrinkage);
-    const double walls_mm = drawer.cavity ? drawer.cavity->height_mm : 60;
+    const double walls_mm = drawer.cavity ? grained(drawer.cavity->height_mm) : 60;
     walls_ = wall_table(context, walls_mm);
     blocks_ = block_table(context);
     if (drawer.insert) {
@@ -194,7 +194,7 @@ void AsBuiltForm::follow_labels() {
         const auto* before = i < labels_.size() ? labeled_as(labels_[i]) : nullptr;
         if (now != nullptr &&
             (height == 0 || (before != nullptr && same_length(height, planned_mm(*before)))))
-            blocks_->table().put(static_cast<int>(i), height_column, planned_mm(*now));
+            blocks_->table().put(static_cast<int>(i), height_column, grained(planned_mm(*now)));
     }
     labels_.clear();
     for (const auto& row : rows) labels_.push_back(row.words);

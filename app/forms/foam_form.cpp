@@ -144,7 +144,12 @@ QWidget* FoamForm::make_cup_page() {
 
 void FoamForm::choose_profile(int index) {
     job::Foam foam = profiles_[static_cast<std::size_t>(index)];
-    if (!foam.cup) foam.cup = profiles_.front().cup; // what the maker measured stays
+    if (!foam.cup && index != 0) { // what the maker measured stays, and tells nothing of another foam
+        foam.cup = profiles_.front().cup;
+        foam.cups = profiles_.front().cups;
+        if (foam.cup) foam.cup->use = false;
+        for (auto& cup : foam.cups) cup.use = false;
+    }
     fill(foam);
     refresh();
 }

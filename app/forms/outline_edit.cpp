@@ -87,7 +87,7 @@ OutlineEdit::OutlineEdit(FieldRows& rows, const FormContext& context, const std:
     add_rows(context);
     connect(kind_, &QComboBox::activated, this, [this] { choose(kind()); });
     connect(this, &OutlineEdit::edited, this, [this] {
-        if (const auto now = outline()) last_ = *now;
+        if (const auto now = outline()) last_ = *now, typed_ = true;
     });
     for (auto* edit : {length_, width_, corner_})
         connect(edit, &ValueEdit::edited, this, &OutlineEdit::edited);
@@ -178,10 +178,8 @@ void OutlineEdit::set_outline(const Outline& outline) {
 void OutlineEdit::choose(OutlineKind kind) {
     OutlineSizes s = sizes();
     if (kind != OutlineKind::free && kind != OutlineKind::lying) {
-        if (!s.length_mm || !s.width_mm) {
-            const OutlineSizes before = sizes_of(last_);
+        if (const OutlineSizes before = sizes_of(last_); typed_ || !s.length_mm || !s.width_mm)
             s = {before.length_mm, before.width_mm, s.corner_mm};
-        }
         length_->set_value(s.length_mm);
         width_->set_value(s.width_mm);
         if (kind == OutlineKind::rounded && !s.corner_mm && s.length_mm && s.width_mm)
@@ -194,6 +192,7 @@ void OutlineEdit::choose(OutlineKind kind) {
     show_rows();
     emit kind_changed();
     emit edited();
+    typed_ = false;
 }
 
 void OutlineEdit::show_rows() {

@@ -51,7 +51,8 @@ class OutlineEdit final : public QObject {
     LengthEdit* corner_;
     TableEdit* corners_;
     TableEdit* cylinders_;
-    Outline last_; ///< the last one that could be read: what another kind starts from
+    bool typed_ = false; ///< since the kind was chosen: sizes of other kinds are older
+    Outline last_;       ///< the last one that could be read: what another kind starts from
 };
 
 } // namespace drawercast::app

@@ -52,7 +52,6 @@ LeftPane::LeftPane(const Document& document, Selection& selection, QWidget* pare
     found_->setSourceModel(objects_);
     found_->setFilterCaseSensitivity(Qt::CaseInsensitive);
     found_->setFilterKeyColumn(ObjectsModel::name_column);
-    found_->setDynamicSortFilter(false); // the job's own order
 
     drawers_list_->setModel(drawers_);
     drawers_list_->setItemDelegate(new DrawerDelegate(drawers_list_));
@@ -196,9 +195,9 @@ void LeftPane::show_choice() {
         drawers_list_->setCurrentIndex(drawers_->index(drawer));
     const int object = objects_->row_of(selection_.object());
     const QModelIndex row = found_->mapFromSource(objects_->index(object, 0));
-    if (object < 0)
-        objects_table_->clearSelection();
-    else if (row.isValid() && row.row() != objects_table_->currentIndex().row())
+    if (!row.isValid()) // none, or one that is not among those found
+        objects_table_->setCurrentIndex({});
+    else if (row.row() != objects_table_->currentIndex().row())
         show_object(row);
 }
 

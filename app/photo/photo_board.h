@@ -38,7 +38,6 @@ class Board final : public QWidget {
     void set_brush_radius(double mm);
     void choose(int outline); ///< −1: none
     int chosen() const { return chosen_; }
-    int corner() const { return corner_; }
     void fit();
     void zoom(double factor); ///< about the middle
     QPointF to_px(shape::Vec mm) const;

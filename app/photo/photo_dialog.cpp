@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "photo/photo_dialog.h"
 
+#include "capture/picture_header.h"
 #include "job/store.h"
 
-#include "capture/picture_header.h"
 #include "forms/field_rows.h"
 #include "forms/notation.h"
 #include "forms/problem_words.h"
@@ -53,10 +53,8 @@ void PhotoDialog::choose_file() {
 void PhotoDialog::load(const QString& path) {
     worker_.stop();
     set_idle();
-    file_.reset();
-    file_name_->setText(QFileInfo(path).fileName());
-    file_name_->setVisible(true);
     State next;
+    next.file_name = QFileInfo(path).fileName();
     // A pipe or a device would be read for ever.
     auto bytes = QFileInfo(path).isFile()
                      ? job::read_file(path.toStdString(), capture::picture_bytes_most)
@@ -67,21 +65,21 @@ void PhotoDialog::load(const QString& path) {
     else if (const auto header = capture::picture_header(*bytes); !header)
         next.refusal = header.error();
     else
-        file_ = std::make_shared<const std::string>(std::move(*bytes));
-    new_file_ = file_ != nullptr;
+        next.file = std::make_shared<const std::string>(std::move(*bytes));
+    new_file_ = next.file != nullptr;
     push(std::move(next));
     measure();
 }
 
 void PhotoDialog::measure() {
-    if (!file_ || !shot_->rows().own_problems().empty()) return;
+    if (!state().file || !shot_->rows().own_problems().empty()) return;
     set_busy(tr("Looking for the sheet…"), reading_percent);
-    worker_.lay_flat(file_, shot_->shot());
+    worker_.lay_flat(state().file, shot_->shot());
 }
 
 /// Where only the camera's distance was said anew the picture is the same, and so are its outlines.
 void PhotoDialog::take_flat(const Flat& flat) {
-    State next;
+    State next = state().of_file();
     if (same_frame(state().flat, flat) && state().looked) {
         next = state();
         next.flat = flat;
@@ -122,7 +120,7 @@ void PhotoDialog::take_found(const capture::Traced& found) {
 /// not taken while they are refused.
 void PhotoDialog::take_refusal(const Problem& problem) {
     const bool looking = state().flat && !state().looked;
-    State next = looking ? state() : State{};
+    State next = looking ? state() : state().of_file();
     next.looked = true;
     next.refusal = problem;
     set_idle();

@@ -73,7 +73,6 @@ class PhotoDialog final : public FormDialog {
 
     Worker worker_;
     Steps steps_;
-    std::shared_ptr<const std::string> file_;
     int chosen_ = 0; ///< number of the outline that the maker is at
     bool busy_ = false;
     bool new_file_ = false; ///< chosen, and no outline found in it yet

@@ -222,6 +222,8 @@ void PhotoDialog::show_state() {
     }
     board_->set_outlines(std::move(shown), state().strokes, row_of(chosen_));
     shot_->show_camera(state().flat.get());
+    file_name_->setText(state().file_name);
+    file_name_->setVisible(!state().file_name.isEmpty());
     undo_->setEnabled(steps_.can_undo());
     redo_->setEnabled(steps_.can_redo());
     show_refusal();

@@ -3,13 +3,13 @@
 
 #include "base/demand.h"
 #include "base/number.h"
+#include "capture/parallax.h"
 #include "layout/pocket.h"
 #include "plan/say.h"
 #include "shape/easy.h"
 #include "shape/region.h"
 #include "shape/symmetric.h"
 
-#include "capture/parallax.h"
 #include "language/spoken.h"
 
 #include <QCoreApplication>

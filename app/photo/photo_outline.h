@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "capture/measure.h"
 #include "job/foam.h"
 #include "job/object.h"
-
-#include "capture/measure.h"
 
 #include <optional>
 #include <string>

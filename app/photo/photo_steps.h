@@ -6,15 +6,22 @@
 
 #include <QString>
 
+#include <memory>
+#include <string>
+
 namespace drawercast::app::photo {
 
 /// The photo and all that was made of it, as one value.
 struct State {
+    std::shared_ptr<const std::string> file; ///< its bytes; null: none yet, or none that is a picture
+    QString file_name;
     Flat flat; ///< null: none, or it was refused
     std::vector<Outline> outlines;
     std::vector<Stroke> strokes;
     bool looked = true; ///< the outlines are those of the strokes
     std::optional<Problem> refusal;
+
+    State of_file() const { return {file, file_name, {}, {}, {}, true, {}}; } ///< nothing measured in it yet
 };
 
 /// The dialog's own undo, by values.

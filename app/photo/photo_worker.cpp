@@ -2,6 +2,7 @@
 #include "photo/photo_worker.h"
 
 #include "capture/right_ground.h"
+
 #include "document/beside.h"
 
 #include <QMetaObject>

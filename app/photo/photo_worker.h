@@ -2,6 +2,7 @@
 #pragma once
 
 #include "capture/measure.h"
+
 #include "photo/brush.h"
 
 #include <QObject>

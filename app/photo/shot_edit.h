@@ -2,6 +2,7 @@
 #pragma once
 
 #include "capture/measure.h"
+
 #include "forms/form_context.h"
 
 #include <QWidget>

@@ -34,7 +34,8 @@ PourView::PourView(const QString& title, PourPort port, QWidget* parent)
 
 void PourView::refresh() {
     run_ = port_.run();
-    steps_ = port_.steps();
+    // An edit behind it may take the dose away: what was begun is ended by the steps it was begun with.
+    if (auto steps = port_.steps(); !steps.empty()) steps_ = std::move(steps);
     const auto* step = next();
     setAccessibleDescription(step ? step_words(*step) : tr("All done."));
     update();

@@ -104,6 +104,9 @@ void ArrangeActs::arrange(Arranging::Task task, const QString& need, Answered an
         desk_.document.preview(std::nullopt);
         answered(found);
     });
+    // The guide stays open beside it: another job, or a change made from there, is not to be overwritten.
+    connect(&document, &Document::replaced, dialog_, &ArrangeDialog::give_up);
+    connect(&document, &Document::committed, dialog_, &ArrangeDialog::give_up);
     connect(dialog_, &ArrangeDialog::dropped, this, [this] {
         desk_.document.preview(std::nullopt);
         emit said(tr("Everything is as it was."));

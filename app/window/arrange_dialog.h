@@ -2,6 +2,7 @@
 #pragma once
 
 #include "arrange/need.h"
+
 #include "window/arranging.h"
 
 #include <QDialog>
@@ -21,7 +22,8 @@ class ArrangeDialog final : public QDialog {
     /// `need`: what all of it takes of the room, a sentence.
     ArrangeDialog(Arranging::Task task, const QString& need, QWidget* window);
 
-    void begin(); ///< shown in the window's lower right corner, so that the whole plan is seen
+    void begin();              ///< shown in the window's lower right corner, so that the whole plan is seen
+    void give_up() { drop(); } ///< nothing it finds counts any more
     void reject() override { finish(); } ///< Escape and the frame's button keep the best
 
   signals:

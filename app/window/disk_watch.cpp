@@ -49,8 +49,10 @@ void DiskWatch::look() {
     const QString path = document.path();
     if (path.isEmpty() || stamp_of(path) == ours_) return;
     const QString name = QFileInfo(path).fileName();
-    if (!QFileInfo::exists(path))
+    if (!QFileInfo::exists(path)) {
+        document.lost_on_disk();
         return emit said(tr("“%1” is no longer on disk; saving writes it again.").arg(name));
+    }
     const auto there = job::load_job(path.toStdString());
     if (!there)
         return emit said(
@@ -61,8 +63,11 @@ void DiskWatch::look() {
                                  ? tr("“%1” was changed by another program. Open that version? The changes "
                                       "made here since the last save would be lost.")
                                  : tr("“%1” was changed by another program. Open that version?");
-    if (!desk_.asking.yes(tr("Changed on disk"), question.arg(name)))
+    if (!desk_.asking.yes(tr("Changed on disk"), question.arg(name))) {
+        ours_ = stamp_of(path); // not asked about again
+        document.differs_on_disk(*there);
         return emit said(tr("Kept as it is here; saving replaces the version on disk."));
+    }
     document.replace(*there, path, true);
     emit said(tr("The version on disk is open."));
 }

@@ -63,7 +63,8 @@ void PlaceActs::connect_edit() {
     });
     actions_.on("edit.delete", [this, &document, &selection] {
         if (selection.notch()) return take_notch_away();
-        const auto which = selection.pockets();
+        const auto which = free_ones();
+        if (which.empty()) return;
         selection.choose_pockets({});
         commit(tr("Delete"), job::removed(document.job(), which));
     });
@@ -211,6 +212,14 @@ void PlaceActs::ask_notch_sizes() {
         commit(tr("Change notch"), job::with_notch_changed(job, subject, *notch, *asked));
 }
 
+/// Of those chosen; what is locked stays where it is, and that is said.
+job::Subjects PlaceActs::free_ones() {
+    const auto& chosen = desk_.selection.pockets();
+    auto which = job::unlocked(desk_.document.job(), chosen);
+    if (which.size() < chosen.size()) emit said(tr("Locked pockets stay: unlock them first."));
+    return which;
+}
+
 void PlaceActs::to_other_drawer() {
     QStringList names;
     std::vector<std::string> ids;
@@ -224,7 +233,8 @@ void PlaceActs::to_other_drawer() {
     if (ids.empty()) return;
     const auto chosen = desk_.asking.choice(tr("To another drawer"), tr("Drawer:"), names);
     if (!chosen || *chosen < 0) return;
-    const auto which = desk_.selection.pockets();
+    const auto which = free_ones();
+    if (which.empty()) return;
     const auto& id = ids[static_cast<std::size_t>(*chosen)];
     const auto& job = desk_.document.job();
     const auto* from = shown_plan(desk_);
@@ -246,8 +256,19 @@ void PlaceActs::connect_checks() {
     actions_.on("check.take_back", [this] { set_left_as_is(false); });
 }
 
+/// The chosen check as it is now: since it was chosen, its value may have changed.
+std::optional<layout::Check> PlaceActs::check_now() const {
+    const auto& chosen = desk_.selection.check();
+    const auto* plan = shown_plan(desk_);
+    if (!chosen || plan == nullptr) return chosen;
+    const auto now = std::find_if(plan->checks.begin(), plan->checks.end(), [&](const layout::Check& check) {
+        return check.code == chosen->code && check.subjects == chosen->subjects;
+    });
+    return now == plan->checks.end() ? chosen : *now;
+}
+
 void PlaceActs::set_left_as_is(bool left) {
-    const auto check = desk_.selection.check();
+    const auto check = check_now();
     if (!check) return;
     const auto entry = left_of(*check, desk_.selection.drawer());
     commit(left ? tr("Leave as is") : tr("Take back"),

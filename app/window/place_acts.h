@@ -39,8 +39,10 @@ class PlaceActs final : public QObject {
     std::optional<std::size_t> notch_meant() const;
     void take_notch_away();
     void ask_notch_sizes();
+    job::Subjects free_ones();
     void to_other_drawer();
     void delete_object();
+    std::optional<layout::Check> check_now() const;
     void set_left_as_is(bool left);
     job::Subjects free() const;
     shape::Vec pointer_or(shape::Vec other) const;

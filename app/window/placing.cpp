@@ -164,7 +164,7 @@ job::Job with_finger_notch(const job::Job& job, const plan::DrawerPlan& drawer, 
     const double turned = to_object(pocket->pose, middle_of(levels, side), at);
     job::Notch notch;
     const double room = upright ? levels.height() : levels.width();
-    notch.outline = shape::Capsule{std::max(wide_mm, std::min(long_mm, room)), wide_mm};
+    notch.outline = shape::Capsule{grained(std::max(wide_mm, std::min(long_mm, room))), wide_mm};
     notch.pose = {at, turned + (upright ? 90 : 0)};
     notch.depth_mm = std::round(pocket->form->greatest_depth_mm * 2 / 3);
     return job::with_notch(job, subject, notch);

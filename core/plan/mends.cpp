@@ -104,7 +104,7 @@ class Search {
         for (auto& level : object.levels)
             if (auto* sunk = std::get_if<job::Sunk>(&level.form))
                 sunk->depth_mm =
-                    by_mm > 0 ? sunk->depth_mm + by_mm : std::min(sunk->depth_mm, deepest + by_mm);
+                    grained(by_mm > 0 ? sunk->depth_mm + by_mm : std::min(sunk->depth_mm, deepest + by_mm));
         keep_if_right({by_mm < 0 ? Mend::Kind::shallower : Mend::Kind::deeper,
                        subject,
                        {},
@@ -114,7 +114,7 @@ class Search {
 
     void try_thicker(double by_mm) {
         job::Drawer drawer = *job::find_drawer(job_, drawer_id_);
-        drawer.insert_mm += by_mm;
+        drawer.insert_mm = grained(drawer.insert_mm + by_mm);
         if (by_mm > 0 && drawer.insert_mm <= drawer.clear_height_mm)
             keep_if_right({Mend::Kind::thicker_insert, {}, {}, by_mm, job::with_drawer(job_, drawer)});
     }

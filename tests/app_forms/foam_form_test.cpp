@@ -44,7 +44,7 @@ TEST(FoamForm, what_has_no_unit_is_not_told_one) {
     test::dressed_application();
     FoamForm form(job::builtin_foams().front(), {}, {});
     test::open(form);
-    EXPECT_EQ(field(form, "Parts A").accessibleDescription(), QString("By volume; data sheet"));
+    EXPECT_EQ(field(form, "Parts A").accessibleDescription(), QString("The isocyanate; by volume"));
     EXPECT_EQ(field(form, "Mixing").accessibleDescription(), QString("s. Data sheet"));
 }
 
@@ -57,7 +57,8 @@ TEST(FoamForm, a_builtin_profile_is_chosen_as_it_is) {
     choice.setFocus();
     QTest::keyClick(&choice, Qt::Key_Down);
     job::Foam expected = job::builtin_foams().front();
-    expected.cup = own_foam().cup; // what was measured stays
+    expected.cup = own_foam().cup; // what was measured stays, and tells nothing of another foam
+    if (expected.cup) expected.cup->use = false;
     EXPECT_EQ(form.value(), expected);
     QTest::keyClick(&choice, Qt::Key_Up);
     EXPECT_EQ(form.value(), own_foam());
@@ -68,12 +69,11 @@ TEST(FoamForm, a_changed_profile_becomes_the_makers_own) {
     const job::Foam firm = job::builtin_foams().back();
     FoamForm form(firm, {}, {});
     test::open(form);
-    type(form, "Rises times", "5.5");
+    type(form, "Expansion", "5.5");
     ASSERT_TRUE(form.value().has_value());
     EXPECT_EQ(form.value()->expansion, 5.5);
     EXPECT_EQ(form.value()->name, firm.name + ", own");
-    EXPECT_TRUE(
-        field(form, "Rises times").accessibleDescription().contains(QStringLiteral("The profile has 6")));
+    EXPECT_TRUE(field(form, "Expansion").accessibleDescription().contains(QStringLiteral("The profile has 7")));
     type(form, "Name", "Ours");
     type(form, "Overpack", "18");
     EXPECT_EQ(form.value()->name, "Ours");

@@ -59,6 +59,7 @@ TEST(Files, AChangeByAnotherProgramIsAskedAbout) {
     write(desk.folder, "shared.drawercast.json", titled("Two"));
     ASSERT_TRUE(QTest::qWaitFor([&] { return desk.asking.asked == 1; }, 5000));
     EXPECT_EQ(desk.window.document().job().title, "One");
+    EXPECT_TRUE(desk.window.document().unsaved()) << "what was kept is on no disk: closing must ask";
 
     desk.asking.says_yes = true;
     write(desk.folder, "shared.drawercast.json", titled("Three"));

@@ -256,6 +256,18 @@ TEST_F(HandActsTest, CutTakesAwayWhatIsFreeAndPasteBringsItBack) {
     EXPECT_EQ(document.job().drawers[0]->pockets.size(), 3U) << "both were copied";
 }
 
+TEST_F(HandActsTest, DeletingLeavesWhatIsLocked) {
+    open({{80, 100}, {200, 100}});
+    document.commit("lock", job::locked(document.job(), {"i1#1"}, true));
+    selection.choose_pockets({"i1#1", "i1#2"});
+    shortcut(QKeySequence::Delete);
+    ASSERT_EQ(document.job().drawers[0]->pockets.size(), 1U);
+    EXPECT_EQ(document.job().drawers[0]->pockets[0].locked, true);
+    selection.choose_pockets({"i1#1"});
+    shortcut(QKeySequence::Delete);
+    EXPECT_EQ(document.job().drawers[0]->pockets.size(), 1U);
+}
+
 TEST_F(HandActsTest, AListOnTheClipboardGoesToItsForm) {
     open({{80, 100}});
     QApplication::clipboard()->setText("Lamp\t100\t50\t30");

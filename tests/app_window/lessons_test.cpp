@@ -199,6 +199,7 @@ TEST_F(Lesson, L06_SnappingReachesAsFarOnTheScreenAtAnyZoomAndInAFixedOrder) {
     EXPECT_LT(layout::SnapReason::edge, layout::SnapReason::wall);
     EXPECT_LT(layout::SnapReason::wall, layout::SnapReason::equal_walls);
     EXPECT_LT(layout::SnapReason::equal_walls, layout::SnapReason::centers_in_line);
+    EXPECT_LT(layout::SnapReason::centers_in_line, layout::SnapReason::sides_in_line);
     EXPECT_LT(layout::SnapReason::sides_in_line, layout::SnapReason::grid);
 }
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/catalog.h"
+#include "job/write.h"
 
 #include "window/hand_placing.h"
 
@@ -120,6 +121,17 @@ TEST(Placing, NotchesStandInTheMiddleOfTheirSideHoweverThePocketIsTurned) {
             EXPECT_NEAR(out, half_mm, 1e-6) << turn;
             ASSERT_EQ(nearest_notch(with, "i1#1", {0, 0}), std::optional<std::size_t>(0));
             EXPECT_EQ(job::without_notch(with, "i1#1", 0), scene.job);
+        }
+    }
+}
+
+TEST(Placing, ANotchOfATurnedPocketIsSavedAsItIs) {
+    Scene scene;
+    for (double turn = 1; turn < 90; turn += 7) {
+        const auto job = job::turned(scene.job, {"i1#1"}, turn, {60, 60});
+        for (const Side side : {Side::left, Side::back}) {
+            const auto with = with_finger_notch(job, Scene{job}.plan(), "i1#1", side);
+            EXPECT_TRUE(job::checked_text(with).has_value()) << turn;
         }
     }
 }

@@ -200,6 +200,15 @@ TEST(Sheets, AChosenCheckOpensTheSheetItLiesOn) {
     check.code = layout::Code::stock_short;
     check.frame = layout::CheckFrame::none;
     EXPECT_EQ(sheet_of(check), SheetId::box_and_cuts);
+    for (const layout::Code code : layout::all_codes()) { // of the mold's wood, wherever it is
+        const std::string name(layout::text_of(code));
+        check.code = code;
+        if (name.starts_with("plate-") || name.starts_with("screw-") || name.starts_with("closure")) {
+            EXPECT_EQ(sheet_of(check), SheetId::pressure_plate) << name;
+        } else if (name.starts_with("base-") || name == "wall-bow" || name == "wall-stress") {
+            EXPECT_EQ(sheet_of(check), SheetId::box_and_cuts) << name;
+        }
+    }
 }
 
 } // namespace

@@ -189,7 +189,7 @@ TEST(Vents, ADrillIsChosenFromTheShops) {
     plate.action("vents.drill").trigger();
     QMenu* menu = nullptr;
     for (auto* one : plate.desk.window.findChildren<QMenu*>())
-        if (one->title() == "Drill of the vent") menu = one;
+        if (one->title() == "Drill bit of the vent") menu = one;
     ASSERT_NE(menu, nullptr);
     const auto sizes = menu->actions();
     const auto four =
