@@ -13,7 +13,8 @@ namespace drawercast::mold {
 namespace {
 
 ClosingIn pour(double plate_on_s, int drivers = 1) {
-    const job::Foam foam = job::builtin_foams()[2];
+    job::Foam foam = job::builtin_foams()[2];
+    foam.expansion = 6; // it fills this mold and pushes a little
     const auto profile = casting::profile_of({job::Shared<job::Foam>(foam), 23, 0});
     ClosingIn in;
     in.mold = {*profile, 1733, 9042094, 172800, foam.mold_hotter_k, 0};
