@@ -127,9 +127,15 @@ const SheetSpec& spec_of(SheetId id) {
 
 SheetId sheet_of(const layout::Check& check) {
     using layout::Code;
-    switch (check.code) {
+    switch (check.code) { // all of them: the next one has to be thought about here
     case Code::stock_short:
     case Code::cut_small:
+    case Code::wall_bow:
+    case Code::wall_stress:
+    case Code::base_bow:
+    case Code::base_gap:
+    case Code::base_stress:
+    case Code::base_pull:
         return SheetId::box_and_cuts;
     case Code::plate_bow:
     case Code::plate_gap:
@@ -142,10 +148,39 @@ SheetId sheet_of(const layout::Check& check) {
     case Code::head_unchecked:
     case Code::close_late:
         return SheetId::pressure_plate;
-    default:
-        if (sheets::lies_on_board(check)) return SheetId::pattern_board;
-        return check.frame == layout::CheckFrame::mold ? SheetId::air_map : SheetId::drawer_plan;
+    case Code::wall_thin:
+    case Code::edge_thin:
+    case Code::floor_thin:
+    case Code::overlap:
+    case Code::outside:
+    case Code::too_high:
+    case Code::notch_apart:
+    case Code::fit_vanishes:
+    case Code::insert_split:
+    case Code::obstructed:
+    case Code::overload:
+    case Code::foot_pressure:
+    case Code::not_placed:
+    case Code::no_cup:
+    case Code::short_if_low:
+    case Code::hard_if_high:
+    case Code::too_many_batches:
+    case Code::dose_altitude:
+    case Code::pour_late:
+    case Code::dose_refused:
+    case Code::geometry:
+    case Code::air_pocket_unvented:
+    case Code::vent_on_stiffener:
+    case Code::vent_meat:
+    case Code::squeeze_out:
+    case Code::floor_slow:
+    case Code::slot_narrow:
+    case Code::channel_shut:
+    case Code::cup_warmth:
+        break;
     }
+    if (sheets::lies_on_board(check)) return SheetId::pattern_board;
+    return check.frame == layout::CheckFrame::mold ? SheetId::air_map : SheetId::drawer_plan;
 }
 
 QString sheet_words(const char* words) { return QCoreApplication::translate("Sheets", words); }

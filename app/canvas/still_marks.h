@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "air/answer.h"
 #include "job/drawer.h"
 #include "plan/plan.h"
 
-#include "air/answer.h"
 #include "canvas/view_map.h"
 #include "sheets/ink.h"
 #include "theme/palette.h"

@@ -26,7 +26,6 @@ class TurnGesture {
 
     /// In whole steps of `step_deg`.
     Step at(shape::Vec pointer, double step_deg) const;
-    shape::Vec about() const { return start_.about; }
 
     static constexpr double coarse_deg = 15;
     static constexpr double fine_deg = 0.1;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "buildup/picture.h"
+
 #include "canvas/canvas_tool.h"
 
 #include <functional>

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "air/answer.h"
 #include "job/job.h"
 
-#include "air/answer.h"
 #include "canvas/vent_tool.h"
 #include "canvas/view_map.h"
 #include "sheets/inking.h"

@@ -31,15 +31,15 @@ void add_rise_rows(FieldRows& rows, Bindings<Foam>& numbers, const FormContext& 
     overpack->allow_empty(tr("auto"));
     auto* activation = number(context, "/foam/activation_kj_mol", QStringLiteral("kJ/mol"));
     activation->allow_empty(tr("auto"));
-    numbers.add(rows, {"/expansion", tr("Rises t&imes"), number(context, "/foam/expansion", {}),
-                       &Foam::expansion, tr("Free rise over mixed liquid; data sheet, or a cup")});
+    numbers.add(rows, {"/expansion", tr("E&xpansion"), number(context, "/foam/expansion", {}), &Foam::expansion,
+                       tr("Free rise over mixed liquid; data sheet, or a cup")});
     numbers.add(rows,
                 {"/reference_c", tr("At &temperature"),
                  quantity(context, "/foam/reference_c", Quantity::temperature_c), &Foam::reference_c, label});
     numbers.add(rows, {"/ratio_a", tr("Parts &A"), number(context, "/foam/ratio_a", {}), &Foam::ratio_a,
-                       tr("By volume; data sheet")});
+                       tr("The isocyanate; by volume")});
     numbers.add(rows, {"/ratio_b", tr("Parts &B"), number(context, "/foam/ratio_b", {}), &Foam::ratio_b,
-                       tr("By volume; data sheet")});
+                       tr("The other part; by volume")});
     numbers.add(rows, {"/density_a_g_ml", tr("Density of A"),
                        number(context, "/foam/density_a_g_ml", tr("g/mL")), &Foam::density_a_g_ml, label});
     numbers.add(rows, {"/density_b_g_ml", tr("Density of B"),
@@ -89,8 +89,8 @@ void add_cup_rows(FieldRows& rows, Bindings<Cup>& numbers, const FormContext& co
                        &Cup::liquid_g, tr("On the scale")});
     numbers.add(rows, {"/cup/risen_mm", tr("&Risen to"), risen, &Cup::risen_mm,
                        tr("From the cup's floor, at the middle")});
-    numbers.add(rows, {"/cup/start_s", tr("&Starts to rise"), seconds("/foam/cup/start_s"), &Cup::start_s,
-                       tr("From the start of mixing")});
+    numbers.add(rows, {"/cup/start_s", tr("&Starts to rise (cream time)"), seconds("/foam/cup/start_s"),
+                       &Cup::start_s, tr("From the start of mixing")});
     numbers.add(rows, {"/cup/half_s", tr("&Half risen"), seconds("/foam/cup/half_s"), &Cup::half_s,
                        tr("From the start of mixing")});
     numbers.add(rows, {"/cup/full_s", tr("Full&y risen"), seconds("/foam/cup/full_s"), &Cup::full_s,

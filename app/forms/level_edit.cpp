@@ -44,7 +44,7 @@ LevelEdit::LevelEdit(const job::Level& level, const FormContext& context, QWidge
     rows_->add("/axis_mm", tr("A&xis below face"), axis_, tr("Less than 0: above it"), {"/lying"});
     rows_->add("/at/0", tr("Off center, x"), x_, {}, {"/at"});
     rows_->add("/at/1", tr("Off center, y"), y_);
-    rows_->add("/turn_deg", tr("Turned"), turn_, tr("Counter-clockwise"));
+    rows_->add("/turn_deg", tr("Turned"), turn_, tr("Counterclockwise"));
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 4, 0, 0);
     all->addWidget(rows_);

@@ -25,7 +25,7 @@ ObstructionEdit::ObstructionEdit(const job::Obstruction& obstruction, const Form
                           job::range_of("/drawers/*/obstructions/*/turn_deg"))) {
     rows_->add("/at/0", tr("Center from the left"), x_, {}, {"/at"});
     rows_->add("/at/1", tr("Center from the front"), y_);
-    rows_->add("/turn_deg", tr("Turned"), turn_, tr("Counter-clockwise"));
+    rows_->add("/turn_deg", tr("Turned"), turn_, tr("Counterclockwise"));
     auto* all = new QVBoxLayout(this);
     all->setContentsMargins(0, 4, 0, 0);
     all->addWidget(rows_);

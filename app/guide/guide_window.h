@@ -29,7 +29,6 @@ class GuideWindow final : public QWidget {
     void say(const QString& sentence);
     void find_next(const QString& words); ///< in all chapters, from where one reads, around once
 
-    const Book& book() const { return book_; }
     GuideText& text() { return *text_; }
     QTreeWidget& contents() { return *contents_; }
     QLineEdit& find_field() { return *find_; }

@@ -139,10 +139,8 @@ void OutlineBoard::mouseDoubleClickEvent(QMouseEvent* event) {
     const auto& corners = polygon_.corners;
     std::size_t nearest = 0;
     double best = 1e9;
+    const auto ring = outline::drawn(polygon_);
     for (std::size_t i = 0; i < corners.size(); ++i) {
-        shape::Polygon side; // its own arc, drawn alone
-        side.corners = corners;
-        const auto ring = outline::drawn(side);
         const auto from = std::find(ring.begin(), ring.end(), corners[i].at);
         const shape::Vec end = corners[(i + 1) % corners.size()].at;
         for (auto p = from; p != ring.end(); ++p) {

@@ -66,7 +66,7 @@ std::vector<QString> steps_of(const PageOf& of) {
     const bool one = of.laid.tiling.printed() == 1;
     std::vector<QString> steps{
         language::tr("Print every page at 100 %, not scaled to the page."),
-        language::tr("Hold a ruler to both scales of every page: 100 mm and 4 in, across and along.")};
+        language::tr("Hold a ruler to both scale bars of every page: 100 mm and 4 in, across and along.")};
     if (!of.printing.correction.isEmpty()) steps.push_back(of.printing.correction);
     if (!one)
         steps.push_back(language::tr("Cut one of two neighbors along the dash-dotted joint, lay it on the "

@@ -93,7 +93,7 @@ class BenchPages {
         auto& inks = pages_.back().inks;
         sheets::write(inks, heading, px(Vec{safe_margin_mm, safe_margin_mm + 5}), {Face::bold, 14},
                       theme_.ink);
-        sheets::write(inks, tr("Print at 100 %, not scaled to the page; hold a ruler to both scales."),
+        sheets::write(inks, tr("Print at 100 %, not scaled to the page; hold a ruler to both scale bars."),
                       px(Vec{safe_margin_mm, safe_margin_mm + 10}), {Face::regular, 11}, theme_.ink2);
         const double foot = size_.y - safe_margin_mm - foot_mm;
         write_ruler(inks, px(Vec{safe_margin_mm + ruler_strip_mm, foot - ruler_half_mm}), RulerWay::level,

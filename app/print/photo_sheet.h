@@ -2,6 +2,7 @@
 #pragma once
 
 #include "capture/measuring_sheet.h"
+
 #include "print/page.h"
 #include "print/paper.h"
 

@@ -69,9 +69,9 @@ void write_lower_strip(sheets::Inks& inks, const Box& window, double right_mm, c
     const Vec at = px(Vec{left, y});
     sheets::write(inks, sheets::elided(language::tr("Print at 100 %, not scaled to the page."), bold, width),
                   at + Vec{0, -2}, bold, theme.ink);
-    sheets::write(inks,
-                  sheets::elided(language::tr("Hold a ruler to both scales before you cut."), plain, width),
-                  at + Vec{0, 11}, plain, theme.ink2);
+    sheets::write(
+        inks, sheets::elided(language::tr("Hold a ruler to both scale bars before you cut."), plain, width),
+        at + Vec{0, 11}, plain, theme.ink2);
 }
 
 void write_title(sheets::Inks& inks, const Box& block_mm, const PageOf& of, const Tile& tile) {

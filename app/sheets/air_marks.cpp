@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sheets/air_marks.h"
 
+#include "air/level_lines.h"
 #include "plan/say.h"
 
-#include "air/level_lines.h"
 #include "language/spoken.h"
 #include "sheets/aligned_length.h"
 #include "sheets/words_around.h"

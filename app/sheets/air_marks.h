@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "air/answer.h"
 #include "job/job.h"
 
-#include "air/answer.h"
 #include "sheets/sheet.h"
 #include "sheets/table.h"
 

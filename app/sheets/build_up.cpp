@@ -82,7 +82,7 @@ QString name_of(Part part, const buildup::SceneIn& in) {
     case Part::filler:
         return tr("Filler");
     case Part::wall:
-        return tr("Wall");
+        return tr("Box wall");
     case Part::foam:
         return tr("Foam");
     case Part::plate:

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "buildup/picture.h"
 #include "plan/plan.h"
 
-#include "buildup/picture.h"
 #include "sheets/sheet.h"
 
 #include <QString>

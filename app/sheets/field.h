@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "air/model.h"
 #include "mold/plate_answers.h"
 
-#include "air/model.h"
 #include "sheets/path.h"
 
 #include <vector>

@@ -2,6 +2,7 @@
 #include "sheets/part_words.h"
 
 #include "base/number.h"
+#include "plan/stock_checks.h"
 
 #include "language/spoken.h"
 
@@ -32,6 +33,10 @@ QString in_words(const QString& name) {
 
 QString part_name(const std::string& label) {
     return in_words(QString::fromStdString(label.substr(label.find(' ') + 1)));
+}
+
+QString fence_words(double fence_mm, const QString& said) {
+    return fence_mm < plan::least_rip_mm ? language::tr("free side, %1").arg(said) : said;
 }
 
 QString part_words(const std::string& label) {

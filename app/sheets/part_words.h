@@ -13,6 +13,10 @@ namespace drawercast::sheets {
 QString part_words(const std::string& label); ///< with its drawer
 QString part_name(const std::string& label);  ///< without it
 
+/// Where the fence stands for a strip so wide, `said` as the job says it: a narrow one comes off the free
+/// side.
+QString fence_words(double fence_mm, const QString& said);
+
 /// Of a screw or pin, as the names of the shop's screws have it: "4 × 40"; where the job has inches with the
 /// unit it is not in.
 QString screw_size(const job::Job& job, double diameter_mm, double length_mm);

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "air/pour_map.h"
 #include "casting/answers.h"
 #include "job/job.h"
 
-#include "air/pour_map.h"
 #include "sheets/sheet.h"
 #include "sheets/table.h"
 

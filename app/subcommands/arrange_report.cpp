@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "subcommands/arrange_report.h"
 
-#include "job/edit.h"
-#include "plan/slots.h"
-
 #include "arrange/drawer.h"
 #include "arrange/need.h"
+#include "job/edit.h"
+#include "plan/slots.h"
 
 #include <algorithm>
 #include <chrono>

@@ -2,7 +2,6 @@
 #pragma once
 
 #include "base/problem.h"
-
 #include "capture/measure.h"
 
 #include <optional>

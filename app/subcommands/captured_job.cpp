@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "subcommands/captured_job.h"
 
+#include "capture/right_ground.h"
 #include "job/catalog.h"
 #include "job/edit.h"
 #include "plan/say.h"
-
-#include "capture/right_ground.h"
 
 #include <array>
 #include <string_view>

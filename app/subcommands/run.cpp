@@ -2,13 +2,13 @@
 #include "subcommands/run.h"
 
 #include "base/demand.h"
+#include "capture/picture_header.h"
 #include "job/catalog.h"
 #include "job/store.h"
 #include "job/write.h"
 #include "plan/figures.h"
 #include "plan/plan.h"
 
-#include "capture/picture_header.h"
 #include "print/pdf.h"
 #include "print/photo_sheet.h"
 #include "print/templates.h"

@@ -134,6 +134,10 @@ std::vector<Composed> cut_pages(const Summary& summary, const plan::Plan& plan) 
     column.table(missed_table(summary, stock));
     column.head(language::tr("Saw, fence by fence"), 60);
     column.table(ticket_table(summary, stock));
+    column.lines(
+        language::tr("Free side: too narrow to push between fence and blade. Set the fence for the rest of a "
+                     "wider piece, so that the narrow one falls off the free side of the blade."),
+        {theme::Face::regular, 11.5}, 15, 0);
     add_bar_lines(column, summary, stock);
     column.head(language::tr("Foam for the mold as cut, and as built"), 60);
     column.lines(

@@ -256,7 +256,7 @@ Table block_stock_table(const Summary& summary, const stock::DrawerStock& drawer
 Table ticket_table(const Summary& summary, const plan::StockPlan& stock) {
     Table table;
     table.columns = {{language::tr("board"), Align::left, 0, 0, true},
-                     {language::tr("fence at"), Align::right, 0, 60},
+                     {language::tr("fence at"), Align::right, 0, 0, true},
                      {language::tr("run"), Align::right, 0, 56},
                      {language::tr("then crosscut"), Align::right, 0, 0, true},
                      {language::tr("for"), Align::left, 1, 0, false, true}};
@@ -266,11 +266,14 @@ Table ticket_table(const Summary& summary, const plan::StockPlan& stock) {
             const QString pieces =
                 sheets::pieces_of(static_cast<int>(line.labels.size()), summary.said(line.length_mm));
             const QString from = line.from_strip ? language::tr("off one strip: ") : QString();
-            table.rows.push_back({{first ? language::goods_name(ticket.board) : QString(), false, {}},
-                                  {first ? summary.said(ticket.fence_mm) : QString(), true, {}},
-                                  {first ? summary.said(ticket.run_mm) : QString(), false, {}},
-                                  {pieces, true, {}},
-                                  {from + labels_by_drawer(line.labels), false, {}}});
+            table.rows.push_back(
+                {{first ? language::goods_name(ticket.board) : QString(), false, {}},
+                 {first ? sheets::fence_words(ticket.fence_mm, summary.said(ticket.fence_mm)) : QString(),
+                  true,
+                  {}},
+                 {first ? summary.said(ticket.run_mm) : QString(), false, {}},
+                 {pieces, true, {}},
+                 {from + labels_by_drawer(line.labels), false, {}}});
             first = false;
         }
     }

@@ -41,9 +41,15 @@ std::vector<Rescue> rescues() {
                       "gently, goggles on, nobody opposite; peel from the edges."),
          language::tr("Do not pry with metal: it tears the foam and the sealer.")},
         {language::tr("Foam on skin or in eyes."),
-         language::tr("Stop. Eyes: rinse with running water at once, then a doctor. Skin: wipe off, wash "
+         language::tr("Stop. Eyes: rinse with running water at once for 15 minutes, lids open, then a "
+                      "doctor. Skin: wipe off, wash "
                       "with soap and water. More in the safety data sheet, which lies ready."),
          language::tr("Do not use solvent on skin.")},
+        {language::tr("Cough, tight chest, wheezing, even hours later."),
+         language::tr(
+             "Into fresh air, all stop. Call a doctor or the emergency services; show the safety data "
+             "sheet."),
+         language::tr("Do not go back in.")},
     };
 }
 

@@ -4,6 +4,7 @@
 #include "document/document.h"
 #include "language/goods.h"
 #include "sheets/bench_pen.h"
+#include "sheets/part_words.h"
 
 #include <QHeaderView>
 #include <QSignalBlocker>
@@ -86,7 +87,7 @@ void CutOrder::add_sheet(std::size_t board, std::size_t sheet) {
         row->setData(number, place_role, order);
         row->setText(number, QString::number(++order));
         row->setText(way, saw.saw == stock::Saw::upright ? tr("upright") : tr("level"));
-        row->setText(fence, said(stock::mm_of(saw.at)));
+        row->setText(fence, sheets::fence_words(stock::mm_of(saw.at), said(stock::mm_of(saw.at))));
         row->setText(panel, QString::fromStdString(sheets::size_words(document_.last_built_job(),
                                                                       stock::mm_of(saw.panel_width),
                                                                       stock::mm_of(saw.panel_height))));

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/photo_acts.h"
 
+#include "capture/measure.h"
 #include "job/edit.h"
 
-#include "capture/measure.h"
 #include "document/document.h"
 #include "document/selection.h"
 #include "photo/photo_dialog.h"

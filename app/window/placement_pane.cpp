@@ -55,7 +55,7 @@ void PlacementPane::make_fields() {
     } fields[] = {
         {left_, tr("Left edge"), tr("Of all that is chosen, notches too; from the drawer’s left")},
         {front_, tr("Front edge"), tr("Of all that is chosen, notches too; from the drawer’s front")},
-        {turn_, tr("Turn"), tr("Degrees, counter-clockwise")},
+        {turn_, tr("Turn"), tr("Degrees, counterclockwise")},
     };
     int column = 0;
     for (const auto& field : fields) {

@@ -253,7 +253,7 @@ void PrintDialog::renew_list() {
     long_->setEnabled(!drawings);
     const QString words =
         templates  ? tr("Print at 100 %, not scaled to the page, in the printer’s own window too. Hold a "
-                         "ruler to both scales of every page before you cut.")
+                         "ruler to both scale bars of every page before you cut.")
         : drawings ? tr("One unit of a drawing is one millimeter: open it at 100 %.")
                    : tr("Print at 100 %, not scaled to the page: then the scales in the title blocks hold.");
     QStringList sentences{words};

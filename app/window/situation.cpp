@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/situation.h"
 
+#include "arrange/drawer.h"
 #include "job/edit.h"
 #include "job/edit_vents.h"
 
-#include "arrange/drawer.h"
 #include "canvas/sheet_canvas.h"
 #include "document/document.h"
 #include "document/preferences.h"

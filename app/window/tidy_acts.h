@@ -2,6 +2,7 @@
 #pragma once
 
 #include "arrange/tidy.h"
+
 #include "window/desk.h"
 #include "window/ways_menu.h"
 

@@ -28,7 +28,7 @@ constexpr double most_drill_mm = 10; ///< a wider hole is no vent
 
 VentActs::VentActs(const Desk& desk, Actions& actions, SheetCanvas& canvas, QWidget* window)
     : QObject(window), desk_(desk), canvas_(canvas), drills_(new QMenu(window)) {
-    drills_->setTitle(tr("Drill of the vent"));
+    drills_->setTitle(tr("Drill bit of the vent"));
     actions.first("edit.delete", [this] { return remove(); });
     actions.first("edit.lock", [this] { return lock(true); });
     actions.first("edit.unlock", [this] { return lock(false); });

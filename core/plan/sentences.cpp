@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/sentences.h"
 
-#include "plan/say.h"
-
 #include "air/pour_map.h"
+#include "plan/say.h"
 
 #include <cmath>
 
@@ -149,7 +148,8 @@ Phrase title(const Check& check, const job::Job& job) { // NOLINT(readability-fu
     case Code::stock_short:
         return phrase("A part measures %1, its stock only %2", length(check.value), length(check.limit));
     case Code::cut_small:
-        return phrase("A part is only %1 wide, a fence holds %2", length(check.value), length(check.limit));
+        return phrase("A piece to saw is only %1 wide; between fence and blade %2 is the least",
+                      length(check.value), length(check.limit));
     }
     return verbatim(std::string(layout::text_of(check.code)));
 }

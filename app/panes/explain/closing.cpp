@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "plan/pour_steps.h"
 #include "plan/say.h"
 
 #include "panes/mold_figures.h"
@@ -54,7 +55,10 @@ class ClosingTimes {
                  .arg(seconds(touch).text()),
              {line},
              {},
-             tr("Past this time do not close: let it rise open.")},
+             tr("Set on later than %1, it can no longer be closed in time: past that leave it off and let it "
+                "rise "
+                "open.")
+                 .arg(seconds(std::floor(plan::latest_plate_on_s(answer_.drawer).value_or(touch))).text())},
             MoldFigure::Limit{touch > 0 ? closing_.plate_on_s / touch : 2, closing_.plate_on_s > touch,
                               closing_.by_touch});
     }

@@ -27,8 +27,9 @@ class Rising {
                       Input::pockets, tr("in the channels between the blocks")}},
                     fixed_result(wanted, 2, {}, QStringLiteral("×"))};
         for (const Term& term : volume_terms()) growth.terms.push_back(term);
-        return figure("touch", tr("at the plate"), times_.touch_s, wanted, growth,
-                      tr("The plate must be on by then: past this time do not close."));
+        return figure(
+            "touch", tr("at the plate"), times_.touch_s, wanted, growth,
+            tr("Foam is at the plate then. The last moment to set the plate on may be sooner: see Closing."));
     }
 
     FoamFigure contact() {

@@ -891,8 +891,8 @@
         <translation>&amp;Seite zur nächsten</translation>
     </message>
     <message>
-        <source>&amp;Starts to rise</source>
-        <translation>Beginnt zu &amp;steigen</translation>
+        <source>&amp;Starts to rise (cream time)</source>
+        <translation>Beginnt zu &amp;steigen (Startzeit)</translation>
     </message>
     <message>
         <source>&amp;Stiffeners</source>
@@ -1196,8 +1196,8 @@
         <translation>Eine geschlossene Form steht unter Druck und kann bersten. Niemand beugt sich darüber oder steht darüber; erst öffnen, wenn der Schaum ausgehärtet ist.</translation>
     </message>
     <message>
-        <source>Saw, drill and blade: guards on, push stick, cut away from the hand. Sawing board and foam makes dust: extraction and a dust mask. Never cut or shape foam with heat: the fumes are poisonous.</source>
-        <translation>Säge, Bohrer, Klinge: Schutzhauben, Schiebestock, vom Körper weg schneiden. Beim Sägen von Platten und Schaum entsteht Staub: absaugen, Staubmaske. Schaum nie mit Hitze schneiden oder formen: giftige Dämpfe.</translation>
+        <source>Saw, drill and blade: guards on, push stick, eye and ear protection; no gloves, no loose sleeves at saw or drill; cut away from the hand. Sawing board and foam makes dust: extraction and a dust mask. Never cut or shape foam with heat: the fumes are poisonous.</source>
+        <translation>Säge, Bohrer, Klinge: Schutzhauben, Schiebestock, Augen- und Gehörschutz; an Säge und Bohrmaschine keine Handschuhe, keine losen Ärmel; vom Körper weg schneiden. Beim Sägen von Platten und Schaum entsteht Staub: absaugen, Staubmaske. Schaum nie mit Hitze schneiden oder formen: giftige Dämpfe.</translation>
     </message>
     <message>
         <source>A closure of its own at each end of a stiffener takes the most: the worst pull falls by a good third.</source>
@@ -1732,8 +1732,12 @@
         <translation>Nach Etikett: Schaum und Tag können um ± 10 % abweichen, unsere Annahme. Ein Probebecher verengt das auf ± 4 %.</translation>
     </message>
     <message>
-        <source>By volume; data sheet</source>
-        <translation>Nach Volumen; Datenblatt</translation>
+        <source>The isocyanate; by volume</source>
+        <translation>Das Isocyanat; nach Volumen</translation>
+    </message>
+    <message>
+        <source>The other part; by volume</source>
+        <translation>Die andere; nach Volumen</translation>
     </message>
     <message>
         <source>C&amp;hoose pockets from a list…</source>
@@ -1992,7 +1996,7 @@
         <translation>Anzahl</translation>
     </message>
     <message>
-        <source>Counter-clockwise</source>
+        <source>Counterclockwise</source>
         <translation>Gegen den Uhrzeigersinn</translation>
     </message>
     <message>
@@ -2072,12 +2076,16 @@
         <translation>Dezimalen wie</translation>
     </message>
     <message>
-        <source>Degrees, counter-clockwise</source>
+        <source>Degrees, counterclockwise</source>
         <translation>Grad, gegen den Uhrzeigersinn</translation>
     </message>
     <message>
         <source>Delete</source>
         <translation>Löschen</translation>
+    </message>
+    <message>
+        <source>Locked pockets stay: unlock them first.</source>
+        <translation>Festgehaltene Taschen bleiben: zuerst freigeben.</translation>
     </message>
     <message>
         <source>Delete drawer</source>
@@ -2268,7 +2276,7 @@
         <translation>Bohrer eines Entlüftungslochs</translation>
     </message>
     <message>
-        <source>Drill of the vent</source>
+        <source>Drill bit of the vent</source>
         <translation>Bohrer des Entlüftungslochs</translation>
     </message>
     <message>
@@ -2440,8 +2448,8 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
         <translation>Festigkeit</translation>
     </message>
     <message>
-        <source>First person: mix and pour. Second: set the plate on and peg the vents. People who close: %1, from opposite sides.</source>
-        <translation>Erster: mischen und gießen. Zweiter: Druckplatte auflegen und Entlüftungslöcher zustöpseln. Leute, die schließen: %1, von gegenüberliegenden Seiten.</translation>
+        <source>People who mix and pour, then set the plate on and peg the vents: %1. People who close, from opposite sides: %2. Pre-start the closures before the clock.</source>
+        <translation>Es mischen und gießen, dann Druckplatte auflegen und Löcher zustöpseln: %1. Es schließen, von gegenüberliegenden Seiten: %2. Verschlüsse vor dem Start der Uhr ansetzen.</translation>
     </message>
     <message>
         <source>First row is a &amp;header</source>
@@ -2688,12 +2696,12 @@ Die Gegenstände auf das gedruckte Messblatt legen (Menü Auftrag), getrennt und
         <translation>Strg halten für freies Bewegen; Esc setzt zurück.</translation>
     </message>
     <message>
-        <source>Hold a ruler to both scales before you cut.</source>
-        <translation>Vor dem Sägen ein Lineal an beide Maßstäbe halten.</translation>
+        <source>Hold a ruler to both scale bars before you cut.</source>
+        <translation>Vor dem Sägen ein Lineal an beide Messbalken halten.</translation>
     </message>
     <message>
-        <source>Hold a ruler to both scales of every page: 100 mm and 4 in, across and along.</source>
-        <translation>An beide Maßstäbe jeder Seite ein Lineal halten: 100 mm und 4 in, quer und längs.</translation>
+        <source>Hold a ruler to both scale bars of every page: 100 mm and 4 in, across and along.</source>
+        <translation>An beide Messbalken jeder Seite ein Lineal halten: 100 mm und 4 in, quer und längs.</translation>
     </message>
     <message>
         <source>Holes in an edge strip after a few drives: shift them half a pitch then (our guess). Whether a head pulls through the board is not checked: there is no published figure for it.</source>
@@ -3737,8 +3745,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Papier</translation>
     </message>
     <message>
-        <source>Part A contains isocyanate, which can sensitize: after that a trace is enough to bring on asthma. Ventilation, gloves, eye and breathing protection as the safety data sheet and local rules say. Drawercast gives no exposure advice of its own.</source>
-        <translation>Komponente A enthält Isocyanat, das sensibilisieren kann: Danach löst schon eine Spur Asthma aus. Lüftung, Handschuhe, Augen- und Atemschutz nach Sicherheitsdatenblatt und örtlichen Vorschriften. Drawercast gibt keinen eigenen Rat zur Belastung.</translation>
+        <source>One of the two parts contains isocyanate: here it is called part A. Some labels call it B: go by the safety data sheet and enter that one as A. It can sensitize: after that a trace is enough to bring on asthma; whoever has asthma or has reacted to it before stays away. Ventilation, gloves, eye and breathing protection as the safety data sheet and local rules say. Drawercast gives no exposure advice of its own.</source>
+        <translation>Eine der beiden Komponenten enthält Isocyanat; hier heißt sie A. Auf manchen Etiketten ist es B: nach dem Sicherheitsdatenblatt gehen und sie als A eintragen. Es kann sensibilisieren: Danach löst schon eine Spur Asthma aus; wer Asthma hat oder schon darauf reagiert hat, bleibt fern. Lüftung, Handschuhe, Augen- und Atemschutz nach Sicherheitsdatenblatt und örtlichen Vorschriften. Drawercast gibt keinen eigenen Rat zur Belastung.</translation>
     </message>
     <message>
         <source>Part of it may be a shadow: hold it against the object, and brush the shadow away.</source>
@@ -3757,8 +3765,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Teile der Schaumdaten</translation>
     </message>
     <message>
-        <source>Past this time do not close: let it rise open.</source>
-        <translation>Nach dieser Zeit nicht mehr schließen: offen aufschäumen lassen.</translation>
+        <source>Set on later than %1, it can no longer be closed in time: past that leave it off and let it rise open.</source>
+        <translation>Später als nach %1 aufgelegt, lässt sie sich nicht mehr rechtzeitig schließen: danach weglassen und offen steigen lassen.</translation>
     </message>
     <message>
         <source>Paste</source>
@@ -4017,12 +4025,12 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Drucken &amp;auf</translation>
     </message>
     <message>
-        <source>Print at 100 %, not scaled to the page; hold a ruler to both scales.</source>
-        <translation>Mit 100 % drucken, nicht an die Seite angepasst; ein Lineal an beide Maßstäbe halten.</translation>
+        <source>Print at 100 %, not scaled to the page; hold a ruler to both scale bars.</source>
+        <translation>Mit 100 % drucken, nicht an die Seite angepasst; ein Lineal an beide Messbalken halten.</translation>
     </message>
     <message>
-        <source>Print at 100 %, not scaled to the page, in the printer’s own window too. Hold a ruler to both scales of every page before you cut.</source>
-        <translation>Mit 100 % drucken, nicht an die Seite angepasst, auch im Fenster des Druckers. Vor dem Sägen an beide Maßstäbe jeder Seite ein Lineal halten.</translation>
+        <source>Print at 100 %, not scaled to the page, in the printer’s own window too. Hold a ruler to both scale bars of every page before you cut.</source>
+        <translation>Mit 100 % drucken, nicht an die Seite angepasst, auch im Fenster des Druckers. Vor dem Sägen an beide Messbalken jeder Seite ein Lineal halten.</translation>
     </message>
     <message>
         <source>Print at 100 %, not scaled to the page: then the scales in the title blocks hold.</source>
@@ -4129,8 +4137,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Aufschäumen über der Zeit, nach Etikett und nach Bechern</translation>
     </message>
     <message>
-        <source>Rises t&amp;imes</source>
-        <translation>Steig&amp;faktor</translation>
+        <source>E&amp;xpansion</source>
+        <translation>E&amp;xpansion</translation>
     </message>
     <message>
         <source>Rises ×%1 here, after the label’s ×%2; ± %3 % is reckoned with, our guess.</source>
@@ -4333,7 +4341,7 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>So viele müssen angezogen sein, wenn der Schaum zu drücken beginnt, nach %1. Von da an so viele, wie der Druck in jedem Moment verlangt, mit dem Anteil des am stärksten gezogenen Verschlusses.</translation>
     </message>
     <message>
-        <source>Solvents for cleaning and release can flash below room temperature: no flame, spark or heater near them; keep rags in a closed metal bin.</source>
+        <source>Vapors of solvents, for cleaning and in release agents, can catch fire below room temperature: no flame, spark or heater near them; keep rags in a closed metal bin.</source>
         <translation>Dämpfe von Lösemitteln zum Reinigen und in Trennmitteln können sich schon unter Raumtemperatur entzünden: keine Flamme, Funken oder Heizung in der Nähe; Lappen in einen geschlossenen Metalleimer.</translation>
     </message>
     <message>
@@ -4705,8 +4713,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Die Druckplatte liegt bei %1 auf; im schlechteren Fall dürfte es %2 später sein. Alle Verschlüsse brauchen %3; %4 müssen angezogen sein, wenn die Form voll ist.</translation>
     </message>
     <message>
-        <source>The plate must be on by then: past this time do not close.</source>
-        <translation>Bis dahin muss die Druckplatte aufliegen: Danach nicht mehr schließen.</translation>
+        <source>Foam is at the plate then. The last moment to set the plate on may be sooner: see Closing.</source>
+        <translation>Dann ist der Schaum an der Druckplatte. Der letzte Moment zum Auflegen kann früher sein: siehe Schließen.</translation>
     </message>
     <message>
         <source>The pour by seconds</source>
@@ -4773,8 +4781,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Das Ganze</translation>
     </message>
     <message>
-        <source>Then the outlines serve walls and templates only</source>
-        <translation>Dann dienen die Umrisse nur Stegen und Schablonen</translation>
+        <source>Dunked as far as it sits in the foam; the outlines then serve walls and templates only</source>
+        <translation>So weit getaucht, wie er im Schaum sitzt; die Umrisse gelten dann nur für Stege und Schablonen</translation>
     </message>
     <message>
         <source>There is no drawer to paste into.</source>
@@ -5129,8 +5137,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Ste&amp;ge zwischen Reihen</translation>
     </message>
     <message>
-        <source>Wall</source>
-        <translation>Wand</translation>
+        <source>Box wall</source>
+        <translation>Kastenwand</translation>
     </message>
     <message>
         <source>Wall at least &amp;depth over</source>
@@ -6129,8 +6137,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>innen </translation>
     </message>
     <message>
-        <source>into the bucket of each batch</source>
-        <translation>in den Eimer jedes Ansatzes</translation>
+        <source>weigh out for each batch</source>
+        <translation>für jeden Ansatz abwiegen</translation>
     </message>
     <message>
         <source>into the mold</source>
@@ -6901,8 +6909,20 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Maßstab</translation>
     </message>
     <message>
-        <source>scale to zero, %1</source>
-        <translation>Waage auf null, %1</translation>
+        <source>scale to zero, into the bucket: %1</source>
+        <translation>Waage auf null, in den Eimer: %1</translation>
+    </message>
+    <message>
+        <source>free side, %1</source>
+        <translation>freie Seite, %1</translation>
+    </message>
+    <message>
+        <source>Free side: too narrow to push between fence and blade. Set the fence for the rest of a wider piece, so that the narrow one falls off the free side of the blade.</source>
+        <translation>Freie Seite: zu schmal, um es zwischen Anschlag und Sägeblatt zu schieben. Den Anschlag für den Rest eines breiteren Stücks einstellen, sodass das schmale auf der freien Seite des Blatts abfällt.</translation>
+    </message>
+    <message>
+        <source>scale to zero, in a cup of its own: %1</source>
+        <translation>Waage auf null, in eigenem Becher: %1</translation>
     </message>
     <message>
         <source>screw 1 x</source>
@@ -8119,16 +8139,16 @@ Wieder aufnehmen?</translation>
         <translation>&amp;Verkleinern</translation>
     </message>
     <message>
-        <source>2 L kit</source>
-        <translation>Gebinde 2 L</translation>
+        <source>3 L kit</source>
+        <translation>Gebinde 3 L</translation>
     </message>
     <message>
-        <source>40 L kit</source>
-        <translation>Gebinde 40 L</translation>
+        <source>50 L kit</source>
+        <translation>Gebinde 50 L</translation>
     </message>
     <message>
-        <source>8 L kit</source>
-        <translation>Gebinde 8 L</translation>
+        <source>10 L kit</source>
+        <translation>Gebinde 10 L</translation>
     </message>
     <message>
         <source>Add an &amp;object…</source>
@@ -8211,8 +8231,8 @@ Wieder aufnehmen?</translation>
         <translation>Passung &amp;an den Enden</translation>
     </message>
     <message>
-        <source>Firm, rises ×6</source>
-        <translation>Fest, steigt ×6</translation>
+        <source>Firm, rises ×7</source>
+        <translation>Fest, steigt ×7</translation>
     </message>
     <message>
         <source>Firmn&amp;ess</source>
@@ -8499,8 +8519,8 @@ Wieder aufnehmen?</translation>
         <translation>Maße der Griffmu&amp;lde…</translation>
     </message>
     <message>
-        <source>Soft, rises ×15</source>
-        <translation>Weich, steigt ×15</translation>
+        <source>Soft, rises ×13</source>
+        <translation>Weich, steigt ×13</translation>
     </message>
     <message>
         <source>T&amp;urn 90°</source>
@@ -8635,8 +8655,8 @@ Wieder aufnehmen?</translation>
         <translation>Eine Fuge ist undicht.</translation>
     </message>
     <message>
-        <source>Closures: in the order of their numbers on the plate, 1 to %1; loosen them in reverse.</source>
-        <translation>Verschlüsse: in der Reihenfolge ihrer Nummern auf der Druckplatte, 1 bis %1; gelöst wird umgekehrt.</translation>
+        <source>Closures: in the order of their numbers on the plate, 1 to %1. Once cured, loosen them in reverse, all a quarter turn first, from the side.</source>
+        <translation>Verschlüsse: nach den Nummern auf der Druckplatte, 1 bis %1. Nach dem Aushärten umgekehrt lösen, zuerst alle eine Vierteldrehung, von der Seite.</translation>
     </message>
     <message>
         <source>Foam on skin or in eyes.</source>
@@ -8655,12 +8675,24 @@ Wieder aufnehmen?</translation>
         <translation>Druckplatte weglassen und offen steigen lassen. Ist er ausgehärtet, mit einer langen Klinge entlang der Oberkanten der Wände eben schneiden.</translation>
     </message>
     <message>
-        <source>Stop. Eyes: rinse with running water at once, then a doctor. Skin: wipe off, wash with soap and water. More in the safety data sheet, which lies ready.</source>
-        <translation>Aufhören. Augen: sofort unter fließendem Wasser spülen, dann zum Arzt. Haut: abwischen, mit Wasser und Seife waschen. Weiteres im bereitliegenden Sicherheitsdatenblatt.</translation>
+        <source>Stop. Eyes: rinse with running water at once for 15 minutes, lids open, then a doctor. Skin: wipe off, wash with soap and water. More in the safety data sheet, which lies ready.</source>
+        <translation>Aufhören. Augen: sofort 15 Minuten bei offenen Lidern unter fließendem Wasser spülen, dann zum Arzt. Haut: abwischen, mit Wasser und Seife waschen. Weiteres im bereitliegenden Sicherheitsdatenblatt.</translation>
     </message>
     <message>
         <source>The insert is stuck.</source>
         <translation>Der Einsatz sitzt fest.</translation>
+    </message>
+    <message>
+        <source>Cough, tight chest, wheezing, even hours later.</source>
+        <translation>Husten, Enge in der Brust, Pfeifen beim Atmen, auch Stunden später.</translation>
+    </message>
+    <message>
+        <source>Into fresh air, all stop. Call a doctor or the emergency services; show the safety data sheet.</source>
+        <translation>An die frische Luft, alle hören auf. Arzt oder Notruf; Sicherheitsdatenblatt vorzeigen.</translation>
+    </message>
+    <message>
+        <source>Do not go back in.</source>
+        <translation>Nicht wieder hineingehen.</translation>
     </message>
     <message>
         <source>You are late: foam is at the plate’s height before the plate is on.</source>
@@ -8775,7 +8807,7 @@ Wieder aufnehmen?</translation>
     </message>
     <message>
         <source>level</source>
-        <translation>waagrecht</translation>
+        <translation>waagerecht</translation>
     </message>
     <message>
         <source>pin</source>
@@ -8819,7 +8851,7 @@ Wieder aufnehmen?</translation>
     </message>
     <message>
         <source>%1, through bearer and base</source>
-        <translation>%1, durch Lagerholz und Boden</translation>
+        <translation>%1, durch Lagerholz und Grundplatte</translation>
     </message>
     <message>
         <source>%1: bows %2, at %3 % of its limit.</source>
@@ -8835,35 +8867,35 @@ Wieder aufnehmen?</translation>
     </message>
     <message>
         <source>Base on %1 bearers %2</source>
-        <translation>Boden auf %1 Lagerhölzern %2</translation>
+        <translation>Grundplatte auf %1 Lagerhölzern %2</translation>
     </message>
     <message>
         <source>Base on one bearer %1</source>
-        <translation>Boden auf einem Lagerholz %1</translation>
+        <translation>Grundplatte auf einem Lagerholz %1</translation>
     </message>
     <message>
         <source>Base without bearers</source>
-        <translation>Boden ohne Lagerhölzer</translation>
+        <translation>Grundplatte ohne Lagerhölzer</translation>
     </message>
     <message>
         <source>Bearers are drawn dashed too: sink every screw’s head, then put them under the base; they stand on the bench. Foam pushes the base down as hard as the plate up, and a bench holds only the mold’s weight.</source>
-        <translation>Auch Lagerhölzer sind gestrichelt: Jeden Schraubenkopf versenken, dann kommen sie unter den Boden; sie stehen auf der Werkbank. Der Schaum drückt den Boden so stark nach unten wie die Druckplatte nach oben, und eine Werkbank hält nur das Gewicht der Form.</translation>
+        <translation>Auch Lagerhölzer sind gestrichelt: Jeden Schraubenkopf versenken, dann kommen sie unter die Grundplatte; sie stehen auf der Werkbank. Der Schaum drückt die Grundplatte so stark nach unten wie die Druckplatte nach oben, und eine Werkbank hält nur das Gewicht der Form.</translation>
     </message>
     <message>
         <source>Blocks that stand on it make it stiffer; they are not counted.</source>
-        <translation>Klötze, die darauf stehen, machen ihn steifer; sie zählen nicht mit.</translation>
+        <translation>Klötze, die darauf stehen, machen sie steifer; sie zählen nicht mit.</translation>
     </message>
     <message>
         <source>Foam pushes the base down as hard as the plate up, and the walls pull its rim up: a bench under it holds only the mold’s weight. Where it bends too far bare, pieces go under it as stiffeners go on the plate.</source>
-        <translation>Der Schaum drückt den Boden so stark nach unten wie die Druckplatte nach oben, und die Wände ziehen seinen Rand hoch: Eine Werkbank darunter hält nur das Gewicht der Form. Wo er sich blank zu weit biegt, kommen Hölzer darunter wie Versteifungen auf die Druckplatte.</translation>
+        <translation>Der Schaum drückt die Grundplatte so stark nach unten wie die Druckplatte nach oben, und die Wände ziehen ihren Rand hoch: Eine Werkbank darunter hält nur das Gewicht der Form. Wo sie sich blank zu weit biegt, kommen Hölzer darunter wie Versteifungen auf die Druckplatte.</translation>
     </message>
     <message>
         <source>The greatest pull of a screw from below at the pressure to build for.</source>
-        <translation>Die größte Zugkraft einer Schraube von unten bei dem Druck, für den gebaut wird.</translation>
+        <translation>Die größte Zugkraft einer Schraube von unten beim Bemessungsdruck.</translation>
     </message>
     <message>
         <source>The greatest sag over the opening at the pressure when closed: it is the face of the insert.</source>
-        <translation>Der größte Durchhang über der Öffnung beim Druck im geschlossenen Zustand: Das ist die Oberseite der Einlage.</translation>
+        <translation>Der größte Durchhang über der Öffnung beim Druck in der geschlossenen Form: Das ist die Oberseite des Einsatzes.</translation>
     </message>
     <message>
         <source>The same sums as the plate’s, of the box’s board and the screws in the walls’ feet.</source>
@@ -8879,11 +8911,11 @@ Wieder aufnehmen?</translation>
     </message>
     <message>
         <source>bearers under the base</source>
-        <translation>Lagerhölzer unter dem Boden</translation>
+        <translation>Lagerhölzer unter der Grundplatte</translation>
     </message>
     <message>
         <source>bow of the base</source>
-        <translation>Durchbiegung des Bodens</translation>
+        <translation>Durchbiegung der Grundplatte</translation>
     </message>
     <message>
         <source>box walls’ stress</source>

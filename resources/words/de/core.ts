@@ -1248,8 +1248,8 @@
         <translation>Ein Teil misst %1, das Material nur %2</translation>
     </message>
     <message>
-        <source>A part is only %1 wide, a fence holds %2</source>
-        <translation>Ein Teil ist nur %1 breit, ein Anschlag hält %2</translation>
+        <source>A piece to saw is only %1 wide; between fence and blade %2 is the least</source>
+        <translation>Ein Sägestück ist nur %1 breit; zwischen Anschlag und Sägeblatt mindestens %2</translation>
     </message>
     <message>
         <source>Move one of them apart by %1</source>
@@ -1712,8 +1712,12 @@
         <translation>Stoppuhr starten</translation>
     </message>
     <message>
-        <source>Stir part A and part B, each in its own can</source>
-        <translation>Komponente A und Komponente B aufrühren, jede in ihrer Dose</translation>
+        <source>Stir part A and part B, each in its own can with its own dry stick; close the cans again</source>
+        <translation>Komponente A und Komponente B aufrühren, jede in ihrer Dose mit eigenem trockenem Holz; Dosen wieder schließen</translation>
+    </message>
+    <message>
+        <source>of each bucket %1, or %2; about %3 stays in it</source>
+        <translation>aus jedem Eimer %1 oder %2; etwa %3 bleibt darin</translation>
     </message>
     <message>
         <source>The drawing does not say its size: 96 units were taken as one inch</source>
@@ -1777,7 +1781,7 @@
     </message>
     <message>
         <source>mold level to 2 mm across it</source>
-        <translation>Form waagrecht auf 2 mm</translation>
+        <translation>Form waagerecht auf 2 mm</translation>
     </message>
     <message>
         <source>or %1</source>
@@ -1800,8 +1804,8 @@
         <translation>Komponente B %1</translation>
     </message>
     <message>
-        <source>parts at 22 to 25 °C</source>
-        <translation>Komponenten 22 bis 25 °C warm</translation>
+        <source>parts at %1 to %2 °C: all seconds are for that</source>
+        <translation>Komponenten bei %1 bis %2 °C: Dafür gelten alle Sekunden</translation>
     </message>
     <message>
         <source>pigment %1</source>
@@ -1869,11 +1873,11 @@
     </message>
     <message>
         <source>mold level to 1/16 in across it</source>
-        <translation>Form waagrecht auf 1/16 in</translation>
+        <translation>Form waagerecht auf 1/16 in</translation>
     </message>
     <message>
-        <source>parts at 72 to 77 °F</source>
-        <translation>Komponenten 72 bis 77 °F warm</translation>
+        <source>parts at %1 to %2 °F: all seconds are for that</source>
+        <translation>Komponenten bei %1 bis %2 °F: Dafür gelten alle Sekunden</translation>
     </message>
     <message>
         <source>A box wall is stressed to %1 MPa, keep below %2</source>
@@ -1885,11 +1889,11 @@
     </message>
     <message>
         <source>The base bows %1, keep below %2</source>
-        <translation>Der Boden biegt sich %1, unter %2 halten</translation>
+        <translation>Die Grundplatte biegt sich %1 durch, unter %2 bleiben</translation>
     </message>
     <message>
         <source>The base is stressed to %1 MPa, keep below %2</source>
-        <translation>Der Boden ist mit %1 MPa beansprucht, unter %2 halten</translation>
+        <translation>Die Grundplatte ist mit %1 MPa beansprucht, unter %2 bleiben</translation>
     </message>
     <message>
         <source>Under the box walls a gap of %1 opens, keep below %2</source>
@@ -1905,7 +1909,7 @@
     </message>
     <message>
         <source>Use a denser or thicker board for the box, or hold base and plate together with rods</source>
-        <translation>Eine dichtere oder dickere Platte für den Kasten nehmen oder Boden und Druckplatte mit Gewindestangen zusammenhalten</translation>
+        <translation>Eine dichtere oder dickere Platte für den Kasten nehmen oder Grundplatte und Druckplatte mit Gewindestangen zusammenhalten</translation>
     </message>
     <message>
         <source>Use a thicker board for the box, or put bearers of a stronger piece under it</source>
