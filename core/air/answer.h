@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "layout/check.h"
-
 #include "air/model.h"
 #include "air/squeeze.h"
+#include "layout/check.h"
 
 #include <memory>
 #include <vector>

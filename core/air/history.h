@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "base/watch.h"
-
 #include "air/front.h"
 #include "air/joined.h"
+#include "base/watch.h"
 
 #include <vector>
 

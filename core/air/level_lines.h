@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "shape/level_lines.h"
-
 #include "air/mesh.h"
+#include "shape/level_lines.h"
 
 #include <vector>
 

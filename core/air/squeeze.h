@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "air/vents.h"
 #include "casting/band.h"
 #include "casting/gas.h"
-
-#include "air/vents.h"
 
 #include <span>
 

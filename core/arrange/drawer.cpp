@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "arrange/drawer.h"
 
-#include "job/edit.h"
-#include "layout/checks.h"
-
 #include "arrange/parted.h"
 #include "arrange/standing.h"
+#include "job/edit.h"
+#include "layout/checks.h"
 
 #include <algorithm>
 #include <cmath>

@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "arrange/strip.h"
 #include "base/watch.h"
 #include "job/job.h"
-
-#include "arrange/strip.h"
 
 #include <functional>
 #include <string>

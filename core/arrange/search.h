@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "base/watch.h"
-
 #include "arrange/figure.h"
 #include "arrange/pair_table.h"
 #include "arrange/random.h"
 #include "arrange/room.h"
+#include "base/watch.h"
 
 #include <cstddef>
 #include <cstdint>

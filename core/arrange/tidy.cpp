@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "arrange/tidy.h"
 
+#include "arrange/standing.h"
 #include "job/edit.h"
 #include "layout/minimums.h"
 #include "shape/gap.h"
-
-#include "arrange/standing.h"
 
 #include <algorithm>
 #include <cmath>

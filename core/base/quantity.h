@@ -19,7 +19,6 @@ enum class Quantity {
     temperature_c,
     warmer_k,
     altitude_m,
-
 };
 
 /// A unit's word as typed behind a number (lower case): value in the job's unit = typed × scale + zero.

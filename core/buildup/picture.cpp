@@ -53,8 +53,7 @@ class Painter {
         const double bottom = std::max(side.bottom_mm, floor);
         const Vec a = seen_(side.from, bottom), b = seen_(side.to, bottom);
         const Vec c = seen_(side.to, side.top_mm), d = seen_(side.from, side.top_mm);
-        const Vec run = side.span.to - side.span.from;
-        Painted face{side.part, *side.subject, side.face, 0.5 + 0.5 * run.y / shape::length(run), {}, {}};
+        Painted face{side.part, *side.subject, side.face, {}, {}};
         face.area = {{a, b, c, d}};
         if (side.line_left) face.edges.emplace_back(a, d);
         if (side.line_right) face.edges.emplace_back(b, c);
@@ -63,7 +62,7 @@ class Painter {
     }
 
     void put(const Level& level) {
-        Painted face{level.part, *level.subject, Face::top, 0, {}, {}};
+        Painted face{level.part, *level.subject, Face::top, {}, {}};
         const auto add = [&](const Ring& ring) {
             Ring shown;
             for (const Vec p : ring) shown.push_back(seen_(p, level.height_mm));

@@ -41,7 +41,6 @@ struct Painted {
     Part part = Part::base;
     std::string subject;
     Face face = Face::top;
-    double light = 0;              ///< of a side: 0 turned right away, 1 toward the viewer's left
     std::vector<shape::Ring> area; ///< in the picture, even-odd
     std::vector<std::pair<shape::Vec, shape::Vec>> edges;
 };

@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "air/vents.h"
 #include "casting/answers.h"
 #include "job/mold.h"
 #include "mold/plate_answers.h"
-
-#include "air/vents.h"
 
 #include <optional>
 #include <string>

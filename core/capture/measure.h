@@ -2,9 +2,8 @@
 #pragma once
 
 #include "base/problem.h"
-#include "shape/contour.h"
-
 #include "capture/measuring_sheet.h"
+#include "shape/contour.h"
 
 #include <cstdint>
 #include <optional>

@@ -33,7 +33,6 @@ class SvgPen {
     void arc(Arc arc, shape::Vec to);
     void close(); ///< ends the outline; the next one begins where it began
     shape::Vec at() const { return at_; }
-    bool drawing() const { return !corners_.empty(); }
     bool too_many() const { return count_ > 5000; }
 
     /// Those with an area, either way round as drawn.

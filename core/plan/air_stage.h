@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "air/answer.h"
 #include "base/watch.h"
 #include "plan/plan.h"
-
-#include "air/answer.h"
 
 #include <memory>
 #include <optional>

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "air/answer.h"
 #include "casting/answers.h"
 #include "job/job.h"
 #include "layout/check.h"
@@ -8,8 +9,6 @@
 #include "layout/insert.h"
 #include "layout/pocket.h"
 #include "mold/plate_judge.h"
-
-#include "air/answer.h"
 
 #include <memory>
 #include <optional>

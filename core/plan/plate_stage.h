@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "air/vents.h"
 #include "base/watch.h"
 #include "mold/base.h"
 #include "mold/plate_search.h"
 #include "plan/plan.h"
-
-#include "air/vents.h"
 
 #include <array>
 #include <cstddef>

@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/slots.h"
 
-#include "plan/air_stage.h"
-
 #include "air/pour_map.h"
+#include "plan/air_stage.h"
 
 namespace drawercast::plan {
 

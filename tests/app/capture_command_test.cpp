@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Pictures of a known outline through the real binary, as a script would call it.
+#include "capture/measure.h"
 #include "job/store.h"
 
 #include "app/pdf_reader.h"
 #include "app/sheet_picture.h"
-#include "capture/measure.h"
 
 #include <gtest/gtest.h>
 

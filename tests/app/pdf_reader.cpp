@@ -175,14 +175,15 @@ std::string output_of(const std::string& command, int* exit) {
 
 namespace {
 
-// qpdf 11.3 warns (and ends with 3) where a long stream's bytes run out just as its own buffer is full; it has read
-// the stream to its end all the same.
+// qpdf 11.3 warns (and ends with 3) where a long stream's bytes run out just as its own buffer is full; it
+// has read the stream to its end all the same.
 void expect_no_complaint(int exit, const std::string& said) {
     if (exit == 0) return;
     EXPECT_EQ(exit, 3) << "qpdf (Debian: qpdf) must read the file";
     std::ifstream lines(said);
     for (std::string line; std::getline(lines, line);)
-        EXPECT_TRUE(line.find("input stream is complete but output may still be valid") != std::string::npos ||
+        EXPECT_TRUE(line.find("input stream is complete but output may still be valid") !=
+                        std::string::npos ||
                     line == "qpdf: operation succeeded with warnings")
             << line;
 }

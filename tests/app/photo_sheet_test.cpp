@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The measuring sheet as it comes from the printer: its ink is read back from the PDF, and a picture of it is
 // measured by what it was made for.
+#include "capture/measure.h"
+
 #include "app/pdf_reader.h"
 #include "app/sheet_picture.h"
-#include "capture/measure.h"
 #include "print/pdf.h"
 #include "print/photo_sheet.h"
 

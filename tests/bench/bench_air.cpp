@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "air/model.h"
+
 #include "core/air/floors.h"
 
 #include <Eigen/SparseCholesky>

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "capture/measure.h"
+
 #include "core/capture/rendered/scene.h"
 
 #include <benchmark/benchmark.h>

@@ -4,12 +4,11 @@
 // the insert less what its edge asks beyond half a wall: walls are kept, and 100 % would be no gap anywhere.
 // Objects are invented at random: rectangles, rounds, capsules and ells, in quarter turns. Seconds of the
 // processor.
-#include "job/edit.h"
-#include "layout/checks.h"
-
 #include "arrange/drawer.h"
 #include "arrange/random.h"
 #include "arrange/standing.h"
+#include "job/edit.h"
+#include "layout/checks.h"
 
 #include <array>
 #include <cmath>

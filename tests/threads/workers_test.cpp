@@ -2,6 +2,7 @@
 // What the window leaves to workers, with the window's own work beside it: for ThreadSanitizer to look at
 // (packaging/test.sh --threads), and in every run for the answers. Jobs and answers are shared by pointer
 // between the threads, never changed once shared.
+#include "arrange/drawer.h"
 #include "job/catalog.h"
 #include "job/edit.h"
 #include "job/file_system.h"
@@ -11,7 +12,6 @@
 #include "plan/builder.h"
 #include "plan/planner.h"
 
-#include "arrange/drawer.h"
 #include "core/plan/sample_job.h"
 
 #include <gtest/gtest.h>

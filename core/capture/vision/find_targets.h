@@ -2,7 +2,6 @@
 #pragma once
 
 #include "base/problem.h"
-
 #include "capture/measuring_sheet.h"
 #include "capture/vision/view.h"
 

@@ -2,7 +2,6 @@
 #pragma once
 
 #include "base/problem.h"
-
 #include "capture/picture_header.h"
 
 #include <opencv2/core.hpp>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What cells hold, how wide channels are, and how liquid lies, against closed forms.
+#include "air/covered.h"
 #include "shape/segments.h"
 
-#include "air/covered.h"
 #include "core/air/floors.h"
 
 #include <gtest/gtest.h>

@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "casting/profile.h"
-#include "casting/push.h"
-
 #include "air/answer.h"
 #include "air/squeeze.h"
+#include "casting/profile.h"
+#include "casting/push.h"
 
 #include <gtest/gtest.h>
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Rectangles against the torsion of bars.
 #include "air/torsion.h"
+
 #include "core/air/floors.h"
 
 #include <gtest/gtest.h>

@@ -1,8 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "job/edit.h"
-#include "layout/checks.h"
-#include "shape/gap.h"
-
 #include "arrange/coarse.h"
 #include "arrange/drawer.h"
 #include "arrange/need.h"
@@ -11,6 +7,9 @@
 #include "arrange/skyline.h"
 #include "arrange/standing.h"
 #include "arrange/strip.h"
+#include "job/edit.h"
+#include "layout/checks.h"
+#include "shape/gap.h"
 
 #include <gtest/gtest.h>
 

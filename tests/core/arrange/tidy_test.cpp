@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "job/edit.h"
-#include "layout/checks.h"
-
 #include "arrange/random.h"
 #include "arrange/standing.h"
 #include "arrange/tidy.h"
+#include "job/edit.h"
+#include "layout/checks.h"
 
 #include <gtest/gtest.h>
 

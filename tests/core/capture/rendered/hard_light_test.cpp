@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What makes photos hard to measure: an outline is right within its limit, or doubted, or refused.
 #include "capture/measure.h"
+
 #include "core/capture/rendered/scene.h"
 
 #include <gtest/gtest.h>

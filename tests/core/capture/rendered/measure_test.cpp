@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Pictures with known outlines are rendered ray by ray and measured again.
 #include "capture/measure.h"
+
 #include "core/capture/rendered/scene.h"
 
 #include <gmock/gmock.h>
