@@ -31,8 +31,8 @@ void add_rise_rows(FieldRows& rows, Bindings<Foam>& numbers, const FormContext& 
     overpack->allow_empty(tr("auto"));
     auto* activation = number(context, "/foam/activation_kj_mol", QStringLiteral("kJ/mol"));
     activation->allow_empty(tr("auto"));
-    numbers.add(rows, {"/expansion", tr("E&xpansion"), number(context, "/foam/expansion", {}), &Foam::expansion,
-                       tr("Free rise over mixed liquid; data sheet, or a cup")});
+    numbers.add(rows, {"/expansion", tr("E&xpansion"), number(context, "/foam/expansion", {}),
+                       &Foam::expansion, tr("Free rise over mixed liquid; data sheet, or a cup")});
     numbers.add(rows,
                 {"/reference_c", tr("At &temperature"),
                  quantity(context, "/foam/reference_c", Quantity::temperature_c), &Foam::reference_c, label});
