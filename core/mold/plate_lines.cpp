@@ -9,6 +9,7 @@ namespace drawercast::mold {
 namespace {
 
 constexpr double growth = 1.6;     ///< of one element to the next, away from the wall
+constexpr double most_on_rim = 20; ///< elements across a wall's top, its outer edge apart
 constexpr double nearest_mm = 0.5; ///< lines nearer than this are one
 
 /// From `from` to `to` (both left out of the list's end, `from` put in): elements that grow from `first` up
@@ -82,13 +83,16 @@ std::vector<double> plate_lines(double inside_mm, double wall_mm, std::vector<do
 
     std::vector<double> lines;
     const double quarter = wall_mm / 4;
-    add_even(lines, -4 * quarter, -3 * quarter, fineness.rim_mm / 2); // the plate pries on its outer edge
-    add_even(lines, -3 * quarter, -2 * quarter, fineness.rim_mm);
-    add_even(lines, -2 * quarter, 0, fineness.rim_mm);
+    const double rim =
+        std::max(fineness.rim_mm, wall_mm / most_on_rim); // a wall of 200 mm must not take hours
+    add_even(lines, -4 * quarter, -3 * quarter, rim / 2); // the plate pries on its outer edge
+    add_even(lines, -3 * quarter, -2 * quarter, rim);
+    add_even(lines, -2 * quarter, 0, rim);
     double from = 0;
     for (const double to : through_mm) {
         if (to - from < nearest_mm) continue;
-        add_graded(lines, from, to, from == 0 ? fineness.rim_mm : fineness.pitch_mm, fineness.pitch_mm);
+        add_graded(lines, from, to, std::min(from == 0 ? rim : fineness.pitch_mm, fineness.pitch_mm),
+                   fineness.pitch_mm);
         from = to;
     }
     const std::size_t half = lines.size();

@@ -102,6 +102,11 @@ TEST(PlateHeld, MirrorsWithItsClosures) {
     for (std::size_t i = 0; i < holds.size(); ++i) EXPECT_NEAR(one.pull_n[i], other.pull_n[i], 1e-7);
 }
 
+TEST(PlateHeld, AThickWallTakesAboutAsManyLinesAsAUsualOne) {
+    const auto usual = plate_lines(480, 16, {}, {}).size();
+    EXPECT_LT(plate_lines(480, 200, {}, {}).size(), 3 * usual); // the thickest board a shop may list
+}
+
 TEST(PlateHeld, FinerMeshesSayTheSame) {
     const PlateShape shape = plain_box(240, 180);
     const auto battens = two_stiffeners(shape);
