@@ -47,9 +47,8 @@ Table gate_table(const Summary& summary, const runsheet::Task& pour) {
 
 QString weighed(const plan::ScaleReading& one) {
     const QString what = in_words(plan::words_of(one.part));
-    if (one.part == plan::Component::a)
-        return language::tr("scale to zero, in a cup of its own: %1").arg(what);
-    return one.zero_first ? language::tr("scale to zero, into the bucket: %1").arg(what) : what;
+    if (one.part == plan::Component::a) return language::tr("%1 in a cup of its own").arg(what);
+    return one.zero_first ? language::tr("%1 into the bucket").arg(what) : what;
 }
 
 /// One batch: what the scale shows, in its own steps. Part A waits in its cup: the clock starts when they
@@ -57,7 +56,7 @@ QString weighed(const plan::ScaleReading& one) {
 Table weighing_table(const Summary& summary, const casting::Dose& dose) {
     Table table;
     table.columns = {{"", Align::left, 0, 26},
-                     {language::tr("weigh out for each batch"), Align::left, 1, 0},
+                     {language::tr("for each batch, scale to zero before each"), Align::left, 1, 0},
                      {language::tr("the scale shows"), Align::right, 0, 150},
                      {language::tr("or by volume"), Align::right, 0, 150}};
     const auto units = summary.job.display_units;

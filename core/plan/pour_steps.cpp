@@ -48,7 +48,7 @@ class Steps {
                      plate_on = poured + job_.shop->set_plate_s;
         add("mixed", phrase("Mix"), {phrase("scrape sides and bottom while mixing")}, mixed);
         add("poured", phrase("Pour"),
-            {phrase("of each bucket %1, or %2; about %3 stays in it",
+            {phrase("%1 or %2; %3 stays in the bucket",
                     figure(say_volume_ml(dose_.poured_ml / dose_.batches, units)),
                     figure(say_mass_g(
                         to_step(dose_.liquid_g_ml * dose_.poured_ml / dose_.batches, job_.shop->scale_step_g),

@@ -6137,8 +6137,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>innen </translation>
     </message>
     <message>
-        <source>weigh out for each batch</source>
-        <translation>für jeden Ansatz abwiegen</translation>
+        <source>for each batch, scale to zero before each</source>
+        <translation>für jeden Ansatz, jedes Mal Waage auf null</translation>
     </message>
     <message>
         <source>into the mold</source>
@@ -6909,8 +6909,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Maßstab</translation>
     </message>
     <message>
-        <source>scale to zero, into the bucket: %1</source>
-        <translation>Waage auf null, in den Eimer: %1</translation>
+        <source>%1 into the bucket</source>
+        <translation>%1 in den Eimer</translation>
     </message>
     <message>
         <source>free side, %1</source>
@@ -6921,8 +6921,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Freie Seite: zu schmal, um es zwischen Anschlag und Sägeblatt zu schieben. Den Anschlag für den Rest eines breiteren Stücks einstellen, sodass das schmale auf der freien Seite des Blatts abfällt.</translation>
     </message>
     <message>
-        <source>scale to zero, in a cup of its own: %1</source>
-        <translation>Waage auf null, in eigenem Becher: %1</translation>
+        <source>%1 in a cup of its own</source>
+        <translation>%1 in eigenem Becher</translation>
     </message>
     <message>
         <source>screw 1 x</source>

@@ -1716,8 +1716,8 @@
         <translation>Komponente A und Komponente B aufrühren, jede in ihrer Dose mit eigenem trockenem Holz; Dosen wieder schließen</translation>
     </message>
     <message>
-        <source>of each bucket %1, or %2; about %3 stays in it</source>
-        <translation>aus jedem Eimer %1 oder %2; etwa %3 bleibt darin</translation>
+        <source>%1 or %2; %3 stays in the bucket</source>
+        <translation>%1 oder %2; %3 bleibt im Eimer</translation>
     </message>
     <message>
         <source>The drawing does not say its size: 96 units were taken as one inch</source>
