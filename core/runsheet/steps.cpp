@@ -2,6 +2,7 @@
 #include "runsheet/steps.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace drawercast::runsheet {
 
