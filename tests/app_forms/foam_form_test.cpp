@@ -73,7 +73,8 @@ TEST(FoamForm, a_changed_profile_becomes_the_makers_own) {
     ASSERT_TRUE(form.value().has_value());
     EXPECT_EQ(form.value()->expansion, 5.5);
     EXPECT_EQ(form.value()->name, firm.name + ", own");
-    EXPECT_TRUE(field(form, "Expansion").accessibleDescription().contains(QStringLiteral("The profile has 7")));
+    EXPECT_TRUE(
+        field(form, "Expansion").accessibleDescription().contains(QStringLiteral("The profile has 7")));
     type(form, "Name", "Ours");
     type(form, "Overpack", "18");
     EXPECT_EQ(form.value()->name, "Ours");
