@@ -142,6 +142,7 @@ SheetId sheet_of(const layout::Check& check) {
     case Code::plate_stress:
     case Code::screw_pull:
     case Code::screw_short:
+    case Code::rod_short:
     case Code::board_thin:
     case Code::closures_few:
     case Code::closure_none:
@@ -156,6 +157,7 @@ SheetId sheet_of(const layout::Check& check) {
     case Code::too_high:
     case Code::notch_apart:
     case Code::fit_vanishes:
+    case Code::volume_doubted:
     case Code::insert_split:
     case Code::obstructed:
     case Code::overload:
@@ -176,6 +178,7 @@ SheetId sheet_of(const layout::Check& check) {
     case Code::floor_slow:
     case Code::slot_narrow:
     case Code::channel_shut:
+    case Code::pours_over:
     case Code::cup_warmth:
         break;
     }

@@ -10,6 +10,8 @@ using layout::Check;
 using layout::Code;
 using layout::Severity;
 
+constexpr double rounding_ml = 0.5;
+
 Check check_at(Code code, Severity severity, double value, double limit, shape::Vec at) {
     Check check = check_of(code, severity, value, limit);
     check.frame = layout::CheckFrame::mold;
@@ -64,6 +66,9 @@ void add_channels(const Model& model, std::vector<Check>& checks) {
     }
     for (const ShutChannel& shut : model.map().shut)
         checks.push_back(check_at(Code::channel_shut, Severity::look, shut.ml, 0, shut.at));
+    const double set_ml = model.map().pour.set_ml, poured_ml = model.in().poured_ml;
+    if (set_ml > poured_ml + rounding_ml)
+        checks.push_back(check_of(Code::pours_over, Severity::mend, set_ml, poured_ml));
 }
 
 } // namespace

@@ -2,13 +2,15 @@
 #include "casting/checks.h"
 
 #include "base/units.h"
+#include "casting/form_casting.h"
 
 #include <cmath>
 
 namespace drawercast::casting {
 namespace {
 
-constexpr double same_day_k = 3; ///< a cup as warm as that is taken for today's (our guess)
+constexpr double dunked_share = 1.02; ///< of what is outlined
+constexpr double same_day_k = 3;      ///< a cup as warm as that is taken for today's (our guess)
 
 using layout::Check;
 using layout::Code;
@@ -41,6 +43,12 @@ std::vector<Check> dose_checks(const DoseChecksIn& in) {
         if (const auto closed_kpa = sea_level_dose(in.mold, in.dose.overpack).closed_kpa)
             out.push_back(check_of(Code::dose_altitude, Severity::note, in.altitude_m, *closed_kpa));
     return out;
+}
+
+std::optional<Check> volume_check(const layout::PocketForm& form, double insert_mm, double volume_ml) {
+    const double outlined_ml = levels_mm3(form, insert_mm) / 1000;
+    if (volume_ml <= dunked_share * outlined_ml) return std::nullopt;
+    return check_of(Code::volume_doubted, Severity::look, volume_ml, outlined_ml);
 }
 
 Check dose_refused_check(double net_mm3) {

@@ -4,7 +4,9 @@
 #include "casting/answers.h"
 #include "casting/band.h"
 #include "layout/check.h"
+#include "layout/pocket.h"
 
+#include <optional>
 #include <vector>
 
 namespace drawercast::casting {
@@ -28,6 +30,10 @@ struct DoseChecksIn {
 /// too-many-batches (batches, people), pour-late (mixing and pouring, pot life, s) and dose-altitude (value:
 /// altitude, m; limit: the closed pressure that the dose right at sea level would give here, kPa).
 std::vector<layout::Check> dose_checks(const DoseChecksIn& in);
+
+/// volume-doubted: an object said to be larger, by dunking, than what its outlines hold; a fiftieth is the
+/// bowl's (our guess).
+std::optional<layout::Check> volume_check(const layout::PocketForm& form, double insert_mm, double volume_ml);
 
 /// Of a drawer that has no dose (dose_of was refused); value: what the mold holds, mL.
 layout::Check dose_refused_check(double net_mm3);

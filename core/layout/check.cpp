@@ -51,6 +51,7 @@ constexpr std::array names{
     Name{Code::screw_pull, "screw-pull", "N"},
     Name{Code::wall_bow, "wall-bow", "mm"},
     Name{Code::screw_short, "screw-short", "mm"},
+    Name{Code::rod_short, "rod-short", "mm"},
     Name{Code::board_thin, "board-thin", "mm"},
     Name{Code::close_late, "close-late", "s"},
     Name{Code::closures_few, "closures-few", ""},
@@ -63,6 +64,8 @@ constexpr std::array names{
     Name{Code::base_gap, "base-gap", "mm"},
     Name{Code::base_stress, "base-stress", "MPa"},
     Name{Code::base_pull, "base-pull", "N"},
+    Name{Code::volume_doubted, "volume-doubted", "mL"},
+    Name{Code::pours_over, "pours-over", "mL"},
     Name{Code::cup_warmth, "cup-warmth", "°C"},
 };
 

@@ -50,6 +50,7 @@ enum class Code {
     screw_pull,
     wall_bow,
     screw_short,
+    rod_short, // value, limit: a rod's length and what it takes from nut to nut
     board_thin,
     close_late,
     closures_few,
@@ -62,7 +63,9 @@ enum class Code {
     base_gap,
     base_stress,
     base_pull,
-    cup_warmth, // value, limit: the shop's temperature today and the cup's, °C
+    volume_doubted, // value, limit: measured by dunking and as outlined, mL
+    pours_over,     // value, limit: what the pours set by hand take and what is poured, mL
+    cup_warmth,     // value, limit: the shop's temperature today and the cup's, °C
 };
 
 std::vector<Code> all_codes();

@@ -20,6 +20,7 @@ bool limit_is_a_minimum(Code code) {
     case Code::vent_meat:
     case Code::slot_narrow:
     case Code::screw_short:
+    case Code::rod_short:
     case Code::board_thin:
     case Code::closures_few:
     case Code::head_unchecked:
@@ -45,6 +46,8 @@ bool limit_is_a_minimum(Code code) {
     case Code::squeeze_out:
     case Code::floor_slow:
     case Code::channel_shut:
+    case Code::volume_doubted:
+    case Code::pours_over:
     case Code::plate_bow:
     case Code::plate_gap:
     case Code::plate_stress:

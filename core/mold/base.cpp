@@ -88,6 +88,15 @@ std::vector<PlateDesign> with_bearers(const BaseIn& in, PlateIn base, const Plat
     return designs;
 }
 
+/// Whether the closures at the stiffeners' ends are long enough for the same pieces under the base.
+bool reach_through_bearers(const BaseIn& in) {
+    const auto end = std::ranges::find_if(in.plate.closures, &ClosureAt::stiffener_end);
+    if (end == in.plate.closures.end()) return true;
+    Joint joint = joint_of(in.mold, in.plate, *end);
+    joint.below_mm += in.plate.stiffener->height_mm;
+    return fits(in.plate.end_closure, joint);
+}
+
 /// Rods, clamps and straps go round both: they hold the base where they hold the plate.
 std::optional<Plate> held_like_the_plate(const BaseIn& in, PlateLooks& looks, const Stop& stop) {
     PlateIn base = in.mold;
@@ -100,7 +109,7 @@ std::optional<Plate> held_like_the_plate(const BaseIn& in, PlateLooks& looks, co
     for (auto& closure : design.closures) closure.stiffener_end = false;
     Plate best = rechecked(base, design, looks);
     if (best.answer.passes) return best;
-    if (in.plate.stiffener) {
+    if (in.plate.stiffener && reach_through_bearers(in)) {
         PlateDesign over_again = in.plate;
         over_again.board = over_again.box_board;
         Plate like_the_plate = rechecked(base, over_again, looks);

@@ -76,6 +76,9 @@ Check none_fits(const PlateIn& in, const Joint& joint) {
 }
 
 Check does_not_fit(const PlateIn& in, const job::Closure& kind, const Joint& joint) {
+    if (kind.kind == job::ClosureKind::rod)
+        return check_of(Code::rod_short, Severity::mend, kind.length_mm,
+                        rod_length_mm(kind.diameter_mm, joint));
     if (!in.closure) return none_fits(in, joint);
     const double in_wall = in_wall_mm(kind, joint);
     const auto limits = penetration_limits(kind.diameter_mm, in.height_mm);
@@ -94,8 +97,8 @@ void add_lengths(std::vector<Check>& out, const PlateIn& in, const PlateDesign& 
         out.push_back(does_not_fit(in, kind, joint));
         put_at(out.back(), found->at);
     }
-    const double least = edge_diameters * kind.diameter_mm;
-    if (kind.kind == job::ClosureKind::screw && design.box_board.thickness_mm < least)
+    const double least = least_wall_mm(kind);
+    if (design.box_board.thickness_mm < least)
         out.push_back(check_of(Code::board_thin, Severity::mend, design.box_board.thickness_mm, least));
 }
 

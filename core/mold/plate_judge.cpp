@@ -47,7 +47,7 @@ double seconds_each(const PlateIn& in, const PlateDesign& design) {
     return sum / static_cast<double>(design.closures.size());
 }
 
-bool screws_fit(const PlateIn& in, const PlateDesign& design) {
+bool closures_fit(const PlateIn& in, const PlateDesign& design) {
     return in.is_base ||
            std::all_of(design.closures.begin(), design.closures.end(), [&](const ClosureAt& at) {
                return fits(kind_of(design, at), joint_of(in, design, at));
@@ -62,7 +62,8 @@ const job::Closure& kind_of(const PlateDesign& design, const ClosureAt& closure)
 
 Joint joint_of(const PlateIn& in, const PlateDesign& design, const ClosureAt& closure) {
     const double stiffener = closure.stiffener_end ? design.stiffener->height_mm : 0;
-    return {design.board.thickness_mm + stiffener, in.height_mm, design.box_board.specific_gravity};
+    return {design.board.thickness_mm + stiffener, in.height_mm, design.box_board.specific_gravity,
+            design.box_board.thickness_mm};
 }
 
 Pattern pattern_of(const PlateIn& in, const PlateAnswer& answer) {
@@ -95,8 +96,8 @@ Plate judged(const PlateIn& in, const PlateDesign& design, Trial trial) {
     answer.price = price_of(in, design);
     out.closing = closing_of(in.closing, pattern_of(in, answer));
     answer.close_s = out.closing.close_s;
-    answer.passes = answer.use <= 1 && screws_fit(in, design);
-    if (!screws_fit(in, design)) answer.governs = Limit::screw_length;
+    answer.passes = answer.use <= 1 && closures_fit(in, design);
+    if (!closures_fit(in, design)) answer.governs = Limit::screw_length;
     if (answer.passes && out.closing.close_margin_s < 0) answer.governs = Limit::closing;
     return out;
 }

@@ -34,9 +34,9 @@ std::vector<job::Closure> fitting(const std::vector<job::Closure>& all, const Jo
                                   double wall_thickness_mm) {
     std::vector<job::Closure> out;
     for (const auto& closure : all) {
-        const bool edge_splits = closure.kind == job::ClosureKind::screw &&
-                                 wall_thickness_mm < edge_diameters * closure.diameter_mm;
-        if (!edge_splits && fits(closure, joint) && capacity_n(closure, joint) > 0) out.push_back(closure);
+        if (wall_thickness_mm >= least_wall_mm(closure) && fits(closure, joint) &&
+            capacity_n(closure, joint) > 0)
+            out.push_back(closure);
     }
     std::stable_sort(out.begin(), out.end(), [](const auto& a, const auto& b) { return a.price < b.price; });
     return out;
@@ -84,8 +84,8 @@ std::vector<double> spacings_to_try(const PlateIn& in, const Stiffening& stiffen
 std::vector<ClosurePair> closures_to_try(const PlateIn& in, const job::Board& board,
                                          const job::Board& box_board, const Stiffening& stiffening) {
     const double wall = box_board.thickness_mm;
-    const Joint at_wall{board.thickness_mm, in.height_mm, box_board.specific_gravity};
-    const Joint at_end{through_of(board, stiffening), in.height_mm, box_board.specific_gravity};
+    const Joint at_wall{board.thickness_mm, in.height_mm, box_board.specific_gravity, wall};
+    const Joint at_end{through_of(board, stiffening), in.height_mm, box_board.specific_gravity, wall};
     const job::Closure* set = in.closure ? named(in.closures, *in.closure) : nullptr;
 
     auto around = set != nullptr ? std::vector{*set} : fitting(in.closures, at_wall, wall);

@@ -69,9 +69,8 @@ std::vector<ClosurePair> closures_to_try(const PlateIn& in, const job::Board& bo
 /// wall keeps its limits; the stiffest where none does.
 job::Board box_board_of(const PlateIn& in);
 
-/// Least thickness of a wall whose edge takes a screw, and what the program itself keeps to, in diameters
-/// (common practice).
-inline constexpr double edge_diameters = 3;
+/// Least thickness of a wall the program itself takes for a screw in its edge, in diameters (common
+/// practice).
 inline constexpr double own_edge_diameters = 4;
 
 /// Least thickness of a board whose edge takes the thinnest of these screws, by own_edge_diameters; where

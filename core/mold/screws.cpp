@@ -10,6 +10,9 @@ namespace {
 
 constexpr double clearance_mm = 0.3;
 constexpr double pilot_share = 0.85 * 2 / 3;
+constexpr double edge_diameters = 3;
+constexpr double beside_rod_mm = 4;
+constexpr double nut_diameters = 2; ///< of a rod's end: nut, washer and two turns
 
 } // namespace
 
@@ -28,11 +31,23 @@ double in_wall_mm(const job::Closure& closure, const Joint& joint) {
     return closure.kind == job::ClosureKind::screw ? closure.length_mm - joint.through_mm : 0;
 }
 
+double rod_length_mm(double diameter_mm, const Joint& joint) {
+    return joint.through_mm + joint.wall_height_mm + joint.below_mm + 2 * nut_diameters * diameter_mm;
+}
+
 bool fits(const job::Closure& closure, const Joint& joint) {
+    if (closure.kind == job::ClosureKind::rod)
+        return closure.length_mm >= rod_length_mm(closure.diameter_mm, joint);
     if (closure.kind != job::ClosureKind::screw) return true;
     const Penetration limits = penetration_limits(closure.diameter_mm, joint.wall_height_mm);
     const double in = in_wall_mm(closure, joint);
     return in >= limits.least_mm && in <= limits.most_mm;
+}
+
+double least_wall_mm(const job::Closure& closure) {
+    if (closure.kind == job::ClosureKind::screw) return edge_diameters * closure.diameter_mm;
+    if (closure.kind == job::ClosureKind::rod) return closure.diameter_mm + 2 * beside_rod_mm;
+    return 0;
 }
 
 double capacity_n(const job::Closure& closure, const Joint& joint) {

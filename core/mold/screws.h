@@ -29,12 +29,21 @@ struct Joint {
     double through_mm = 0; ///< plate, and stiffener where there is one
     double wall_height_mm = 0;
     double specific_gravity = 0; ///< of the wall
+    double below_mm = 0;         ///< base under the wall, and bearer where a rod goes through one
     bool operator==(const Joint&) const = default;
 };
 
 /// Length of a screw that is in the wall, mm; other kinds have none.
 double in_wall_mm(const job::Closure& closure, const Joint& joint);
-bool fits(const job::Closure& closure, const Joint& joint); ///< other kinds than screws always do
+/// Least length of a rod of this joint, mm, from above its upper nut to below its lower one: of each nut, its
+/// washer and two turns of thread it takes two diameters (our guess; ISO 4032's nut is 0.85, ISO 7089's
+/// washer 0.2 of an M8, from memory).
+double rod_length_mm(double diameter_mm, const Joint& joint);
+bool fits(const job::Closure& closure, const Joint& joint); ///< clamps and straps always do
+
+/// Least thickness of a wall for a closure, mm: a screw splits an edge under three diameters (common
+/// practice); a rod's hole down through the wall leaves 4 on either side (our guess).
+double least_wall_mm(const job::Closure& closure);
 
 /// Mean ultimate pull of one closure, N: as stated, else by withdrawal from the wall's edge.
 double capacity_n(const job::Closure& closure, const Joint& joint);

@@ -79,7 +79,7 @@ DrawerPlan DrawerStage::update(const job::Drawer& drawer, const Setting& setting
     for (const auto& standing : pockets_.standing()) plan.pockets.push_back(standing.pocket);
 
     plan.checks = layout_.update(layout::limits_of(job, drawer, insert_), pockets_.standing());
-    add(plan.checks, pockets_.refusals());
+    add(plan.checks, pockets_.checks());
     if (insert_problem_) plan.checks.push_back(layout::check_of(*insert_problem_, {}));
     if (insert_) {
         plan.cavity = update_cavity(job);

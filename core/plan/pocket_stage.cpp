@@ -2,6 +2,7 @@
 #include "plan/pocket_stage.h"
 
 #include "base/demand.h"
+#include "casting/checks.h"
 
 #include <algorithm>
 #include <utility>
@@ -29,10 +30,14 @@ PocketStage::Entry PocketStage::make(const job::Pocket& pocket,
     DRAWERCAST_DEMAND(object != nullptr, "a pocket's object is in the job");
     const auto form = form_of(pocket, object);
     Entry entry{pocket, object, {nullptr, object->facts}, std::nullopt};
-    if (form)
+    if (form) {
         entry.standing.pocket = std::make_shared<const layout::PlacedPocket>(layout::place(pocket, *form));
-    else
-        entry.refusal = layout::check_of(form.error(), {job::subject_of(pocket)});
+        if (const auto& dunked_ml = object->object->volume_ml)
+            entry.check = casting::volume_check(**form, insert_mm_, *dunked_ml);
+        if (entry.check) entry.check->subjects = {job::subject_of(pocket)};
+    } else {
+        entry.check = layout::check_of(form.error(), {job::subject_of(pocket)});
+    }
     return entry;
 }
 
@@ -74,13 +79,13 @@ void PocketStage::update(const std::vector<job::Pocket>& pockets, const ObjectTa
     objects_version_ = objects.version();
     standing_.clear();
     bodies_.clear();
-    refusals_.clear();
+    checks_.clear();
     for (const auto& entry : entries_) {
         if (entry.standing.pocket) {
             standing_.push_back(entry.standing);
             bodies_.push_back({entry.standing.pocket, entry.object->object->volume_ml});
         }
-        if (entry.refusal) refusals_.push_back(*entry.refusal);
+        if (entry.check) checks_.push_back(*entry.check);
     }
     drop_unused_forms();
 }

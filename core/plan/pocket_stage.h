@@ -20,14 +20,16 @@ class PocketStage {
 
     const std::vector<layout::Standing>& standing() const { return standing_; }
     const std::vector<casting::CavityPocket>& bodies() const { return bodies_; } ///< as standing()
-    const std::vector<layout::Check>& refusals() const { return refusals_; }
+    const std::vector<layout::Check>& checks() const {
+        return checks_;
+    } ///< of single pockets: refused, doubted
 
   private:
     struct Entry {
         job::Pocket pocket;
         std::shared_ptr<const ObjectEntry> object;
-        layout::Standing standing; ///< without a pocket where refused
-        std::optional<layout::Check> refusal;
+        layout::Standing standing;          ///< without a pocket where refused
+        std::optional<layout::Check> check; ///< refused, or its volume doubted
     };
     struct FormEntry {
         std::shared_ptr<const ObjectEntry> object;
@@ -47,7 +49,7 @@ class PocketStage {
     std::vector<FormEntry> forms_;
     std::vector<layout::Standing> standing_;
     std::vector<casting::CavityPocket> bodies_;
-    std::vector<layout::Check> refusals_;
+    std::vector<layout::Check> checks_;
 };
 
 } // namespace drawercast::plan

@@ -87,6 +87,12 @@ Phrase title(const Check& check, const job::Job& job) { // NOLINT(readability-fu
                       figure(fixed(check.limit, 0)));
     case Code::slot_narrow:
         return phrase("Slot between blocks %1, needs %2", length(check.value), length(check.limit));
+    case Code::volume_doubted:
+        return phrase("Dunked, it measured %1; its outlines hold only %2",
+                      figure(say_volume_ml(check.value, units)), figure(say_volume_ml(check.limit, units)));
+    case Code::pours_over:
+        return phrase("The pours set by hand take %1, only %2 are poured",
+                      figure(say_volume_ml(check.value, units)), figure(say_volume_ml(check.limit, units)));
     case Code::channel_shut:
         return phrase("Blocks shut off a channel that needs %1", figure(say_volume_ml(check.value, units)));
     case Code::plate_bow:
@@ -128,8 +134,10 @@ Phrase title(const Check& check, const job::Job& job) { // NOLINT(readability-fu
                                                   length(check.value), length(check.limit))
                                          : phrase("A screw goes %1 into the box wall, which has room for %2",
                                                   length(check.value), length(check.limit));
+    case Code::rod_short:
+        return phrase("A rod is %1 long; nut to nut it takes %2", length(check.value), length(check.limit));
     case Code::board_thin:
-        return phrase("The box wall is %1 thick, a screw in its edge needs %2", length(check.value),
+        return phrase("The box wall is %1 thick, its closures need %2", length(check.value),
                       length(check.limit));
     case Code::close_late:
         return phrase("The plate is on at %1 s, must be on by %2 s", figure(fixed(check.value, 0)),
@@ -215,6 +223,10 @@ Phrase advice(const Check& check, const job::Job& job) { // NOLINT(readability-f
         return check.value < air::never_fills_mm ? phrase("Foam does not come through: move the blocks apart")
                                                  : phrase("As the pour begins, brush some of the mixed foam "
                                                           "into the slot, or move the blocks apart");
+    case Code::volume_doubted:
+        return phrase("Dunk it only as far as it sits in the foam, or correct depth and outlines");
+    case Code::pours_over:
+        return phrase("Lessen or remove a set pour");
     case Code::channel_shut:
         return phrase("Set a pour point in it");
     case Code::plate_bow:
@@ -240,7 +252,9 @@ Phrase advice(const Check& check, const job::Job& job) { // NOLINT(readability-f
     case Code::screw_short:
         return check.value < check.limit ? phrase("Take a longer screw") : phrase("Take a shorter screw");
     case Code::board_thin:
-        return phrase("Use a thicker board for the box or a thinner screw");
+        return phrase("Use a thicker board for the box or thinner closures");
+    case Code::rod_short:
+        return phrase("Take longer rods, or clamps");
     case Code::close_late:
         return phrase(
             "Start closures before the pour, let one more person close, use clamps or rods, or cooler parts");

@@ -1184,6 +1184,22 @@
         <translation>Klötze sperren einen Kanal ab, der %1 braucht</translation>
     </message>
     <message>
+        <source>Lessen or remove a set pour</source>
+        <translation>Eine gesetzte Gießstelle verringern oder entfernen</translation>
+    </message>
+    <message>
+        <source>Dunk it only as far as it sits in the foam, or correct depth and outlines</source>
+        <translation>Nur so weit tauchen, wie es im Schaum sitzt, oder Tiefe und Umrisse berichtigen</translation>
+    </message>
+    <message>
+        <source>The pours set by hand take %1, only %2 are poured</source>
+        <translation>Die von Hand gesetzten Gießstellen brauchen %1, gegossen werden nur %2</translation>
+    </message>
+    <message>
+        <source>Dunked, it measured %1; its outlines hold only %2</source>
+        <translation>Getaucht maß es %1; seine Umrisse fassen nur %2</translation>
+    </message>
+    <message>
         <source>The plate bows %1, keep below %2</source>
         <translation>Die Druckplatte biegt sich %1 durch, unter %2 bleiben</translation>
     </message>
@@ -1216,8 +1232,12 @@
         <translation>Eine Schraube geht %1 in die Kastenwand, Platz ist für %2</translation>
     </message>
     <message>
-        <source>The box wall is %1 thick, a screw in its edge needs %2</source>
-        <translation>Die Kastenwand ist %1 dick, eine Schraube in ihrer Kante braucht %2</translation>
+        <source>The box wall is %1 thick, its closures need %2</source>
+        <translation>Die Kastenwand ist %1 dick, ihre Verschlüsse brauchen %2</translation>
+    </message>
+    <message>
+        <source>A rod is %1 long; nut to nut it takes %2</source>
+        <translation>Eine Gewindestange ist %1 lang; von Mutter zu Mutter braucht sie %2</translation>
     </message>
     <message>
         <source>The plate is on at %1 s, must be on by %2 s</source>
@@ -1388,8 +1408,12 @@
         <translation>Kürzere Schraube nehmen</translation>
     </message>
     <message>
-        <source>Use a thicker board for the box or a thinner screw</source>
-        <translation>Dickere Platte für den Kasten oder dünnere Schraube nehmen</translation>
+        <source>Use a thicker board for the box or thinner closures</source>
+        <translation>Eine dickere Platte für den Kasten oder dünnere Verschlüsse nehmen</translation>
+    </message>
+    <message>
+        <source>Take longer rods, or clamps</source>
+        <translation>Längere Gewindestangen nehmen, oder Zwingen</translation>
     </message>
     <message>
         <source>Start closures before the pour, let one more person close, use clamps or rods, or cooler parts</source>

@@ -30,7 +30,11 @@ TEST(Screws, FitTheirWall) {
     job::Closure rod;
     rod.kind = job::ClosureKind::rod;
     rod.capacity_n = 6000;
-    EXPECT_TRUE(fits(rod, {61, 60, 0.6}));
+    rod.diameter_mm = 8;
+    rod.length_mm = 61 + 60 + 16 + 2 * (2 * 8); // two diameters at each end
+    EXPECT_TRUE(fits(rod, {61, 60, 0.6, 16}));
+    EXPECT_FALSE(fits(rod, {61, 60, 0.6, 16.5}));
+    EXPECT_GE(2 * rod.diameter_mm, 6.8 + 1.6 + 2 * 1.25) << "nut ISO 4032, washer ISO 7089, two turns of M8";
     EXPECT_EQ(capacity_n(rod, {61, 60, 0.6}), 6000);
 }
 

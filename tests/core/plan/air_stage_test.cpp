@@ -62,6 +62,18 @@ TEST(AirStage, of_vents_along_the_edge_only_raises_the_closed_pressure) {
     EXPECT_FALSE(add_unvented(*plan.air, places));
 }
 
+TEST(AirStage, more_set_by_hand_than_is_poured_is_said) {
+    job::Job job = with_vents(std::nullopt);
+    const double poured_ml = compute(job).drawers.front().dose->poured_ml;
+    job::Drawer drawer = *job.drawers.front();
+    for (const double share : {0.5, 0.6}) { // the first alone is no fault
+        drawer.pours.push_back({{240, 240}, share * poured_ml});
+        job.drawers.front() = drawer;
+        AirStage stage;
+        EXPECT_EQ(says(worked_out(job, stage), layout::Code::pours_over), drawer.pours.size() == 2);
+    }
+}
+
 TEST(AirStage, does_not_depend_on_what_was_asked_before) {
     AirStage warm;
     job::Vents none;

@@ -71,6 +71,24 @@ TEST(Plan, what_must_be_mended_is_said_and_what_is_left_as_is_does_not_count) {
     EXPECT_TRUE(has(plan.drawers[0].checks, layout::Code::overlap));
 }
 
+TEST(Plan, an_object_dunked_deeper_than_its_pocket_is_doubted) {
+    const auto doubted = [](double dunked_ml) {
+        job::Job job = testing::worked_job();
+        job::Object object = *job.objects.front(); // 160 × 80 × 40 mm: 512 mL
+        object.volume_ml = dunked_ml;
+        job.objects.front() = object;
+        const Plan plan = compute(job);
+        const auto& checks = plan.drawers.front().checks;
+        return std::any_of(checks.begin(), checks.end(), [](const layout::Check& check) {
+            return check.code == layout::Code::volume_doubted &&
+                   check.subjects == std::vector<std::string>{"R1"};
+        });
+    };
+    EXPECT_FALSE(doubted(400));
+    EXPECT_FALSE(doubted(512));
+    EXPECT_TRUE(doubted(576)) << "45 mm high, 40 of it in the foam";
+}
+
 TEST(Plan, a_drawer_without_pockets_has_its_foam) {
     job::Job job = testing::worked_job();
     job.drawers[0].edit([](job::Drawer& drawer) { drawer.pockets.clear(); });

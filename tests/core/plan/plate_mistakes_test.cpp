@@ -121,8 +121,27 @@ TEST(PlateMistakes, AWallTooThinForItsScrew) {
     expect_said(
         job, Code::board_thin,
         {Severity::mend, 10, 12,
-         "The box wall is 10 mm thick, a screw in its edge needs 12 mm. Use a thicker board for the box or a "
-         "thinner screw."});
+         "The box wall is 10 mm thick, its closures need 12 mm. Use a thicker board for the box or thinner "
+         "closures."});
+}
+
+TEST(PlateMistakes, ARodThatEndsInTheWood) {
+    const auto with_rod = [](double diameter_mm, double length_mm) {
+        return with_shop([&](job::Shop& shop) {
+            shop.closures[0].kind = job::ClosureKind::rod;
+            shop.closures[0].diameter_mm = diameter_mm;
+            shop.closures[0].length_mm = length_mm;
+            shop.closures[0].capacity_n = 6000;
+        });
+    };
+    EXPECT_TRUE(said_of(with_rod(8, 110)).empty());
+    expect_said(with_rod(8, 100), Code::rod_short, // plate 18, mold 40, base 16, ends of 16
+                {Severity::mend, 100, 106,
+                 "A rod is 100 mm long; nut to nut it takes 106 mm. Take longer rods, or clamps."});
+    expect_said(with_rod(10, 200), Code::board_thin,
+                {Severity::mend, 16, 18,
+                 "The box wall is 16 mm thick, its closures need 18 mm. Use a thicker board for the box or "
+                 "thinner closures."});
 }
 
 TEST(PlateMistakes, AThinPlateWhoseHeadsNobodyChecked) {
