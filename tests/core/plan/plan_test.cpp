@@ -81,7 +81,7 @@ TEST(Plan, an_object_dunked_deeper_than_its_pocket_is_doubted) {
         const auto& checks = plan.drawers.front().checks;
         return std::any_of(checks.begin(), checks.end(), [](const layout::Check& check) {
             return check.code == layout::Code::volume_doubted &&
-                   check.subjects == std::vector<std::string>{"R1"};
+                   check.subjects == std::vector<std::string>{"R1#1"};
         });
     };
     EXPECT_FALSE(doubted(400));
