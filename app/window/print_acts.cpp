@@ -22,7 +22,7 @@
 #include <QPrinter>
 #include <QPrinterInfo>
 
-#include <numeric>
+#include <utility>
 
 namespace drawercast::app {
 
@@ -34,54 +34,46 @@ print::Printing printing_now() { return print::printing_at(QDateTime::currentDat
 
 PrintActs::PrintActs(const Desk& desk, Actions& actions, QObject* parent) : QObject(parent), desk_(desk) {
     using What = PrintOrder::What;
-    actions.on("job.print", [this] { print(); });
-    actions.on("job.templates", [this] { write_all(What::templates); });
-    actions.on("job.summary", [this] { write_all(What::summary); });
-    actions.on("job.cards", [this] { write_all(What::cards); });
-    actions.on("job.drawings", [this] { write_all(What::drawings); });
+    actions.on("job.print", [this] { print({}); });
+    for (const auto& [name, what] : {std::pair{"job.templates", What::templates},
+                                     {"job.summary", What::summary},
+                                     {"job.cards", What::cards},
+                                     {"job.drawings", What::drawings}})
+        actions.on(name, [this, what = what] { print(what); });
     actions.on("job.lists", [this] { write_lists(); });
     actions.on("job.object_sheets", [this] {
         const auto& job = desk_.document.job();
-        write_sheet(print::object_sheets(job, usual_paper(job.display_units), printing_now()),
-                    tr("Object sheets, true size"), QStringLiteral("-objects.pdf"));
+        write_sheet(print::object_sheets(job, paper(), printing_now()), tr("Object sheets, true size"),
+                    QStringLiteral("-objects.pdf"));
     });
     actions.on("job.measuring_sheet", [this] {
         const auto units = desk_.document.job().display_units;
-        write_sheet(print::measuring_sheet(units, usual_paper(units), printing_now()),
-                    tr("Form to write measures on"), QStringLiteral("-measuring.pdf"));
+        write_sheet(print::measuring_sheet(units, paper(), printing_now()), tr("Form to write measures on"),
+                    QStringLiteral("-measuring.pdf"));
     });
     actions.on("job.photo_sheet", [this] {
-        const auto paper = usual_paper(desk_.document.job().display_units);
-        write_sheet({print::photo_sheet(paper, printing_now())}, tr("Measuring sheet for photos"),
+        write_sheet({print::photo_sheet(paper(), printing_now())}, tr("Measuring sheet for photos"),
                     QStringLiteral("-pictures.pdf"));
     });
 }
 
+print::Paper PrintActs::paper() const {
+    return remembered_order(desk_.preferences, desk_.document.job().display_units).choice.paper;
+}
+
 /// What was shown is printed: job and plan are kept as they are now, though the long answer may come or the
 /// file change while a dialog is open.
-void PrintActs::print() {
+void PrintActs::print(std::optional<PrintOrder::What> what) {
     const Shown shown{desk_.document.job(), desk_.document.plan()};
     const auto& job = shown.job;
     auto usual = remembered_order(desk_.preferences, job.display_units);
+    if (what) usual.what = *what, usual.choice.only.reset(); // nobody means a part who says no more
     usual.changed = changed_since_printed(desk_.document.path(), job, desk_.preferences);
     const auto now = printing_now();
     const auto order = desk_.asking.print_order(usual, job, shown.plan, now);
     if (!order) return;
     remember(*order, desk_.preferences);
     carry_out(*order, shown, order_pages(*order, job, shown.plan, now));
-}
-
-void PrintActs::write_all(PrintOrder::What what) {
-    const Shown shown{desk_.document.job(), desk_.document.plan()};
-    PrintOrder order;
-    order.what = what;
-    order.to = what == PrintOrder::What::drawings ? PrintOrder::To::svg : PrintOrder::To::pdf;
-    order.choice.paper = usual_paper(shown.job.display_units);
-    order.corrections = remembered_corrections(desk_.preferences);
-    const auto pages = order_pages(order, shown.job, shown.plan, printing_now());
-    order.pages.resize(pages.size());
-    std::iota(order.pages.begin(), order.pages.end(), std::size_t{0});
-    carry_out(order, shown, pages);
 }
 
 void PrintActs::carry_out(const PrintOrder& order, const Shown& shown, const std::vector<print::Page>& all) {

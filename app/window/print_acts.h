@@ -6,6 +6,8 @@
 
 #include <QObject>
 
+#include <optional>
+
 namespace drawercast::app {
 
 class Actions;
@@ -25,8 +27,9 @@ class PrintActs final : public QObject {
         job::Job job;
         plan::Plan plan;
     };
-    void print();                          ///< by the dialog, which remembers
-    void write_all(PrintOrder::What what); ///< to a file or folder, all of it on the usual paper
+    void print(std::optional<PrintOrder::What>
+                   what);       ///< by the dialog, which remembers; none: what was printed last
+    print::Paper paper() const; ///< what was last printed on, or the usual
     void carry_out(const PrintOrder& order, const Shown& shown, const std::vector<print::Page>& pages);
     bool write_pdf(const PrintOrder& order, const std::vector<print::Page>& pages);
     void write_lists();

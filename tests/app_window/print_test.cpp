@@ -201,6 +201,36 @@ TEST(PrintActs, a_chosen_page_alone_is_written) {
     EXPECT_EQ(desk.asking.warned, 1);
 }
 
+std::vector<std::size_t> all_pages(const PrintOrder& order, const app::Document& document) {
+    std::vector<std::size_t> pages(app::order_pages(order, document.job(), document.plan(), today).size());
+    std::iota(pages.begin(), pages.end(), std::size_t{0});
+    return pages;
+}
+
+TEST(PrintActs, templates_and_summary_are_looked_at_before_they_are_written) {
+    Desktop desk;
+    desk.open_demo();
+    std::vector<PrintOrder> offered;
+    desk.asking.to_print = [&](const PrintOrder& usual) {
+        offered.push_back(usual);
+        auto order = usual;
+        order.choice.only = print::TemplateKind::labels;
+        order.choice.paper = print::Paper::a3;
+        order.pages = all_pages(order, desk.window.document());
+        return std::optional(order);
+    };
+    for (const char* name : {"job.summary", "job.templates", "job.cards", "job.drawings", "job.templates"})
+        desk.window.actions()[name]->trigger();
+    ASSERT_EQ(offered.size(), 5u);
+    using What = PrintOrder::What;
+    EXPECT_EQ(offered[0].what, What::summary);
+    EXPECT_EQ(offered[1].what, What::templates);
+    EXPECT_EQ(offered[2].what, What::cards);
+    EXPECT_EQ(offered[3].what, What::drawings);
+    EXPECT_EQ(offered[4].choice.paper, print::Paper::a3) << "as it was printed last";
+    EXPECT_FALSE(offered[4].choice.only) << "all of them, unless a part is asked for";
+}
+
 TEST(PrintActs, what_was_shown_is_printed_though_the_long_answer_comes_meanwhile) {
     Desktop desk;
     test::open_with_plate_chosen(desk, {{100, 100}});
@@ -209,8 +239,7 @@ TEST(PrintActs, what_was_shown_is_printed_though_the_long_answer_comes_meanwhile
     std::size_t shown = 0;
     desk.asking.to_print = [&](const PrintOrder& usual) {
         PrintOrder order = usual;
-        order.pages.resize(app::order_pages(order, document.job(), document.plan(), today).size());
-        std::iota(order.pages.begin(), order.pages.end(), std::size_t{0});
+        order.pages = all_pages(order, document);
         shown = order.pages.size();
         document.building().wait();
         EXPECT_GT(app::order_pages(order, document.job(), document.plan(), today).size(), shown);
@@ -234,14 +263,19 @@ TEST(Printed, says_whose_templates_are_of_an_older_job) {
     two.drawers = {upper, lower};
     document.replace(std::move(two), desk.folder.filePath("two.drawercast.json"), true);
     QString changed;
+    bool write = false;
     desk.asking.to_print = [&](const PrintOrder& usual) {
         changed = usual.changed;
-        return std::optional<PrintOrder>();
+        auto order = usual;
+        order.pages = all_pages(order, document);
+        return write ? std::optional(order) : std::nullopt;
     };
     auto& print = *desk.window.actions()["job.print"];
     print.trigger();
     EXPECT_TRUE(changed.isEmpty()) << "nothing was printed";
+    write = true;
     desk.window.actions()["job.templates"]->trigger();
+    write = false;
     print.trigger();
     EXPECT_TRUE(changed.isEmpty()) << changed.toStdString();
     const auto first = document.job().drawers.front(), second = document.job().drawers.at(1);
