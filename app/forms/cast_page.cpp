@@ -185,6 +185,8 @@ std::optional<Cast> CastPage::typed() const {
     cast.new_holes = new_holes_->isChecked();
     cast.fits.clear();
     for (const NumberRow& row : fits_->rows()) {
+        if (row.words.trimmed().isEmpty() && row.numbers[1] == 0)
+            continue; // added, not filled in: no measure of 0
         job::CastFit fit;
         if (row.origin >= 0) fit = given_.fits[static_cast<std::size_t>(row.origin)];
         fit.pocket = pocket_of(row.words);

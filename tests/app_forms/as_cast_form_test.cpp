@@ -90,6 +90,23 @@ TEST(AsCastForm, pockets_are_known_by_number_and_name) {
     EXPECT_EQ(form.value()->casts.front().fits.front().pocket, "a bar");
 }
 
+TEST(AsCastForm, an_added_row_that_nobody_filled_in_is_no_measure) {
+    test::dressed_application();
+    Shop shop;
+    job::Cast cast;
+    cast.drawer = "d1", cast.fits = {{"R1#1", 0.25, {}}};
+    shop.job.casts = {cast};
+    auto form = shop.form();
+    auto* table = form.findChild<app::NumberTable*>();
+    ASSERT_NE(table, nullptr);
+    table->insert_row(1, table->new_row());
+    ASSERT_TRUE(form.value());
+    EXPECT_EQ(form.value()->casts.front().fits, cast.fits);
+    table->setData(table->index(1, 1), QStringLiteral("0.4"), Qt::EditRole);
+    ASSERT_TRUE(form.value());
+    EXPECT_EQ(form.value()->casts.front().fits.size(), 2u);
+}
+
 TEST(AsCastForm, compares_and_teaches_only_where_asked) {
     test::dressed_application();
     const Shop shop;
