@@ -6,6 +6,7 @@
 #include "core/plan/sample_job.h"
 #include "forms/as_built_form.h"
 #include "forms/as_cast_form.h"
+#include "forms/number_table.h"
 
 #include <QCheckBox>
 #include <QComboBox>
