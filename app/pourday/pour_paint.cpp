@@ -127,7 +127,7 @@ void paint_pour(QPainter& painter, const QRect& room, const PourPicture& picture
               {Face::medium, unit * 5.5, color}, Qt::AlignRight);
         if (picture.next->limit_s && !countdown->too_late)
             write(painter, {right.left(), right.bottom() + unit * 0.2, right.width(), unit * 4},
-                  tr("past %1 do not close").arg(clock_text(*picture.next->limit_s)),
+                  tr("not on by %1: leave it off").arg(clock_text(*picture.next->limit_s)),
                   {Face::bold, unit * 1.6, theme.red}, Qt::AlignRight);
     }
     double y = words.top();

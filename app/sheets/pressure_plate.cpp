@@ -23,7 +23,6 @@ namespace {
 
 constexpr double fine_mm = 5;             ///< contours are worked out on lines so far apart
 constexpr double least_lift_line_mm = 70; ///< shorter lines have no figure
-constexpr double least_arrival_line_mm = 260;
 constexpr double edge_step_mm = 5;
 constexpr double edge_words_at = 0.16; ///< clear of the worst closure’s pull, at a stiffener’s end
 
@@ -223,12 +222,14 @@ Sheet<InMold> pressure_plate(const job::Job& job, const plan::DrawerPlan& plan, 
     add_datum(pen, scene);
     add_edge_words(pen, sheet.area, scene.washed() ? EdgeWords::mold_once : EdgeWords::mold, edge_words_at);
     add_dimensions(pen, scene);
-    if (scene.washed()) add_pulls(pen, job, scene.answer, scene.inside);
+    const bool of_lift = scene.washed() && ground == PlateGround::lift; // what pulls says nothing of air
+    if (of_lift) add_pulls(pen, job, scene.answer, scene.inside);
     add_words(pen, scene, ground);
     if (!scene.washed()) return sheet;
-    add_contour_figures(pen, field, bands, scene.inside,
-                        ground == PlateGround::lift ? least_lift_line_mm : least_arrival_line_mm);
-    add_key(pen, scene);
+    if (of_lift) { // air stays in many small places: there the legend tells the bands
+        add_contour_figures(pen, field, bands, scene.inside, least_lift_line_mm);
+        add_key(pen, scene);
+    }
     if (bands.count > 0)
         pen.put(LegendMark{{sheet.area.max, {-31.0 * bands.count - 12, 78}},
                            Ladder::magnitude,

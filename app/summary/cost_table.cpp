@@ -15,12 +15,16 @@ Table cost_table(const Summary& summary, const plan::Plan& plan) {
     const auto basis = plan::cost_basis(summary.job, plan);
     if (!basis) return table;
     const QString currency = QString::fromStdString(summary.job.currency);
-    table.columns = {
-        {language::tr("sets in a run"), Align::left, 0, 76},  {language::tr("foam"), Align::right, 1, 0},
-        {language::tr("boards, lumber"), Align::right, 1, 0}, {language::tr("closures"), Align::right, 1, 0},
-        {language::tr("used up"), Align::right, 1, 0},        {language::tr("hours"), Align::right, 1, 0},
-        {language::tr("work"), Align::right, 1, 0},           {language::tr("markup"), Align::right, 1, 0},
-        {language::tr("together"), Align::right, 1, 0},       {language::tr("each set"), Align::right, 1, 0}};
+    table.columns = {{language::tr("sets in a run"), Align::left, 0, 76},
+                     {language::tr("foam"), Align::right, 1, 0},
+                     {language::tr("wood"), Align::right, 1, 0},
+                     {language::tr("closures"), Align::right, 1, 0},
+                     {language::tr("used up"), Align::right, 1, 0},
+                     {language::tr("hours"), Align::right, 1, 0},
+                     {language::tr("work"), Align::right, 1, 0},
+                     {language::tr("markup"), Align::right, 1, 0},
+                     {language::tr("together"), Align::right, 1, 0},
+                     {language::tr("each set"), Align::right, 1.6, 0}};
     const auto money = [](bool known, double amount) {
         return known ? language::figures(plan::fixed(amount, amount < 100 ? 2 : 0))
                      : language::tr("no price");

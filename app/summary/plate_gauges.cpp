@@ -106,11 +106,16 @@ std::vector<QString> plate_lines(const Summary& summary, const plan::DrawerPlan&
                  : language::tr(", %1 stiffeners ").arg(design.stiffeners.size()) + QStringLiteral("%1%2"))
                 .arg(language::goods_name(design.stiffener->name),
                      design.glued ? language::tr(", glued on") : language::tr(", loose"));
+    const bool two_kinds = design.stiffener && !(design.end_closure == design.closure);
+    const auto at_ends =
+        two_kinds ? std::ranges::count_if(design.closures, &mold::ClosureAt::stiffener_end) : 0;
     built += language::tr("; %1 closures %2")
-                 .arg(design.closures.size())
+                 .arg(static_cast<qlonglong>(design.closures.size()) - at_ends)
                  .arg(language::goods_name(design.closure.name));
-    if (design.stiffener && !(design.end_closure == design.closure))
-        built += language::tr(", %1 at stiffeners’ ends").arg(language::goods_name(design.end_closure.name));
+    if (two_kinds)
+        built += language::tr(", %1 at stiffeners’ ends: %2")
+                     .arg(at_ends)
+                     .arg(language::goods_name(design.end_closure.name));
     std::vector<QString> lines{built + QStringLiteral(".")};
     if (plan.base) lines.push_back(base_words(plan.base->answer, units));
     lines.push_back(

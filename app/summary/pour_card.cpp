@@ -93,10 +93,13 @@ Table clock_table(const Summary& summary, const std::vector<plan::PourStep>& ste
         table.rows.push_back({tick_cell(summary.theme), {due, true, {}}, {in_words(step.what), false, {}}});
         for (std::size_t i = 0; i < step.on_card; ++i)
             table.rows.push_back({{}, {}, {in_words(step.details[i]), false, {}}});
-        if (step.limit_s)
+        if (step.limit_s) // not in the column of times: what comes next may be due before it
             table.rows.push_back({{},
-                                  {seconds(std::floor(*step.limit_s)), true, {}},
-                                  {language::tr("past this time do not close: let it rise open"), true, {}}});
+                                  {},
+                                  {language::tr("not on by %1: leave it off, let the foam rise open")
+                                       .arg(seconds(std::floor(*step.limit_s))),
+                                   true,
+                                   {}}});
     }
     return large(table);
 }

@@ -230,12 +230,14 @@ void SheetArea::show_strip() {
     const auto& spec = spec_of(canvas_->sheet());
     shown.sheet = sheet_words(spec.name);
     shown.seen = spec.seen;
-    shown.scale = scale_text(canvas_->reduction());
-    shown.grid =
-        preferences_.grid_shown()
-            ? language::figures(plan::say_length(preferences_.grid_mm(job.display_units), job.display_units))
-            : tr("off");
-    shown.snap = preferences_.snapping() ? tr("on") : tr("off");
+    if (spec.seen != Seen::days) shown.scale = scale_text(canvas_->reduction());
+    if (spec.seen == Seen::drawer || spec.seen == Seen::mold) { // where things are placed
+        const auto units = job.display_units;
+        shown.grid = preferences_.grid_shown()
+                         ? language::figures(plan::say_length(preferences_.grid_mm(units), units))
+                         : tr("off");
+        shown.snap = preferences_.snapping() ? tr("on") : tr("off");
+    }
     shown.unit = unit_name(job.display_units);
     shown.units = job.display_units;
     shown.job = document_.display_name();

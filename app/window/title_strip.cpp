@@ -68,7 +68,8 @@ void TitleStrip::show(const Shown& shown) {
     update();
 }
 
-QString TitleStrip::job_caption() const { return shown_.changed ? tr("changed since printed") : tr("job"); }
+QString TitleStrip::job_caption() const { return shown_.changed ? tr("printed") : tr("job"); }
+QString TitleStrip::job_words() const { return shown_.changed ? tr("before changes") : shown_.job; }
 
 void TitleStrip::set_words() {
     const QStringList words{shown_.scale, shown_.grid, shown_.snap, shown_.unit};
@@ -95,8 +96,8 @@ void TitleStrip::lay_out() {
     const QString seen = seen_words(shown_.seen);
     seen_ = take(sign_px + 8 + wide(bold(), seen) + 2 * pad);
     const int caption = wide(small(), job_caption()) + 2 * pad;
-    const int words = std::max(caption, wide(bold(), shown_.job) + 2 * pad);
-    const int kept = shown_.changed ? caption : 0;
+    const int words = std::max(caption, wide(bold(), job_words()) + 2 * pad);
+    const int kept = shown_.changed ? words : 0;
     const auto cell_width = [&](int cell) {
         return std::max(buttons_[static_cast<std::size_t>(cell)]->sizeHint().width(),
                         wide(small(), names_[cell])) +
@@ -105,7 +106,9 @@ void TitleStrip::lay_out() {
     for (int cell = 0; cell < cell_count; ++cell) {
         auto& place = cells_[static_cast<std::size_t>(cell)];
         place.reset();
-        if (cell == scale_cell || x + cell_width(cell) + kept <= width()) place = take(cell_width(cell));
+        const bool told = !buttons_[static_cast<std::size_t>(cell)]->text().isEmpty();
+        if (told && (cell == scale_cell || x + cell_width(cell) + kept <= width()))
+            place = take(cell_width(cell));
         auto* button = buttons_[static_cast<std::size_t>(cell)];
         button->setVisible(place.has_value());
         if (!place) continue;
@@ -120,7 +123,7 @@ void TitleStrip::lay_out() {
     if (x + words <= width())
         job_ = take(words);
     else if (shown_.changed)
-        job_ = take(std::max(caption, width() - x));
+        job_ = take(std::max(words, width() - x));
     if (job_ && x + drawer <= width()) drawer_ = take(drawer);
 }
 
@@ -195,7 +198,7 @@ void TitleStrip::paintEvent(QPaintEvent*) {
         if (const auto& place = cells_[static_cast<std::size_t>(cell)])
             paint_cell(painter, *place, captions[cell], {});
     if (legend_) paint_legend(painter, *legend_);
-    if (job_) paint_cell(painter, *job_, job_caption(), shown_.job);
+    if (job_) paint_cell(painter, *job_, job_caption(), job_words());
     if (drawer_) paint_cell(painter, *drawer_, tr("drawer"), shown_.drawer);
 }
 

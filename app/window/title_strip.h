@@ -25,7 +25,7 @@ class TitleStrip final : public QWidget {
     struct Shown {
         QString sheet;
         Seen seen = Seen::drawer;
-        QString scale;
+        QString scale; ///< of these four an empty one has no cell
         QString grid;
         QString snap;
         QString unit;
@@ -55,6 +55,7 @@ class TitleStrip final : public QWidget {
     void lay_out();
     void set_words();
     QString job_caption() const;
+    QString job_words() const;
     QFont small() const;
     QFont bold() const;
     QFont drafting() const;

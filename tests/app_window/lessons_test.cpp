@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Twelve lessons that makers of drawing programs were taught by their users, each held to here by the test of
-// its number. Most are tried further where they belong; the table says where.
+// Twelve promises of the drawing part, each held to here by the test of its number. Most are tried further
+// where they belong; the table says where.
 //
 //  1  one to one is one to one                   app/ink_test.cpp, app/plate_ink_test.cpp, print_test.cpp
 //  2  no scale is remembered by accident         here

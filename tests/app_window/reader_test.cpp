@@ -3,6 +3,7 @@
 #include "job/edit.h"
 
 #include "app_window/hand.h"
+#include "language/spoken.h"
 
 #include <QAccessible>
 #include <QComboBox>
@@ -10,6 +11,7 @@
 #include <QHeaderView>
 #include <QLineEdit>
 #include <QMenu>
+#include <QMenuBar>
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QScrollBar>
@@ -176,6 +178,24 @@ TEST(Reader, EveryPocketIsAnItemWithNamePlaceAndState) {
     EXPECT_FALSE(gone->isValid());
     desk.window.sheets().show_sheet(SheetId::pattern_board);
     EXPECT_EQ(sheet->childCount(), 0) << "blocks are not handled";
+}
+
+/// Qt calls a key of both ambiguous and does neither.
+TEST(Reader, NoKeyOfAnActionOpensAMenu) {
+    for (const auto spoken : {language::Language::english, language::Language::german}) {
+        const language::Spoken held(spoken);
+        Desktop desk;
+        QList<QKeySequence> menus;
+        for (const auto* menu : desk.window.menuBar()->actions()) {
+            menus << QKeySequence::mnemonic(menu->text());
+            EXPECT_FALSE(menus.back().isEmpty()) << menu->text().toStdString();
+            EXPECT_EQ(menus.count(menus.back()), 1) << menu->text().toStdString();
+        }
+        EXPECT_EQ(menus.size(), 9);
+        for (const auto* action : desk.window.findChildren<QAction*>())
+            for (const auto& key : action->shortcuts())
+                EXPECT_FALSE(menus.contains(key)) << action->text().toStdString();
+    }
 }
 
 TEST(Reader, ButtonsTellTheirKeys) {

@@ -1003,8 +1003,8 @@
         <translation>, +%1 %</translation>
     </message>
     <message>
-        <source>, %1 at stiffeners’ ends</source>
-        <translation>, %1 an den Enden der Versteifungen</translation>
+        <source>, %1 at stiffeners’ ends: %2</source>
+        <translation>, %1 an den Enden der Versteifungen: %2</translation>
     </message>
     <message>
         <source>, %1 to look at</source>
@@ -5553,7 +5553,7 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Platte </translation>
     </message>
     <message>
-        <source>boards, lumber</source>
+        <source>wood</source>
         <translation>Holz</translation>
     </message>
     <message>
@@ -6624,12 +6624,12 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Teile B</translation>
     </message>
     <message>
-        <source>past %1 do not close</source>
-        <translation>nach %1 nicht mehr schließen</translation>
+        <source>not on by %1: leave it off</source>
+        <translation>nicht bis %1 aufgelegt: weglassen</translation>
     </message>
     <message>
-        <source>past this time do not close: let it rise open</source>
-        <translation>danach offen lassen, nicht mehr schließen</translation>
+        <source>not on by %1: leave it off, let the foam rise open</source>
+        <translation>nicht aufgelegt bis %1: weglassen, den Schaum offen steigen lassen</translation>
     </message>
     <message>
         <source>pigment</source>
@@ -8523,8 +8523,8 @@ Wieder aufnehmen?</translation>
         <translation>Weich, steigt ×13</translation>
     </message>
     <message>
-        <source>T&amp;urn 90°</source>
-        <translation>Um 90° &amp;drehen</translation>
+        <source>T&amp;urn 90° counterclockwise</source>
+        <translation>Um 90° &amp;drehen, gegen den Uhrzeigersinn</translation>
     </message>
     <message>
         <source>T&amp;urned when arranged</source>
@@ -8617,6 +8617,10 @@ Wieder aufnehmen?</translation>
     <message>
         <source>printed</source>
         <translation>gedruckt</translation>
+    </message>
+    <message>
+        <source>before changes</source>
+        <translation>vor Änderungen</translation>
     </message>
     <message>
         <source>revision</source>
@@ -8834,8 +8838,8 @@ Wieder aufnehmen?</translation>
         <translation>senkrecht</translation>
     </message>
     <message>
-        <source>changed since printed</source>
-        <translation>seit dem Druck geändert</translation>
+        <source>printed</source>
+        <translation>gedruckt</translation>
     </message>
     <message>
         <source>On the clipboard, for this job or another, pockets: %1.</source>
