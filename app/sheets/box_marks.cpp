@@ -87,6 +87,7 @@ void add_box(BenchPen& pen, Vec at, const job::Job& job, const stock::DrawerStoc
                                    ? language::tr("pinwheel corners").toStdString()
                                    : language::tr("butted corners").toStdString();
     const std::vector<std::string> words{
+        language::tr("MIRRORED").toStdString(), // as its walls are named: left and right of the mold
         language::tr("Box of %1, from above").arg(name_of(job, drawer.drawer)).toStdString(),
         inside_words(job, drawer),
         corner,
@@ -97,8 +98,8 @@ void add_box(BenchPen& pen, Vec at, const job::Job& job, const stock::DrawerStoc
         language::tr("closed height ").toStdString() + say(made.outside_height_mm)};
     const Box inside = outside.grown(-thickness_mm * times);
     for (std::size_t i = 0; i < words.size(); ++i) {
-        const Place spot{outside.center(), {0, 40 - 16 * static_cast<double>(i)}};
-        TextMark line{spot,  words[i], i == 0 ? TextRole::name : TextRole::caption, Side::center, 0,
+        const Place spot{outside.center(), {0, 56 - 16 * static_cast<double>(i)}};
+        TextMark line{spot,  words[i], i <= 1 ? TextRole::name : TextRole::caption, Side::center, 0,
                       false, {}};
         line.elsewhere = {{{spot, Side::center}}, inside, true, {}}; // a small picture says less
         pen.put(std::move(line));

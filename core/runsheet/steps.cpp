@@ -65,7 +65,7 @@ class Steps {
         const double cure =
             std::max(shop_.temperature_c < cool_shop_c ? cool_cure_min : cure_min, d.demold_min);
         Task& pour =
-            add(d, "pour", phrase("Premix, mix, pour, plate on, close, peg the vents"),
+            add(d, "pour", phrase("Pour the foam, stirred and mixed; plate on, close, peg the vents"),
                 (pour_first + pour_batch * (d.batches - 1)) * hands_, cure, {"release-2", "rehearse"});
         if (!d.walls_after.empty()) pour.after.push_back(d.walls_after + "/open");
         pour.in_one_go = true;

@@ -1720,8 +1720,8 @@
         <translation>Gießen</translation>
     </message>
     <message>
-        <source>Premix, mix, pour, plate on, close, peg the vents</source>
-        <translation>Aufrühren, mischen, gießen, Platte auflegen, schließen, Löcher zustöpseln</translation>
+        <source>Pour the foam, stirred and mixed; plate on, close, peg the vents</source>
+        <translation>Schaum gießen, aufgerührt und gemischt; Druckplatte auflegen, schließen, Löcher zustöpseln</translation>
     </message>
     <message>
         <source>Second coat of release</source>
