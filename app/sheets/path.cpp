@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sheets/path.h"
 
+#include "shape/segments.h"
 #include "shape/trace.h"
 
 #include <cmath>
@@ -155,11 +156,7 @@ std::vector<shape::Ring> chords(const Path& path, double sagitta) {
 
 bool inside(const std::vector<shape::Ring>& rings, Vec p) {
     bool in = false;
-    for (const auto& ring : rings)
-        for (std::size_t i = 0, j = ring.size() - 1; i < ring.size(); j = i++)
-            if ((ring[i].y > p.y) != (ring[j].y > p.y) &&
-                p.x < (ring[j].x - ring[i].x) * (p.y - ring[i].y) / (ring[j].y - ring[i].y) + ring[i].x)
-                in = !in;
+    for (const auto& ring : rings) in ^= shape::holds_half_open(ring, p);
     return in;
 }
 

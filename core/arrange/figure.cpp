@@ -2,6 +2,7 @@
 #include "arrange/figure.h"
 
 #include "arrange/coarse.h"
+#include "shape/segments.h"
 
 #include <algorithm>
 #include <array>
@@ -21,16 +22,6 @@ double distance_to_segment_squared(Vec p, Vec a, Vec b) {
     return dot(off, off);
 }
 
-bool inside(const std::vector<Vec>& ring, Vec p) {
-    bool in = false;
-    for (std::size_t i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
-        const Vec a = ring[i];
-        const Vec b = ring[j];
-        if ((a.y > p.y) != (b.y > p.y) && p.x < (b.x - a.x) * (p.y - a.y) / (b.y - a.y) + a.x) in = !in;
-    }
-    return in;
-}
-
 namespace {
 
 constexpr int grid = 32; ///< samples each way for the first guess of a disc
@@ -41,7 +32,7 @@ constexpr std::size_t discs_asked_first = 5; ///< the largest overlap first; the
 
 /// How large a disc about `p` may be: to the boundary and to the discs there are.
 double room_at(const std::vector<Vec>& ring, const std::vector<Disc>& discs, Vec p) {
-    if (!inside(ring, p)) return -1;
+    if (!shape::holds_half_open(ring, p)) return -1;
     double squared = std::numeric_limits<double>::infinity();
     for (std::size_t i = 0, j = ring.size() - 1; i < ring.size(); j = i++)
         squared = std::min(squared, distance_to_segment_squared(p, ring[j], ring[i]));
@@ -110,19 +101,10 @@ TurnedPart turned_part(const TurnedPart& part, const shape::Turn& turn) {
 }
 
 bool cross_or_near(Vec a, Vec b, Vec c, Vec d, double squared) {
-    const double c_side = cross(b - a, c - a);
-    const double d_side = cross(b - a, d - a);
-    if ((c_side > 0) != (d_side > 0)) {
-        const double a_side = cross(d - c, a - c);
-        const double b_side = cross(d - c, b - c);
-        if ((a_side > 0) != (b_side > 0)) return true;
-    }
-    return distance_to_segment_squared(a, c, d) < squared || distance_to_segment_squared(b, c, d) < squared ||
-           distance_to_segment_squared(c, a, b) < squared || distance_to_segment_squared(d, a, b) < squared;
+    return shape::crossing(a, b, c, d) || distance_to_segment_squared(a, c, d) < squared ||
+           distance_to_segment_squared(b, c, d) < squared || distance_to_segment_squared(c, a, b) < squared ||
+           distance_to_segment_squared(d, a, b) < squared;
 }
-
-/// Sides of a core: a point has one of no length.
-std::size_t sides(const std::vector<Vec>& core) { return core.size() == 2 ? 1 : core.size(); }
 
 bool apart(Vec a, Vec b, const shape::Box& box) {
     return std::max(a.x, b.x) < box.min.x || std::min(a.x, b.x) > box.max.x ||
@@ -184,22 +166,22 @@ bool too_near(const TurnedPart& a, const TurnedPart& b, Vec by, double clear_mm)
         }
     const double squared = clear * clear;
     const shape::Box around = b_box.grown(clear);
-    for (std::size_t i = 0; i < sides(a.core); ++i) {
+    for (std::size_t i = 0; i < shape::sides_of(a.core); ++i) {
         const Vec p = a.core[i];
-        const Vec q = a.core[i + 1 == a.core.size() ? 0 : i + 1];
+        const Vec q = shape::side_end(a.core, i);
         if (apart(p, q, around)) continue;
         shape::Box side;
         side.add(p);
         side.add(q);
         side = side.grown(clear);
-        for (std::size_t j = 0; j < sides(b.core); ++j) {
+        for (std::size_t j = 0; j < shape::sides_of(b.core); ++j) {
             const Vec r = b.core[j] + by;
-            const Vec s = b.core[j + 1 == b.core.size() ? 0 : j + 1] + by;
+            const Vec s = shape::side_end(b.core, j) + by;
             if (!apart(r, s, side) && cross_or_near(p, q, r, s, squared)) return true;
         }
     }
-    return (a.core.size() > 2 && inside(a.core, b.core[0] + by)) ||
-           (b.core.size() > 2 && inside(b.core, a.core[0] - by));
+    return (a.core.size() > 2 && shape::holds_half_open(a.core, b.core[0] + by)) ||
+           (b.core.size() > 2 && shape::holds_half_open(b.core, a.core[0] - by));
 }
 
 double overlap_weight(const TurnedPart& a, const TurnedPart& b, Vec by, double clear_mm, double soft_mm,

@@ -72,6 +72,5 @@ double overlap_weight(const TurnedPart& a, const TurnedPart& b, shape::Vec by, d
                       double soft_mm, double enough);
 
 double distance_to_segment_squared(shape::Vec p, shape::Vec a, shape::Vec b);
-bool inside(const std::vector<shape::Vec>& ring, shape::Vec p);
 
 } // namespace drawercast::arrange

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "arrange/room.h"
 
+#include "shape/segments.h"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -35,7 +37,7 @@ double ring_distance(const Room& room, Vec p) {
 
 bool allowed(const Room& room, Vec p) {
     for (std::size_t i = 0; i < room.rings.size(); ++i)
-        if (inside(room.rings[i], p) != (i == 0)) return false;
+        if (shape::holds_half_open(room.rings[i], p) != (i == 0)) return false;
     return true;
 }
 

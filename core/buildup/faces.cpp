@@ -2,6 +2,7 @@
 #include "buildup/faces.h"
 
 #include "buildup/bodies.h"
+#include "shape/segments.h"
 
 #include <algorithm>
 #include <array>
@@ -18,15 +19,6 @@ namespace {
 
 constexpr double crease_cosine = 0.85; ///< sides that turn less are chords of one curve
 constexpr double near_mm = 0.01;       ///< what the grid may have moved
-
-bool odd(const Ring& ring, Vec p) {
-    bool in = false;
-    for (std::size_t i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
-        const Vec a = ring[i], b = ring[j];
-        if ((a.y > p.y) != (b.y > p.y) && p.x < (b.x - a.x) * (p.y - a.y) / (b.y - a.y) + a.x) in = !in;
-    }
-    return in;
-}
 
 bool on_cut(const Scene& scene, Vec a, Vec b) {
     const auto at = [](double p, double q, double cut) {
@@ -155,8 +147,8 @@ void add_levels(const Solid& solid, double lift, Faces& out) {
 
 bool inside(const Region& region, Vec p) {
     for (const auto& patch : region.patches) {
-        if (!odd(patch.outer, p)) continue;
-        const auto holds = [&](const Ring& hole) { return odd(hole, p); };
+        if (!shape::holds_half_open(patch.outer, p)) continue;
+        const auto holds = [&](const Ring& hole) { return shape::holds_half_open(hole, p); };
         if (std::none_of(patch.holes.begin(), patch.holes.end(), holds)) return true;
     }
     return false;

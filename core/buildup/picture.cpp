@@ -2,6 +2,7 @@
 #include "buildup/picture.h"
 
 #include "buildup/faces.h"
+#include "shape/segments.h"
 
 #include <algorithm>
 #include <cmath>
@@ -85,11 +86,7 @@ class Painter {
 
 bool covers(const Painted& face, Vec p) {
     bool in = false;
-    for (const Ring& ring : face.area)
-        for (std::size_t i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
-            const Vec a = ring[i], b = ring[j];
-            if ((a.y > p.y) != (b.y > p.y) && p.x < (b.x - a.x) * (p.y - a.y) / (b.y - a.y) + a.x) in = !in;
-        }
+    for (const Ring& ring : face.area) in ^= shape::holds_half_open(ring, p);
     return in;
 }
 

@@ -53,6 +53,19 @@ inline bool holds(std::span<const Vec> ring, Vec p) {
     return inside;
 }
 
+/// Whether a ring holds `p`; of a point on its boundary, whichever way round the ring goes: yes on sides to
+/// the left and in front, no on those to the right and at the back. So of two rings that share a side one
+/// alone holds a point of it, and even-odd over several rings answers as over the area they bound.
+inline bool holds_half_open(std::span<const Vec> ring, Vec p) {
+    bool inside = false;
+    for (std::size_t i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
+        const Vec a = ring[i], b = ring[j];
+        if ((a.y > p.y) != (b.y > p.y) && p.x < (b.x - a.x) * (p.y - a.y) / (b.y - a.y) + a.x)
+            inside = !inside;
+    }
+    return inside;
+}
+
 /// The point of a core's boundary nearest to `p`.
 inline Vec nearest_on_core(std::span<const Vec> core, Vec p) {
     Vec best = core[0];

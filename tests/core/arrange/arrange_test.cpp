@@ -10,6 +10,7 @@
 #include "job/edit.h"
 #include "layout/checks.h"
 #include "shape/gap.h"
+#include "shape/segments.h"
 
 #include <gtest/gtest.h>
 
@@ -159,7 +160,7 @@ TEST(Coarse, IsNeverSmallerAndHasFewCorners) {
     EXPECT_LT(rough.round_mm, 0.005 * 190);
     double farthest = 0;
     for (const shape::Vec p : fine.core) {
-        if (inside(rough.core, p)) continue;
+        if (shape::holds(rough.core, p)) continue;
         double squared = 1e9;
         for (std::size_t i = 0, j = rough.core.size() - 1; i < rough.core.size(); j = i++)
             squared = std::min(squared, distance_to_segment_squared(p, rough.core[j], rough.core[i]));
