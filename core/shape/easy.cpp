@@ -3,6 +3,7 @@
 
 #include "base/number.h"
 #include "shape/gap.h"
+#include "shape/hull.h"
 
 #include <algorithm>
 #include <cmath>
@@ -24,26 +25,6 @@ Polygon upright(const Box& box) {
              {grained_at({b.max.x, b.min.y}), 0},
              {grained_at(b.max), 0},
              {grained_at({b.min.x, b.max.y}), 0}}};
-}
-
-/// Counter-clockwise, by Andrew's monotone chain.
-Ring hull_of(Ring points) {
-    std::sort(points.begin(), points.end(), [](Vec a, Vec b) { return a.x != b.x ? a.x < b.x : a.y < b.y; });
-    points.erase(std::unique(points.begin(), points.end()), points.end());
-    Ring hull;
-    const auto half = [&](auto from, auto to) {
-        const std::size_t start = hull.size();
-        for (auto it = from; it != to; ++it) {
-            while (hull.size() >= start + 2 &&
-                   cross(hull.back() - hull[hull.size() - 2], *it - hull.back()) <= 0)
-                hull.pop_back();
-            hull.push_back(*it);
-        }
-        hull.pop_back(); // the other half starts with it
-    };
-    half(points.begin(), points.end());
-    half(points.rbegin(), points.rend());
-    return hull;
 }
 
 /// A side of the least rectangle lies on one of the hull's (Freeman and Shapira 1975).

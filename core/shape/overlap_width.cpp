@@ -1,27 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "shape/gap.h"
+#include "shape/hull.h"
 #include "shape/region.h"
 
 #include <algorithm>
 
 namespace drawercast::shape {
 namespace {
-
-/// Counter-clockwise convex hull without points on its sides (Andrew's monotone chain).
-Ring hull_of(Ring points) {
-    std::sort(points.begin(), points.end(), [](Vec a, Vec b) { return a.x != b.x ? a.x < b.x : a.y < b.y; });
-    Ring hull;
-    const auto add = [&](Vec p, std::size_t keep) {
-        while (hull.size() > keep + 1 && cross(hull.back() - hull[hull.size() - 2], p - hull.back()) <= 0)
-            hull.pop_back();
-        hull.push_back(p);
-    };
-    for (const Vec p : points) add(p, 0);
-    const std::size_t lower = hull.size() - 1;
-    for (std::size_t i = points.size() - 1; i-- > 0;) add(points[i], lower);
-    hull.pop_back();
-    return hull;
-}
 
 /// Least distance between two parallel lines that hold the hull: one of them carries a side (rotating
 /// calipers).
