@@ -4,6 +4,7 @@
 #include "plan/as_built.h"
 #include "plan/say.h"
 #include "plan/stock_stage.h"
+#include "shape/enlargement.h"
 
 #include "forms/field_rows.h"
 #include "forms/length_edit.h"
@@ -99,7 +100,7 @@ AsBuiltForm::AsBuiltForm(const job::Job& job, const plan::DrawerPlan& drawer, co
       width_(new LengthEdit(context, job::range_of("/as_built/*/width_mm"))),
       depth_(new LengthEdit(context, job::range_of("/as_built/*/depth_mm"))), note_(new QLineEdit),
       figures_(new QLabel) {
-    const double k = 1 / (1 - job.foam->shrinkage);
+    const double k = shape::enlargement_for(job.foam->shrinkage);
     const double walls_mm = drawer.cavity ? grained(drawer.cavity->height_mm) : 60;
     walls_ = wall_table(context, walls_mm);
     blocks_ = block_table(context);
@@ -166,7 +167,7 @@ void AsBuiltForm::fill(const job::AsBuilt& built) {
 }
 
 double AsBuiltForm::planned_mm(const job::BuiltBlock& block) const {
-    return planned_height_mm(drawer_, block, 1 / (1 - job_.foam->shrinkage));
+    return planned_height_mm(drawer_, block, shape::enlargement_for(job_.foam->shrinkage));
 }
 
 /// A body that has no label, in a file, goes by its pocket.

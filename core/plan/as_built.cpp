@@ -5,6 +5,7 @@
 #include "casting/dose.h"
 #include "casting/form_casting.h"
 #include "plan/foam_in_mold.h"
+#include "shape/enlargement.h"
 #include "shape/fit.h"
 
 #include <algorithm>
@@ -20,7 +21,7 @@ using Cut = layout::Cut<shape::InObject>;
 class Measured {
   public:
     Measured(const job::Job& job, const DrawerPlan& drawer, const job::AsBuilt& built)
-        : job_(job), drawer_(drawer), built_(built), k_(1 / (1 - job.foam->shrinkage)) {}
+        : job_(job), drawer_(drawer), built_(built), k_(shape::enlargement_for(job.foam->shrinkage)) {}
 
     casting::Cavity cavity() const {
         auto insert = std::make_shared<layout::Insert>(*drawer_.insert);
@@ -155,7 +156,7 @@ const job::AsBuilt* last_built(const job::Job& job, const std::string& drawer) {
 }
 
 job::AsBuilt as_cut(const job::Job& job, const DrawerPlan& drawer, const stock::DrawerStock& stock) {
-    const double k = 1 / (1 - job.foam->shrinkage), film = job.mold.film_mm;
+    const double k = shape::enlargement_for(job.foam->shrinkage), film = job.mold.film_mm;
     job::AsBuilt built;
     built.drawer = drawer.id;
     built.width_mm = stock.box.width_mm, built.depth_mm = stock.box.depth_mm;

@@ -9,6 +9,7 @@
 #include "layout/checks.h"
 #include "layout/left_as_is.h"
 #include "plan/foam_in_mold.h"
+#include "shape/enlargement.h"
 
 #include <algorithm>
 #include <utility>
@@ -64,7 +65,8 @@ void DrawerStage::update_insert(const job::Drawer& drawer, double gap_mm) {
 }
 
 casting::Cavity DrawerStage::update_cavity(const job::Job& job) {
-    const casting::CavityIn in{insert_, job.mold.fillet_mm, 1 / (1 - job.foam->shrinkage), pockets_.bodies()};
+    const casting::CavityIn in{insert_, job.mold.fillet_mm, shape::enlargement_for(job.foam->shrinkage),
+                               pockets_.bodies()};
     return cavity_.update(in);
 }
 

@@ -5,6 +5,7 @@
 #include "job/catalog.h"
 #include "mold/plate_judge.h"
 #include "mold/plate_options.h"
+#include "shape/enlargement.h"
 #include "stock/box.h"
 
 #include <algorithm>
@@ -42,7 +43,7 @@ void add_set_stiffeners(const job::Job& job, const DrawerPlan& drawer, PlatePart
     const auto at = std::find_if(all.begin(), all.end(),
                                  [&](const job::Stiffener& piece) { return piece.name == choice->name; });
     if (at == all.end()) return;
-    const double k = 1 / (1 - job.foam->shrinkage), walls = 2 * parts.box_board.thickness_mm;
+    const double k = shape::enlargement_for(job.foam->shrinkage), walls = 2 * parts.box_board.thickness_mm;
     const double width = drawer.insert->box.width() * k + walls,
                  depth = drawer.insert->box.height() * k + walls;
     const double length =
@@ -76,7 +77,7 @@ void add_base(const job::Job& job, const DrawerPlan& drawer, PlateParts& parts) 
     parts.bearer = design.stiffener;
     parts.bearer_lengths_mm = lengths_of(design.stiffeners);
     const auto is_screw = [](const job::Closure& one) { return one.kind == job::ClosureKind::screw; };
-    const double t = parts.box_board.thickness_mm, k = 1 / (1 - job.foam->shrinkage);
+    const double t = parts.box_board.thickness_mm, k = shape::enlargement_for(job.foam->shrinkage);
     const double width = drawer.insert->box.width() * k, depth = drawer.insert->box.height() * k;
     const bool lapped = job.mold.corner == job::BoxCorner::lapped;
     const auto foot = [&](stock::Side side) -> std::vector<double>& {

@@ -12,6 +12,7 @@
 #include "plan/cost.h"
 #include "plan/foam_in_mold.h"
 #include "runsheet/steps.h"
+#include "shape/enlargement.h"
 
 #include <algorithm>
 #include <array>
@@ -93,7 +94,7 @@ class Quoting {
     }
 
   private:
-    double k() const { return 1 / (1 - job_.foam->shrinkage); }
+    double k() const { return shape::enlargement_for(job_.foam->shrinkage); }
     double insert_mm2(const QuickDrawer& drawer) const {
         return (drawer.width_mm - 2 * gap_mm_) * (drawer.depth_mm - 2 * gap_mm_);
     }

@@ -4,6 +4,7 @@
 #include "job/catalog.h"
 #include "plan/plate_parts.h"
 #include "plan/stock_stage.h"
+#include "shape/enlargement.h"
 
 #include <algorithm>
 
@@ -26,7 +27,7 @@ std::vector<job::Board> boards_for(const job::Job& job, const Plan& plan, const 
 } // namespace
 
 job::Job with_depths_from_boards(job::Job job, const Plan& plan, std::string_view object) {
-    const double enlargement = 1 / (1 - job.foam->shrinkage), film = job.mold.film_mm;
+    const double enlargement = shape::enlargement_for(job.foam->shrinkage), film = job.mold.film_mm;
     for (auto& shared : job.objects) {
         if (!object.empty() && shared->id != object) continue;
         const auto boards = boards_for(job, plan, shared->id);

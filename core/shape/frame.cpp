@@ -2,6 +2,7 @@
 #include "shape/frame.h"
 
 #include "base/demand.h"
+#include "shape/enlargement.h"
 
 #include <algorithm>
 
@@ -22,7 +23,7 @@ Ring mirrored(const Ring& ring, Map map) {
 } // namespace
 
 MoldMap::MoldMap(Box insert_box, double shrinkage)
-    : x1_(insert_box.max.x), y0_(insert_box.min.y), k_(1 / (1 - shrinkage)) {
+    : x1_(insert_box.max.x), y0_(insert_box.min.y), k_(enlargement_for(shrinkage)) {
     DRAWERCAST_DEMAND(!insert_box.empty(), "the insert has an extent");
     DRAWERCAST_DEMAND(shrinkage >= 0 && shrinkage < 0.2, "linear shrinkage is 0 to 0.2");
 }
