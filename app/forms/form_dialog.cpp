@@ -10,6 +10,7 @@
 #include <QPushButton>
 #include <QScreen>
 #include <QScrollArea>
+#include <QShortcut>
 #include <QStackedWidget>
 #include <QTabWidget>
 #include <QTimer>
@@ -110,6 +111,23 @@ void FormDialog::refresh() {
     to_mend_->setToolTip(words);
     to_mend_->setVisible(!words.isEmpty());
     QTimer::singleShot(0, this, &FormDialog::make_room); // once what came or went is laid out
+}
+
+QToolButton* FormDialog::tool(const QString& icon, const QString& words, const QKeySequence& key,
+                              std::function<void()> act) {
+    auto* button = new QToolButton;
+    if (icon.isEmpty())
+        button->setText(words);
+    else
+        button->setIcon(theme::icon(icon));
+    button->setAutoRaise(true);
+    button->setAccessibleName(words);
+    button->setFocusPolicy(Qt::StrongFocus);
+    button->setToolTip(key.isEmpty() ? words
+                                     : tr("%1 (%2)").arg(words, key.toString(QKeySequence::NativeText)));
+    connect(button, &QToolButton::clicked, this, std::move(act));
+    if (!key.isEmpty()) connect(new QShortcut(key, this), &QShortcut::activated, button, &QToolButton::click);
+    return button;
 }
 
 void FormDialog::go_to_problem() {

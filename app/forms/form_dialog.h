@@ -6,6 +6,9 @@
 
 #include <QDialog>
 
+#include <functional>
+
+class QKeySequence;
 class QPushButton;
 class QScrollArea;
 class QToolButton;
@@ -29,6 +32,11 @@ class FormDialog : public QDialog {
     /// Shows each problem of the form beside its field and returns them all, first in reading order first.
     virtual FieldProblems show_problems() = 0;
     void refresh(); ///< after every change
+
+    /// A flat button of a row of tools, with its icon, or its words where `icon` is empty; the key, if any,
+    /// works in the whole form.
+    QToolButton* tool(const QString& icon, const QString& words, const QKeySequence& key,
+                      std::function<void()> act);
 
   private:
     void go_to_problem();

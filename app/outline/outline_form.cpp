@@ -7,13 +7,11 @@
 #include "forms/field_rows.h"
 #include "forms/length_edit.h"
 #include "forms/problem_words.h"
-#include "theme/icons.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QMenu>
-#include <QShortcut>
 #include <QToolButton>
 #include <QVBoxLayout>
 
@@ -70,20 +68,6 @@ OutlineForm::OutlineForm(const shape::Polygon& polygon, const FormContext& conte
     show_figures(); // before anything is asked of the fields
     set_body(body);
     board_->setFocus();
-}
-
-QToolButton* OutlineForm::tool(const char* icon, const QString& words, const QKeySequence& key,
-                               std::function<void()> act) {
-    auto* button = new QToolButton;
-    button->setIcon(theme::icon(QString::fromLatin1(icon)));
-    button->setAutoRaise(true);
-    button->setAccessibleName(words);
-    button->setFocusPolicy(Qt::StrongFocus);
-    button->setToolTip(key.isEmpty() ? words
-                                     : tr("%1 (%2)").arg(words, key.toString(QKeySequence::NativeText)));
-    connect(button, &QToolButton::clicked, this, act);
-    if (!key.isEmpty()) connect(new QShortcut(key, this), &QShortcut::activated, button, &QToolButton::click);
-    return button;
 }
 
 QWidget* OutlineForm::make_tools() {

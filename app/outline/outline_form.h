@@ -27,8 +27,6 @@ class OutlineForm final : public FormDialog {
 
   private:
     QWidget* make_tools();
-    QToolButton* tool(const char* icon, const QString& words, const QKeySequence& key,
-                      std::function<void()> act);
     FieldRows* make_rows();
     void offer_easy_shapes();
     void take(const shape::Polygon& next); ///< one step of the form's undo

@@ -46,8 +46,6 @@ class PhotoDialog final : public FormDialog {
     QWidget* make_foot();
     QStackedWidget* make_telling();
     QWidget* make_side();
-    QToolButton* tool(const QString& icon, const QString& words, const QKeySequence& key,
-                      std::function<void()> act);
     void choose_file();
     void measure();
     void take_flat(const Flat& flat);

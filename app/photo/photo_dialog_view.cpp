@@ -5,7 +5,6 @@
 #include "photo/found_edit.h"
 #include "photo/photo_dialog.h"
 #include "photo/shot_edit.h"
-#include "theme/icons.h"
 
 #include <QButtonGroup>
 #include <QComboBox>
@@ -15,7 +14,6 @@
 #include <QListWidget>
 #include <QProgressBar>
 #include <QPushButton>
-#include <QShortcut>
 #include <QSignalBlocker>
 #include <QStackedWidget>
 #include <QToolButton>
@@ -87,23 +85,6 @@ PhotoDialog::PhotoDialog(const FormContext& context, QWidget* parent)
     set_body(body);
     show_state();
     choose_->setFocus();
-}
-
-QToolButton* PhotoDialog::tool(const QString& icon, const QString& words, const QKeySequence& key,
-                               std::function<void()> act) {
-    auto* button = new QToolButton;
-    if (icon.isEmpty())
-        button->setText(words);
-    else
-        button->setIcon(theme::icon(icon));
-    button->setAutoRaise(true);
-    button->setAccessibleName(words);
-    button->setFocusPolicy(Qt::StrongFocus);
-    button->setToolTip(key.isEmpty() ? words
-                                     : tr("%1 (%2)").arg(words, key.toString(QKeySequence::NativeText)));
-    connect(button, &QToolButton::clicked, this, std::move(act));
-    if (!key.isEmpty()) connect(new QShortcut(key, this), &QShortcut::activated, button, &QToolButton::click);
-    return button;
 }
 
 QWidget* PhotoDialog::make_tools() {
