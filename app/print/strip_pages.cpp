@@ -86,16 +86,6 @@ class Strips {
     double y_ = 0;
 };
 
-double thickness_of(const stock::DrawerStock& drawer) {
-    for (const auto& part : drawer.box.parts)
-        if (part.role == stock::Role::wall) return part.thickness_mm;
-    return 0;
-}
-
-} // namespace
-
-namespace {
-
 /// The edges of one drawer's walls, where screws go into them.
 class Edges {
   public:
@@ -110,7 +100,7 @@ class Edges {
             if (!ends.empty())
                 words += language::tr(", pilot holes of %1 in rings for the bearers’ ends")
                              .arg(pilot(answer_.base->answer.design.end_closure));
-            strips.add(wall, thickness_of(made_), words, wall.foot_mm, ends);
+            strips.add(wall, stock::wall_thickness_mm(made_.box), words, wall.foot_mm, ends);
         }
     }
 
@@ -124,8 +114,8 @@ class Edges {
         for (const auto& wall : made_.box.walls) {
             const auto at = holes(wall, design);
             if (at.around_mm.empty() && at.ends_mm.empty()) continue;
-            strips.add(wall, thickness_of(made_), at.ends_mm.empty() ? around : around + ends, at.around_mm,
-                       at.ends_mm);
+            strips.add(wall, stock::wall_thickness_mm(made_.box), at.ends_mm.empty() ? around : around + ends,
+                       at.around_mm, at.ends_mm);
         }
     }
 

@@ -21,12 +21,6 @@ using Pen = Drafter<InMold>;
 
 namespace {
 
-double thickness_of(const stock::DrawerStock& stock) {
-    for (const auto& part : stock.box.parts)
-        if (part.role == stock::Role::wall) return part.thickness_mm;
-    return 0;
-}
-
 struct WallScrew {
     QString wall;
     Vec at;
@@ -35,7 +29,7 @@ struct WallScrew {
 /// On the walls' center lines, where their strips have them.
 std::vector<WallScrew> wall_screws(const job::Job& job, const casting::PatternBoard& board,
                                    const stock::DrawerStock& stock) {
-    const double t = thickness_of(stock);
+    const double t = stock::wall_thickness_mm(stock.box);
     const Box outside = board.box.grown(t);
     std::vector<WallScrew> screws;
     for (const auto& wall : stock.box.walls) {
@@ -91,7 +85,7 @@ Sheet<InMold> base_drilling(const job::Job& job, const plan::DrawerPlan& plan,
                             const casting::PatternBoard& board, const stock::DrawerStock& stock) {
     Sheet<InMold> sheet;
     sheet.name = "Base";
-    const Box base = board.box.grown(thickness_of(stock));
+    const Box base = board.box.grown(stock::wall_thickness_mm(stock.box));
     sheet.area = base.grown(edge_room_mm);
     Pen pen(sheet);
     const auto say = [&](double mm) { return plan::say_length_bare(mm, job.display_units); };

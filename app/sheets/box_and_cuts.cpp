@@ -49,12 +49,6 @@ class Rows {
     Box used_;
 };
 
-double thickness_of(const stock::DrawerStock& drawer) {
-    for (const auto& part : drawer.box.parts)
-        if (part.role == stock::Role::wall) return part.thickness_mm;
-    return 0;
-}
-
 /// What lies where on the bench.
 class Bench {
   public:
@@ -85,7 +79,9 @@ class Bench {
         if (made_ != nullptr) {
             const Vec size = Vec{made_->box.outside_width_mm, made_->box.outside_depth_mm} * box_times;
             const Vec at = rows.put(size.x, size.y + box_words_mm);
-            if (pen) add_box(*pen, at - Vec{0, size.y}, job_, *made_, thickness_of(*made_), box_times);
+            if (pen)
+                add_box(*pen, at - Vec{0, size.y}, job_, *made_, stock::wall_thickness_mm(made_->box),
+                        box_times);
         }
         for (std::size_t board = 0; board < stock_.cuts.boards.size(); ++board) {
             const auto& cut = stock_.cuts.boards[board];

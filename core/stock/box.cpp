@@ -76,6 +76,12 @@ void add_joint_screws(Box& box, double thickness_mm) {
 
 } // namespace
 
+double wall_thickness_mm(const Box& box) {
+    for (const Part& part : box.parts)
+        if (part.role == Role::wall) return part.thickness_mm;
+    return 0;
+}
+
 std::vector<ScrewUse> joint_screws_of(const Box& box, const Wall& wall) {
     std::vector<ScrewUse> screws;
     if (box.foot_screw_mm > 0)

@@ -66,6 +66,9 @@ struct Box {
 /// to the saw's step, and the inside follows from them and the boards' measured thickness.
 Box box_of(const BoxIn& in);
 
+/// Thickness of its walls, mm; 0 for a box without.
+double wall_thickness_mm(const Box& box);
+
 /// What a wall is screwed to base and neighbors with.
 std::vector<ScrewUse> joint_screws_of(const Box& box, const Wall& wall);
 
