@@ -178,7 +178,7 @@ StockPages::StockPages(const job::Shop& shop, const FormContext& context, QTabWi
           {number(stiffness, "/shop/stiffeners/*/elasticity_mpa", elasticity), &Stiffener::elasticity_mpa},
           {number(strength, "/shop/stiffeners/*/rupture_mpa", rupture), &Stiffener::rupture_mpa}}});
     auto* tubes = add_table<Tube>(
-        &job::Shop::tubes, shop.tubes.empty() ? stock::usual_tubes() : shop.tubes,
+        &job::Shop::tubes, stock::tubes_of(shop),
         {"/tubes",
          tr("tube"),
          {tr("Tubes"), tr("Add a tube like this one (Insert)"), tr("Take this tube away (Delete)")},

@@ -38,7 +38,7 @@ double charged(const job::Shop& shop, const stock::BuyLine& line) {
     case stock::Goods::stiffener:
         return line.needed * price_named(job::stiffeners_of(shop), line.name);
     case stock::Goods::tube:
-        return line.needed * price_named(shop.tubes.empty() ? stock::usual_tubes() : shop.tubes, line.name);
+        return line.needed * price_named(stock::tubes_of(shop), line.name);
     case stock::Goods::closure:
         return charged_count(shop, line) * price_named(job::closures_of(shop), line.name);
     case stock::Goods::screw:

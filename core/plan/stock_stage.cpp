@@ -51,8 +51,7 @@ stock::BlockIn block_in(const job::Job& job, const casting::PatternBoard& board,
 
 stock::BlockShop block_shop(const job::Job& job, const PlateParts& plate) {
     return {stock::boards_for_blocks(job::boards_of(*job.shop), plate.box_board, plate.board),
-            job.shop->tubes.empty() ? stock::usual_tubes() : job.shop->tubes, plate.box_board,
-            job.shop->saw_step_mm, job.mold.film_mm};
+            stock::tubes_of(*job.shop), plate.box_board, job.shop->saw_step_mm, job.mold.film_mm};
 }
 
 const layout::PlacedPocket* pocket_of(const DrawerPlan& drawer, const casting::Block& block) {
@@ -182,7 +181,7 @@ StockPlan stock_of(const job::Job& job, const Plan& plan) {
         for (const auto& use : plate_parts(job, drawer).closures) stock::add_closure(closures, use);
         all.drawers.push_back(std::move(*made));
     }
-    const auto tubes = job.shop->tubes.empty() ? stock::usual_tubes() : job.shop->tubes;
+    const auto& tubes = stock::tubes_of(*job.shop);
     const auto& stiffeners = job::stiffeners_of(*job.shop);
     all.cuts = stock::cut_list_of({all.parts, all.lengths, job::boards_of(*job.shop), stiffeners, tubes,
                                    job.shop->kerf_mm, stock::sheet_trim_mm});

@@ -17,6 +17,10 @@ const std::vector<job::Tube>& usual_tubes() {
     return tubes;
 }
 
+const std::vector<job::Tube>& tubes_of(const job::Shop& shop) {
+    return shop.tubes.empty() ? usual_tubes() : shop.tubes;
+}
+
 std::optional<TubeUse> tube_for(double diameter_mm, const std::vector<job::Tube>& tubes) {
     constexpr double noise_mm = 0.05; // what a tube's diameter is off anyway
     std::optional<TubeUse> best;

@@ -12,6 +12,8 @@ namespace drawercast::stock {
 /// Drain pipes: outside diameters 32, 40, 50, 75, 90, 110 and 125 of EN 1451-1; walls from memory, prices
 /// invented.
 const std::vector<job::Tube>& usual_tubes();
+/// What the shop has: its own list, or the usual ones where it has none.
+const std::vector<job::Tube>& tubes_of(const job::Shop& shop);
 
 struct TubeUse {
     job::Tube tube;
