@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/json_lines.h"
 
+#include "base/demand.h"
 #include "base/json_quoted.h"
 #include "base/number.h"
 
@@ -35,6 +36,7 @@ void JsonLines::begin(char bracket, Width width) {
 }
 
 void JsonLines::end(char bracket) {
+    DRAWERCAST_DEMAND(!levels_.empty() && !after_key_, "JSON levels are closed in order");
     const Level level = levels_.back();
     levels_.pop_back();
     if (level.width == Width::wide && !level.empty) line(levels_.size());
@@ -98,6 +100,9 @@ void JsonLines::rest(const Unknowns& unknown) {
     }
 }
 
-std::string JsonLines::take() { return std::move(out_) + "\n"; }
+std::string JsonLines::take() {
+    DRAWERCAST_DEMAND(levels_.empty() && !after_key_, "every JSON level is closed");
+    return std::move(out_) + "\n";
+}
 
 } // namespace drawercast::job

@@ -10,7 +10,8 @@
 
 namespace drawercast::job {
 
-/// Writes a job's JSON: members of wide objects on lines of their own, narrow ones inside one line.
+/// Writes JSON text in order, two spaces a level: members of wide objects on lines of their own, narrow ones
+/// inside one line. Calls must nest properly: that is the caller's to keep, and demanded.
 class JsonLines {
   public:
     enum class Width { wide, narrow };
@@ -39,7 +40,7 @@ class JsonLines {
     void maybe(std::string_view name, const std::optional<int>& value);
     void rest(const Unknowns& unknown);
 
-    std::string take();
+    std::string take(); ///< the text, ending with a newline; every level must be closed
 
   private:
     struct Level {
