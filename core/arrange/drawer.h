@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "arrange/strip.h"
+#include "arrange/budget.h"
 #include "base/watch.h"
 #include "job/job.h"
 

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "arrange/strip.h"
+#include "arrange/budget.h"
+#include "arrange/search.h"
 
 namespace drawercast::arrange {
 

@@ -2,7 +2,7 @@
 // How near the strips found come to the best ones published: pack_strips SECONDS [SEED] FILE… prints one row
 // a set. Seconds are of the processor, not of the wall, so that a busy machine tells the same. The sets are
 // in tests/data/packing, each with its source.
-#include "arrange/strip.h"
+#include "core/arrange/strip.h"
 
 #include <algorithm>
 #include <cctype>

@@ -6,11 +6,12 @@
 #include "arrange/room.h"
 #include "arrange/skyline.h"
 #include "arrange/standing.h"
-#include "arrange/strip.h"
 #include "job/edit.h"
 #include "layout/checks.h"
 #include "shape/gap.h"
 #include "shape/segments.h"
+
+#include "core/arrange/strip.h"
 
 #include <gtest/gtest.h>
 

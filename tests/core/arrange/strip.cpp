@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "arrange/strip.h"
+#include "core/arrange/strip.h"
 
 #include "arrange/shorten.h"
 #include "arrange/skyline.h"
