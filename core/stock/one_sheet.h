@@ -13,7 +13,7 @@ struct ValuedPiece {
     Micro width = 0;
     Micro height = 0;
     std::int64_t value = 0;
-    int limit = 1; ///< at most so many; best_unlimited does not read it
+    int limit = 1; ///< at most so many
 };
 
 struct OneSheetIn {
@@ -30,11 +30,6 @@ struct OneSheetAnswer {
     bool proven = true; ///< false: the search ended before every better answer was ruled out
     int steps = 0;      ///< patterns looked at
 };
-
-/// Any number of each piece: exact. Dynamic programming over cuts at sums of piece sizes. Source: Gilmore and
-/// Gomory (1966), The theory and computation of knapsack functions, Operations Research 14, 1045–1074;
-/// discretization points after Beasley (1985), J. Opl Res. Soc. 36, 297–306.
-OneSheetAnswer best_unlimited(const OneSheetIn& in);
 
 /// At most `limit` of each piece: exact while it takes no more than `most_steps` patterns. Best first: from
 /// the pieces up, two patterns are joined side by side or one behind the other; a pattern is bounded by what

@@ -2,6 +2,7 @@
 #include "stock/lengths.h"
 #include "stock/one_sheet.h"
 #include "stock/sheets.h"
+#include "stock/unlimited_table.h"
 
 #include "core/stock/published_sets.h"
 
@@ -15,7 +16,7 @@ namespace {
 
 void unlimited(benchmark::State& state) {
     const auto in = published_set("gcut" + std::to_string(state.range(0)));
-    for (auto _ : state) benchmark::DoNotOptimize(best_unlimited(in).value);
+    for (auto _ : state) benchmark::DoNotOptimize(UnlimitedTable(in).value(in.width, in.height));
     state.SetLabel("gcut" + std::to_string(state.range(0)));
 }
 BENCHMARK(unlimited)->DenseRange(1, 3)->Unit(benchmark::kMillisecond);
