@@ -65,7 +65,7 @@ void LimitedSearch::keep(const Pattern& pattern, std::int64_t value) {
     values_.push_back(value);
     counts_.insert(counts_.end(), joined_.begin(), joined_.end());
     by_counts_[hash_of_counts()].push_back(index);
-    if (value > best_) best_ = value, best_pattern_ = index;
+    best_ = std::max(best_, value);
     if (promise > best_) open_.push({promise, index});
 }
 
@@ -76,19 +76,18 @@ void LimitedSearch::add_single_pieces() {
         std::fill(joined_.begin(), joined_.end(), std::uint16_t{0});
         joined_[i] = 1;
         const Micro w = piece.width + in_.kerf, h = piece.height + in_.kerf;
-        const auto add = [&](Micro width, Micro height, bool turned) {
-            if (width <= width_ && height <= height_)
-                keep({width, height, static_cast<int>(i), turned, Saw::none, -1, -1}, piece.value);
+        const auto add = [&](Micro width, Micro height) {
+            if (width <= width_ && height <= height_) keep({width, height}, piece.value);
         };
-        add(w, h, false);
-        if (in_.may_turn && w != h) add(h, w, true);
+        add(w, h);
+        if (in_.may_turn && w != h) add(h, w);
     }
 }
 
 void LimitedSearch::join(int a, int b, Saw joint) {
     const Pattern &first = patterns_[static_cast<std::size_t>(a)],
                   &second = patterns_[static_cast<std::size_t>(b)];
-    Pattern both{0, 0, -1, false, joint, a, b};
+    Pattern both;
     const bool upright = joint == Saw::upright;
     both.width = upright ? first.width + second.width : std::max(first.width, second.width);
     both.height = upright ? std::max(first.height, second.height) : first.height + second.height;
@@ -116,7 +115,6 @@ OneSheetAnswer LimitedSearch::run(int most_steps) {
     }
     answer.value = best_;
     answer.steps = static_cast<int>(patterns_.size());
-    answer.tree = tree_of(patterns_, best_pattern_, in_.width, in_.height, in_.kerf);
     return answer;
 }
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "stock/cut_tree.h"
 #include "stock/one_sheet.h"
-#include "stock/pattern.h"
 #include "stock/unlimited_table.h"
 
 #include <queue>
@@ -22,6 +22,10 @@ class LimitedSearch {
     OneSheetAnswer run(int most_steps);
 
   private:
+    struct Pattern { ///< a piece, or two patterns side by side or one behind the other; grown as in the table
+        Micro width = 0;
+        Micro height = 0;
+    };
     struct Promise { ///< the most that a pattern may become part of
         std::int64_t value = 0;
         int pattern = 0;
@@ -53,7 +57,6 @@ class LimitedSearch {
     std::vector<std::uint16_t> joined_; ///< counts of the pattern being made
     std::int64_t value_of_all_ = 0;
     std::int64_t best_ = 0;
-    int best_pattern_ = -1;
     std::priority_queue<Promise> open_;
     std::vector<int> closed_;
     std::unordered_map<std::uint64_t, std::vector<int>> by_counts_;

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "stock/cut_tree.h"
+#include "stock/micro.h"
 
 #include <cstdint>
 #include <vector>
 
-/// The most valuable pieces that one sheet gives by cuts from edge to edge.
+/// How much value of pieces one sheet gives by cuts from edge to edge.
 namespace drawercast::stock {
 
 struct ValuedPiece {
@@ -26,7 +26,6 @@ struct OneSheetIn {
 
 struct OneSheetAnswer {
     std::int64_t value = 0;
-    CutTree tree;
     bool proven = true; ///< false: the search ended before every better answer was ruled out
     int steps = 0;      ///< patterns looked at
 };

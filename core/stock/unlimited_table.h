@@ -8,10 +8,11 @@
 
 namespace drawercast::stock {
 
-/// The most value of any rectangle up to the sheet, any number of each piece, in grown sizes (pattern.h):
-/// exact. Dynamic programming over cuts at sums of piece sizes. Source: Gilmore and Gomory (1966), The theory
-/// and computation of knapsack functions, Operations Research 14, 1045–1074; discretization points after
-/// Beasley (1985), J. Opl Res. Soc. 36, 297–306.
+/// The most value of any rectangle up to the sheet, any number of each piece: exact. Sizes are
+/// grown: each piece with one kerf to its right and one behind it, and the sheet likewise, so that the saw's
+/// width is gone from the searches. Dynamic programming over cuts at sums of piece sizes. Source: Gilmore and
+/// Gomory (1966), The theory and computation of knapsack functions, Operations Research 14, 1045–1074;
+/// discretization points after Beasley (1985), J. Opl Res. Soc. 36, 297–306.
 class UnlimitedTable {
   public:
     explicit UnlimitedTable(const OneSheetIn& in);
