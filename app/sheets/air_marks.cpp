@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sheets/air_marks.h"
 
-#include "air/level_lines.h"
 #include "plan/say.h"
 
 #include "language/spoken.h"
@@ -15,18 +14,10 @@ using theme::TextRole;
 
 namespace {
 
-constexpr int bands = 6;              ///< between the first touch and the full mold
-constexpr double figure_room_mm = 60; ///< a line shorter than this has no figure
 constexpr double pocket_ring_mm = 9;
 constexpr double pour_ring_mm = 8;    ///< two digits have room where a drawer fits in a small window
 constexpr double outer_ring_mm = 1.5; ///< around the hole: nobody takes it for a screw
 constexpr double corner_share = 0.8;  ///< of a ring’s radius: what words around it must not touch
-
-double length_of(const shape::LevelLine& line) {
-    double sum = 0;
-    for (std::size_t i = 1; i < line.size(); ++i) sum += length(line[i] - line[i - 1]);
-    return sum;
-}
 
 QString purpose(air::VentFor why) {
     switch (why) {
@@ -43,19 +34,6 @@ QString purpose(air::VentFor why) {
 }
 
 } // namespace
-
-void add_arrival(MoldPen& pen, const air::AirMap& map) {
-    pen.turn_to(Layer::still);
-    for (int i = 1; i < bands; ++i) {
-        const double level = map.first_touch + (map.full_expansion - map.first_touch) * i / bands;
-        for (const shape::LevelLine& line : air::level_lines(map.mesh, map.arrival, level)) {
-            pen.put(PathMark{polyline(line), LineRole::soft, std::nullopt});
-            if (length_of(line) < figure_room_mm) continue;
-            pen.put(TextMark{
-                {line[line.size() / 2]}, plan::fixed(level, 2), TextRole::caption, Side::center, 0, true});
-        }
-    }
-}
 
 void add_air_pockets(MoldPen& pen, const air::Answer& air) {
     pen.turn_to(Layer::still);

@@ -14,9 +14,6 @@ namespace drawercast::sheets {
 
 using MoldPen = Drafter<shape::InMold>;
 
-/// Lines of the expansion at which the foam arrives, with their figures.
-void add_arrival(MoldPen& pen, const air::AirMap& map);
-
 /// Rings around the places where air stays, which words keep off.
 void add_air_pockets(MoldPen& pen, const air::Answer& air);
 /// The expansion at which each goes, and what it keeps where that is too much; only these where not

@@ -15,7 +15,6 @@ class Rimmed {
 
     std::size_t columns() const { return field_.x_mm.size() + 2; }
     std::size_t rows() const { return field_.y_mm.size() + 2; }
-    static bool known(shape::GridNode) { return true; }
     double value(shape::GridNode n) const {
         if (n.column == 0 || n.row == 0 || n.column + 1 == columns() || n.row + 1 == rows()) return low_;
         return field_.at(n.column - 1, n.row - 1);

@@ -23,7 +23,6 @@ struct GridNode {
 
 /// Marching squares over a Grid, which says
 ///     std::size_t columns() const, rows() const;
-///     bool known(GridNode) const;    // no line runs where a corner is not
 ///     double value(GridNode) const;
 ///     Vec place(GridNode) const;
 /// Linear between neighbors; a saddle is cut so that its higher corners stay apart. Method: Lorensen and
@@ -55,10 +54,7 @@ class LevelTracer {
         const std::array<GridNode, 4> corner{
             GridNode{column, row}, {column + 1, row}, {column + 1, row + 1}, {column, row + 1}};
         std::array<bool, 4> high{};
-        for (std::size_t i = 0; i < 4; ++i) {
-            if (!grid_.known(corner[i])) return;
-            high[i] = grid_.value(corner[i]) >= level_;
-        }
+        for (std::size_t i = 0; i < 4; ++i) high[i] = grid_.value(corner[i]) >= level_;
         const std::array<Crossing, 4> side{to_right(corner[0]), to_back(corner[1]), to_right(corner[3]),
                                            to_back(corner[0])};
         std::array<std::size_t, 4> cut{}; // sides, counter-clockwise
