@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/builder.h"
 
-#include "base/demand.h"
 #include "base/side_by_side.h"
 #include "layout/left_as_is.h"
 #include "plan/air_stage.h"
@@ -132,12 +131,6 @@ std::optional<Plan> Builder::build(const job::Job& job, Plan quick, const Watch&
     std::erase_if(memory_->plate, gone);
     if (watch(1)) return std::nullopt;
     return quick;
-}
-
-Plan whole(const job::Job& job) {
-    auto plan = Builder().build(job, compute(job), never_stop);
-    DRAWERCAST_DEMAND(plan.has_value(), "nobody asked to stop");
-    return std::move(*plan);
 }
 
 } // namespace drawercast::plan

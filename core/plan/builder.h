@@ -29,7 +29,4 @@ class Builder {
     std::unique_ptr<Memory> memory_;
 };
 
-/// The whole answer for a job, long parts and all, from scratch.
-Plan whole(const job::Job& job);
-
 } // namespace drawercast::plan

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The templates of the plate and the base, measured in the PDF: every hole on every tile that shows it.
 #include "mold/plate_judge.h"
-#include "plan/builder.h"
 #include "plan/stock_stage.h"
 
 #include "app/ink_jobs.h"
+#include "core/plan/whole_plan.h"
 #include "print/template_sheet.h"
 #include "sheets/drilling.h"
 

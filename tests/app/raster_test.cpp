@@ -2,9 +2,9 @@
 // The rulers of the templates as dots, as a printer's driver makes them of the PDF: at 300 dots per inch the
 // centimeter ticks of both rulers stand where they should within a dot. DRAWERCAST_LONG=1: every sheet on
 // every paper, upright and across.
-#include "plan/builder.h"
 
 #include "app/ink_jobs.h"
+#include "core/plan/whole_plan.h"
 #include "print/pdf.h"
 
 #include <QImage>

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Words on the mold's sheets that look for room find it: none stands on another.
 #include "job/catalog.h"
-#include "plan/builder.h"
 
 #include "app/ink_jobs.h"
+#include "core/plan/whole_plan.h"
 #include "sheets/inking.h"
 #include "sheets/pattern_board.h"
 #include "sheets/pressure_plate.h"

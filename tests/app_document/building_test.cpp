@@ -2,6 +2,7 @@
 #include "job/catalog.h"
 #include "job/edit.h"
 
+#include "core/plan/whole_plan.h"
 #include "document/document.h"
 
 #include <QCoreApplication>

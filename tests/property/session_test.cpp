@@ -6,6 +6,7 @@
 #include "plan/planner.h"
 
 #include "core/plan/sample_job.h"
+#include "core/plan/whole_plan.h"
 #include "property/scribbler.h"
 
 #include <gtest/gtest.h>

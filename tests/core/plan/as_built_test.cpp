@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/catalog.h"
 #include "plan/as_built.h"
-#include "plan/builder.h"
 #include "plan/pour_steps.h"
 #include "plan/sentences.h"
 #include "plan/stock_checks.h"
 #include "plan/stock_depths.h"
 #include "plan/stock_stage.h"
+
+#include "core/plan/whole_plan.h"
 
 #include <gtest/gtest.h>
 

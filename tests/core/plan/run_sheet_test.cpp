@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "plan/builder.h"
 #include "plan/run_sheet.h"
 #include "plan/stock_stage.h"
 
 #include "core/plan/sample_job.h"
+#include "core/plan/whole_plan.h"
 
 #include <gtest/gtest.h>
 
