@@ -122,18 +122,6 @@ std::string length_text(double mm, LengthUnit unit, DecimalMark mark) {
     return length_digits(mm, unit, mark) + (unit == LengthUnit::mm ? " mm" : " in");
 }
 
-double as_shown(double mm, LengthUnit unit) {
-    switch (unit) {
-    case LengthUnit::mm:
-        return grained(static_cast<double>(std::llround(mm * 10)) / 10);
-    case LengthUnit::inch:
-        return grained(static_cast<double>(std::llround(mm / 25.4 * 1000)) / 1000 * 25.4);
-    case LengthUnit::inch_32:
-        return grained(static_cast<double>(std::llround(mm / 25.4 * 32)) / 32 * 25.4);
-    }
-    return mm;
-}
-
 Expected<double> parse_length(std::string_view typed, LengthUnit unit, DecimalMark mark) {
     const std::string plain = plainly(typed);
     std::string_view text = trimmed(plain);

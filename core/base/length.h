@@ -17,8 +17,6 @@ enum class LengthUnit { mm, inch, inch_32 };
 std::string length_digits(double mm, LengthUnit unit, DecimalMark mark = DecimalMark::point);
 /// The same with " mm" or " in".
 std::string length_text(double mm, LengthUnit unit, DecimalMark mark = DecimalMark::point);
-/// What length_digits shows, in mm.
-double as_shown(double mm, LengthUnit unit);
 
 /// A typed length in mm. Understood: "82.5", "82,5", "8.25 cm", "3 1/4 in", "3-1/4\"", "5/8", "0.2 m", "2
 /// ft", "-4"; a number without a unit is taken in `unit`. Either decimal mark is understood, except where

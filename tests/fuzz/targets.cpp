@@ -7,6 +7,8 @@
 #include "job/svg_outlines.h"
 #include "job/write.h"
 
+#include "core/base/as_shown.h"
+
 namespace drawercast::fuzz {
 
 void read_job(std::string_view bytes) {

@@ -3,6 +3,8 @@
 #include "base/number.h"
 #include "base/units.h"
 
+#include "core/base/as_shown.h"
+
 #include <gtest/gtest.h>
 
 #include <random>
