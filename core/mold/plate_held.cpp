@@ -197,12 +197,6 @@ PlateOnBox::PlateOnBox(const PlateSection& section, const PlateShape& shape,
     }
 }
 
-double PlateOnBox::pushed_n() const {
-    double sum = 0;
-    for (const double push : push_n_) sum += push;
-    return sum;
-}
-
 Held PlateOnBox::held(const std::vector<Hold>& holds, const std::vector<Batten>& battens,
                       const std::vector<bool>& start) const {
     const Tied tied(plate_, ties_of(plate_, holds, battens), free_lift_);

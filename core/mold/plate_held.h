@@ -48,7 +48,6 @@ class PlateOnBox {
     const FreePlate& plate() const { return plate_; }
     const PlateShape& shape() const { return shape_; }
     const NodeAreas& areas() const { return areas_; }
-    double pushed_n() const; ///< by the foam, 1 kPa
 
   private:
     PlateShape shape_;

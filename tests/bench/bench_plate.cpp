@@ -49,7 +49,7 @@ void plate_condensed(benchmark::State& state) {
     const PlateShape shape = box();
     for (auto _ : state) {
         const PlateOnBox plate(board, shape, across, {});
-        benchmark::DoNotOptimize(plate.pushed_n());
+        benchmark::DoNotOptimize(plate.plate().points());
     }
 }
 BENCHMARK(plate_condensed)->Unit(benchmark::kMillisecond);
