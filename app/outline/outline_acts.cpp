@@ -115,11 +115,6 @@ Polygon mirrored(const Polygon& polygon, Mirror way) {
     return result;
 }
 
-Polygon moved(Polygon polygon, Vec by) {
-    for (auto& corner : polygon.corners) corner.at = grained_at(corner.at + by);
-    return polygon;
-}
-
 Polygon with_size(const Polygon& polygon, double width_mm, double height_mm) {
     const shape::Box box = box_of(polygon);
     if (!(width_mm > 0) || !(height_mm > 0) || !(box.width() > 0) || !(box.height() > 0)) return polygon;

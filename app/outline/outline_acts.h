@@ -27,7 +27,6 @@ Polygon with_side_length(Polygon polygon, std::size_t side, double length_mm);
 enum class Mirror { left_right, front_back };
 /// About the middle of the outline's box; still walked around the same way.
 Polygon mirrored(const Polygon& polygon, Mirror way);
-Polygon moved(Polygon polygon, Vec by);
 /// Stretched about its box's middle to that width and height; arcs keep their share of the chord.
 Polygon with_size(const Polygon& polygon, double width_mm, double height_mm);
 
