@@ -3,6 +3,7 @@
 
 #include "job/edit.h"
 #include "layout/checks.h"
+#include "shape/boxes.h"
 
 #include "canvas/hit.h"
 
@@ -13,8 +14,6 @@ namespace drawercast::app {
 namespace {
 
 double greatest_depth(const layout::PlacedPocket& pocket) { return pocket.form->greatest_depth_mm; }
-
-shape::Box moved_box(const shape::Box& box, shape::Vec by) { return {box.min + by, box.max + by}; }
 
 } // namespace
 
@@ -42,7 +41,7 @@ DragGesture::Step DragGesture::at(shape::Vec pointer, const Snapping& snapping) 
     step.by = pointer - start_.grabbed;
     if (snapping.radius_mm > 0 && !still_.moving.empty()) {
         auto in = still_;
-        in.moving = moved_box(still_.moving, step.by);
+        in.moving = shape::moved(still_.moving, step.by);
         in.grid_mm = snapping.grid_mm;
         in.radius_mm = snapping.radius_mm;
         step.snap = layout::snapped(in);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "canvas/hit.h"
 
+#include "shape/boxes.h"
 #include "shape/gap.h"
 
 #include <algorithm>
@@ -14,11 +15,6 @@ bool covers(const layout::PlacedPocket& pocket, shape::Vec at, double reach_mm) 
     return std::any_of(pocket.cuts.begin(), pocket.cuts.end(), [&](const auto& cut) {
         return shape::gap_between(cut.outline.contour, pointer, reach_mm).within(reach_mm);
     });
-}
-
-bool holds(const shape::Box& outer, const shape::Box& inner) {
-    return inner.min.x >= outer.min.x && inner.max.x <= outer.max.x && inner.min.y >= outer.min.y &&
-           inner.max.y <= outer.max.y;
 }
 
 } // namespace
@@ -50,7 +46,7 @@ std::optional<std::size_t> notch_at(const layout::PlacedPocket& pocket, shape::V
 std::vector<std::string> pockets_inside(const plan::DrawerPlan& drawer, const shape::Box& box) {
     std::vector<std::string> inside;
     for (const auto& pocket : drawer.pockets)
-        if (holds(box, pocket->box)) inside.push_back(pocket->subject);
+        if (shape::holds(box, pocket->box)) inside.push_back(pocket->subject);
     return inside;
 }
 

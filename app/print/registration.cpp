@@ -2,6 +2,7 @@
 #include "print/registration.h"
 
 #include "plan/say.h"
+#include "shape/boxes.h"
 
 #include "language/spoken.h"
 #include "print/title_block.h"
@@ -38,7 +39,7 @@ int covered(const RingMark& mark, const std::vector<Box>& words) {
     Box box = words_box(mark);
     box.add(Vec{px(cross_mm), px(cross_mm)});
     box.add(Vec{-px(cross_mm), -px(cross_mm)});
-    const Box place{box.min + at, box.max + at};
+    const Box place = shape::moved(box, at);
     return static_cast<int>(
         std::count_if(words.begin(), words.end(), [&](const Box& one) { return shape::near(one, place); }));
 }
@@ -72,7 +73,7 @@ void write_ring(sheets::Inks& inks, const RingMark& mark, Vec by, const theme::T
                                                  sheets::line(at - Vec{0, arm}, at + Vec{0, arm})),
                                   pen});
     const Box box = words_box(mark);
-    inks.push_back(sheets::Fill{sheets::path_of(Box{box.min + at, box.max + at}), theme.paper});
+    inks.push_back(sheets::Fill{sheets::path_of(shape::moved(box, at)), theme.paper});
     const double rise = small.px * theme::capital_share;
     const Vec start = mark.upright_joint ? Vec{rise / 2, box.max.y - 1} : Vec{box.min.x + 1, rise / 2};
     sheets::write_turned(inks, mark.words, {at + start, Align::left, mark.upright_joint ? 90.0 : 0.0}, small,

@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "shape/boxes.h"
+
 #include "language/spoken.h"
 #include "print/registration.h"
 #include "print/ruler.h"
@@ -157,7 +159,7 @@ Page tile_page(const PageOf& of, const Tile& tile) {
     inks.push_back(sheets::Clip{shown});
     for (const auto& ink : of.laid.inks) {
         const Box reach = sheets::reach_of(ink);
-        if (reach.empty() || !shape::near({reach.min + by, reach.max + by}, shown)) continue;
+        if (reach.empty() || !shape::near(shape::moved(reach, by), shown)) continue;
         sheets::Inks one = sheets::moved({ink}, 1, by);
         inks.push_back(std::move(one.front()));
     }

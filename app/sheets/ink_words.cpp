@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Words on one line: at their place, or where there is room for them.
+#include "shape/boxes.h"
+
 #include "language/spoken.h"
 #include "sheets/inking.h"
 #include "sheets/plate_place.h"
@@ -13,11 +15,6 @@ namespace {
 
 constexpr double margin_px = 1.5; ///< of the plate under the words
 constexpr int leader_steps = 9;   ///< longer leaders are harder to follow than a number to the list
-
-bool holds(const Box& ground, const Box& box) {
-    return box.min.x >= ground.min.x && box.max.x <= ground.max.x && box.min.y >= ground.min.y &&
-           box.max.y <= ground.max.y;
-}
 
 } // namespace
 
@@ -63,7 +60,8 @@ Box Inking::taken_by(const Written& words, const Spot& spot) const {
 
 bool Inking::is_clear(const Box& box, const Elsewhere& elsewhere) const {
     const auto meets = [&](const Box& other) { return shape::near(other, box); };
-    if (!elsewhere.within.empty() && !holds(bounds(view_(path_of(elsewhere.within))), box)) return false;
+    if (!elsewhere.within.empty() && !shape::holds(bounds(view_(path_of(elsewhere.within))), box))
+        return false;
     return std::none_of(taken_.words.begin(), taken_.words.end(), meets) &&
            std::none_of(taken_.kept.begin(), taken_.kept.end(), meets);
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sheets/plate_place.h"
 
+#include "shape/boxes.h"
+
 #include "sheets/room.h"
 
 #include <algorithm>
@@ -16,11 +18,6 @@ namespace {
 constexpr double step_px = 8;
 constexpr int directions = 16;
 constexpr double margin_px = 2;
-
-bool within(const Box& place, const Box& ground) {
-    return place.min.x >= ground.min.x && place.max.x <= ground.max.x && place.min.y >= ground.min.y &&
-           place.max.y <= ground.max.y;
-}
 
 bool meets_any(const std::vector<Box>& boxes, const Box& place) {
     return std::any_of(boxes.begin(), boxes.end(), [&](const Box& box) { return shape::near(box, place); });
@@ -92,7 +89,7 @@ std::array<Vec, directions> make_ways() {
 } // namespace
 
 bool may_stand(Vec at, const Box& place, const Taken& taken, double px, bool over_pockets) {
-    if (taken.ground && !within(place, *taken.ground)) return false;
+    if (taken.ground && !shape::holds(*taken.ground, place)) return false;
     const Box apart = place.grown(margin_px * px);
     return !meets_any(taken.words, apart) && !meets_any(taken.kept, apart) &&
            (over_pockets || !meets_any(taken.pockets, apart)) && leader_may_run(at, place, apart, taken);
@@ -118,7 +115,7 @@ std::optional<Box> plate_place(Vec at, Vec size, const Taken& taken, double px, 
                 const Vec way = ways[k], center = at + way * (step_px * px * ring) +
                                                   Vec{way.x * size.x / 2, way.y * size.y / 2};
                 const Box place{center - size * 0.5, center + size * 0.5};
-                if (near.ground && !within(place, *near.ground)) continue;
+                if (near.ground && !shape::holds(*near.ground, place)) continue;
                 const Box apart = place.grown(margin_px * px);
                 if (met[k] && shape::near(*met[k], apart)) continue;
                 const auto other = std::find_if(first, in_the_way.cend(),

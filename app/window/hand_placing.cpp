@@ -2,6 +2,7 @@
 #include "window/hand_placing.h"
 
 #include "layout/pocket.h"
+#include "shape/boxes.h"
 
 #include "canvas/hit.h"
 
@@ -61,7 +62,7 @@ std::optional<job::Pocket> replaced(const job::Job& job, const layout::PlacedPoc
     const Box before = levels_box(was);
     Box after = levels_box(*now);
     const Vec by = before.center() - after.center();
-    after = {after.min + by, after.max + by};
+    after = shape::moved(after, by);
     const shape::Pose old_pose = pocket.pose;
     pocket.pose.at = pocket.pose.at + by;
     for (auto& notch : pocket.notches) {

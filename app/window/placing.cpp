@@ -2,6 +2,7 @@
 #include "window/placing.h"
 
 #include "layout/minimums.h"
+#include "shape/boxes.h"
 
 #include <algorithm>
 #include <array>
@@ -207,7 +208,7 @@ job::Job placed_where_free(const job::Job& job, const plan::DrawerPlan& drawer, 
     for (double y = room.max.y - pocket.box.max.y; y + pocket.box.min.y >= room.min.y; y -= step_mm)
         for (double x = room.min.x - pocket.box.min.x; x + pocket.box.max.x <= room.max.x; x += step_mm) {
             const Vec at{std::ceil(x), std::floor(y)};
-            const Box box{pocket.box.min + at, pocket.box.max + at};
+            const Box box = shape::moved(pocket.box, at);
             if (box.max.x > room.max.x || box.min.y < room.min.y) continue;
             if (std::none_of(taken.begin(), taken.end(),
                              [&](const Box& other) { return shape::near(box, other); }))

@@ -2,6 +2,7 @@
 #include "arrange/figure.h"
 
 #include "arrange/coarse.h"
+#include "shape/boxes.h"
 #include "shape/segments.h"
 
 #include <algorithm>
@@ -154,7 +155,7 @@ TurnedFigure turned_by(const TurnedFigure& figure, double turn_deg) {
 
 bool too_near(const TurnedPart& a, const TurnedPart& b, Vec by, double clear_mm) {
     const double clear = clear_mm + a.round_mm + b.round_mm;
-    const shape::Box b_box{b.box.min + by, b.box.max + by};
+    const shape::Box b_box = shape::moved(b.box, by);
     if (!shape::near(a.box, b_box, clear)) return false;
     const std::size_t mine = std::min(a.discs.size(), discs_asked_first);
     const std::size_t yours = std::min(b.discs.size(), discs_asked_first);

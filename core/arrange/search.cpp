@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "arrange/search.h"
 
+#include "shape/boxes.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -27,8 +29,6 @@ bool alike(const TurnedOnes& a, const TurnedOnes& b) {
         return one.figure.turn_deg == other.figure.turn_deg && one.figure.parts == other.figure.parts;
     });
 }
-
-shape::Box moved(const shape::Box& box, Vec by) { return {box.min + by, box.max + by}; }
 
 } // namespace
 
@@ -132,8 +132,8 @@ void Search::put_anywhere(std::size_t i) {
 void Search::forget_weights() { weights_.assign(size() * (size() + 1), 1.0); }
 
 void Search::swap(std::size_t a, std::size_t b) {
-    const Vec at_a = moved(figure(a).box, stands_[a].at).center();
-    const Vec at_b = moved(figure(b).box, stands_[b].at).center();
+    const Vec at_a = shape::moved(figure(a).box, stands_[a].at).center();
+    const Vec at_b = shape::moved(figure(b).box, stands_[b].at).center();
     stands_[a].at = at_b - figure(a).box.center();
     stands_[b].at = at_a - figure(b).box.center();
     stands_[a] = clamped(a, stands_[a]);
@@ -178,7 +178,7 @@ void Search::look_around(const shape::Box& box) {
 double Search::price(std::size_t i, const Stand& stand, double enough) {
     ++evaluations_;
     const TurnedFigure& one = turned_at(i, stand).figure;
-    look_around(moved(one.box, stand.at));
+    look_around(shape::moved(one.box, stand.at));
     double sum = 0;
     for (const std::size_t j : near_) {
         if (j == i) continue;
@@ -292,7 +292,7 @@ void Search::turn_finely(std::size_t i, Stand& stand, double& value) {
 }
 
 void Search::renew(std::size_t i) {
-    boxes_[i] = out_[i] ? shape::Box{} : moved(figure(i).box, stands_[i].at);
+    boxes_[i] = out_[i] ? shape::Box{} : shape::moved(figure(i).box, stands_[i].at);
     for (std::size_t j = 0; j < size(); ++j) {
         if (j == i) continue;
         const bool near = !out_[i] && !out_[j] && !(fixed_[i] && fixed_[j]) &&
@@ -305,7 +305,7 @@ void Search::renew(std::size_t i) {
 void Search::renew_all() {
     losses_.assign(size() * (size() + 1), 0);
     for (std::size_t i = 0; i < size(); ++i)
-        boxes_[i] = out_[i] ? shape::Box{} : moved(figure(i).box, stands_[i].at);
+        boxes_[i] = out_[i] ? shape::Box{} : shape::moved(figure(i).box, stands_[i].at);
     for (std::size_t i = 0; i < size(); ++i) renew(i);
 }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "layout/snap.h"
 
+#include "shape/boxes.h"
+
 #include <cmath>
 #include <tuple>
 
@@ -168,10 +170,10 @@ Snap snapped(const SnapIn& in) {
     const auto x = along(in, true);
     if (!x) return {x, along(in, false)};
     SnapIn beside = in; // so that guides meet what is moved where it ends up
-    beside.moving = {in.moving.min + Vec{x->shift_mm, 0}, in.moving.max + Vec{x->shift_mm, 0}};
+    beside.moving = shape::moved(in.moving, {x->shift_mm, 0});
     const auto y = along(beside, false);
     if (!y) return {x, y};
-    beside.moving = {in.moving.min + Vec{0, y->shift_mm}, in.moving.max + Vec{0, y->shift_mm}};
+    beside.moving = shape::moved(in.moving, {0, y->shift_mm});
     return {along(beside, true), y};
 }
 

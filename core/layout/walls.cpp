@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "layout/walls.h"
 
+#include "shape/boxes.h"
 #include "shape/segments.h"
 
 #include <algorithm>
@@ -54,10 +55,6 @@ double distance_along(const Ring& ring, Vec p, Vec along, double before) {
     return nearest;
 }
 
-bool holds(const Box& box, Vec p) {
-    return p.x >= box.min.x && p.x <= box.max.x && p.y >= box.min.y && p.y <= box.max.y;
-}
-
 } // namespace
 
 double Squeeze::toward(Vec normal) const {
@@ -86,7 +83,7 @@ Beside Walls::beside(Vec p, Vec normal, double depth_mm) const {
     const Face* far = nullptr;
     for (const Face& face : faces_) {
         if (!meets(face.box, start, normal, nearest)) continue;
-        if (face.depth_mm > 0 && holds(face.box, start) && shape::holds(face.ring, start)) {
+        if (face.depth_mm > 0 && shape::holds(face.box, start) && shape::holds(face.ring, start)) {
             open_mm = std::max(open_mm, face.depth_mm);
             continue; // below it there is foam: it ends nothing
         }

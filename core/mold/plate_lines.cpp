@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mold/plate_lines.h"
 
+#include "shape/boxes.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -55,9 +57,7 @@ shape::Ring cut(const shape::Ring& ring, bool along_x, double bound, double side
 double ring_area_within(const shape::Ring& ring, const shape::Box& box) {
     const shape::Box around = shape::bounds(ring);
     if (!shape::near(around, box)) return 0;
-    if (around.min.x >= box.min.x && around.max.x <= box.max.x && around.min.y >= box.min.y &&
-        around.max.y <= box.max.y)
-        return shape::area(ring);
+    if (shape::holds(box, around)) return shape::area(ring);
     shape::Ring rest = cut(ring, true, box.min.x, -1);
     rest = cut(rest, true, box.max.x, 1);
     rest = cut(rest, false, box.min.y, -1);

@@ -1,19 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "shape/gap.h"
 
+#include "shape/boxes.h"
 #include "shape/near_sides.h"
 
 namespace drawercast::shape {
 namespace {
 
-bool within(const Box& inner, const Box& outer) {
-    return inner.min.x >= outer.min.x && inner.max.x <= outer.max.x && inner.min.y >= outer.min.y &&
-           inner.max.y <= outer.max.y;
-}
-
 /// Where one core lies inside the other: a vertex of the inner that the outer holds.
 bool holds_whole(const Contour& outer, const Box& outer_box, const Contour& inner, const Box& inner_box) {
-    return within(inner_box, outer_box) && holds(outer.core, inner.core[0]);
+    return holds(outer_box, inner_box) && holds(outer.core, inner.core[0]);
 }
 
 } // namespace
