@@ -5,7 +5,6 @@
 #include "plan/say.h"
 #include "plan/sentences.h"
 
-#include "canvas/hit.h"
 #include "canvas/sheet_canvas.h"
 #include "language/spoken.h"
 #include "sheets/zones.h"

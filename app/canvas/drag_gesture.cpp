@@ -5,8 +5,6 @@
 #include "layout/checks.h"
 #include "shape/boxes.h"
 
-#include "canvas/hit.h"
-
 #include <algorithm>
 
 namespace drawercast::app {

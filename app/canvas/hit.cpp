@@ -57,10 +57,4 @@ shape::Box box_of(const plan::DrawerPlan& drawer, const std::vector<std::string>
     return box;
 }
 
-const layout::PlacedPocket* find_pocket(const plan::DrawerPlan& drawer, const std::string& subject) {
-    for (const auto& pocket : drawer.pockets)
-        if (pocket->subject == subject) return pocket.get();
-    return nullptr;
-}
-
 } // namespace drawercast::app

@@ -23,6 +23,4 @@ std::vector<std::string> pockets_inside(const plan::DrawerPlan& drawer, const sh
 /// The box around some pockets; empty where none of them stands.
 shape::Box box_of(const plan::DrawerPlan& drawer, const std::vector<std::string>& subjects);
 
-const layout::PlacedPocket* find_pocket(const plan::DrawerPlan& drawer, const std::string& subject);
-
 } // namespace drawercast::app

@@ -6,7 +6,6 @@
 #include "job/edit.h"
 
 #include "canvas/canvas_access.h"
-#include "canvas/hit.h"
 #include "canvas/stale_ribbon.h"
 #include "canvas/still_marks.h"
 #include "document/document.h"

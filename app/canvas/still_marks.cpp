@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "canvas/still_marks.h"
 
-#include "canvas/hit.h"
-
 #include <algorithm>
 #include <cmath>
 

@@ -55,8 +55,7 @@ std::optional<Vec> place_of(const layout::Check& check, const plan::DrawerPlan& 
     if (check.frame == layout::CheckFrame::drawer && check.at)
         return check.to ? (*check.at + *check.to) * 0.5 : *check.at;
     for (const auto& subject : check.subjects)
-        for (const auto& pocket : drawer.pockets)
-            if (pocket->subject == subject) return pocket->box.center();
+        if (const auto* pocket = find_pocket(drawer, subject)) return pocket->box.center();
     return std::nullopt;
 }
 

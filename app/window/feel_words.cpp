@@ -4,7 +4,6 @@
 #include "layout/reach.h"
 #include "plan/say.h"
 
-#include "canvas/hit.h"
 #include "language/spoken.h"
 
 #include <QCoreApplication>

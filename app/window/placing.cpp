@@ -20,18 +20,12 @@ struct Piece {
     Box box;
 };
 
-const layout::PlacedPocket* find(const plan::DrawerPlan& drawer, const std::string& subject) {
-    for (const auto& pocket : drawer.pockets)
-        if (pocket->subject == subject) return pocket.get();
-    return nullptr;
-}
-
 /// The chosen pockets that can be moved, in the order chosen.
 std::vector<Piece> free_pieces(const job::Job& job, const plan::DrawerPlan& drawer,
                                const job::Subjects& chosen) {
     std::vector<Piece> pieces;
     for (const auto& subject : job::unlocked(job, chosen))
-        if (const auto* pocket = find(drawer, subject); pocket != nullptr)
+        if (const auto* pocket = find_pocket(drawer, subject); pocket != nullptr)
             pieces.push_back({subject, pocket->box});
     return pieces;
 }
@@ -91,7 +85,7 @@ double to_object(const shape::Pose& pose, Vec at, Vec& in_object) {
 
 job::Job aligned(const job::Job& job, const plan::DrawerPlan& drawer, const job::Subjects& chosen,
                  Line line) {
-    const auto* reference = chosen.empty() ? nullptr : find(drawer, chosen.back());
+    const auto* reference = chosen.empty() ? nullptr : find_pocket(drawer, chosen.back());
     if (reference == nullptr) return job;
     const Axis axis = axis_of(line);
     job::Job result = job;
@@ -154,7 +148,7 @@ Side nearest_side(const Box& box, Vec point) {
 
 job::Job with_finger_notch(const job::Job& job, const plan::DrawerPlan& drawer, const std::string& subject,
                            Side side) {
-    const auto* pocket = find(drawer, subject);
+    const auto* pocket = find_pocket(drawer, subject);
     if (pocket == nullptr || pocket->form->cuts.empty()) return job;
     Box levels; // a second notch stands at the levels' edge, not at the first notch's
     for (std::size_t i = 0; i < pocket->cuts.size(); ++i)

@@ -162,13 +162,11 @@ job::AsBuilt as_cut(const job::Job& job, const DrawerPlan& drawer, const stock::
     built.width_mm = stock.box.width_mm, built.depth_mm = stock.box.depth_mm;
     built.walls_mm = {stock.box.height_mm};
     for (const auto& block : stock.blocks) {
-        const auto pocket =
-            std::find_if(drawer.pockets.begin(), drawer.pockets.end(),
-                         [&](const auto& placed) { return placed->subject == block.subject; });
-        if (pocket == drawer.pockets.end()) continue;
+        const auto* pocket = find_pocket(drawer, block.subject);
+        if (!pocket) continue;
         for (const auto& body : block.bodies) {
             if (body.rest == stock::Rest::butts || body.tube || body.make == stock::Make::shaped) continue;
-            const auto& cut = (*pocket)->form->cuts[static_cast<std::size_t>(body.of)];
+            const auto& cut = pocket->form->cuts[static_cast<std::size_t>(body.of)];
             const stock::Panel exact = stock::panel_of(cut.outline.contour);
             const double wider = (body.panel.length_mm + body.panel.width_mm) / 2 -
                                  (exact.length_mm + exact.width_mm) / 2 * k + 2 * film;

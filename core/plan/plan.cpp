@@ -56,6 +56,12 @@ const DrawerPlan* find_drawer(const Plan& plan, const std::string& id) {
     return at == plan.drawers.end() ? nullptr : &*at;
 }
 
+const layout::PlacedPocket* find_pocket(const DrawerPlan& drawer, const std::string& subject) {
+    const auto at = std::find_if(drawer.pockets.begin(), drawer.pockets.end(),
+                                 [&](const auto& pocket) { return pocket->subject == subject; });
+    return at == drawer.pockets.end() ? nullptr : at->get();
+}
+
 const stock::DrawerStock* find_stock(const StockPlan* stock, const std::string& drawer) {
     if (stock == nullptr) return nullptr;
     const auto at = std::find_if(stock->drawers.begin(), stock->drawers.end(),

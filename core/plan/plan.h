@@ -60,6 +60,8 @@ struct Plan {
 
 /// The answer of the drawer with that id; null where the plan has none.
 const DrawerPlan* find_drawer(const Plan& plan, const std::string& id);
+/// Null where none of that subject stands.
+const layout::PlacedPocket* find_pocket(const DrawerPlan& drawer, const std::string& subject);
 
 /// What the mold of the drawer with that id is made from; null where `stock` is, or has no mold of that
 /// drawer.

@@ -54,12 +54,6 @@ stock::BlockShop block_shop(const job::Job& job, const PlateParts& plate) {
             stock::tubes_of(*job.shop), plate.box_board, job.shop->saw_step_mm, job.mold.film_mm};
 }
 
-const layout::PlacedPocket* pocket_of(const DrawerPlan& drawer, const casting::Block& block) {
-    const auto at = std::find_if(drawer.pockets.begin(), drawer.pockets.end(),
-                                 [&](const auto& placed) { return placed->subject == block.subject; });
-    return at == drawer.pockets.end() ? nullptr : at->get();
-}
-
 stock::DrawerStockIn stock_in(const job::Job& job, const DrawerPlan& drawer,
                               const casting::PatternBoard& board) {
     const PlateParts plate = plate_parts(job, drawer);
@@ -79,7 +73,7 @@ stock::DrawerStockIn stock_in(const job::Job& job, const DrawerPlan& drawer,
               job.shop->saw_step_mm};
     in.shop = block_shop(job, plate);
     for (const auto& block : board.blocks) {
-        const auto* pocket = pocket_of(drawer, block);
+        const auto* pocket = find_pocket(drawer, block.subject);
         if (pocket == nullptr) continue;
         in.blocks.push_back(block_in(job, board, block, *pocket));
         in.blocks.back().drawer = drawer.id;
@@ -131,7 +125,7 @@ stock::SuppliesIn supplies_in(const job::Job& job, const Plan& plan, const Stock
 void hold_by_stock(const job::Job& job, const DrawerPlan& drawer, casting::PatternBoard& board) {
     const auto shop = block_shop(job, plate_parts(job, drawer));
     for (auto& block : board.blocks) {
-        const auto* pocket = pocket_of(drawer, block);
+        const auto* pocket = find_pocket(drawer, block.subject);
         if (pocket == nullptr) continue;
         const auto made = stock::block_by_stock(block_in(job, board, block, *pocket), shop);
         for (const stock::Body& body : made.bodies) {

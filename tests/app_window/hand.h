@@ -5,7 +5,6 @@
 #include "job/edit.h"
 
 #include "app_window/scripted.h"
-#include "canvas/hit.h"
 
 #include <QKeyEvent>
 #include <QMouseEvent>
@@ -144,7 +143,7 @@ inline void press_shortcut(Desktop& desk, const QKeySequence& keys) {
 }
 
 inline const layout::PlacedPocket* pocket(Desktop& desk, const std::string& subject) {
-    return app::find_pocket(desk.window.document().plan().drawers.front(), subject);
+    return plan::find_pocket(desk.window.document().plan().drawers.front(), subject);
 }
 
 } // namespace drawercast::test
