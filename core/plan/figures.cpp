@@ -13,13 +13,6 @@ namespace drawercast::plan {
 
 namespace {
 
-void write_point(JsonText& json, shape::Vec p) {
-    json.begin_array();
-    json.number(p.x);
-    json.number(p.y);
-    json.end_array();
-}
-
 void write_insert(JsonText& json, const InsertFigures& insert) {
     json.key("insert");
     json.begin_object();
@@ -136,7 +129,7 @@ void write_air_pockets(JsonText& json, const air::Answer& answer) {
     const auto& pockets = answer.model->map().pockets;
     for (std::size_t i = 0; i < pockets.size(); ++i) {
         json.begin_object();
-        json.key("at_mm"), write_point(json, pockets[i].at);
+        json.key("at_mm"), json.point(pockets[i].at);
         json.member("expansion", pockets[i].expansion);
         json.key("vented"), json.boolean(answer.vented.shares_ml[i] <= air::vented_ml);
         json.member("air_ml", answer.vented.shares_ml[i]);
@@ -160,7 +153,7 @@ void write_vents(JsonText& json, const air::Answer& answer) {
     json.member("air_ml", answer.vented.air_ml);
     json.key("positions_mm");
     json.begin_array();
-    for (const auto& vent : vents) write_point(json, vent.at);
+    for (const auto& vent : vents) json.point(vent.at);
     json.end_array();
     json.key("diameters_mm");
     json.begin_array();
@@ -181,7 +174,7 @@ void write_pour_map(JsonText& json, const air::AirMap& map) {
         json.begin_object();
         json.member("order", step.order);
         json.member("kind", text_of(step.kind));
-        json.key("at_mm"), write_point(json, step.at);
+        json.key("at_mm"), json.point(step.at);
         json.member("ml", step.ml);
         if (step.channel >= 0) json.member("width_mm", step.width_mm);
         json.key("set"), json.boolean(step.set);
@@ -197,7 +190,7 @@ void write_slow_floors(JsonText& json, const air::Answer& answer) {
         json.begin_object();
         json.member("subject", answer.model->in().floor.subjects[static_cast<std::size_t>(slow.pocket)]);
         json.member("phi", slow.phi);
-        json.key("at_mm"), write_point(json, slow.at);
+        json.key("at_mm"), json.point(slow.at);
         json.end_object();
     }
     json.end_array();
@@ -218,8 +211,8 @@ void write_checks(JsonText& json, const job::Job& job, const std::vector<layout:
         json.member("limit", check.limit);
         json.member("unit", layout::unit_of(check.code));
         if (check.frame != layout::CheckFrame::none) json.member("frame", layout::text_of(check.frame));
-        if (check.at) json.key("at_mm"), write_point(json, *check.at);
-        if (check.to) json.key("to_mm"), write_point(json, *check.to);
+        if (check.at) json.key("at_mm"), json.point(*check.at);
+        if (check.to) json.key("to_mm"), json.point(*check.to);
         if (check.left_as_is) json.key("left_as_is"), json.boolean(true);
         json.member("text", english(sentence(check, job)));
         json.end_object();

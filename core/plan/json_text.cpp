@@ -14,4 +14,18 @@ constexpr int significant_digits =
 
 void JsonText::number(double value) { out_.raw(rounded_text(value, significant_digits)); }
 
+void JsonText::point(shape::Vec p) {
+    begin_array();
+    number(p.x);
+    number(p.y);
+    end_array();
+}
+
+void JsonText::numbers(std::string_view name, const std::vector<double>& values) {
+    key(name);
+    begin_array();
+    for (const double value : values) number(value);
+    end_array();
+}
+
 } // namespace drawercast::plan

@@ -5,6 +5,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace drawercast::plan {
 
@@ -21,10 +22,14 @@ class JsonText {
     void integer(long long value) { out_.raw(std::to_string(value)); }
     void boolean(bool value) { out_.flag(value); }
 
-    /// A whole member at once.
+    void point(shape::Vec p); ///< [x, y]
+
+    // a whole member at once
     void member(std::string_view name, double value) { key(name), number(value); }
     void member(std::string_view name, int value) { key(name), integer(value); }
     void member(std::string_view name, std::string_view value) { key(name), text(value); }
+
+    void numbers(std::string_view name, const std::vector<double>& values);
 
     std::string take() { return out_.take(); } ///< ends with a newline; every level must be closed
 

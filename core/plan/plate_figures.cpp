@@ -8,20 +8,6 @@ namespace drawercast::plan {
 
 namespace {
 
-void write_numbers(JsonText& json, std::string_view key, const std::vector<double>& values) {
-    json.key(key);
-    json.begin_array();
-    for (const double value : values) json.number(value);
-    json.end_array();
-}
-
-void write_point(JsonText& json, shape::Point<shape::InMold> p) {
-    json.begin_array();
-    json.number(p.x_mm);
-    json.number(p.y_mm);
-    json.end_array();
-}
-
 std::string_view word_for(mold::Limit limit) {
     switch (limit) {
     case mold::Limit::bow:
@@ -54,8 +40,8 @@ void write_stiffeners(JsonText& json, const mold::PlateDesign& design) {
     json.begin_array();
     for (const auto& at : design.stiffeners) {
         json.begin_array();
-        write_point(json, at.from);
-        write_point(json, at.to);
+        json.point(at.from.vec());
+        json.point(at.to.vec());
         json.end_array();
     }
     json.end_array();
@@ -70,10 +56,10 @@ void write_closures(JsonText& json, const mold::PlateAnswer& answer) {
     json.member("capacity_n", answer.capacity_n[answer.worst]);
     json.key("closures_mm");
     json.begin_array();
-    for (const auto& closure : design.closures) write_point(json, closure.at);
+    for (const auto& closure : design.closures) json.point(closure.at.vec());
     json.end_array();
-    write_numbers(json, "closure_n", answer.closure_n);
-    write_numbers(json, "closure_capacity_n", answer.capacity_n);
+    json.numbers("closure_n", answer.closure_n);
+    json.numbers("closure_capacity_n", answer.capacity_n);
     json.key("order");
     json.begin_array();
     for (const int index : design.order) json.integer(index + 1);

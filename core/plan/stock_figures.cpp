@@ -8,18 +8,11 @@ namespace drawercast::plan {
 
 namespace {
 
-void write_size(JsonText& json, std::string_view key, std::initializer_list<double> sizes) {
-    json.key(key);
-    json.begin_array();
-    for (const double size : sizes) json.number(size);
-    json.end_array();
-}
-
 void write_box(JsonText& json, const stock::Box& box) {
     json.key("box");
     json.begin_object();
-    write_size(json, "inside_mm", {box.width_mm, box.depth_mm, box.height_mm});
-    write_size(json, "outside_mm", {box.outside_width_mm, box.outside_depth_mm, box.outside_height_mm});
+    json.numbers("inside_mm", {box.width_mm, box.depth_mm, box.height_mm});
+    json.numbers("outside_mm", {box.outside_width_mm, box.outside_depth_mm, box.outside_height_mm});
     json.key("walls_mm");
     json.begin_array();
     for (const auto& wall : box.walls) json.number(wall.length_mm);
@@ -32,7 +25,7 @@ void write_body(JsonText& json, const stock::Body& body) {
     json.begin_object();
     json.member("label", body.label);
     json.member("make", word_of(body.make));
-    write_size(json, "size_mm", {body.panel.length_mm, body.panel.width_mm, body.height_mm});
+    json.numbers("size_mm", {body.panel.length_mm, body.panel.width_mm, body.height_mm});
     json.key("layers");
     json.begin_array();
     for (const auto& layer : body.layers) json.text(layer);
