@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "subcommands/drawing_files.h"
 
+#include "base/ascii.h"
 #include "job/shown_name.h"
 #include "plan/stock_stage.h"
 
@@ -32,9 +33,7 @@ namespace {
 std::string file_part(const std::string& id, std::set<std::string>& used) {
     std::string part = id;
     for (char& c : part)
-        if (!((c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '-' ||
-              c == '_'))
-            c = '_';
+        if (!(is_letter(c) || is_digit(c) || c == '-' || c == '_')) c = '_';
     if (part.empty()) part = "drawer";
     const std::string stem = part;
     for (int n = 2; !used.insert(part).second; ++n) part = stem + "-" + std::to_string(n);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "summary/drawer_page.h"
 
+#include "base/ascii.h"
 #include "base/number.h"
 #include "job/shown_name.h"
 #include "plan/say.h"
@@ -39,8 +40,7 @@ struct HeadOf {
 /// `which`: of the drawers, and whether it goes on.
 void write_header(sheets::Inks& inks, const Box& box, const Summary& summary, const HeadOf& of,
                   const QString& which) {
-    const bool figures = std::any_of(of.drawer.name.begin(), of.drawer.name.end(),
-                                     [](char c) { return c >= '0' && c <= '9'; });
+    const bool figures = std::any_of(of.drawer.name.begin(), of.drawer.name.end(), is_digit);
     // the drafting face's 1 is a bare stroke: names with figures in them are set in the other
     const theme::Lettering face =
         figures ? theme::Lettering{Face::medium, 23} : theme::Lettering{Face::drafting, 27};

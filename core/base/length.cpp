@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/length.h"
 
+#include "base/ascii.h"
 #include "base/number.h"
 #include "base/units.h"
 
@@ -47,8 +48,6 @@ std::string fraction_digits(double inches) {
 
 // ---- reading ----
 
-bool digit(char c) { return c >= '0' && c <= '9'; }
-
 struct UnitWord {
     std::string_view word;
     double mm;
@@ -75,7 +74,7 @@ std::optional<double> take_unit(std::string_view& text) {
         if (text.size() <= unit.word.size() || text.substr(text.size() - unit.word.size()) != unit.word)
             continue;
         const auto before = trimmed(text.substr(0, text.size() - unit.word.size()));
-        if (before.empty() || !(digit(before.back()) || before.back() == '.' || before.back() == ','))
+        if (before.empty() || !(is_digit(before.back()) || before.back() == '.' || before.back() == ','))
             continue;
         text = before;
         return unit.mm;
@@ -93,7 +92,7 @@ std::string plainly(std::string_view typed) {
         const char c = typed.front();
         for (const auto blank : {no_break_space, narrow_no_break_space})
             if (typed.substr(0, blank.size()) == blank) taken = blank.size();
-        text += taken > 1 ? ' ' : c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+        text += taken > 1 ? ' ' : small_letter(c);
         typed.remove_prefix(taken);
     }
     return text;

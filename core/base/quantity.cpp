@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/quantity.h"
 
+#include "base/ascii.h"
 #include "base/units.h"
 
 #include <array>
@@ -29,12 +30,11 @@ constexpr std::array altitude{Unit{"m"}, Unit{"ft", units::mm_per_foot / 1000}};
 /// Capital letters of ASCII only: the words have no others.
 std::string lower(std::string_view text) {
     std::string low(text);
-    for (char& c : low)
-        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+    for (char& c : low) c = small_letter(c);
     return low;
 }
 
-bool ends_number(char c) { return (c >= '0' && c <= '9') || c == '.' || c == ','; }
+bool ends_number(char c) { return is_digit(c) || c == '.' || c == ','; }
 
 } // namespace
 

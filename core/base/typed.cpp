@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/typed.h"
 
+#include "base/ascii.h"
 #include "base/number.h"
 
 #include <cstdint>
@@ -12,8 +13,6 @@ namespace drawercast {
 namespace {
 
 constexpr std::size_t most_characters = 64;
-
-bool digit(char c) { return c >= '0' && c <= '9'; }
 
 /// Takes a sign off the front; whether it was a minus.
 bool take_minus(std::string_view& text) {
@@ -42,7 +41,7 @@ std::optional<double> decimal(std::string_view text, DecimalMark mark, Fault& fa
         if (at == 0) plain.insert(0, "0");
     }
     for (const char c : plain)
-        if (!digit(c) && c != '.' && c != ',') fault = Fault::not_number;
+        if (!is_digit(c) && c != '.' && c != ',') fault = Fault::not_number;
     if (fault != Fault::none) return std::nullopt;
     const auto value = parse_number(plain);
     if (!value) fault = Fault::not_number;
@@ -53,7 +52,7 @@ std::optional<std::int64_t> small_whole(std::string_view text) {
     if (text.empty() || text.size() > 6) return std::nullopt;
     std::int64_t value = 0;
     for (const char c : text) {
-        if (!digit(c)) return std::nullopt;
+        if (!is_digit(c)) return std::nullopt;
         value = value * 10 + (c - '0');
     }
     return value;
@@ -79,9 +78,8 @@ std::optional<double> mixed_fraction(std::string_view text) {
 } // namespace
 
 std::string_view trimmed(std::string_view text) {
-    const auto blank = [](char c) { return c == ' ' || c == '\t' || c == '\n' || c == '\r'; };
-    while (!text.empty() && blank(text.front())) text.remove_prefix(1);
-    while (!text.empty() && blank(text.back())) text.remove_suffix(1);
+    while (!text.empty() && is_blank(text.front())) text.remove_prefix(1);
+    while (!text.empty() && is_blank(text.back())) text.remove_suffix(1);
     return text;
 }
 

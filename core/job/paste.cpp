@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/paste.h"
 
+#include "base/ascii.h"
 #include "base/number.h"
 #include "base/quantity.h"
 #include "job/write.h"
@@ -39,14 +40,12 @@ std::string plain(std::string_view cell) {
                                                                      {"\xE2\x80\xAF", " "}}};
     std::string text(cell.substr(0, 200));
     for (const auto& [what, by] : pairs) text = replaced(std::move(text), what, by);
-    for (char& c : text)
-        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+    for (char& c : text) c = small_letter(c);
     return std::string(trimmed(text));
 }
 
 bool bare(std::string_view cell) {
-    return !cell.empty() &&
-           ((cell.back() >= '0' && cell.back() <= '9') || cell.back() == '.' || cell.back() == ',');
+    return !cell.empty() && (is_digit(cell.back()) || cell.back() == '.' || cell.back() == ',');
 }
 
 /// The cell with its column's unit where it says none itself.

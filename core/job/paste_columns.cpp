@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/paste_columns.h"
 
+#include "base/ascii.h"
+
 #include <algorithm>
 #include <array>
 #include <optional>
@@ -266,7 +268,7 @@ struct Marks {
     bool point = false;
 };
 void look_for_marks(Marks& marks, std::string_view cell) {
-    const auto digit = [&](std::size_t i) { return i < cell.size() && cell[i] >= '0' && cell[i] <= '9'; };
+    const auto digit = [&](std::size_t i) { return i < cell.size() && is_digit(cell[i]); };
     for (std::size_t i = 1; i < cell.size(); ++i) {
         if ((cell[i] != ',' && cell[i] != '.') || !digit(i - 1) || !digit(i + 1)) continue;
         std::size_t behind = 1;
@@ -286,7 +288,7 @@ bool is_figure(std::string_view cell) {
     cell = trimmed(cell);
     while (!cell.empty() && (cell.front() == '-' || cell.front() == '+' || cell.front() == '.'))
         cell.remove_prefix(1);
-    return !cell.empty() && cell.front() >= '0' && cell.front() <= '9';
+    return !cell.empty() && is_digit(cell.front());
 }
 
 PasteMeaning guess_meaning(const PasteTable& table) { return guess_meaning(table, looks_like_header(table)); }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/svg_markup.h"
 
+#include "base/ascii.h"
 #include "base/number.h"
 #include "base/text_spot.h"
 
@@ -13,11 +14,9 @@ namespace {
 constexpr std::size_t deepest = 100;
 constexpr std::size_t most_attributes = 200;
 
-bool blank(char c) { return c == ' ' || c == '\t' || c == '\n' || c == '\r'; }
-
 bool name_letter(char c) {
-    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == '_' ||
-           c == '-' || c == '.' || c == ':' || static_cast<unsigned char>(c) >= 0x80;
+    return is_letter(c) || is_digit(c) || c == '_' || c == '-' || c == '.' || c == ':' ||
+           static_cast<unsigned char>(c) >= 0x80;
 }
 
 std::string local(std::string_view name) {
@@ -48,7 +47,7 @@ Problem SvgMarkup::problem(const Phrase& what, const Phrase& fix) const {
 }
 
 void SvgMarkup::skip_blanks() {
-    while (at_ < text_.size() && blank(text_[at_])) ++at_;
+    while (at_ < text_.size() && is_blank(text_[at_])) ++at_;
 }
 
 std::string SvgMarkup::name() {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/svg_path.h"
 
+#include "base/ascii.h"
+
 #include <array>
 #include <cctype>
 #include <string>
@@ -34,8 +36,7 @@ std::size_t numbers_of(char command) {
 
 /// A flag of an arc may stand without a blank before the next number: "0 01.5".
 std::optional<double> flag(std::string_view d, std::size_t& at) {
-    while (at < d.size() && (d[at] == ' ' || d[at] == ',' || d[at] == '\n' || d[at] == '\t' || d[at] == '\r'))
-        ++at;
+    while (at < d.size() && (is_blank(d[at]) || d[at] == ',')) ++at;
     if (at >= d.size() || (d[at] != '0' && d[at] != '1')) return std::nullopt;
     return d[at++] - '0';
 }
@@ -115,7 +116,7 @@ Expected<void> svg_path(std::string_view d, SvgPen& pen) {
     char command = 0;
     bool begun = false;
     const auto skip = [&] {
-        while (at < d.size() && (d[at] == ' ' || d[at] == '\n' || d[at] == '\t' || d[at] == '\r')) ++at;
+        while (at < d.size() && is_blank(d[at])) ++at;
     };
     for (skip(); at < d.size(); skip()) {
         const char c = d[at];

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/svg_transform.h"
 
+#include "base/ascii.h"
 #include "base/number.h"
 
 #include <array>
@@ -12,11 +13,8 @@ namespace drawercast::job {
 
 namespace {
 
-bool digit(char c) { return c >= '0' && c <= '9'; }
-bool blank(char c) { return c == ' ' || c == '\t' || c == '\n' || c == '\r'; }
-
 void skip_blanks(std::string_view text, std::size_t& at) {
-    while (at < text.size() && blank(text[at])) ++at;
+    while (at < text.size() && is_blank(text[at])) ++at;
 }
 
 void skip_between(std::string_view text, std::size_t& at) {
@@ -73,7 +71,7 @@ std::optional<double> svg_number(std::string_view text, std::size_t& at) {
     if (end < text.size() && text[end] == '.') plain += '0';
     bool any = false;
     const auto take_digits = [&] {
-        while (end < text.size() && digit(text[end])) {
+        while (end < text.size() && is_digit(text[end])) {
             plain += text[end++];
             any = true;
         }
@@ -91,9 +89,9 @@ std::optional<double> svg_number(std::string_view text, std::size_t& at) {
         std::size_t power = end + 1;
         std::string exponent = "e";
         if (power < text.size() && (text[power] == '+' || text[power] == '-')) exponent += text[power++];
-        if (power < text.size() && digit(text[power])) { // else it is a unit: "2em"
+        if (power < text.size() && is_digit(text[power])) { // else it is a unit: "2em"
             if (exponent == "e+") exponent = "e";
-            while (power < text.size() && digit(text[power])) exponent += text[power++];
+            while (power < text.size() && is_digit(text[power])) exponent += text[power++];
             plain += exponent;
             end = power;
         }
@@ -112,7 +110,7 @@ std::optional<SvgMap> svg_transform(std::string_view text) {
         const auto bracket = text.find('(', at);
         if (bracket == std::string_view::npos) return std::nullopt;
         auto name = text.substr(at, bracket - at);
-        while (!name.empty() && blank(name.back())) name.remove_suffix(1);
+        while (!name.empty() && is_blank(name.back())) name.remove_suffix(1);
         at = bracket + 1;
         std::array<double, 6> values{};
         std::size_t count = 0;
@@ -136,7 +134,7 @@ std::optional<double> svg_length_mm(std::string_view text) {
     const auto value = svg_number(text, at);
     if (!value) return std::nullopt;
     auto unit = text.substr(at);
-    while (!unit.empty() && blank(unit.back())) unit.remove_suffix(1);
+    while (!unit.empty() && is_blank(unit.back())) unit.remove_suffix(1);
     constexpr double inch = 25.4;
     if (unit.empty() || unit == "px") return *value * inch / 96;
     if (unit == "mm") return *value;
