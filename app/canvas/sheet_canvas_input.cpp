@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How mouse, wheel and keys reach the view and the tools.
 #include "canvas/sheet_canvas.h"
+#include "forms/arrow_keys.h"
 #include "panes/objects_model.h"
 
 #include <QApplication>
@@ -31,21 +32,6 @@ bool by_fingers(const QWheelEvent& event) {
 
 CanvasTool::Keys keys_of(Qt::KeyboardModifiers modifiers) {
     return {modifiers.testFlag(Qt::ShiftModifier), modifiers.testFlag(Qt::ControlModifier)};
-}
-
-std::optional<shape::Vec> way_of(int key) {
-    switch (key) {
-    case Qt::Key_Left:
-        return shape::Vec{-1, 0};
-    case Qt::Key_Right:
-        return shape::Vec{1, 0};
-    case Qt::Key_Up:
-        return shape::Vec{0, 1};
-    case Qt::Key_Down:
-        return shape::Vec{0, -1};
-    default:
-        return std::nullopt;
-    }
 }
 
 } // namespace

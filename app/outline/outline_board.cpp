@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "outline/outline_board.h"
 
+#include "forms/arrow_keys.h"
 #include "theme/theme_of.h"
 
 #include <QKeyEvent>
@@ -192,14 +193,10 @@ void OutlineBoard::keyPressEvent(QKeyEvent* event) {
     if (key == Qt::Key_PageDown) return choose((chosen_ + 1) % n);
     if (key == Qt::Key_PageUp) return choose((chosen_ + n - (chosen_ < 0 ? 0 : 1)) % n);
     const double far_mm = event->modifiers().testFlag(Qt::ShiftModifier) ? 0.1 : 1;
-    shape::Vec by;
-    if (key == Qt::Key_Left) by = {-far_mm, 0};
-    if (key == Qt::Key_Right) by = {far_mm, 0};
-    if (key == Qt::Key_Up) by = {0, far_mm};
-    if (key == Qt::Key_Down) by = {0, -far_mm};
-    if (chosen_ < 0 || by == shape::Vec{}) return QWidget::keyPressEvent(event);
+    const auto way = way_of(key);
+    if (chosen_ < 0 || !way) return QWidget::keyPressEvent(event);
     const auto corner = static_cast<std::size_t>(chosen_);
-    commit(outline::with_corner_at(polygon_, corner, polygon_.corners[corner].at + by));
+    commit(outline::with_corner_at(polygon_, corner, polygon_.corners[corner].at + *way * far_mm));
     emit choice_changed();
 }
 

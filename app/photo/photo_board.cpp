@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "photo/photo_board.h"
 
+#include "forms/arrow_keys.h"
 #include "outline/outline_acts.h"
 
 #include <QDragEnterEvent>
@@ -287,13 +288,9 @@ void Board::keyPressEvent(QKeyEvent* event) {
     if (key == Qt::Key_Delete || key == Qt::Key_Backspace)
         return commit(outline::without_corner(*polygon, corner));
     const double step = event->modifiers().testFlag(Qt::ShiftModifier) ? small_nudge_mm : nudge_mm;
-    shape::Vec by;
-    if (key == Qt::Key_Left) by = {-step, 0};
-    if (key == Qt::Key_Right) by = {step, 0};
-    if (key == Qt::Key_Up) by = {0, step};
-    if (key == Qt::Key_Down) by = {0, -step};
-    if (by == shape::Vec{}) return QWidget::keyPressEvent(event);
-    commit(point_at(*polygon, polygon->corners[corner].at + by));
+    const auto way = way_of(key);
+    if (!way) return QWidget::keyPressEvent(event);
+    commit(point_at(*polygon, polygon->corners[corner].at + *way * step));
 }
 
 void Board::focusOutEvent(QFocusEvent* event) {
