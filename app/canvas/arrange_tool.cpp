@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "canvas/arrange_tool.h"
 
+#include "base/contains.h"
 #include "job/edit.h"
 #include "plan/sentences.h"
 
@@ -127,7 +128,7 @@ MenuOf ArrangeTool::menu_at(QPointF px) {
     const std::string subject = select_.hovered(px);
     if (subject.empty()) return MenuOf::sheet;
     const auto& chosen = port_.chosen();
-    if (std::find(chosen.begin(), chosen.end(), subject) == chosen.end()) port_.choose({subject});
+    if (!contains(chosen, subject)) port_.choose({subject});
     return MenuOf::pocket;
 }
 

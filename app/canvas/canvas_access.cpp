@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "canvas/canvas_access.h"
 
+#include "base/contains.h"
 #include "job/edit.h"
 #include "plan/say.h"
 #include "plan/sentences.h"
@@ -15,7 +16,6 @@
 #include <QPointer>
 #include <QWindow>
 
-#include <algorithm>
 #include <map>
 
 namespace drawercast::app {
@@ -57,7 +57,7 @@ class PocketAccess final : public QAccessibleInterface {
         if (state.invalid) return state;
         const auto& chosen = canvas_->chosen();
         state.selectable = state.multiSelectable = state.focusable = true;
-        state.selected = std::find(chosen.begin(), chosen.end(), subject_) != chosen.end();
+        state.selected = contains(chosen, subject_);
         state.focused = canvas_->hasFocus() && !chosen.empty() && chosen.back() == subject_;
         const auto found = job::find_pocket(canvas_->job(), subject_);
         state.readOnly = found.pocket != nullptr && found.pocket->locked;

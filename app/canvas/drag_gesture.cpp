@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "canvas/drag_gesture.h"
 
+#include "base/contains.h"
 #include "job/edit.h"
 #include "layout/checks.h"
 #include "shape/boxes.h"
@@ -23,9 +24,7 @@ DragGesture::DragGesture(Start start, const plan::DrawerPlan& plan, const layout
             still_.moving.add(pocket->box);
             depth = std::max(depth, greatest_depth(*pocket));
         }
-    const auto moves = [&](const std::string& subject) {
-        return std::find(start_.subjects.begin(), start_.subjects.end(), subject) != start_.subjects.end();
-    };
+    const auto moves = [&](const std::string& subject) { return contains(start_.subjects, subject); };
     for (const auto& pocket : plan.pockets)
         if (!moves(pocket->subject))
             still_.neighbors.push_back(

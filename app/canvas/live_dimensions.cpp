@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "canvas/live_dimensions.h"
 
+#include "base/contains.h"
 #include "shape/gap.h"
 
 #include "canvas/hit.h"
@@ -14,10 +15,6 @@ namespace {
 
 using shape::Box;
 using shape::Vec;
-
-bool holds(const std::vector<std::string>& subjects, const std::string& subject) {
-    return std::find(subjects.begin(), subjects.end(), subject) != subjects.end();
-}
 
 Box around(Vec a, Vec b) {
     Box box;
@@ -68,8 +65,8 @@ void add_edges(std::vector<LiveDimension>& out, const Box& box, const Box& inser
 /// A check drawn on the sheet says its distance itself.
 bool has_check(const plan::DrawerPlan& plan, const std::string& a, const std::string& b) {
     return std::any_of(plan.checks.begin(), plan.checks.end(), [&](const layout::Check& check) {
-        return check.at && check.to && check.severity != layout::Severity::note && holds(check.subjects, a) &&
-               holds(check.subjects, b);
+        return check.at && check.to && check.severity != layout::Severity::note &&
+               contains(check.subjects, a) && contains(check.subjects, b);
     });
 }
 
@@ -81,7 +78,7 @@ void add_neighbor(std::vector<LiveDimension>& out, const plan::DrawerPlan& plan,
         const auto* pocket = find_pocket(plan, subject);
         if (pocket == nullptr) continue;
         for (const auto& one : plan.pockets) {
-            if (!shape::near(pocket->box, one->box, nearest.mm) || holds(moving, one->subject)) continue;
+            if (!shape::near(pocket->box, one->box, nearest.mm) || contains(moving, one->subject)) continue;
             for (std::size_t i = 0; i < pocket->cuts.size(); ++i)
                 for (std::size_t k = 0; k < one->cuts.size(); ++k) {
                     const auto gap =
@@ -107,7 +104,7 @@ std::vector<LiveDimension> live_dimensions(const plan::DrawerPlan& plan,
     if (box.empty()) return out;
     std::vector<Box> others;
     for (const auto& pocket : plan.pockets)
-        if (!holds(moving, pocket->subject)) others.push_back(pocket->box);
+        if (!contains(moving, pocket->subject)) others.push_back(pocket->box);
     if (plan.insert) add_edges(out, box, plan.insert->box, others);
     add_neighbor(out, plan, moving);
     return out;

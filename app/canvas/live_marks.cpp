@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "canvas/live_marks.h"
 
+#include "base/contains.h"
 #include "plan/say.h"
 
 #include "canvas/blue_pencil.h"
@@ -11,7 +12,6 @@
 
 #include <QCoreApplication>
 
-#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -24,10 +24,6 @@ using shape::Vec;
 
 constexpr double corner_px = 9;
 constexpr double outside_px = 4.5;
-
-bool holds(const std::vector<std::string>& subjects, const std::string& subject) {
-    return std::find(subjects.begin(), subjects.end(), subject) != subjects.end();
-}
 
 Vec vec(QPointF p) { return {p.x(), p.y()}; }
 
@@ -176,7 +172,7 @@ void note(BluePencil& pencil, WordRoom& room, const LiveScene& scene) {
 sheets::Inks live_ink(const LiveScene& scene) {
     BluePencil pencil(scene.frame.theme);
     WordRoom room(scene.frame.taken, {{0, 0}, {scene.frame.size.width(), scene.frame.size.height()}});
-    if (!scene.hovered.empty() && !holds(scene.chosen, scene.hovered))
+    if (!scene.hovered.empty() && !contains(scene.chosen, scene.hovered))
         if (const auto* pocket = find_pocket(scene.plan, scene.hovered))
             pencil.line(sheet_view(scene.frame.view)(outline_of(*pocket)), 1.0);
     if (scene.frame.plate) pencil.line(sheets::path_of(scene.frame.plate->grown(2.5)), 1.8);

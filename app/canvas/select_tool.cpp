@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "canvas/select_tool.h"
 
+#include "base/contains.h"
 #include "job/edit.h"
 #include "layout/checks.h"
 #include "plan/say.h"
@@ -155,7 +156,7 @@ void SelectTool::step(Band& band, QPointF px, Keys) {
     auto chosen = band.kept;
     if (const auto* plan = port_.drawer_plan())
         for (auto& subject : pockets_inside(*plan, box))
-            if (std::find(chosen.begin(), chosen.end(), subject) == chosen.end()) chosen.push_back(subject);
+            if (!contains(chosen, subject)) chosen.push_back(subject);
     port_.choose(chosen);
 }
 

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the canvas draws, layer by layer.
+#include "base/contains.h"
+
 #include "canvas/sheet_canvas.h"
 #include "canvas/stale_ribbon.h"
 #include "canvas/still_marks.h"
@@ -12,7 +14,6 @@
 #include <QPaintEvent>
 #include <QPainter>
 
-#include <algorithm>
 #include <iterator>
 #include <utility>
 
@@ -33,7 +34,7 @@ SheetContents::Look SheetCanvas::sheet_look() const {
 }
 
 bool SheetCanvas::moves(const std::string& subject) const {
-    return !subject.empty() && std::find(moving_.begin(), moving_.end(), subject) != moving_.end();
+    return !subject.empty() && contains(moving_, subject);
 }
 
 QStringList SheetCanvas::missing() const {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "photo/brushed.h"
 
+#include "base/contains.h"
 #include "base/number.h"
 #include "shape/region.h"
 
@@ -137,7 +138,7 @@ std::vector<Outline> added(const std::vector<Outline>& outlines, const Region& s
     sort_largest_first(whole->patches);
     std::vector<Outline> out;
     for (std::size_t i = 0; i < outlines.size(); ++i) {
-        const bool joined = std::find(bridged.begin(), bridged.end(), i) != bridged.end();
+        const bool joined = contains(bridged, i);
         if (joined && i != largest) continue;
         out.push_back(outlines[i]);
         if (!joined) continue;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sheets/drawer_plan.h"
 
+#include "base/contains.h"
 #include "plan/say.h"
 #include "plan/sentences.h"
 #include "shape/region.h"
@@ -188,7 +189,7 @@ std::vector<Mark> marks_of(const plan::DrawerPlan& plan, const std::vector<std::
     Plan sheet;
     Pen pen(sheet);
     for (const auto& pocket : plan.pockets)
-        if (std::find(subjects.begin(), subjects.end(), pocket->subject) != subjects.end()) add(pen, *pocket);
+        if (contains(subjects, pocket->subject)) add(pen, *pocket);
     return std::move(sheet.marks);
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/choose_dialog.h"
 
+#include "base/contains.h"
 #include "plan/sentences.h"
 
 #include "forms/small_screen.h"
@@ -59,7 +60,7 @@ ChooseDialog::ChooseDialog(const std::vector<ListedPocket>& pockets, const job::
     for (const auto& pocket : pockets) {
         auto* item = new QListWidgetItem(pocket.words, list_);
         item->setData(subject_role, QString::fromStdString(pocket.subject));
-        item->setSelected(std::find(chosen.begin(), chosen.end(), pocket.subject) != chosen.end());
+        item->setSelected(contains(chosen, pocket.subject));
     }
     auto* hint = new QLabel(tr("Ctrl or Shift with a click chooses several."), this);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/print_dialog.h"
 
+#include "base/contains.h"
 #include "plan/say.h"
 
 #include "forms/either_mark.h"
@@ -275,9 +276,7 @@ void PrintDialog::renew_list() {
     const std::size_t before_count = pages_.size();
     pages_ = order_pages(now, job_, plan_, printing_);
     const bool same_pages = pages_.size() == before_count; // another printer's: what was left out stays so
-    const auto left_out = [&](std::size_t i) {
-        return same_pages && std::find(before_pages.begin(), before_pages.end(), i) == before_pages.end();
-    };
+    const auto left_out = [&](std::size_t i) { return same_pages && !contains(before_pages, i); };
     const int current = list_->currentRow();
     list_->clear();
     const auto& theme = theme::theme_of(this);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/vent_acts.h"
 
+#include "base/contains.h"
 #include "job/edit.h"
 #include "job/edit_vents.h"
 #include "plan/say.h"
@@ -128,7 +129,7 @@ void VentActs::offer_drills() {
     const auto& job = desk_.document.job();
     const double now = canvas_.air()->vented.vents[*chosen].diameter_mm;
     std::vector<double> sizes = job.shop->drills_mm;
-    if (std::find(sizes.begin(), sizes.end(), now) == sizes.end()) sizes.push_back(now);
+    if (!contains(sizes, now)) sizes.push_back(now);
     std::sort(sizes.begin(), sizes.end());
     for (const double mm : sizes) {
         if (mm > most_drill_mm) continue;

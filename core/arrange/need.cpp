@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "arrange/need.h"
 
+#include "base/contains.h"
 #include "job/edit.h"
 #include "layout/insert.h"
 #include "layout/minimums.h"
@@ -42,7 +43,7 @@ Areas areas_of(const job::Job& job, const job::Object& object, double insert_mm)
 int count_in(const job::Job& job, const job::Object& object, const std::vector<std::string>& drawers) {
     int count = object.count;
     for (const auto& drawer : job.drawers) {
-        if (std::find(drawers.begin(), drawers.end(), drawer->id) != drawers.end()) continue;
+        if (contains(drawers, drawer->id)) continue;
         for (const auto& pocket : drawer->pockets) count -= pocket.object == object.id ? 1 : 0;
     }
     return std::max(count, 0);

@@ -4,6 +4,7 @@
 #include "arrange/retry.h"
 #include "arrange/shorten.h"
 #include "arrange/skyline.h"
+#include "base/contains.h"
 
 #include <algorithm>
 #include <compare>
@@ -187,8 +188,7 @@ class Parting {
     }
 
     Parted result() {
-        const bool may_move =
-            std::find(crowd_.fixed.begin(), crowd_.fixed.end(), false) != crowd_.fixed.end();
+        const bool may_move = contains(crowd_.fixed, false);
         while (in_count(left_out_) > old_ || may_move) {
             search_.forget_weights();
             const bool parted = search_.part(2, 80, [&] { return over(); });

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/excerpt.h"
 
+#include "base/contains.h"
 #include "job/free_ids.h"
 #include "job/pocket_numbers.h"
 
@@ -13,10 +14,6 @@
 namespace drawercast::job {
 
 namespace {
-
-bool holds(const Subjects& subjects, const std::string& subject) {
-    return std::find(subjects.begin(), subjects.end(), subject) != subjects.end();
-}
 
 /// The same thing to a maker: all but the id and how many there are.
 bool same_thing(Object a, const Object& b) {
@@ -66,7 +63,7 @@ Job excerpt(const Job& job, const Subjects& pockets, const std::vector<std::stri
     std::optional<Drawer> frame;
     for (const auto& drawer : job.drawers)
         for (const auto& pocket : drawer->pockets) {
-            if (!holds(pockets, subject_of(pocket))) continue;
+            if (!contains(pockets, subject_of(pocket))) continue;
             if (!frame) frame = frame_of(*drawer);
             frame->pockets.push_back(pocket);
             ++counts[pocket.object];
@@ -74,7 +71,7 @@ Job excerpt(const Job& job, const Subjects& pockets, const std::vector<std::stri
     if (frame) part.drawers.emplace_back(std::move(*frame));
     for (const auto& object : job.objects) {
         const auto count = counts.find(object->id);
-        if (count == counts.end() && !holds(objects, object->id)) continue;
+        if (count == counts.end() && !contains(objects, object->id)) continue;
         Object copy = *object;
         if (count != counts.end()) copy.count = count->second;
         part.objects.emplace_back(copy);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/fields.h"
 
+#include "base/contains.h"
 #include "base/number.h"
 #include "job/ranges.h"
 
@@ -208,8 +209,7 @@ void Fields::maybe_text(std::string_view key, std::optional<std::string>& value,
 Unknowns Fields::rest() const {
     Unknowns rest;
     object_.each_member([&](std::string_view key, JsonValue value) {
-        if (std::find(asked_.begin(), asked_.end(), key) == asked_.end())
-            rest.push_back({std::string(key), std::string(value.raw())});
+        if (!contains(asked_, key)) rest.push_back({std::string(key), std::string(value.raw())});
     });
     return rest;
 }

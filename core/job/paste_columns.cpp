@@ -2,6 +2,7 @@
 #include "job/paste_columns.h"
 
 #include "base/ascii.h"
+#include "base/contains.h"
 
 #include <algorithm>
 #include <array>
@@ -143,17 +144,12 @@ struct Heading {
     std::string unit;
 };
 
-template <class Items, class Item>
-bool among(const Items& items, const Item& item) {
-    return std::find(items.begin(), items.end(), item) != items.end();
-}
-
 /// The unit is the last word that is one, so that "length in mm" is in mm; "m" alone, heading a column, is
 /// the mass. "Depth of the pocket" is the pocket's, whatever stands first.
 Heading heading_of(std::string_view cell) {
     Heading heading;
     for (const std::string& word : words_of(cell)) {
-        if (heading.word && (among(length_units, word) || among(mass_units, word))) {
+        if (heading.word && (contains(length_units, word) || contains(mass_units, word))) {
             heading.unit = word;
             continue;
         }
@@ -164,7 +160,7 @@ Heading heading_of(std::string_view cell) {
             heading.word = known->word;
     }
     const bool is_mass = heading.word == Word::mass;
-    if (!(is_mass ? among(mass_units, heading.unit) : among(length_units, heading.unit)))
+    if (!(is_mass ? contains(mass_units, heading.unit) : contains(length_units, heading.unit)))
         heading.unit.clear();
     if (heading.unit == "inch" || heading.unit == "inches") heading.unit = "in";
     if (heading.unit == "gram" || heading.unit == "grams") heading.unit = "g";
@@ -253,7 +249,7 @@ void take_by_words(PasteMeaning& meaning, const std::vector<Heading>& headings) 
     for (std::size_t i = 0; i < headings.size() && i < meaning.fields.size(); ++i) {
         if (!headings[i].word) continue;
         const PasteColumn column = column_of(*headings[i].word, headings);
-        if (column == PasteColumn::note || among(taken, column)) continue;
+        if (column == PasteColumn::note || contains(taken, column)) continue;
         taken.push_back(column);
         meaning.fields[i] = {column, headings[i].unit};
     }

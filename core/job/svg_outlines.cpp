@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/svg_outlines.h"
 
+#include "base/contains.h"
 #include "base/number.h"
 #include "base/text_spot.h"
 #include "job/svg_markup.h"
@@ -20,7 +21,7 @@ constexpr std::size_t most_outlines = 300;
 Phrase plain() { return phrase("Save it as an SVG with nothing in it but outlines"); }
 
 bool among(std::string_view name, std::initializer_list<std::string_view> names) {
-    return std::find(names.begin(), names.end(), name) != names.end();
+    return contains(names, name);
 }
 
 /// The map from the drawing's units to mm with y up, by the root's width, height and viewBox.
@@ -186,9 +187,7 @@ class Reader {
         return draw(tag, map);
     }
 
-    bool among_left_out(const std::string& name) const {
-        return std::find(left_out_.begin(), left_out_.end(), name) != left_out_.end();
-    }
+    bool among_left_out(const std::string& name) const { return contains(left_out_, name); }
 
     std::optional<Problem> draw(const SvgTag& tag, const SvgMap& map) {
         SvgPen pen(map);

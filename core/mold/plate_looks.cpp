@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mold/plate_looks.h"
 
+#include "base/contains.h"
 #include "mold/screws.h"
 
 #include <algorithm>
@@ -25,8 +26,7 @@ bool same_trial(const PlateDesign& a, const PlateDesign& b) {
 }
 
 bool among(const std::vector<double>& some, const std::vector<double>& all) {
-    return std::all_of(some.begin(), some.end(),
-                       [&](double one) { return std::find(all.begin(), all.end(), one) != all.end(); });
+    return std::all_of(some.begin(), some.end(), [&](double one) { return contains(all, one); });
 }
 
 /// Where the stiffeners of a design stand, along y or along x.

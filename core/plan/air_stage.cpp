@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/air_stage.h"
 
+#include "base/contains.h"
 #include "casting/pressure.h"
 #include "casting/profile.h"
 #include "casting/times.h"
 #include "plan/foam_in_mold.h"
 #include "plan/pour_steps.h"
 
-#include <algorithm>
 #include <cstddef>
 #include <utility>
 
@@ -126,7 +126,7 @@ bool add_unvented(const air::Answer& air, std::vector<shape::Vec>& places) {
     const std::size_t before = places.size();
     const auto& pockets = air.model->map().pockets;
     for (std::size_t i = 0; i < pockets.size(); ++i) {
-        const bool known = std::find(places.begin(), places.end(), pockets[i].at) != places.end();
+        const bool known = contains(places, pockets[i].at);
         if (air.vented.shares_ml[i] > air::vented_ml && !known) places.push_back(pockets[i].at);
     }
     return places.size() > before;

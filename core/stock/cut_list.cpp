@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "stock/cut_list.h"
 
+#include "base/contains.h"
 #include "base/demand.h"
 #include "stock/lengths.h"
 #include "stock/sheets.h"
@@ -17,7 +18,7 @@ template <class Parts, class Name>
 std::vector<std::string> names_in(const Parts& parts, Name name) {
     std::vector<std::string> names;
     for (const auto& part : parts)
-        if (std::find(names.begin(), names.end(), name(part)) == names.end()) names.push_back(name(part));
+        if (!contains(names, name(part))) names.push_back(name(part));
     return names;
 }
 
