@@ -1,6 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "plan/say.h"
-
 #include "language/goods.h"
 #include "language/spoken.h"
 #include "sheets/aligned_length.h"
@@ -9,6 +7,7 @@
 #include "sheets/edge_words.h"
 #include "sheets/filler_marks.h"
 #include "sheets/fixing_marks.h"
+#include "sheets/overall_size.h"
 #include "sheets/part_words.h"
 #include "sheets/plate_marks.h"
 
@@ -88,17 +87,12 @@ Sheet<InMold> base_drilling(const job::Job& job, const plan::DrawerPlan& plan,
     const Box base = board.box.grown(stock::wall_thickness_mm(stock.box));
     sheet.area = base.grown(edge_room_mm);
     Pen pen(sheet);
-    const auto say = [&](double mm) { return plan::say_length_bare(mm, job.display_units); };
-    const double out = template_dimension_px;
     pen.turn_to(Layer::ground);
     pen.put(PathMark{path_of(base), LineRole::trace, std::nullopt});
     pen.put(PathMark{path_of(board.box), LineRole::trace, std::nullopt});
     if (!board.fillers.region.empty()) pen.edge(board.fillers, LineRole::trace);
     add_edge_words(pen, base, EdgeWords::mold);
-    pen.put(DimensionMark{
-        base.min, {base.max.x, base.min.y}, {{}, {0, -out}}, say(base.width()), template_figure_at});
-    pen.put(DimensionMark{
-        base.min, {base.min.x, base.max.y}, {{}, {-out, 0}}, say(base.height()), template_figure_at});
+    add_overall_size(pen, base, job.display_units);
     if (plan.base) add_bearers(pen, plan.base->answer.design);
     add_blocks(pen, board);
     pen.turn_to(Layer::still);

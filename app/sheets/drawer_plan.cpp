@@ -12,6 +12,7 @@
 #include "sheets/edge_words.h"
 #include "sheets/magnitude_ladder.h"
 #include "sheets/object_keys.h"
+#include "sheets/overall_size.h"
 #include "sheets/pocket_labels.h"
 #include "sheets/zones.h"
 
@@ -71,15 +72,6 @@ void add_zones(Pen& pen, const Box& drawer, double zone_mm) {
             if (i > 0) tick({x - out, from}, {x + out, from});
         }
     }
-}
-
-void add_dimensions(Pen& pen, const Box& box, const job::Job& job, double out_mm, double out_px,
-                    double figure_at) {
-    const auto say = [&](double mm) { return plan::say_length_bare(mm, job.display_units); };
-    pen.put(DimensionMark{
-        box.min, {box.max.x, box.min.y}, {{0, -out_mm}, {0, -out_px}}, say(box.width()), figure_at});
-    pen.put(DimensionMark{
-        box.min, {box.min.x, box.max.y}, {{-out_mm, 0}, {-out_px, 0}}, say(box.height()), figure_at});
 }
 
 TextLine depth_line(const layout::Cut<InDrawer>& cut, const job::Job& job, TextRole role) {
@@ -238,7 +230,7 @@ Plan drawer_plan(const job::Job& job, const job::Drawer& drawer, const plan::Dra
     pen.edge(outline, LineRole::cavity_edge);
     if (zones == Zones::lettered) add_zones(pen, inner, zone_side_mm(job.display_units));
     add_edge_words(pen, sheet.area, EdgeWords::front_and_back);
-    add_dimensions(pen, inner, job, wall_mm, dimension_px, 0.5);
+    add_overall_size(pen, inner, job.display_units, {wall_mm, dimension_px, 0.5});
     const double full = ladder_full_mm(drawer.insert_mm, job.display_units);
     pen.put(LegendMark{{{sheet.area.max.x, sheet.area.min.y}, {-6 * 31 - 12, -42}},
                        Ladder::depth,
@@ -269,7 +261,7 @@ Plan drawer_check(const job::Job& job, const job::Drawer& drawer, const plan::Dr
         for (const auto& obstruction : plan.insert->obstructions) pen.edge(obstruction, LineRole::neighbor);
     }
     add_edge_words(pen, inner, EdgeWords::drawer);
-    add_dimensions(pen, inner, job, 0, template_dimension_px, template_figure_at);
+    add_overall_size(pen, inner, job.display_units);
     const auto paper = [](double) { return theme::Wash{WashRole::paper}; };
     for (const auto& pocket : plan.pockets) add_pocket(pen, *pocket, LineRole::trace, LineRole::trace, paper);
     for (const auto& pocket : plan.pockets)

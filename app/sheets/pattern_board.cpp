@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sheets/pattern_board.h"
 
-#include "plan/say.h"
-
 #include "sheets/air_marks.h"
 #include "sheets/block_axis.h"
 #include "sheets/check_words.h"
@@ -10,6 +8,7 @@
 #include "sheets/filler_marks.h"
 #include "sheets/fixing_marks.h"
 #include "sheets/length_words.h"
+#include "sheets/overall_size.h"
 #include "sheets/pocket_labels.h"
 
 namespace drawercast::sheets {
@@ -110,15 +109,6 @@ void add_label(Pen& pen, const casting::Block& block, const job::Job& job, Finis
     }
 }
 
-void add_dimensions(Pen& pen, const Box& box, const job::Job& job) {
-    const auto say = [&](double mm) { return plan::say_length_bare(mm, job.display_units); };
-    const double out = template_dimension_px;
-    pen.put(DimensionMark{
-        box.min, {box.max.x, box.min.y}, {{}, {0, -out}}, say(box.width()), template_figure_at});
-    pen.put(DimensionMark{
-        box.min, {box.min.x, box.max.y}, {{}, {-out, 0}}, say(box.height()), template_figure_at});
-}
-
 } // namespace
 
 Sheet<InMold> pattern_board(const job::Job& job, const casting::PatternBoard& board, Finish finish) {
@@ -140,7 +130,7 @@ Sheet<InMold> pattern_board(const job::Job& job, const casting::PatternBoard& bo
     }
     pen.put(PathMark{path_of(board.box), trace ? LineRole::trace : LineRole::cavity_edge, std::nullopt});
     add_edge_words(pen, board.box, trace ? EdgeWords::mold : EdgeWords::mold_once);
-    add_dimensions(pen, board.box, job);
+    add_overall_size(pen, board.box, job.display_units);
 
     pen.turn_to(Layer::still);
     pen.edge(board.clay, LineRole::clay);

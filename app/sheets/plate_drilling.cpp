@@ -7,6 +7,7 @@
 #include "sheets/aligned_length.h"
 #include "sheets/drilling.h"
 #include "sheets/edge_words.h"
+#include "sheets/overall_size.h"
 #include "sheets/plate_marks.h"
 
 #include <algorithm>
@@ -25,15 +26,6 @@ void add_hole(MoldPen& pen, Vec at, double diameter_mm, const std::string& numbe
     if (diameter_mm > 0) pen.put(PathMark{circle(at, diameter_mm / 2), LineRole::trace, std::nullopt});
     pen.put(CenterMark{at, {diameter_mm / 2, diameter_mm / 2}, 0});
     pen.put(TextMark{{at, inward * 20}, number, TextRole::template_small, Side::center, 0, true});
-}
-
-void add_sizes(MoldPen& pen, const Box& box, const job::Job& job) {
-    const auto say = [&](double mm) { return plan::say_length_bare(mm, job.display_units); };
-    const double out = template_dimension_px;
-    pen.put(DimensionMark{
-        box.min, {box.max.x, box.min.y}, {{}, {0, -out}}, say(box.width()), template_figure_at});
-    pen.put(DimensionMark{
-        box.min, {box.min.x, box.max.y}, {{}, {-out, 0}}, say(box.height()), template_figure_at});
 }
 
 void add_footprints(MoldPen& pen, const mold::PlateDesign& design) {
@@ -108,7 +100,7 @@ Sheet<InMold> plate_drilling(const job::Job& job, const plan::DrawerPlan& plan) 
     pen.put(PathMark{path_of(inside), LineRole::under, std::nullopt});
     pen.edge(map.to_mold(plan.insert->area), LineRole::under);
     add_edge_words(pen, plate, EdgeWords::mold);
-    add_sizes(pen, plate, job);
+    add_overall_size(pen, plate, job.display_units);
     pen.turn_to(Layer::still);
     add_footprints(pen, design);
     const auto numbers = closure_numbers(design);

@@ -6,6 +6,7 @@
 #include "language/spoken.h"
 #include "sheets/check_words.h"
 #include "sheets/edge_words.h"
+#include "sheets/overall_size.h"
 #include "sheets/pattern_board.h"
 #include "sheets/plate_marks.h"
 
@@ -149,19 +150,9 @@ void add_checks(MoldPen& pen, const Scene& scene) {
 
 void add_dimensions(MoldPen& pen, const Scene& scene) {
     const Box plate = plate_box(scene.answer.design, scene.inside);
-    const auto say = [&](double mm) { return plan::say_length_bare(mm, scene.job.display_units); };
-    const double out = scene.washed() ? pull_room_mm : 0;
-    const double off = scene.washed() ? 36 : template_dimension_px;
-    pen.put(DimensionMark{plate.min,
-                          {plate.max.x, plate.min.y},
-                          {{0, -out}, {0, -off}},
-                          say(plate.width()),
-                          template_figure_at});
-    pen.put(DimensionMark{plate.min,
-                          {plate.min.x, plate.max.y},
-                          {{-out, 0}, {-off, 0}},
-                          say(plate.height()),
-                          template_figure_at});
+    const double out_mm = scene.washed() ? pull_room_mm : 0;
+    const double out_px = scene.washed() ? 36 : template_dimension_px;
+    add_overall_size(pen, plate, scene.job.display_units, {out_mm, out_px, template_figure_at});
 }
 
 /// What the bars mean, above the plate.
