@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "outline/drawing_file.h"
+#include "forms/drawing_file.h"
 
 #include "forms/notation.h"
 #include "forms/small_screen.h"
