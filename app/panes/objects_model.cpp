@@ -4,6 +4,7 @@
 #include "plan/say.h"
 
 #include "document/document.h"
+#include "document/dragged.h"
 #include "language/spoken.h"
 
 #include <QMimeData>
@@ -158,13 +159,13 @@ Qt::ItemFlags ObjectsModel::flags(const QModelIndex& index) const {
     return index.isValid() ? flags | Qt::ItemIsDragEnabled : flags;
 }
 
-QStringList ObjectsModel::mimeTypes() const { return {mime_type}; }
+QStringList ObjectsModel::mimeTypes() const { return {dragged_object}; }
 
 QMimeData* ObjectsModel::mimeData(const QModelIndexList& indexes) const {
     auto* data = new QMimeData;
     if (!indexes.isEmpty())
         if (const auto* one = object(indexes.first()))
-            data->setData(mime_type, QByteArray::fromStdString(one->id));
+            data->setData(dragged_object, QByteArray::fromStdString(one->id));
     return data;
 }
 
