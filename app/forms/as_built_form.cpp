@@ -6,6 +6,7 @@
 #include "plan/stock_stage.h"
 
 #include "forms/field_rows.h"
+#include "forms/figure_table.h"
 #include "forms/length_edit.h"
 #include "forms/table_edit.h"
 #include "language/spoken.h"
@@ -255,11 +256,9 @@ QString AsBuiltForm::figures(const job::AsBuilt& built) const {
     if (!now || !drawer_.dose || !drawer_.pressure || !drawer_.cavity)
         return tr("This mold has no dose yet: see the checks.");
     const auto units = context().units;
-    QString rows;
+    FigureTable table(18, 0);
     const auto row = [&](const QString& name, const QString& plan, const QString& here) {
-        rows += QStringLiteral("<tr><td style='padding-right:18px'>%1</td><td align='right' "
-                               "style='padding-right:18px'>%2</td><td align='right'><b>%3</b></td></tr>")
-                    .arg(name, plan, here);
+        table.row({name, plan, bold(here)});
     };
     row({}, tr("planned"), tr("as built"));
     const auto ml = [&](double value) { return language::figures(plan::say_volume_ml(value, units)); };
@@ -275,7 +274,7 @@ QString AsBuiltForm::figures(const job::AsBuilt& built) const {
         now->pressure ? kpa(now->pressure->closed_kpa) : none);
     row(tr("build for"), kpa(drawer_.pressure->build_for_kpa),
         now->pressure ? kpa(now->pressure->build_for_kpa) : none);
-    QString words = QStringLiteral("<table>%1</table>").arg(rows);
+    QString words = table.html();
     words += now->planned_dose_kpa
                  ? tr("If the plan’s dose went into it: %1 when closed.").arg(kpa(*now->planned_dose_kpa))
                  : tr("The plan’s dose would fill it with liquid alone: do not pour that much.");

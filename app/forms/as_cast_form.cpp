@@ -4,6 +4,7 @@
 #include "plan/pour_steps.h"
 #include "plan/say.h"
 
+#include "forms/figure_table.h"
 #include "forms/notation.h"
 #include "forms/part_tabs.h"
 #include "language/spoken.h"
@@ -34,21 +35,14 @@ QLabel* answer_label() {
 /// Rows of planned and cast; a row of which nothing was measured is left out.
 class Comparison {
   public:
+    Comparison() { table_.row({{}, AsCastForm::tr("planned"), bold(AsCastForm::tr("cast"))}); }
     void row(const QString& name, const QString& planned, const QString& cast) {
-        if (cast.isEmpty()) return;
-        rows_ += QStringLiteral("<tr><td style='padding-right:16px'>%1</td><td align='right' "
-                                "style='padding-right:16px'>%2</td><td align='right'><b>%3</b></td></tr>")
-                     .arg(name, planned, cast);
+        if (!cast.isEmpty()) table_.row({name, planned, bold(cast)});
     }
-    QString table() const {
-        if (rows_.isEmpty()) return {};
-        return QStringLiteral("<table><tr><td></td><td align='right' style='padding-right:16px'>%1</td>"
-                              "<td align='right'><b>%2</b></td></tr>%3</table>")
-            .arg(AsCastForm::tr("planned"), AsCastForm::tr("cast"), rows_);
-    }
+    QString table() const { return table_.rows() > 1 ? table_.html() : QString(); }
 
   private:
-    QString rows_;
+    FigureTable table_{16, 0};
 };
 
 const plan::DrawerPlan& drawer_of(const plan::Plan& plan, const std::string& id) {

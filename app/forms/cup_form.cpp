@@ -7,6 +7,7 @@
 #include "plan/foam_in_mold.h"
 #include "plan/say.h"
 
+#include "forms/figure_table.h"
 #include "forms/foam_pages.h"
 #include "forms/part_tabs.h"
 #include "forms/problem_words.h"
@@ -196,35 +197,24 @@ QString CupForm::together(const job::Foam& foam) const {
 
 QString CupForm::table(const job::Foam& foam) const {
     const auto units = context().units;
-    const auto cell = [](const QString& words) {
-        return QStringLiteral("<td align='right' style='padding:1px 14px 1px 0'>%1</td>").arg(words);
-    };
-    QString rows =
-        QStringLiteral("<tr><th align='left' style='padding-right:14px'>%1</th>").arg(tr("drawer"));
-    for (const auto& head : {tr("poured"), tr("overpack"), tr("when closed"), tr("build for")})
-        rows += QStringLiteral("<th align='right' style='padding-right:14px'>%1</th>").arg(head);
-    rows += QStringLiteral("</tr>");
+    FigureTable table(14, 1);
+    table.row({bold(tr("drawer")), bold(tr("poured")), bold(tr("overpack")), bold(tr("when closed")),
+               bold(tr("build for"))});
     const auto add = [&](const QString& name, const std::optional<plan::FoamEffect>& effect) {
-        rows += QStringLiteral("<tr><td style='padding-right:14px'>%1</td>").arg(name);
-        if (effect)
-            rows += cell(language::figures(plan::say_volume_ml(effect->dose.poured_ml, units))) +
-                    cell(percent(effect->dose.overpack, 0) + QStringLiteral(" %")) +
-                    cell(language::figures(plan::say_pressure_kpa(effect->pressure.closed_kpa, units))) +
-                    cell(language::figures(plan::say_pressure_kpa(effect->pressure.build_for_kpa, units)));
-        else
-            rows += QStringLiteral("<td colspan='4'>%1</td>").arg(tr("refused: see the checks"));
-        rows += QStringLiteral("</tr>");
+        if (!effect) return table.remark(name, tr("refused: see the checks"), 4);
+        table.row({name, language::figures(plan::say_volume_ml(effect->dose.poured_ml, units)),
+                   percent(effect->dose.overpack, 0) + QStringLiteral(" %"),
+                   language::figures(plan::say_pressure_kpa(effect->pressure.closed_kpa, units)),
+                   language::figures(plan::say_pressure_kpa(effect->pressure.build_for_kpa, units))});
     };
     const bool by_cup = !casting::cups_in_use(foam).empty();
     for (std::size_t i = 0; i < std::min(plan_.drawers.size(), job_.drawers.size()); ++i) {
         if (!plan_.drawers[i].cavity) continue;
         const QString name = text(job_.drawers[i]->name).toHtmlEscaped();
         add(tr("%1, by the label").arg(name), effect_of(job_, plan_.drawers[i], plan::by_label(foam)));
-        if (by_cup)
-            add(tr("%1, by the cup").arg(QStringLiteral("<b>") + name + QStringLiteral("</b>")),
-                effect_of(job_, plan_.drawers[i], foam));
+        if (by_cup) add(tr("%1, by the cup").arg(bold(name)), effect_of(job_, plan_.drawers[i], foam));
     }
-    return QStringLiteral("<table>%1</table>").arg(rows);
+    return table.html();
 }
 
 } // namespace drawercast::app
