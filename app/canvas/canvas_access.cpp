@@ -12,7 +12,6 @@
 
 #include <QAccessible>
 #include <QAccessibleWidget>
-#include <QCoreApplication>
 #include <QPointer>
 #include <QWindow>
 
@@ -134,7 +133,7 @@ QString spoken_pocket(const job::Job& job, const plan::DrawerPlan& plan, const s
     const auto* pocket = find_pocket(plan, subject);
     const auto found = job::find_pocket(job, subject);
     if (pocket == nullptr || found.pocket == nullptr || !plan.insert) return {};
-    const auto tr = [](const char* words) { return QCoreApplication::translate("PocketAccess", words); };
+    using language::tr;
     const auto text = [](const std::string& utf8) { return QString::fromStdString(utf8); };
     const auto units = job.display_units;
     const auto middle = shape::Point<shape::InDrawer>::of(pocket->box.center());

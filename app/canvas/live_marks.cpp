@@ -9,8 +9,6 @@
 #include "canvas/still_marks.h"
 #include "language/spoken.h"
 
-#include <QCoreApplication>
-
 #include <algorithm>
 #include <cmath>
 #include <numbers>
@@ -115,7 +113,7 @@ void last_air(BluePencil& pencil, WordRoom& room, const LiveScene& scene) {
     const Vec at = vec(scene.frame.view.to_px(*scene.frame.last_air));
     pencil.line(sheets::circle(at, outer_px), 1.25, {4, 3});
     pencil.line(sheets::circle(at, inner_px), 1.25);
-    const QString words = QCoreApplication::translate("LiveMarks", "fills last");
+    const QString words = language::tr("fills last");
     const Vec size = pencil.plate_size(words);
     std::vector<Vec> middles;
     for (const Vec way : {Vec{1, 0}, Vec{-1, 0}, Vec{0, 1}, Vec{0, -1}})

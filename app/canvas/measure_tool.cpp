@@ -6,7 +6,6 @@
 #include "canvas/select_tool.h"
 #include "language/spoken.h"
 
-#include <QCoreApplication>
 #include <QLineF>
 
 #include <cmath>
@@ -15,7 +14,7 @@ namespace drawercast::app {
 
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("MeasureTool", text); }
+using language::tr;
 
 } // namespace
 

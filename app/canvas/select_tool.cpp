@@ -8,7 +8,6 @@
 #include "canvas/hit.h"
 #include "language/spoken.h"
 
-#include <QCoreApplication>
 #include <QLineF>
 
 #include <algorithm>
@@ -17,7 +16,7 @@ namespace drawercast::app {
 
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("SelectTool", text); }
+using language::tr;
 
 } // namespace
 

@@ -11,7 +11,6 @@
 #include "canvas/vent_places.h"
 #include "language/spoken.h"
 
-#include <QCoreApplication>
 #include <QLineF>
 
 #include <algorithm>
@@ -25,7 +24,7 @@ namespace {
 constexpr double same_mm = 0.05; ///< a place told in the other frame and back is still the same vent
 constexpr double inch_step_mm = units::mm_per_inch / 16;
 
-QString tr(const char* text) { return QCoreApplication::translate("VentTool", text); }
+using language::tr;
 
 double to_step(double value, double step) { return std::round(value / step) * step; }
 

@@ -4,9 +4,9 @@
 #include "forms/notation.h"
 #include "forms/small_screen.h"
 #include "language/in_words.h"
+#include "language/spoken.h"
 #include "outline/outline_acts.h"
 
-#include <QCoreApplication>
 #include <QDialogButtonBox>
 #include <QFile>
 #include <QFileDialog>
@@ -19,7 +19,7 @@ namespace drawercast::app {
 
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("DrawingFile", text); }
+using language::tr;
 
 } // namespace
 

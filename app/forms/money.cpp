@@ -5,8 +5,6 @@
 
 #include "language/spoken.h"
 
-#include <QCoreApplication>
-
 namespace drawercast::app {
 
 QString money_words(double amount, const std::string& currency, const FormContext& context) {
@@ -14,7 +12,7 @@ QString money_words(double amount, const std::string& currency, const FormContex
     QString figure = language::figures(plan::fixed(amount, amount >= whole_from ? 0 : 2));
     if (context.mark == DecimalMark::comma) figure.replace(QLatin1Char('.'), QLatin1Char(','));
     if (currency.empty()) return figure;
-    return QCoreApplication::translate("Money", "%1 %2").arg(figure, QString::fromStdString(currency));
+    return language::tr("%1 %2").arg(figure, QString::fromStdString(currency));
 }
 
 } // namespace drawercast::app

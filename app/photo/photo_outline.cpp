@@ -12,8 +12,6 @@
 
 #include "language/spoken.h"
 
-#include <QCoreApplication>
-
 #include <algorithm>
 #include <cmath>
 
@@ -77,7 +75,7 @@ std::optional<shape::Polygon> reshaped(const shape::Contour& contour, Shape want
     return std::nullopt;
 }
 
-QString tr(const char* words) { return QCoreApplication::translate("PhotoOutline", words); }
+using language::tr;
 
 std::string note_of(const Outline& outline, const Measured& measured) {
     QStringList note{

@@ -12,8 +12,6 @@
 #include "sheets/table.h"
 #include "sheets/text.h"
 
-#include <QCoreApplication>
-
 #include <algorithm>
 #include <cmath>
 
@@ -28,7 +26,7 @@ namespace {
 constexpr double ruler_strip_mm = 10, foot_mm = 8, head_mm = 12;
 constexpr double around_mm = 5, words_mm = 15, least_cell_mm = 52;
 
-QString tr(const char* text) { return QCoreApplication::translate("ObjectSheets", text); }
+using language::tr;
 using sheets::text;
 
 /// An object's outlines about the lower left corner of their box, y up, mm.

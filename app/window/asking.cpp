@@ -19,9 +19,9 @@
 #include "forms/small_screen.h"
 #include "forms/standard_dialog.h"
 #include "language/in_words.h"
+#include "language/spoken.h"
 #include "window/print_dialog.h"
 
-#include <QCoreApplication>
 #include <QDate>
 #include <QDialogButtonBox>
 #include <QFileDialog>
@@ -39,7 +39,7 @@ namespace drawercast::app {
 
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("Dialogs", text); }
+using language::tr;
 const char* const job_files =
     QT_TRANSLATE_NOOP("Dialogs", "Drawercast jobs (*.drawercast.json);;All files (*)");
 

@@ -7,17 +7,13 @@
 #include "canvas/hit.h"
 #include "language/spoken.h"
 
-#include <QCoreApplication>
-
 #include <algorithm>
 
 namespace drawercast::app {
 
 namespace {
 
-QString tr(const char* text, const char* note = nullptr) {
-    return QCoreApplication::translate("Feel", text, note);
-}
+using language::tr;
 
 QString grip_words(layout::Grip grip) {
     switch (grip) {
