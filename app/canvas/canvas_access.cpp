@@ -2,11 +2,11 @@
 #include "canvas/canvas_access.h"
 
 #include "job/edit.h"
-#include "plan/say.h"
 #include "plan/sentences.h"
 
 #include "canvas/hit.h"
 #include "canvas/sheet_canvas.h"
+#include "language/say.h"
 #include "language/spoken.h"
 #include "sheets/zones.h"
 
@@ -140,7 +140,7 @@ QString spoken_pocket(const job::Job& job, const plan::DrawerPlan& plan, const s
     const QString words =
         tr("%1, %2 deep, zone %3")
             .arg(text(plan::subject_name(subject, job)),
-                 language::figures(plan::say_length(pocket->form->greatest_depth_mm, units)),
+                 language::say_length(pocket->form->greatest_depth_mm, units),
                  text(sheets::zone_of(middle, shape::bounds(plan.insert->drawer.contour), units)));
     return found.pocket->locked ? tr("%1, locked").arg(words) : words;
 }

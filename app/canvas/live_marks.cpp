@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "canvas/live_marks.h"
 
-#include "plan/say.h"
-
 #include "canvas/blue_pencil.h"
 #include "canvas/hit.h"
 #include "canvas/live_lines.h"
 #include "canvas/still_marks.h"
+#include "language/say.h"
 #include "language/spoken.h"
 
 #include <algorithm>
@@ -142,9 +141,7 @@ void measured(BluePencil& pencil, WordRoom& room, const LiveScene& scene) {
         const Vec corner{to.at.x, from.at.y};
         const auto px = [&](Vec mm) { return vec(scene.frame.view.to_px(mm)); };
         pencil.line(sheets::polyline({px(from.at), px(corner), px(to.at)}), 1.0, {6, 3});
-        const auto say = [units](double mm) {
-            return language::figures(plan::say_length_bare(std::abs(mm), units));
-        };
+        const auto say = [units](double mm) { return language::say_length_bare(std::abs(mm), units); };
         const auto beside = [&](Vec a, Vec b, const QString& text) {
             const Vec size = pencil.plate_size(text), middle = (px(a) + px(b)) * 0.5;
             std::vector<Vec> places;

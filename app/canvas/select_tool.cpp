@@ -3,9 +3,9 @@
 
 #include "job/edit.h"
 #include "layout/checks.h"
-#include "plan/say.h"
 
 #include "canvas/hit.h"
+#include "language/say.h"
 #include "language/spoken.h"
 
 #include <QLineF>
@@ -140,7 +140,7 @@ void SelectTool::step(Slide& slide, QPointF px, Keys keys) {
 void SelectTool::step(Turn& turn, QPointF px, Keys keys) {
     const double whole = snap_mm(keys) > 0 ? TurnGesture::coarse_deg : TurnGesture::fine_deg;
     auto step = turn.gesture.at(port_.view().to_mm(px), whole);
-    const QString said = language::figures(plan::fixed(step.by_deg, whole < 1 ? 1 : 0));
+    const QString said = language::fixed(step.by_deg, whole < 1 ? 1 : 0);
     port_.show_note(LiveNote{tr("turned %1°").arg(said), port_.view().to_mm(px)});
     turn.last = step.job;
     port_.preview(std::move(step.job), turn.subjects);

@@ -2,14 +2,13 @@
 #include "forms/as_built_form.h"
 
 #include "plan/as_built.h"
-#include "plan/say.h"
 #include "plan/stock_stage.h"
 
 #include "forms/field_rows.h"
 #include "forms/figure_table.h"
 #include "forms/length_edit.h"
 #include "forms/table_edit.h"
-#include "language/spoken.h"
+#include "language/say.h"
 #include "sheets/text.h"
 
 #include <QHBoxLayout>
@@ -261,15 +260,15 @@ QString AsBuiltForm::figures(const job::AsBuilt& built) const {
         table.row({name, plan, bold(here)});
     };
     row({}, tr("planned"), tr("as built"));
-    const auto ml = [&](double value) { return language::figures(plan::say_volume_ml(value, units)); };
-    const auto kpa = [&](double value) { return language::figures(plan::say_pressure_kpa(value, units)); };
+    const auto ml = [&](double value) { return language::say_volume_ml(value, units); };
+    const auto kpa = [&](double value) { return language::say_pressure_kpa(value, units); };
     const QString none = tr("refused");
     row(tr("mold holds"), ml(drawer_.cavity->net_mm3 / 1000), ml(now->cavity.net_mm3 / 1000));
     row(tr("to pour"), ml(drawer_.dose->poured_ml), now->dose ? ml(now->dose->poured_ml) : none);
-    row(tr("part A"), language::figures(plan::say_mass_g(drawer_.dose->a_g, units)),
-        now->dose ? language::figures(plan::say_mass_g(now->dose->a_g, units)) : none);
-    row(tr("part B"), language::figures(plan::say_mass_g(drawer_.dose->b_g, units)),
-        now->dose ? language::figures(plan::say_mass_g(now->dose->b_g, units)) : none);
+    row(tr("part A"), language::say_mass_g(drawer_.dose->a_g, units),
+        now->dose ? language::say_mass_g(now->dose->a_g, units) : none);
+    row(tr("part B"), language::say_mass_g(drawer_.dose->b_g, units),
+        now->dose ? language::say_mass_g(now->dose->b_g, units) : none);
     row(tr("when closed"), kpa(drawer_.pressure->closed_kpa),
         now->pressure ? kpa(now->pressure->closed_kpa) : none);
     row(tr("build for"), kpa(drawer_.pressure->build_for_kpa),

@@ -5,14 +5,13 @@
 #include "casting/profile.h"
 #include "plan/cup_effect.h"
 #include "plan/foam_in_mold.h"
-#include "plan/say.h"
 
 #include "forms/figure_table.h"
 #include "forms/foam_pages.h"
 #include "forms/part_tabs.h"
 #include "forms/problem_words.h"
 #include "forms/rise_plot.h"
-#include "language/spoken.h"
+#include "language/say.h"
 #include "sheets/text.h"
 
 #include <QCheckBox>
@@ -31,7 +30,7 @@ namespace {
 constexpr int most_cups = 20;
 
 using sheets::text;
-QString percent(double share, int decimals) { return language::figures(plan::fixed(100 * share, decimals)); }
+QString percent(double share, int decimals) { return language::fixed(100 * share, decimals); }
 
 /// What a cup would show if the foam did as its label says: what was measured is typed over it.
 job::Cup by_the_label(const job::Job& job) {
@@ -184,14 +183,14 @@ QString CupForm::together(const job::Foam& foam) const {
     if (used.empty() || !now) return tr("No cup is in use: every figure of the foam is by the label.");
     const auto mean = casting::mean_of_cups(used, now->liquid_g_ml);
     if (!mean) return problem_words(mean.error());
-    const QString rise = language::figures(plan::fixed(mean->expansion, 2));
+    const QString rise = language::fixed(mean->expansion, 2);
     if (mean->count == 1)
         return tr("Rises ×%1 here, after the label’s ×%2; ± %3 % is reckoned with, our guess.")
-            .arg(rise, language::figures(plan::fixed(foam.expansion, 2)), percent(now->uncertainty, 1));
+            .arg(rise, language::fixed(foam.expansion, 2), percent(now->uncertainty, 1));
     return tr("%1 cups: rise ×%2 in the mean, standard deviation %3, ± %4 % from the least to the greatest; "
               "± %5 % is reckoned with, never less than 4 % (our guess).")
         .arg(mean->count)
-        .arg(rise, language::figures(plan::fixed(mean->deviation, 2)), percent(mean->spread, 1),
+        .arg(rise, language::fixed(mean->deviation, 2), percent(mean->spread, 1),
              percent(now->uncertainty, 1));
 }
 
@@ -202,10 +201,10 @@ QString CupForm::table(const job::Foam& foam) const {
                bold(tr("build for"))});
     const auto add = [&](const QString& name, const std::optional<plan::FoamEffect>& effect) {
         if (!effect) return table.remark(name, tr("refused: see the checks"), 4);
-        table.row({name, language::figures(plan::say_volume_ml(effect->dose.poured_ml, units)),
+        table.row({name, language::say_volume_ml(effect->dose.poured_ml, units),
                    percent(effect->dose.overpack, 0) + QStringLiteral(" %"),
-                   language::figures(plan::say_pressure_kpa(effect->pressure.closed_kpa, units)),
-                   language::figures(plan::say_pressure_kpa(effect->pressure.build_for_kpa, units))});
+                   language::say_pressure_kpa(effect->pressure.closed_kpa, units),
+                   language::say_pressure_kpa(effect->pressure.build_for_kpa, units)});
     };
     const bool by_cup = !casting::cups_in_use(foam).empty();
     for (std::size_t i = 0; i < std::min(plan_.drawers.size(), job_.drawers.size()); ++i) {

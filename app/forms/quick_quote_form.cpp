@@ -2,14 +2,13 @@
 #include "forms/quick_quote_form.h"
 
 #include "job/catalog.h"
-#include "plan/say.h"
 
 #include "forms/figure_table.h"
 #include "forms/length_edit.h"
 #include "forms/money.h"
 #include "forms/problem_words.h"
 #include "language/goods.h"
-#include "language/spoken.h"
+#include "language/say.h"
 #include "sheets/text.h"
 
 #include <QDialogButtonBox>
@@ -144,10 +143,10 @@ QString QuickQuoteForm::answer(const job::Job& job, const plan::QuickQuote& quot
     const auto row = [&](const QString& name, const plan::Ranged& range, const auto& said) {
         table.row({name, bold(said(range.expected)), said(range.low), said(range.high)});
     };
-    const auto ml = [&](double value) { return language::figures(plan::say_volume_ml(value, units)); };
+    const auto ml = [&](double value) { return language::say_volume_ml(value, units); };
     const auto whole = [&](double value) { return number_words(std::round(value), context().mark); };
     const auto hours = [&](double value) { return tr("%1 h").arg(whole(value)); };
-    const auto money = [&](double value) { return language::figures(plan::fixed(value, 0)); };
+    const auto money = [&](double value) { return language::fixed(value, 0); };
     table.row({{}, tr("about"), tr("from"), tr("to")});
     row(tr("foam mixed"), quote.mixed_ml, ml);
     row(tr("boards, sheets"), quote.sheets, whole);

@@ -5,11 +5,11 @@
 #include "base/number.h"
 #include "capture/parallax.h"
 #include "layout/pocket.h"
-#include "plan/say.h"
 #include "shape/easy.h"
 #include "shape/region.h"
 #include "shape/symmetric.h"
 
+#include "language/say.h"
 #include "language/spoken.h"
 
 #include <algorithm>
@@ -82,7 +82,7 @@ std::string note_of(const Outline& outline, const Measured& measured) {
         (outline.band_in_fit
              ? tr("Measured from a photo: the outline lies within ± %1 mm, which its fit allows for.")
              : tr("Measured from a photo: the outline lies within ± %1 mm."))
-            .arg(language::figures(plan::fixed(measured.band_mm, 2)))};
+            .arg(language::fixed(measured.band_mm, 2))};
     if (outline.brushed) note << tr("Part of it was brushed by hand.");
     if (outline.by_hand) note << tr("Points of it were put right by hand.");
     if (outline.maybe_shadow) note << tr("Part of it may be a shadow: hold it against the object.");

@@ -2,8 +2,8 @@
 #include "print/object_sheets.h"
 
 #include "base/units.h"
-#include "plan/say.h"
 
+#include "language/say.h"
 #include "language/spoken.h"
 #include "print/ruler.h"
 #include "print/stamp.h"
@@ -144,7 +144,7 @@ void write_figure(sheets::Inks& inks, const Figure& figure, Vec corner, double w
 }
 
 QString sizes_of(const Figure& figure, job::DisplayUnits units) {
-    const auto said = [units](double mm) { return language::figures(plan::say_length_bare(mm, units)); };
+    const auto said = [units](double mm) { return language::say_length_bare(mm, units); };
     return tr("%1 × %2, %3 high")
         .arg(said(figure.size.x), said(figure.size.y), said(figure.object->height_mm));
 }

@@ -3,8 +3,8 @@
 
 #include "base/number.h"
 #include "job/shown_name.h"
-#include "plan/say.h"
 
+#include "language/say.h"
 #include "language/spoken.h"
 #include "print/title_block.h"
 #include "sheets/drawer_plan.h"
@@ -51,10 +51,9 @@ void write_header(sheets::Inks& inks, const Box& box, const Summary& summary, co
     const double x = box.min.x + pad + sheets::written_width(name, face) + 14;
     if (of.plan.insert) {
         const QString times = QStringLiteral(" × ");
-        const QString insert =
-            language::tr("insert ") + summary.said(of.plan.insert->box.width()) + times +
-            summary.said(of.plan.insert->box.height()) + times +
-            language::figures(plan::say_length(of.drawer.insert_mm, summary.job.display_units));
+        const QString insert = language::tr("insert ") + summary.said(of.plan.insert->box.width()) + times +
+                               summary.said(of.plan.insert->box.height()) + times +
+                               language::say_length(of.drawer.insert_mm, summary.job.display_units);
         sheets::write(inks, insert, {x, base - 13}, plain, summary.theme.ink2);
     }
     sheets::write(inks, which, {x, base + 3}, plain, summary.theme.ink2);

@@ -2,8 +2,8 @@
 #include "summary/mold_pages.h"
 
 #include "job/shown_name.h"
-#include "plan/say.h"
 
+#include "language/say.h"
 #include "language/spoken.h"
 #include "sheets/drilling.h"
 #include "sheets/pour_plot.h"
@@ -57,8 +57,8 @@ void add_air(Column& column, const Summary& summary, const plan::DrawerPlan& pla
                               "the rise at which that goes. %1 vents let it out; what stays is %2 and counts "
                               "in the pressure. Foam squeezed out of them unpegged: %3.")
                      .arg(air.vented.vents.size())
-                     .arg(language::figures(plan::say_volume_ml(air.vented.air_ml, units)),
-                          language::figures(plan::say_volume_ml(air.squeeze.out_ml, units))),
+                     .arg(language::say_volume_ml(air.vented.air_ml, units),
+                          language::say_volume_ml(air.squeeze.out_ml, units)),
                  body, 15, 0);
     column.down(4);
     add_drawing(

@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/print_dialog.h"
 
-#include "plan/say.h"
-
 #include "forms/either_mark.h"
 #include "forms/small_screen.h"
-#include "language/spoken.h"
+#include "language/say.h"
 #include "theme/theme_of.h"
 #include "window/page_preview.h"
 
@@ -262,7 +260,7 @@ void PrintDialog::renew_list() {
     if (!drawings && !print::is_sound(measured))
         sentences << tr("No printer is off by more than %1 mm in 100: some window fitted these pages. Print "
                         "them at 100 % and measure again.")
-                         .arg(language::figures(plan::fixed(print::correctable_mm, 1)));
+                         .arg(language::fixed(print::correctable_mm, 1));
     else if (!drawings && !print::is_none(measured))
         sentences << tr("Pages are corrected for what its scales measured, and say so. To measure again, "
                         "print a page with 100 and 100.");

@@ -3,13 +3,12 @@
 
 #include "job/edit.h"
 #include "job/shown_name.h"
-#include "plan/say.h"
 
 #include "canvas/hit.h"
 #include "document/document.h"
 #include "document/preferences.h"
 #include "document/selection.h"
-#include "language/spoken.h"
+#include "language/say.h"
 #include "panes/badge.h"
 #include "sheets/depth_ladder.h"
 #include "theme/icons.h"
@@ -59,7 +58,7 @@ int mends_of(const Document& document, const std::string& drawer, SheetId sheet)
 } // namespace
 
 QString scale_text(double reduction) {
-    const auto said = [](double value) { return language::figures(plan::fixed(value, value < 10 ? 1 : 0)); };
+    const auto said = [](double value) { return language::fixed(value, value < 10 ? 1 : 0); };
     return reduction >= 1 ? QStringLiteral("1 : ") + said(reduction)
                           : said(1 / reduction) + QStringLiteral(" : 1");
 }
@@ -231,10 +230,9 @@ void SheetArea::show_strip() {
     shown.sheet = sheet_words(spec.name);
     shown.seen = spec.seen;
     shown.scale = scale_text(canvas_->reduction());
-    shown.grid =
-        preferences_.grid_shown()
-            ? language::figures(plan::say_length(preferences_.grid_mm(job.display_units), job.display_units))
-            : tr("off");
+    shown.grid = preferences_.grid_shown()
+                     ? language::say_length(preferences_.grid_mm(job.display_units), job.display_units)
+                     : tr("off");
     shown.snap = preferences_.snapping() ? tr("on") : tr("off");
     shown.unit = unit_name(job.display_units);
     shown.units = job.display_units;
