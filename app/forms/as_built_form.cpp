@@ -98,7 +98,7 @@ AsBuiltForm::AsBuiltForm(const job::Job& job, const plan::DrawerPlan& drawer, co
       bodies_(labeled(job, drawer)), rows_(new FieldRows),
       width_(new LengthEdit(context, job::range_of("/as_built/*/width_mm"))),
       depth_(new LengthEdit(context, job::range_of("/as_built/*/depth_mm"))), note_(new QLineEdit),
-      figures_(new QLabel) {
+      figures_(figures_label()) {
     const double k = 1 / (1 - job.foam->shrinkage);
     const double walls_mm = drawer.cavity ? grained(drawer.cavity->height_mm) : 60;
     walls_ = wall_table(context, walls_mm);
@@ -113,8 +113,6 @@ AsBuiltForm::AsBuiltForm(const job::Job& job, const plan::DrawerPlan& drawer, co
     rows_->add_wide("/walls_mm", tr("Box w&alls"), walls_);
     rows_->add_wide("/blocks", tr("&Odd blocks"), blocks_);
     rows_->add_wide("/note", tr("&Note"), note_);
-    figures_->setTextFormat(Qt::RichText);
-    figures_->setTextInteractionFlags(Qt::TextSelectableByMouse);
     auto* body = new QWidget;
     auto* all = new QVBoxLayout(body);
     auto* intro =

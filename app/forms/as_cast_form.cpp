@@ -23,10 +23,8 @@ namespace {
 constexpr int most_casts = 500;
 
 QLabel* answer_label() {
-    auto* label = new QLabel;
-    label->setTextFormat(Qt::RichText);
+    auto* label = figures_label();
     label->setWordWrap(true);
-    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     label->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     return label;
 }

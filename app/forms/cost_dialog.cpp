@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "forms/cost_dialog.h"
 
+#include "forms/dialog_buttons.h"
 #include "forms/figure_table.h"
 #include "forms/money.h"
 #include "forms/notation.h"
 #include "forms/run_plot.h"
 #include "forms/small_screen.h"
 
-#include <QDialogButtonBox>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -27,13 +27,11 @@ constexpr int usual_run = 10;
 CostDialog::CostDialog(const plan::CostBasis& basis, const std::string& currency, const FormContext& context,
                        QWidget* parent)
     : QDialog(parent), basis_(basis), currency_(currency), context_(context), sets_(new QSpinBox),
-      figures_(new QLabel), plot_(new RunPlot(basis)) {
+      figures_(figures_label()), plot_(new RunPlot(basis)) {
     setWindowTitle(tr("Cost and quote"));
     sets_->setRange(1, RunPlot::most_sets);
     sets_->setValue(usual_run);
     sets_->setAccessibleName(tr("Sets in the run"));
-    figures_->setTextFormat(Qt::RichText);
-    figures_->setTextInteractionFlags(Qt::TextSelectableByMouse);
     auto* label = new QLabel(tr("&Sets in the run"));
     label->setBuddy(sets_);
     auto* chosen = new QHBoxLayout;
@@ -50,8 +48,7 @@ CostDialog::CostDialog(const plan::CostBasis& basis, const std::string& currency
     columns->addWidget(plot_, 1);
     auto* words = new QLabel(notes());
     words->setWordWrap(true);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    auto* buttons = dialog_buttons(*this, QDialogButtonBox::Close, nullptr);
     auto* all = new QVBoxLayout(this);
     all->addLayout(columns, 1);
     all->addSpacing(8);

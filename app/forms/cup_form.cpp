@@ -58,7 +58,7 @@ FieldProblems reader_problems(const job::Cup& cup) {
 CupForm::CupForm(const job::Job& job, const plan::Plan& plan, const FormContext& context, QWidget* parent)
     : FormDialog(tr("Test cup"), tr("Keep the cups"), context, parent), job_(job), plan_(plan),
       tabs_(new PartTabs({tr("Cup %1"), tr("Add a cup"), tr("Take this cup away"), {}}, 1, most_cups)),
-      together_(new QLabel), effect_(new QLabel), plot_(new RisePlot) {
+      together_(new QLabel), effect_(figures_label()), plot_(new RisePlot) {
     auto* body = new QWidget;
     auto* all = new QVBoxLayout(body);
     auto* intro = new QLabel(tr("A straight cup of today’s foam, mixed as for the pour. With it the mold is "
@@ -69,8 +69,6 @@ CupForm::CupForm(const job::Job& job, const plan::Plan& plan, const FormContext&
     intro->setWordWrap(true);
     together_->setWordWrap(true);
     together_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    effect_->setTextFormat(Qt::RichText);
-    effect_->setTextInteractionFlags(Qt::TextSelectableByMouse);
     auto* answers = new QVBoxLayout;
     for (QWidget* part : std::initializer_list<QWidget*>{plot_, together_, effect_}) answers->addWidget(part);
     answers->addStretch(1);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "forms/figure_table.h"
 
+#include <QLabel>
+
 namespace drawercast::app {
 
 QString FigureTable::cell(const QString& rich, const char* attributes, bool last) const {
@@ -28,5 +30,12 @@ void FigureTable::remark(const QString& name, const QString& words, int columns)
 QString FigureTable::html() const { return QStringLiteral("<table>") + body_ + QStringLiteral("</table>"); }
 
 QString bold(const QString& rich) { return QStringLiteral("<b>") + rich + QStringLiteral("</b>"); }
+
+QLabel* figures_label() {
+    auto* label = new QLabel;
+    label->setTextFormat(Qt::RichText);
+    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    return label;
+}
 
 } // namespace drawercast::app

@@ -4,6 +4,8 @@
 #include <QString>
 #include <QStringList>
 
+class QLabel;
+
 namespace drawercast::app {
 
 /// Figures under each other as rich text for a label: what they are of at the left, the figures flush right.
@@ -27,5 +29,8 @@ class FigureTable {
 };
 
 QString bold(const QString& rich);
+
+/// A label for such a table, whose figures can be chosen and copied; the caller gives it its place.
+QLabel* figures_label();
 
 } // namespace drawercast::app

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "forms/foams_dialog.h"
 
+#include "forms/dialog_buttons.h"
 #include "forms/form_context.h"
 #include "forms/money.h"
 #include "forms/small_screen.h"
@@ -8,7 +9,6 @@
 #include "language/say.h"
 #include "sheets/text.h"
 
-#include <QDialogButtonBox>
 #include <QGridLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -97,8 +97,7 @@ FoamsDialog::FoamsDialog(std::vector<plan::FoamBeside> foams, const job::Job& jo
     view->setWidget(table);
     view->setWidgetResizable(true);
     view->setFrameShape(QFrame::NoFrame);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    auto* buttons = dialog_buttons(*this, QDialogButtonBox::Close, this);
     auto* column = new QVBoxLayout(this);
     column->addWidget(view, 1);
     column->addWidget(notes);

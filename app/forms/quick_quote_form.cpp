@@ -35,14 +35,12 @@ using sheets::text;
 
 QuickQuoteForm::QuickQuoteForm(const job::Job& job, const FormContext& context, QWidget* parent)
     : FormDialog(tr("Rough estimate"), tr("Start a job with it"), context, parent), job_(job),
-      rows_(new FieldRows), answer_(new QLabel) {
+      rows_(new FieldRows), answer_(figures_label()) {
     add_rows();
     Fields start;
     start.hour_price = job.shop->hour_price, start.margin = job.shop->margin;
     numbers_.fill(start);
-    answer_->setTextFormat(Qt::RichText);
     answer_->setWordWrap(true);
-    answer_->setTextInteractionFlags(Qt::TextSelectableByMouse);
     answer_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     constexpr int answer_px = 400;
     answer_->setFixedWidth(answer_px);

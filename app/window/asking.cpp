@@ -5,6 +5,7 @@
 #include "forms/as_cast_form.h"
 #include "forms/cost_dialog.h"
 #include "forms/cup_form.h"
+#include "forms/dialog_buttons.h"
 #include "forms/drawer_form.h"
 #include "forms/foam_form.h"
 #include "forms/foams_dialog.h"
@@ -23,7 +24,6 @@
 #include "window/print_dialog.h"
 
 #include <QDate>
-#include <QDialogButtonBox>
 #include <QFileDialog>
 #include <QInputDialog>
 #include <QLabel>
@@ -247,8 +247,7 @@ void Dialogs::tell(const QString& title, const QString& rich_text) {
     text->setFrameShape(QFrame::NoFrame);
     text->setAccessibleName(title);
     text->setHtml(rich_text);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, &dialog);
-    QObject::connect(buttons, &QDialogButtonBox::rejected, &dialog, &QDialog::reject);
+    auto* buttons = dialog_buttons(dialog, QDialogButtonBox::Close, &dialog);
     auto* column = new QVBoxLayout(&dialog);
     column->addWidget(text, 1);
     column->addWidget(buttons);

@@ -3,11 +3,11 @@
 
 #include "plan/sentences.h"
 
+#include "forms/dialog_buttons.h"
 #include "forms/small_screen.h"
 #include "panes/objects_model.h"
 #include "sheets/zones.h"
 
-#include <QDialogButtonBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
@@ -62,13 +62,11 @@ ChooseDialog::ChooseDialog(const std::vector<ListedPocket>& pockets, const job::
         item->setSelected(std::find(chosen.begin(), chosen.end(), pocket.subject) != chosen.end());
     }
     auto* hint = new QLabel(tr("Ctrl or Shift with a click chooses several."), this);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this);
+    auto* buttons = dialog_buttons(*this, QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this);
     take_ = buttons->button(QDialogButtonBox::Ok);
     auto* all = buttons->addButton(tr("&All found"), QDialogButtonBox::ActionRole);
     all->setAutoDefault(false);
     connect(all, &QPushButton::clicked, this, &ChooseDialog::choose_all);
-    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(find_, &QLineEdit::textChanged, this, &ChooseDialog::find);
     connect(list_, &QListWidget::itemSelectionChanged, this, &ChooseDialog::follow);
     connect(list_, &QListWidget::itemActivated, this, &QDialog::accept);

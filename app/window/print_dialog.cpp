@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/print_dialog.h"
 
+#include "forms/dialog_buttons.h"
 #include "forms/either_mark.h"
 #include "forms/small_screen.h"
 #include "language/say.h"
@@ -8,7 +9,6 @@
 #include "window/page_preview.h"
 
 #include <QComboBox>
-#include <QDialogButtonBox>
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -177,10 +177,8 @@ QWidget* PrintDialog::settings() {
     measures->setWordWrap(true);
     measures->setBuddy(short_);
     form->addRow(measures, scales);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, pane);
+    auto* buttons = dialog_buttons(*this, QDialogButtonBox::Ok | QDialogButtonBox::Cancel, pane);
     take_ = buttons->button(QDialogButtonBox::Ok);
-    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* column = new QVBoxLayout(pane);
     column->setContentsMargins(16, 14, 16, 12);
     column->setSpacing(12);
