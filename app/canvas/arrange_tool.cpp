@@ -8,8 +8,8 @@
 #include "canvas/canvas_access.h"
 #include "canvas/hit.h"
 #include "language/in_words.h"
+#include "language/spoken.h"
 
-#include <QCoreApplication>
 #include <QStringList>
 
 #include <algorithm>
@@ -21,7 +21,7 @@ namespace {
 
 constexpr int nudged_ms = 1500;
 
-QString tr(const char* text) { return QCoreApplication::translate("ArrangeTool", text); }
+using language::tr;
 
 Qt::CursorShape cursor_of(SelectTool::Grip grip) {
     switch (grip) {

@@ -3,16 +3,15 @@
 
 #include "base/contains.h"
 #include "job/edit.h"
-#include "plan/say.h"
 #include "plan/sentences.h"
 
 #include "canvas/sheet_canvas.h"
+#include "language/say.h"
 #include "language/spoken.h"
 #include "sheets/zones.h"
 
 #include <QAccessible>
 #include <QAccessibleWidget>
-#include <QCoreApplication>
 #include <QPointer>
 #include <QWindow>
 
@@ -133,14 +132,14 @@ QString spoken_pocket(const job::Job& job, const plan::DrawerPlan& plan, const s
     const auto* pocket = find_pocket(plan, subject);
     const auto found = job::find_pocket(job, subject);
     if (pocket == nullptr || found.pocket == nullptr || !plan.insert) return {};
-    const auto tr = [](const char* words) { return QCoreApplication::translate("PocketAccess", words); };
+    using language::tr;
     const auto text = [](const std::string& utf8) { return QString::fromStdString(utf8); };
     const auto units = job.display_units;
     const auto middle = shape::Point<shape::InDrawer>::of(pocket->box.center());
     const QString words =
         tr("%1, %2 deep, zone %3")
             .arg(text(plan::subject_name(subject, job)),
-                 language::figures(plan::say_length(pocket->form->greatest_depth_mm, units)),
+                 language::say_length(pocket->form->greatest_depth_mm, units),
                  text(sheets::zone_of(middle, shape::bounds(plan.insert->drawer.contour), units)));
     return found.pocket->locked ? tr("%1, locked").arg(words) : words;
 }

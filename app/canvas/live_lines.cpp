@@ -1,10 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "canvas/live_lines.h"
 
-#include "plan/say.h"
-
 #include "language/in_words.h"
-#include "language/spoken.h"
+#include "language/say.h"
 
 #include <algorithm>
 #include <cmath>
@@ -97,7 +95,7 @@ void draw_dimension(const LiveDesk& desk, const LiveDimension& dimension, job::D
         if (far > 0) desk.pencil.line(sheets::line(from, b + (b - from) * (4 / far)), 1.0);
     }
     const double mm = shape::length(dimension.to - dimension.from);
-    const auto text = language::figures(plan::say_length_bare(mm, units));
+    const auto text = language::say_length_bare(mm, units);
     const Vec size = desk.pencil.plate_size(text);
     const double along = std::abs(way.x) * size.x + std::abs(way.y) * size.y;
     desk.pencil.words(text, desk.room.place(middles(a, b, size, length >= along + 24), size));

@@ -2,15 +2,13 @@
 #include "canvas/live_marks.h"
 
 #include "base/contains.h"
-#include "plan/say.h"
 
 #include "canvas/blue_pencil.h"
 #include "canvas/hit.h"
 #include "canvas/live_lines.h"
 #include "canvas/still_marks.h"
+#include "language/say.h"
 #include "language/spoken.h"
-
-#include <QCoreApplication>
 
 #include <cmath>
 #include <numbers>
@@ -111,7 +109,7 @@ void last_air(BluePencil& pencil, WordRoom& room, const LiveScene& scene) {
     const Vec at = vec(scene.frame.view.to_px(*scene.frame.last_air));
     pencil.line(sheets::circle(at, outer_px), 1.25, {4, 3});
     pencil.line(sheets::circle(at, inner_px), 1.25);
-    const QString words = QCoreApplication::translate("LiveMarks", "fills last");
+    const QString words = language::tr("fills last");
     const Vec size = pencil.plate_size(words);
     std::vector<Vec> middles;
     for (const Vec way : {Vec{1, 0}, Vec{-1, 0}, Vec{0, 1}, Vec{0, -1}})
@@ -140,9 +138,7 @@ void measured(BluePencil& pencil, WordRoom& room, const LiveScene& scene) {
         const Vec corner{to.at.x, from.at.y};
         const auto px = [&](Vec mm) { return vec(scene.frame.view.to_px(mm)); };
         pencil.line(sheets::polyline({px(from.at), px(corner), px(to.at)}), 1.0, {6, 3});
-        const auto say = [units](double mm) {
-            return language::figures(plan::say_length_bare(std::abs(mm), units));
-        };
+        const auto say = [units](double mm) { return language::say_length_bare(std::abs(mm), units); };
         const auto beside = [&](Vec a, Vec b, const QString& text) {
             const Vec size = pencil.plate_size(text), middle = (px(a) + px(b)) * 0.5;
             std::vector<Vec> places;

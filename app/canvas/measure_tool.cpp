@@ -1,12 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "canvas/measure_tool.h"
 
-#include "plan/say.h"
-
 #include "canvas/select_tool.h"
+#include "language/say.h"
 #include "language/spoken.h"
 
-#include <QCoreApplication>
 #include <QLineF>
 
 #include <cmath>
@@ -15,7 +13,7 @@ namespace drawercast::app {
 
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("MeasureTool", text); }
+using language::tr;
 
 } // namespace
 
@@ -83,7 +81,7 @@ bool MeasureTool::cancel() {
 QString MeasureTool::words() const {
     if (!measured_) return {};
     const auto units = port_.job().display_units;
-    const auto length = [units](double mm) { return language::figures(plan::say_length(mm, units)); };
+    const auto length = [units](double mm) { return language::say_length(mm, units); };
     const shape::Vec by = measured_->to.at - measured_->from.at;
     return tr("%1; %2 across, %3 front to back")
         .arg(length(shape::length(by)), length(std::abs(by.x)), length(std::abs(by.y)));

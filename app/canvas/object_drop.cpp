@@ -5,8 +5,7 @@
 #include "layout/checks.h"
 
 #include "canvas/select_tool.h"
-
-#include <QCoreApplication>
+#include "language/spoken.h"
 
 #include <utility>
 
@@ -51,7 +50,7 @@ bool ObjectDrop::drop() {
     auto held = std::exchange(held_, std::nullopt);
     if (!held) return false;
     port_.show_guides({});
-    port_.commit(QCoreApplication::translate("ObjectDrop", "Place"), std::move(held->last));
+    port_.commit(language::tr("Place"), std::move(held->last));
     port_.choose({held->subject});
     return true;
 }

@@ -4,12 +4,11 @@
 #include "base/contains.h"
 #include "job/edit.h"
 #include "layout/checks.h"
-#include "plan/say.h"
 
 #include "canvas/hit.h"
+#include "language/say.h"
 #include "language/spoken.h"
 
-#include <QCoreApplication>
 #include <QLineF>
 
 #include <algorithm>
@@ -18,7 +17,7 @@ namespace drawercast::app {
 
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("SelectTool", text); }
+using language::tr;
 
 } // namespace
 
@@ -142,7 +141,7 @@ void SelectTool::step(Slide& slide, QPointF px, Keys keys) {
 void SelectTool::step(Turn& turn, QPointF px, Keys keys) {
     const double whole = snap_mm(keys) > 0 ? TurnGesture::coarse_deg : TurnGesture::fine_deg;
     auto step = turn.gesture.at(port_.view().to_mm(px), whole);
-    const QString said = language::figures(plan::fixed(step.by_deg, whole < 1 ? 1 : 0));
+    const QString said = language::fixed(step.by_deg, whole < 1 ? 1 : 0);
     port_.show_note(LiveNote{tr("turned %1°").arg(said), port_.view().to_mm(px)});
     turn.last = step.job;
     port_.preview(std::move(step.job), turn.subjects);

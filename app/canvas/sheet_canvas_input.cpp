@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How mouse, wheel and keys reach the view and the tools.
 #include "canvas/sheet_canvas.h"
+#include "document/dragged.h"
 #include "forms/arrow_keys.h"
-#include "panes/objects_model.h"
 
 #include <QApplication>
 #include <QContextMenuEvent>
@@ -156,9 +156,9 @@ void SheetCanvas::wheelEvent(QWheelEvent* event) {
 // ---- objects dragged from the list ----
 
 void SheetCanvas::dragEnterEvent(QDragEnterEvent* event) {
-    if (!event->mimeData()->hasFormat(ObjectsModel::mime_type) || !arranging()) return;
+    if (!event->mimeData()->hasFormat(dragged_object) || !arranging()) return;
     arrange_.cancel();
-    const auto object = event->mimeData()->data(ObjectsModel::mime_type).toStdString();
+    const auto object = event->mimeData()->data(dragged_object).toStdString();
     if (drop_.enter(object, event->position())) event->acceptProposedAction();
 }
 

@@ -5,6 +5,7 @@
 #include "plan/run_sheet.h"
 #include "plan/stock_stage.h"
 
+#include "language/spoken.h"
 #include "sheets/box_and_cuts.h"
 #include "sheets/pattern_board.h"
 #include "sheets/pressure_plate.h"
@@ -195,9 +196,9 @@ QString seen_words(Seen seen) {
     case Seen::bench:
         return sheet_words(frame_words(sheets::Sheet<sheets::OnBench>()).data());
     case Seen::put_together:
-        return QCoreApplication::translate("Sheets", "Mold, put together");
+        return language::tr("Mold, put together");
     case Seen::days:
-        return QCoreApplication::translate("Sheets", "Shop’s days");
+        return language::tr("Shop’s days");
     case Seen::drawer:
         break;
     }

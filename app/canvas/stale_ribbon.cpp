@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "canvas/stale_ribbon.h"
 
-#include <QCoreApplication>
+#include "language/spoken.h"
 
 #include <numbers>
 
@@ -31,8 +31,7 @@ void paint_ribbon(QPainter& painter, int width, double done, const theme::Theme&
     painter.setRenderHint(QPainter::Antialiasing, false);
     painter.setPen(theme.edge);
     painter.drawLine(0, ribbon_px - 1, width, ribbon_px - 1);
-    const QString words = QCoreApplication::translate(
-                              "StaleRibbon", "As it was before the last change; working it out again, %1 %")
+    const QString words = language::tr("As it was before the last change; working it out again, %1 %")
                               .arg(static_cast<int>(done * 100));
     const int wide = painter.fontMetrics().horizontalAdvance(words) + 20;
     const QRect plate(qMax(0, (width - wide) / 2), 0, wide, ribbon_px - 1);

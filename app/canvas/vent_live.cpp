@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "canvas/vent_live.h"
 
-#include "plan/say.h"
-
 #include "canvas/blue_pencil.h"
 #include "canvas/live_lines.h"
-#include "language/spoken.h"
+#include "language/say.h"
 
 #include <QCoreApplication>
 
@@ -27,18 +25,17 @@ class Words {
 
   public:
     static QString keeps(double ml, job::DisplayUnits units) {
-        return tr("keeps %1").arg(language::figures(plan::say_volume_ml(ml, units)));
+        return tr("keeps %1").arg(language::say_volume_ml(ml, units));
     }
     static QString all_out() { return tr("no air pocket keeps its air"); }
     static QString some(int places, double ml, job::DisplayUnits units) {
-        const auto all = language::figures(plan::say_volume_ml(ml, units));
+        const auto all = language::say_volume_ml(ml, units);
         return places == 1 ? tr("one air pocket keeps its air, %1").arg(all)
                            : tr("%1 air pockets keep their air, %2 in all").arg(places).arg(all);
     }
     static QString on_stiffener() { return tr("runs into a stiffener"); }
     static QString thin(double mm, job::DisplayUnits units) {
-        return tr("only %1 of wood beside it")
-            .arg(language::figures(plan::say_length(std::max(0.0, mm), units)));
+        return tr("only %1 of wood beside it").arg(language::say_length(std::max(0.0, mm), units));
     }
 };
 

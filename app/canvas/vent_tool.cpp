@@ -5,13 +5,12 @@
 #include "job/edit.h"
 #include "job/edit_vents.h"
 #include "plan/air_stage.h"
-#include "plan/say.h"
 
 #include "canvas/vent_live.h"
 #include "canvas/vent_places.h"
+#include "language/say.h"
 #include "language/spoken.h"
 
-#include <QCoreApplication>
 #include <QLineF>
 
 #include <algorithm>
@@ -25,7 +24,7 @@ namespace {
 constexpr double same_mm = 0.05; ///< a place told in the other frame and back is still the same vent
 constexpr double inch_step_mm = units::mm_per_inch / 16;
 
-QString tr(const char* text) { return QCoreApplication::translate("VentTool", text); }
+using language::tr;
 
 double to_step(double value, double step) { return std::round(value / step) * step; }
 
@@ -181,7 +180,7 @@ bool VentTool::arrow(const ArrowKey& key) {
 /// "V3 at 120 mm, 88 mm, locked"
 QString VentTool::words_of(std::size_t vent) const {
     const auto units = port_.job().display_units;
-    const auto mm = [&](double value) { return language::figures(plan::say_length(value, units)); };
+    const auto mm = [&](double value) { return language::say_length(value, units); };
     const auto& one = port_.air()->vented.vents[vent];
     return (one.why == air::VentFor::kept ? tr("V%1 at %2, %3, locked") : tr("V%1 at %2, %3"))
         .arg(static_cast<int>(vent) + 1)

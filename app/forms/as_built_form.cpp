@@ -2,14 +2,14 @@
 #include "forms/as_built_form.h"
 
 #include "plan/as_built.h"
-#include "plan/say.h"
 #include "plan/stock_stage.h"
 #include "shape/enlargement.h"
 
 #include "forms/field_rows.h"
+#include "forms/figure_table.h"
 #include "forms/length_edit.h"
 #include "forms/table_edit.h"
-#include "language/spoken.h"
+#include "language/say.h"
 #include "sheets/text.h"
 
 #include <QHBoxLayout>
@@ -99,7 +99,7 @@ AsBuiltForm::AsBuiltForm(const job::Job& job, const plan::DrawerPlan& drawer, co
       bodies_(labeled(job, drawer)), rows_(new FieldRows),
       width_(new LengthEdit(context, job::range_of("/as_built/*/width_mm"))),
       depth_(new LengthEdit(context, job::range_of("/as_built/*/depth_mm"))), note_(new QLineEdit),
-      figures_(new QLabel) {
+      figures_(figures_label()) {
     const double k = shape::enlargement_for(job.foam->shrinkage);
     const double walls_mm = drawer.cavity ? grained(drawer.cavity->height_mm) : 60;
     walls_ = wall_table(context, walls_mm);
@@ -114,8 +114,6 @@ AsBuiltForm::AsBuiltForm(const job::Job& job, const plan::DrawerPlan& drawer, co
     rows_->add_wide("/walls_mm", tr("Box w&alls"), walls_);
     rows_->add_wide("/blocks", tr("&Odd blocks"), blocks_);
     rows_->add_wide("/note", tr("&Note"), note_);
-    figures_->setTextFormat(Qt::RichText);
-    figures_->setTextInteractionFlags(Qt::TextSelectableByMouse);
     auto* body = new QWidget;
     auto* all = new QVBoxLayout(body);
     auto* intro =
@@ -256,27 +254,25 @@ QString AsBuiltForm::figures(const job::AsBuilt& built) const {
     if (!now || !drawer_.dose || !drawer_.pressure || !drawer_.cavity)
         return tr("This mold has no dose yet: see the checks.");
     const auto units = context().units;
-    QString rows;
+    FigureTable table(18, 0);
     const auto row = [&](const QString& name, const QString& plan, const QString& here) {
-        rows += QStringLiteral("<tr><td style='padding-right:18px'>%1</td><td align='right' "
-                               "style='padding-right:18px'>%2</td><td align='right'><b>%3</b></td></tr>")
-                    .arg(name, plan, here);
+        table.row({name, plan, bold(here)});
     };
     row({}, tr("planned"), tr("as built"));
-    const auto ml = [&](double value) { return language::figures(plan::say_volume_ml(value, units)); };
-    const auto kpa = [&](double value) { return language::figures(plan::say_pressure_kpa(value, units)); };
+    const auto ml = [&](double value) { return language::say_volume_ml(value, units); };
+    const auto kpa = [&](double value) { return language::say_pressure_kpa(value, units); };
     const QString none = tr("refused");
     row(tr("mold holds"), ml(drawer_.cavity->net_mm3 / 1000), ml(now->cavity.net_mm3 / 1000));
     row(tr("to pour"), ml(drawer_.dose->poured_ml), now->dose ? ml(now->dose->poured_ml) : none);
-    row(tr("part A"), language::figures(plan::say_mass_g(drawer_.dose->a_g, units)),
-        now->dose ? language::figures(plan::say_mass_g(now->dose->a_g, units)) : none);
-    row(tr("part B"), language::figures(plan::say_mass_g(drawer_.dose->b_g, units)),
-        now->dose ? language::figures(plan::say_mass_g(now->dose->b_g, units)) : none);
+    row(tr("part A"), language::say_mass_g(drawer_.dose->a_g, units),
+        now->dose ? language::say_mass_g(now->dose->a_g, units) : none);
+    row(tr("part B"), language::say_mass_g(drawer_.dose->b_g, units),
+        now->dose ? language::say_mass_g(now->dose->b_g, units) : none);
     row(tr("when closed"), kpa(drawer_.pressure->closed_kpa),
         now->pressure ? kpa(now->pressure->closed_kpa) : none);
     row(tr("build for"), kpa(drawer_.pressure->build_for_kpa),
         now->pressure ? kpa(now->pressure->build_for_kpa) : none);
-    QString words = QStringLiteral("<table>%1</table>").arg(rows);
+    QString words = table.html();
     words += now->planned_dose_kpa
                  ? tr("If the plan’s dose went into it: %1 when closed.").arg(kpa(*now->planned_dose_kpa))
                  : tr("The plan’s dose would fill it with liquid alone: do not pour that much.");

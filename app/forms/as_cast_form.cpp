@@ -2,11 +2,11 @@
 #include "forms/as_cast_form.h"
 
 #include "plan/pour_steps.h"
-#include "plan/say.h"
 
+#include "forms/figure_table.h"
 #include "forms/notation.h"
 #include "forms/part_tabs.h"
-#include "language/spoken.h"
+#include "language/say.h"
 
 #include <QCheckBox>
 #include <QHBoxLayout>
@@ -23,10 +23,8 @@ namespace {
 constexpr int most_casts = 500;
 
 QLabel* answer_label() {
-    auto* label = new QLabel;
-    label->setTextFormat(Qt::RichText);
+    auto* label = figures_label();
     label->setWordWrap(true);
-    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     label->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     return label;
 }
@@ -34,21 +32,14 @@ QLabel* answer_label() {
 /// Rows of planned and cast; a row of which nothing was measured is left out.
 class Comparison {
   public:
+    Comparison() { table_.row({{}, AsCastForm::tr("planned"), bold(AsCastForm::tr("cast"))}); }
     void row(const QString& name, const QString& planned, const QString& cast) {
-        if (cast.isEmpty()) return;
-        rows_ += QStringLiteral("<tr><td style='padding-right:16px'>%1</td><td align='right' "
-                                "style='padding-right:16px'>%2</td><td align='right'><b>%3</b></td></tr>")
-                     .arg(name, planned, cast);
+        if (!cast.isEmpty()) table_.row({name, planned, bold(cast)});
     }
-    QString table() const {
-        if (rows_.isEmpty()) return {};
-        return QStringLiteral("<table><tr><td></td><td align='right' style='padding-right:16px'>%1</td>"
-                              "<td align='right'><b>%2</b></td></tr>%3</table>")
-            .arg(AsCastForm::tr("planned"), AsCastForm::tr("cast"), rows_);
-    }
+    QString table() const { return table_.rows() > 1 ? table_.html() : QString(); }
 
   private:
-    QString rows_;
+    FigureTable table_{16, 0};
 };
 
 const plan::DrawerPlan& drawer_of(const plan::Plan& plan, const std::string& id) {
@@ -206,8 +197,8 @@ void AsCastForm::show_answers(const job::Job& job) {
     const auto log = plan::mold_log(job.casts, drawer_.id);
     QString words = tr("Casts: %1. Release: %2, clay renewed: %3.")
                         .arg(log.casts)
-                        .arg(language::figures(plan::say_mass_g(log.wax_g, context().units)),
-                             language::figures(plan::say_mass_g(log.clay_g, context().units)));
+                        .arg(language::say_mass_g(log.wax_g, context().units),
+                             language::say_mass_g(log.clay_g, context().units));
     if (log.on_these_holes >= plan::holes_wear_from)
         words +=
             QLatin1Char(' ') + tr("%1 casts on the same holes: in an edge they strip after 3 to 5 drives "
@@ -223,7 +214,7 @@ void AsCastForm::show_learned(const job::Job& job) {
         box->setVisible(spread.has_value());
         if (spread) box->setText(words);
     };
-    const auto ml = [&](double value) { return language::figures(plan::say_volume_ml(value, units)); };
+    const auto ml = [&](double value) { return language::say_volume_ml(value, units); };
     const auto percent = [&](double share) {
         return tr("%1 %").arg(number_words(100 * share, context().mark));
     };
@@ -260,9 +251,9 @@ void AsCastForm::show_learned(const job::Job& job) {
     if (learned.wider_mm)
         words += QLatin1Char(' ') +
                  tr("Pockets came out %1 ± %2 wider than planned.")
-                     .arg(language::figures(plan::say_length(learned.wider_mm->mean, units)),
-                          deviation_words(*learned.wider_mm, language::figures(plan::say_length(
-                                                                 learned.wider_mm->deviation, units))));
+                     .arg(language::say_length(learned.wider_mm->mean, units),
+                          deviation_words(*learned.wider_mm,
+                                          language::say_length(learned.wider_mm->deviation, units)));
     words +=
         QLatin1Char(' ') + tr("How far the foam rises is for the test cup to say: a closed mold forces it.");
     learned_->setText(words);
@@ -274,16 +265,16 @@ QString AsCastForm::comparison(const job::Job& job, const job::Cast& cast) const
     const auto dose = plan::dose_to_pour(job, drawer_);
     const QString none = QStringLiteral("–");
     const auto g = [&](const std::optional<double>& value) {
-        return value ? language::figures(plan::say_mass_g(*value, units)) : QString();
+        return value ? language::say_mass_g(*value, units) : QString();
     };
     const auto ml = [&](const std::optional<double>& value) {
-        return value ? language::figures(plan::say_volume_ml(*value, units)) : QString();
+        return value ? language::say_volume_ml(*value, units) : QString();
     };
     const auto mm = [&](const std::optional<double>& value) {
-        return value ? language::figures(plan::say_length(*value, units)) : QString();
+        return value ? language::say_length(*value, units) : QString();
     };
     const auto kpa = [&](const std::optional<double>& value) {
-        return value ? language::figures(plan::say_pressure_kpa(*value, units)) : QString();
+        return value ? language::say_pressure_kpa(*value, units) : QString();
     };
     const auto planned = [&](const QString& words) { return words.isEmpty() ? none : words; };
     Comparison rows;

@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "forms/cost_dialog.h"
 
+#include "forms/dialog_buttons.h"
+#include "forms/figure_table.h"
 #include "forms/money.h"
 #include "forms/notation.h"
 #include "forms/run_plot.h"
 #include "forms/small_screen.h"
 
-#include <QDialogButtonBox>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -21,26 +22,16 @@ namespace {
 
 constexpr int usual_run = 10;
 
-QString row(const QString& name, const QString& one, const QString& run, bool bold) {
-    const QString tag = bold ? QStringLiteral("b") : QStringLiteral("span");
-    return QStringLiteral("<tr><td style='padding:2px 22px 2px 0'><%1>%2</%1></td>"
-                          "<td align='right' style='padding:2px 22px 2px 0'><%1>%3</%1></td>"
-                          "<td align='right' style='padding:2px 0'><%1>%4</%1></td></tr>")
-        .arg(tag, name, one, run);
-}
-
 } // namespace
 
 CostDialog::CostDialog(const plan::CostBasis& basis, const std::string& currency, const FormContext& context,
                        QWidget* parent)
     : QDialog(parent), basis_(basis), currency_(currency), context_(context), sets_(new QSpinBox),
-      figures_(new QLabel), plot_(new RunPlot(basis)) {
+      figures_(figures_label()), plot_(new RunPlot(basis)) {
     setWindowTitle(tr("Cost and quote"));
     sets_->setRange(1, RunPlot::most_sets);
     sets_->setValue(usual_run);
     sets_->setAccessibleName(tr("Sets in the run"));
-    figures_->setTextFormat(Qt::RichText);
-    figures_->setTextInteractionFlags(Qt::TextSelectableByMouse);
     auto* label = new QLabel(tr("&Sets in the run"));
     label->setBuddy(sets_);
     auto* chosen = new QHBoxLayout;
@@ -57,8 +48,7 @@ CostDialog::CostDialog(const plan::CostBasis& basis, const std::string& currency
     columns->addWidget(plot_, 1);
     auto* words = new QLabel(notes());
     words->setWordWrap(true);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    auto* buttons = dialog_buttons(*this, QDialogButtonBox::Close, nullptr);
     auto* all = new QVBoxLayout(this);
     all->addLayout(columns, 1);
     all->addSpacing(8);
@@ -83,20 +73,24 @@ void CostDialog::show_run() {
     };
     const QString percent = number_words(100 * basis_.margin, context_.mark);
     const bool work = basis_.hour_price > 0;
-    QString rows = row({}, tr("one set"), tr("run of %1").arg(run.sets), true);
-    rows += row(tr("Foam, whole kits"), priced(basis_.foam_priced, one.foam),
-                priced(basis_.foam_priced, run.foam), false);
-    rows += row(tr("Boards, lumber and tubes"), priced(basis_.wood_priced, one.wood),
-                priced(basis_.wood_priced, run.wood), false);
-    rows += row(tr("Closures of the plates"), money(one.closures), money(run.closures), false);
+    FigureTable table(22, 2);
+    const auto heavy = [&](const QString& name, const QString& of_one, const QString& of_run) {
+        table.row({bold(name), bold(of_one), bold(of_run)});
+    };
+    heavy({}, tr("one set"), tr("run of %1").arg(run.sets));
+    table.row(
+        {tr("Foam, whole kits"), priced(basis_.foam_priced, one.foam), priced(basis_.foam_priced, run.foam)});
+    table.row({tr("Boards, lumber and tubes"), priced(basis_.wood_priced, one.wood),
+               priced(basis_.wood_priced, run.wood)});
+    table.row({tr("Closures of the plates"), money(one.closures), money(run.closures)});
     const bool sold = !basis_.supplies.empty();
-    rows += row(tr("What is used up"), priced(sold, one.supplies), priced(sold, run.supplies), false);
-    rows += row(tr("Hours"), hours(one.hours), hours(run.hours), false);
-    rows += row(tr("Work"), priced(work, one.work), priced(work, run.work), false);
-    rows += row(tr("Markup, %1 %").arg(percent), money(one.margin), money(run.margin), false);
-    rows += row(tr("Together"), money(one.total), money(run.total), true);
-    rows += row(tr("Each set"), money(one.each()), money(run.each()), true);
-    figures_->setText(QStringLiteral("<table>%1</table>").arg(rows));
+    table.row({tr("What is used up"), priced(sold, one.supplies), priced(sold, run.supplies)});
+    table.row({tr("Hours"), hours(one.hours), hours(run.hours)});
+    table.row({tr("Work"), priced(work, one.work), priced(work, run.work)});
+    table.row({tr("Markup, %1 %").arg(percent), money(one.margin), money(run.margin)});
+    heavy(tr("Together"), money(one.total), money(run.total));
+    heavy(tr("Each set"), money(one.each()), money(run.each()));
+    figures_->setText(table.html());
 }
 
 QString CostDialog::notes() const {

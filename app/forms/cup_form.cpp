@@ -5,13 +5,13 @@
 #include "casting/profile.h"
 #include "plan/cup_effect.h"
 #include "plan/foam_in_mold.h"
-#include "plan/say.h"
 
+#include "forms/figure_table.h"
 #include "forms/foam_pages.h"
 #include "forms/part_tabs.h"
 #include "forms/problem_words.h"
 #include "forms/rise_plot.h"
-#include "language/spoken.h"
+#include "language/say.h"
 #include "sheets/text.h"
 
 #include <QCheckBox>
@@ -30,7 +30,7 @@ namespace {
 constexpr int most_cups = 20;
 
 using sheets::text;
-QString percent(double share, int decimals) { return language::figures(plan::fixed(100 * share, decimals)); }
+QString percent(double share, int decimals) { return language::fixed(100 * share, decimals); }
 
 /// What a cup would show if the foam did as its label says: what was measured is typed over it.
 job::Cup by_the_label(const job::Job& job) {
@@ -58,7 +58,7 @@ FieldProblems reader_problems(const job::Cup& cup) {
 CupForm::CupForm(const job::Job& job, const plan::Plan& plan, const FormContext& context, QWidget* parent)
     : FormDialog(tr("Test cup"), tr("Keep the cups"), context, parent), job_(job), plan_(plan),
       tabs_(new PartTabs({tr("Cup %1"), tr("Add a cup"), tr("Take this cup away"), {}}, 1, most_cups)),
-      together_(new QLabel), effect_(new QLabel), plot_(new RisePlot) {
+      together_(new QLabel), effect_(figures_label()), plot_(new RisePlot) {
     auto* body = new QWidget;
     auto* all = new QVBoxLayout(body);
     auto* intro = new QLabel(tr("A straight cup of today’s foam, mixed as for the pour. With it the mold is "
@@ -69,8 +69,6 @@ CupForm::CupForm(const job::Job& job, const plan::Plan& plan, const FormContext&
     intro->setWordWrap(true);
     together_->setWordWrap(true);
     together_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    effect_->setTextFormat(Qt::RichText);
-    effect_->setTextInteractionFlags(Qt::TextSelectableByMouse);
     auto* answers = new QVBoxLayout;
     for (QWidget* part : std::initializer_list<QWidget*>{plot_, together_, effect_}) answers->addWidget(part);
     answers->addStretch(1);
@@ -183,48 +181,37 @@ QString CupForm::together(const job::Foam& foam) const {
     if (used.empty() || !now) return tr("No cup is in use: every figure of the foam is by the label.");
     const auto mean = casting::mean_of_cups(used, now->liquid_g_ml);
     if (!mean) return problem_words(mean.error());
-    const QString rise = language::figures(plan::fixed(mean->expansion, 2));
+    const QString rise = language::fixed(mean->expansion, 2);
     if (mean->count == 1)
         return tr("Rises ×%1 here, after the label’s ×%2; ± %3 % is reckoned with, our guess.")
-            .arg(rise, language::figures(plan::fixed(foam.expansion, 2)), percent(now->uncertainty, 1));
+            .arg(rise, language::fixed(foam.expansion, 2), percent(now->uncertainty, 1));
     return tr("%1 cups: rise ×%2 in the mean, standard deviation %3, ± %4 % from the least to the greatest; "
               "± %5 % is reckoned with, never less than 4 % (our guess).")
         .arg(mean->count)
-        .arg(rise, language::figures(plan::fixed(mean->deviation, 2)), percent(mean->spread, 1),
+        .arg(rise, language::fixed(mean->deviation, 2), percent(mean->spread, 1),
              percent(now->uncertainty, 1));
 }
 
 QString CupForm::table(const job::Foam& foam) const {
     const auto units = context().units;
-    const auto cell = [](const QString& words) {
-        return QStringLiteral("<td align='right' style='padding:1px 14px 1px 0'>%1</td>").arg(words);
-    };
-    QString rows =
-        QStringLiteral("<tr><th align='left' style='padding-right:14px'>%1</th>").arg(tr("drawer"));
-    for (const auto& head : {tr("poured"), tr("overpack"), tr("when closed"), tr("build for")})
-        rows += QStringLiteral("<th align='right' style='padding-right:14px'>%1</th>").arg(head);
-    rows += QStringLiteral("</tr>");
+    FigureTable table(14, 1);
+    table.row({bold(tr("drawer")), bold(tr("poured")), bold(tr("overpack")), bold(tr("when closed")),
+               bold(tr("build for"))});
     const auto add = [&](const QString& name, const std::optional<plan::FoamEffect>& effect) {
-        rows += QStringLiteral("<tr><td style='padding-right:14px'>%1</td>").arg(name);
-        if (effect)
-            rows += cell(language::figures(plan::say_volume_ml(effect->dose.poured_ml, units))) +
-                    cell(percent(effect->dose.overpack, 0) + QStringLiteral(" %")) +
-                    cell(language::figures(plan::say_pressure_kpa(effect->pressure.closed_kpa, units))) +
-                    cell(language::figures(plan::say_pressure_kpa(effect->pressure.build_for_kpa, units)));
-        else
-            rows += QStringLiteral("<td colspan='4'>%1</td>").arg(tr("refused: see the checks"));
-        rows += QStringLiteral("</tr>");
+        if (!effect) return table.remark(name, tr("refused: see the checks"), 4);
+        table.row({name, language::say_volume_ml(effect->dose.poured_ml, units),
+                   percent(effect->dose.overpack, 0) + QStringLiteral(" %"),
+                   language::say_pressure_kpa(effect->pressure.closed_kpa, units),
+                   language::say_pressure_kpa(effect->pressure.build_for_kpa, units)});
     };
     const bool by_cup = !casting::cups_in_use(foam).empty();
     for (std::size_t i = 0; i < std::min(plan_.drawers.size(), job_.drawers.size()); ++i) {
         if (!plan_.drawers[i].cavity) continue;
         const QString name = text(job_.drawers[i]->name).toHtmlEscaped();
         add(tr("%1, by the label").arg(name), effect_of(job_, plan_.drawers[i], plan::by_label(foam)));
-        if (by_cup)
-            add(tr("%1, by the cup").arg(QStringLiteral("<b>") + name + QStringLiteral("</b>")),
-                effect_of(job_, plan_.drawers[i], foam));
+        if (by_cup) add(tr("%1, by the cup").arg(bold(name)), effect_of(job_, plan_.drawers[i], foam));
     }
-    return QStringLiteral("<table>%1</table>").arg(rows);
+    return table.html();
 }
 
 } // namespace drawercast::app

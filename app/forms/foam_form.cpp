@@ -3,13 +3,12 @@
 
 #include "casting/profile.h"
 #include "job/catalog.h"
-#include "plan/say.h"
 
 #include "forms/foam_pages.h"
 #include "forms/problem_words.h"
 #include "forms/table_edit.h"
 #include "language/goods.h"
-#include "language/spoken.h"
+#include "language/say.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -261,16 +260,13 @@ void FoamForm::show_today(const std::optional<job::Foam>& foam) {
     const auto units = context().units;
     const double weight_b =
         100 * foam->ratio_b * foam->density_b_g_ml / (foam->ratio_a * foam->density_a_g_ml);
-    const QString density =
-        language::figures(plan::say_density_kg_m3(1000 * p.liquid_g_ml / p.expansion, units));
+    const QString density = language::say_density_kg_m3(1000 * p.liquid_g_ml / p.expansion, units);
     today_->setText(tr("Today, at %1 and %2: rises ×%3 (%4 free rise), by weight 100 A to %5 B, pot life %6 "
                        "s, risen after %7 s.")
-                        .arg(language::figures(plan::say_temperature_c(shop_.temperature_c, units)),
-                             language::figures(plan::say_altitude_m(shop_.altitude_m, units)),
-                             language::figures(plan::fixed(p.expansion, 1)), density,
-                             language::figures(plan::fixed(weight_b, 0)),
-                             language::figures(plan::fixed(p.pot_life_s, 0)),
-                             language::figures(plan::fixed(p.rise_s, 0))));
+                        .arg(language::say_temperature_c(shop_.temperature_c, units),
+                             language::say_altitude_m(shop_.altitude_m, units),
+                             language::fixed(p.expansion, 1), density, language::fixed(weight_b, 0),
+                             language::fixed(p.pot_life_s, 0), language::fixed(p.rise_s, 0)));
 }
 
 } // namespace drawercast::app

@@ -2,8 +2,7 @@
 #include "forms/foam_pages.h"
 
 #include "forms/length_edit.h"
-
-#include <QCoreApplication>
+#include "language/spoken.h"
 
 namespace drawercast::app {
 
@@ -12,7 +11,7 @@ namespace {
 using job::Cup;
 using job::Foam;
 
-QString tr(const char* text) { return QCoreApplication::translate("FoamPages", text); }
+using language::tr;
 
 ValueEdit* number(const FormContext& context, const char* path, const QString& unit, double scale = 1) {
     return new ValueEdit(number_notation(context, unit, scale), job::range_of(path));

@@ -1,16 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "forms/foams_dialog.h"
 
-#include "plan/say.h"
-
+#include "forms/dialog_buttons.h"
 #include "forms/form_context.h"
 #include "forms/money.h"
 #include "forms/small_screen.h"
 #include "language/goods.h"
-#include "language/spoken.h"
+#include "language/say.h"
 #include "sheets/text.h"
 
-#include <QDialogButtonBox>
 #include <QGridLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -40,8 +38,8 @@ QString firmness_words(job::Firmness firmness) {
 QString foot_words(const plan::FoamBeside& foam, job::DisplayUnits units) {
     if (foam.foot_kpa <= 0) return FoamsDialog::tr("none rests on it");
     return FoamsDialog::tr("%1 of %2")
-        .arg(language::figures(plan::say_pressure_kpa(foam.foot_kpa, units)),
-             language::figures(plan::say_pressure_kpa(foam.foot_most_kpa, units)));
+        .arg(language::say_pressure_kpa(foam.foot_kpa, units),
+             language::say_pressure_kpa(foam.foot_most_kpa, units));
 }
 
 QString check_words(const plan::FoamBeside& foam) {
@@ -72,15 +70,14 @@ FoamsDialog::FoamsDialog(std::vector<plan::FoamBeside> foams, const job::Job& jo
     });
     row(tr("Firmness"), [](const auto& foam) { return firmness_words(foam.foam.firmness); });
     row(tr("The inserts weigh"),
-        [&](const auto& foam) { return language::figures(plan::say_mass_g(foam.inserts_g, units)); });
+        [&](const auto& foam) { return language::say_mass_g(foam.inserts_g, units); });
     row(tr("Wall beside the deepest pocket"),
-        [&](const auto& foam) { return language::figures(plan::say_length(foam.wall_mm, units)); });
+        [&](const auto& foam) { return language::say_length(foam.wall_mm, units); });
     row(tr("Checks"), check_words);
     row(tr("Foot pressure, the most"), [&](const auto& foam) { return foot_words(foam, units); });
     row(tr("Pressure when closed"),
-        [&](const auto& foam) { return language::figures(plan::say_pressure_kpa(foam.closed_kpa, units)); });
-    row(tr("Mixed"),
-        [&](const auto& foam) { return language::figures(plan::say_volume_ml(foam.mixed_ml, units)); });
+        [&](const auto& foam) { return language::say_pressure_kpa(foam.closed_kpa, units); });
+    row(tr("Mixed"), [&](const auto& foam) { return language::say_volume_ml(foam.mixed_ml, units); });
     row(tr("Kits to buy"), [&](const auto& foam) {
         return foam.price ? money_words(*foam.price, job.currency, context) : tr("no price");
     });
@@ -100,8 +97,7 @@ FoamsDialog::FoamsDialog(std::vector<plan::FoamBeside> foams, const job::Job& jo
     view->setWidget(table);
     view->setWidgetResizable(true);
     view->setFrameShape(QFrame::NoFrame);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    auto* buttons = dialog_buttons(*this, QDialogButtonBox::Close, this);
     auto* column = new QVBoxLayout(this);
     column->addWidget(view, 1);
     column->addWidget(notes);

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "forms/form_dialog.h"
 
+#include "forms/dialog_buttons.h"
 #include "forms/part_tabs.h"
 #include "theme/icons.h"
 #include "theme/theme_of.h"
 
-#include <QDialogButtonBox>
 #include <QHBoxLayout>
 #include <QPushButton>
 #include <QScreen>
@@ -53,12 +53,10 @@ FormDialog::FormDialog(const QString& title, const QString& take_words, const Fo
     to_mend_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
     connect(to_mend_, &QToolButton::clicked, this, &FormDialog::go_to_problem);
 
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this);
+    auto* buttons = dialog_buttons(*this, QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this);
     take_ = buttons->button(QDialogButtonBox::Ok);
     take_->setText(take_words);
     take_->setDefault(true);
-    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
 
     auto* foot = new QHBoxLayout;
     foot->setContentsMargins(12, 8, 12, 12);

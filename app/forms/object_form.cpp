@@ -3,12 +3,12 @@
 
 #include "layout/pocket.h"
 
+#include "forms/drawing_file.h"
 #include "forms/field_rows.h"
 #include "forms/length_edit.h"
 #include "forms/level_edit.h"
 #include "forms/object_picture.h"
 #include "forms/part_tabs.h"
-#include "outline/drawing_file.h"
 #include "theme/icons.h"
 
 #include <QComboBox>

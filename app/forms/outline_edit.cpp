@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "forms/outline_edit.h"
 
+#include "forms/drawing_file.h"
 #include "forms/field_rows.h"
 #include "forms/length_edit.h"
+#include "forms/outline_form.h"
 #include "forms/table_edit.h"
-#include "outline/drawing_file.h"
-#include "outline/outline_form.h"
 #include "theme/icons.h"
 
 #include <QComboBox>

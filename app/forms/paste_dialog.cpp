@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "forms/paste_dialog.h"
 
+#include "forms/dialog_buttons.h"
 #include "forms/paste_columns_edit.h"
 #include "forms/paste_model.h"
 #include "forms/problem_words.h"
@@ -10,7 +11,6 @@
 #include <QCheckBox>
 #include <QClipboard>
 #include <QComboBox>
-#include <QDialogButtonBox>
 #include <QGuiApplication>
 #include <QHBoxLayout>
 #include <QHeaderView>
@@ -56,10 +56,9 @@ PasteDialog::PasteDialog(const FormContext& context, QWidget* parent)
     view_->verticalHeader()->setDefaultSectionSize(26);
     result_->setWordWrap(true);
 
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
+    auto* buttons = dialog_buttons(*this, QDialogButtonBox::Close, this);
     add_ = buttons->addButton(QString(), QDialogButtonBox::ActionRole);
     add_->setDefault(true);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* foot = new QHBoxLayout;
     foot->addWidget(result_, 1);
     foot->addWidget(buttons);

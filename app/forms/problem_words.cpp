@@ -2,14 +2,13 @@
 #include "forms/problem_words.h"
 
 #include "language/in_words.h"
-
-#include <QCoreApplication>
+#include "language/spoken.h"
 
 namespace drawercast::app {
 
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("ProblemWords", text); }
+using language::tr;
 
 } // namespace
 

@@ -2,13 +2,13 @@
 #include "forms/quick_quote_form.h"
 
 #include "job/catalog.h"
-#include "plan/say.h"
 
+#include "forms/figure_table.h"
 #include "forms/length_edit.h"
 #include "forms/money.h"
 #include "forms/problem_words.h"
 #include "language/goods.h"
-#include "language/spoken.h"
+#include "language/say.h"
 #include "sheets/text.h"
 
 #include <QDialogButtonBox>
@@ -35,14 +35,12 @@ using sheets::text;
 
 QuickQuoteForm::QuickQuoteForm(const job::Job& job, const FormContext& context, QWidget* parent)
     : FormDialog(tr("Rough estimate"), tr("Start a job with it"), context, parent), job_(job),
-      rows_(new FieldRows), answer_(new QLabel) {
+      rows_(new FieldRows), answer_(figures_label()) {
     add_rows();
     Fields start;
     start.hour_price = job.shop->hour_price, start.margin = job.shop->margin;
     numbers_.fill(start);
-    answer_->setTextFormat(Qt::RichText);
     answer_->setWordWrap(true);
-    answer_->setTextInteractionFlags(Qt::TextSelectableByMouse);
     answer_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     constexpr int answer_px = 400;
     answer_->setFixedWidth(answer_px);
@@ -139,29 +137,22 @@ FieldProblems QuickQuoteForm::show_problems() {
 
 QString QuickQuoteForm::answer(const job::Job& job, const plan::QuickQuote& quote) const {
     const auto units = context().units;
-    QString rows;
-    const auto row = [&](const QString& name, const plan::Ranged& range, const auto& said, bool bold) {
-        const QString tag = bold ? QStringLiteral("b") : QStringLiteral("span");
-        rows += QStringLiteral("<tr><td style='padding:2px 18px 2px 0'><%1>%2</%1></td>"
-                               "<td align='right' style='padding:2px 18px 2px 0'><b>%3</b></td>"
-                               "<td align='right' style='padding:2px 18px 2px 0'>%4</td>"
-                               "<td align='right' style='padding:2px 0'>%5</td></tr>")
-                    .arg(tag, name, said(range.expected), said(range.low), said(range.high));
+    FigureTable table(18, 2);
+    const auto row = [&](const QString& name, const plan::Ranged& range, const auto& said) {
+        table.row({name, bold(said(range.expected)), said(range.low), said(range.high)});
     };
-    const auto ml = [&](double value) { return language::figures(plan::say_volume_ml(value, units)); };
+    const auto ml = [&](double value) { return language::say_volume_ml(value, units); };
     const auto whole = [&](double value) { return number_words(std::round(value), context().mark); };
     const auto hours = [&](double value) { return tr("%1 h").arg(whole(value)); };
-    const auto money = [&](double value) { return language::figures(plan::fixed(value, 0)); };
-    rows += QStringLiteral("<tr><td></td><td align='right' style='padding-right:18px'>%1</td><td "
-                           "align='right' style='padding-right:18px'>%2</td><td align='right'>%3</td></tr>")
-                .arg(tr("about"), tr("from"), tr("to"));
-    row(tr("foam mixed"), quote.mixed_ml, ml, false);
-    row(tr("boards, sheets"), quote.sheets, whole, false);
-    row(tr("work"), quote.hours, hours, false);
-    row(tr("shop days until ready"), quote.days, whole, false);
-    row(job.currency.empty() ? tr("price") : tr("price, %1").arg(text(job.currency)), quote.total, money,
-        true);
-    QString words = QStringLiteral("<table>%1</table><p>").arg(rows);
+    const auto money = [&](double value) { return language::fixed(value, 0); };
+    table.row({{}, tr("about"), tr("from"), tr("to")});
+    row(tr("foam mixed"), quote.mixed_ml, ml);
+    row(tr("boards, sheets"), quote.sheets, whole);
+    row(tr("work"), quote.hours, hours);
+    row(tr("shop days until ready"), quote.days, whole);
+    row(bold(job.currency.empty() ? tr("price") : tr("price, %1").arg(text(job.currency))), quote.total,
+        money);
+    QString words = table.html() + QStringLiteral("<p>");
     words += tr("With the foam “%1”. The spread is that of what is not known yet: pockets’ depths, area, "
                 "number, the foam’s rise, hours, boards.")
                  .arg(language::goods_name(job.foam->name).toHtmlEscaped());

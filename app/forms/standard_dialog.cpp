@@ -3,11 +3,11 @@
 
 #include "job/catalog.h"
 
+#include "forms/dialog_buttons.h"
 #include "forms/object_picture.h"
 #include "forms/small_screen.h"
 #include "language/goods.h"
 
-#include <QDialogButtonBox>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -55,10 +55,8 @@ StandardDialog::StandardDialog(const FormContext& context, QWidget* parent)
     source_->setMinimumHeight(3 * fontMetrics().height());
     source_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
 
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this);
+    auto* buttons = dialog_buttons(*this, QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this);
     take_ = buttons->button(QDialogButtonBox::Ok);
-    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(find_, &QLineEdit::textChanged, this, &StandardDialog::find);
     connect(list_, &QListWidget::itemSelectionChanged, this, &StandardDialog::show_choice);
     connect(list_, &QListWidget::itemDoubleClicked, this, &QDialog::accept);

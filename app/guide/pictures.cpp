@@ -8,6 +8,7 @@
 #include "forms/rise_plot.h"
 #include "guide/demo.h"
 #include "guide/framing.h"
+#include "language/spoken.h"
 #include "print/templates.h"
 #include "sheets/box_and_cuts.h"
 #include "sheets/build_up.h"
@@ -16,8 +17,6 @@
 #include "sheets/pour_plot.h"
 #include "sheets/pressure_plate.h"
 #include "sheets/squeeze_plot.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 
@@ -160,7 +159,7 @@ std::optional<QImage> picture(const QString& name, const Demo& demo, const Pictu
     for (const auto& entry : entries) {
         if (name != QLatin1String(entry.name)) continue;
         if (entry.slow && !demo.built())
-            return waiting(QCoreApplication::translate("Guide", "This picture is being worked out…"), look);
+            return waiting(language::tr("This picture is being worked out…"), look);
         return entry.draw(demo, look);
     }
     return std::nullopt;

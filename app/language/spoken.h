@@ -43,7 +43,7 @@ class Spoken {
 
 Language spoken_now();
 
-/// A text of paper, which has no widget to ask: lupdate finds it by the name.
+/// A text where there is no widget to ask, on paper and beside the window: lupdate finds it by the name.
 QString tr(const char* text, const char* comment = nullptr);
 
 /// What core says with its figures, for the window and for paper: with the language's decimal mark. What goes

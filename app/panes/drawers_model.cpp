@@ -2,10 +2,9 @@
 #include "panes/drawers_model.h"
 
 #include "job/shown_name.h"
-#include "plan/say.h"
 
 #include "document/document.h"
-#include "language/spoken.h"
+#include "language/say.h"
 
 #include <algorithm>
 
@@ -13,9 +12,7 @@ namespace drawercast::app {
 
 namespace {
 
-QString bare(double mm, job::DisplayUnits units) {
-    return language::figures(plan::say_length_bare(mm, units));
-}
+QString bare(double mm, job::DisplayUnits units) { return language::say_length_bare(mm, units); }
 
 } // namespace
 

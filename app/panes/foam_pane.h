@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "panes/explain/foam_figures.h"
 #include "panes/explain_host.h"
-#include "panes/foam_figures.h"
 
 #include <QWidget>
 

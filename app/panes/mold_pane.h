@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "panes/explain/mold_figures.h"
 #include "panes/explain_host.h"
-#include "panes/mold_figures.h"
 
 #include <QWidget>
 

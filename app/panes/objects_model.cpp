@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "panes/objects_model.h"
 
-#include "plan/say.h"
-
 #include "document/document.h"
-#include "language/spoken.h"
+#include "document/dragged.h"
+#include "language/say.h"
 
 #include <QMimeData>
 #include <QSortFilterProxyModel>
@@ -15,9 +14,7 @@ namespace drawercast::app {
 
 namespace {
 
-QString bare(double mm, job::DisplayUnits units) {
-    return language::figures(plan::say_length_bare(mm, units));
-}
+QString bare(double mm, job::DisplayUnits units) { return language::say_length_bare(mm, units); }
 
 struct Extent {
     shape::Box box;
@@ -126,7 +123,7 @@ QVariant ObjectsModel::data(const QModelIndex& index, int role) const {
     case name_column:
         return QString::fromStdString(one->name);
     case mass_column:
-        return one->mass_g > 0 ? language::figures(plan::say_mass_g(one->mass_g, units_))
+        return one->mass_g > 0 ? language::say_mass_g(one->mass_g, units_)
                                : QStringLiteral("–"); // nobody has weighed it
     case placed_column:
         return tr("%1 of %2").arg(placed).arg(one->count);
@@ -158,13 +155,13 @@ Qt::ItemFlags ObjectsModel::flags(const QModelIndex& index) const {
     return index.isValid() ? flags | Qt::ItemIsDragEnabled : flags;
 }
 
-QStringList ObjectsModel::mimeTypes() const { return {mime_type}; }
+QStringList ObjectsModel::mimeTypes() const { return {dragged_object}; }
 
 QMimeData* ObjectsModel::mimeData(const QModelIndexList& indexes) const {
     auto* data = new QMimeData;
     if (!indexes.isEmpty())
         if (const auto* one = object(indexes.first()))
-            data->setData(mime_type, QByteArray::fromStdString(one->id));
+            data->setData(dragged_object, QByteArray::fromStdString(one->id));
     return data;
 }
 

@@ -20,9 +20,6 @@ class ObjectsModel : public QAbstractTableModel {
     enum Column { name_column, mass_column, placed_column, column_count };
     enum Role { size_role = Qt::UserRole + 1, id_role, count_role, placed_role, depth_role };
 
-    /// Rows of these are dragged onto a drawer under this type; the data is the object's id.
-    static constexpr const char* mime_type = "application/x-drawercast-object";
-
     explicit ObjectsModel(const Document& document, QObject* parent = nullptr);
 
     int rowCount(const QModelIndex& parent = {}) const override;

@@ -5,10 +5,10 @@
 
 #include "forms/field_rows.h"
 #include "forms/length_edit.h"
+#include "language/spoken.h"
 
 #include <QCheckBox>
 #include <QComboBox>
-#include <QCoreApplication>
 #include <QLabel>
 #include <QMenu>
 #include <QPushButton>
@@ -26,7 +26,7 @@ QString in_one_line(QString words) { return words.replace(u' ', QChar::Nbsp); }
 } // namespace
 
 QString shape_words(Shape shape) {
-    const auto tr = [](const char* text) { return QCoreApplication::translate("PhotoShape", text); };
+    using language::tr;
     switch (shape) {
     case Shape::as_found:
         break;

@@ -5,14 +5,12 @@
 #include "base/number.h"
 #include "capture/parallax.h"
 #include "layout/pocket.h"
-#include "plan/say.h"
 #include "shape/easy.h"
 #include "shape/region.h"
 #include "shape/symmetric.h"
 
+#include "language/say.h"
 #include "language/spoken.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 #include <cmath>
@@ -77,14 +75,14 @@ std::optional<shape::Polygon> reshaped(const shape::Contour& contour, Shape want
     return std::nullopt;
 }
 
-QString tr(const char* words) { return QCoreApplication::translate("PhotoOutline", words); }
+using language::tr;
 
 std::string note_of(const Outline& outline, const Measured& measured) {
     QStringList note{
         (outline.band_in_fit
              ? tr("Measured from a photo: the outline lies within ± %1 mm, which its fit allows for.")
              : tr("Measured from a photo: the outline lies within ± %1 mm."))
-            .arg(language::figures(plan::fixed(measured.band_mm, 2)))};
+            .arg(language::fixed(measured.band_mm, 2))};
     if (outline.brushed) note << tr("Part of it was brushed by hand.");
     if (outline.by_hand) note << tr("Points of it were put right by hand.");
     if (outline.maybe_shadow) note << tr("Part of it may be a shadow: hold it against the object.");

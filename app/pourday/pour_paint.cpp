@@ -2,9 +2,9 @@
 #include "pourday/pour_paint.h"
 
 #include "language/in_words.h"
+#include "language/spoken.h"
 #include "theme/lettering.h"
 
-#include <QCoreApplication>
 #include <QPainter>
 
 #include <algorithm>
@@ -18,7 +18,7 @@ using theme::Face;
 
 constexpr double soon_s = 10; ///< as long before it is due the first sound comes
 
-QString tr(const char* words) { return QCoreApplication::translate("PourPaint", words); }
+using language::tr;
 
 struct Letters {
     Face face;

@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "print/correction.h"
 
-#include "plan/say.h"
-
+#include "language/say.h"
 #include "language/spoken.h"
 
 #include <cmath>
@@ -24,8 +23,7 @@ Vec stretch_of(const Correction& correction, Vec page_mm) {
 QString sentence_of(const Correction& correction, const QString& printer) {
     return language::tr("Corrected for “%1”: its 100 mm scales measured %2 mm along the paper’s short side, "
                         "%3 mm along the long one. Printed elsewhere these pages are wrong.")
-        .arg(printer, language::figures(plan::fixed(correction.short_mm, 2)),
-             language::figures(plan::fixed(correction.long_mm, 2)));
+        .arg(printer, language::fixed(correction.short_mm, 2), language::fixed(correction.long_mm, 2));
 }
 
 QTransform stretched(const Page& page) {

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "print/label_pages.h"
 
-#include "plan/say.h"
 #include "plan/stock_stage.h"
 
 #include "language/goods.h"
+#include "language/say.h"
 #include "language/spoken.h"
 #include "print/stamp.h"
 #include "print/title_block.h"
@@ -89,7 +89,7 @@ class Labels {
                                QStringLiteral("  h ") + said(body.height_mm),
                            remarks.join(QStringLiteral(", ")), true});
     }
-    QString said(double mm) const { return language::figures(plan::say_length_bare(mm, job_.display_units)); }
+    QString said(double mm) const { return language::say_length_bare(mm, job_.display_units); }
 
     const job::Job& job_;
     const plan::StockPlan& stock_;

@@ -2,8 +2,8 @@
 #include "print/object_sheets.h"
 
 #include "base/units.h"
-#include "plan/say.h"
 
+#include "language/say.h"
 #include "language/spoken.h"
 #include "print/ruler.h"
 #include "print/stamp.h"
@@ -11,8 +11,6 @@
 #include "sheets/path.h"
 #include "sheets/table.h"
 #include "sheets/text.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 #include <cmath>
@@ -28,7 +26,7 @@ namespace {
 constexpr double ruler_strip_mm = 10, foot_mm = 8, head_mm = 12;
 constexpr double around_mm = 5, words_mm = 15, least_cell_mm = 52;
 
-QString tr(const char* text) { return QCoreApplication::translate("ObjectSheets", text); }
+using language::tr;
 using sheets::text;
 
 /// An object's outlines about the lower left corner of their box, y up, mm.
@@ -146,7 +144,7 @@ void write_figure(sheets::Inks& inks, const Figure& figure, Vec corner, double w
 }
 
 QString sizes_of(const Figure& figure, job::DisplayUnits units) {
-    const auto said = [units](double mm) { return language::figures(plan::say_length_bare(mm, units)); };
+    const auto said = [units](double mm) { return language::say_length_bare(mm, units); };
     return tr("%1 × %2, %3 high")
         .arg(said(figure.size.x), said(figure.size.y), said(figure.object->height_mm));
 }

@@ -3,10 +3,9 @@
 
 #include "base/units.h"
 
+#include "language/spoken.h"
 #include "print/title_block.h"
 #include "sheets/path.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 #include <cmath>
@@ -25,7 +24,7 @@ constexpr double beside_mark_mm = capture::target_tip_mm + 4;    // words start 
 constexpr double scale_start_mm = 30;                            // from the sheet's edge, level scales
 constexpr double scale_past_mark_mm = 30;                        // upright ones, so that their words miss it
 
-QString tr(const char* text) { return QCoreApplication::translate("PhotoSheet", text); }
+using language::tr;
 
 /// Filled by the even-odd rule: the hole is paper, the dot in it ink again.
 void write_mark(sheets::Inks& inks, Vec at, bool dotted, const theme::Theme& theme) {

@@ -2,9 +2,9 @@
 #include "print/strip_pages.h"
 
 #include "mold/plate_judge.h"
-#include "plan/say.h"
 #include "plan/stock_stage.h"
 
+#include "language/say.h"
 #include "language/spoken.h"
 #include "print/ruler.h"
 #include "print/stamp.h"
@@ -61,9 +61,7 @@ class Strips {
         for (auto& ink : sheets::ink_of(sheet.marks, sheets::View::true_size(px(origin)), theme_))
             inks.push_back(std::move(ink));
         inks.push_back(sheets::Clip{});
-        const auto say = [&](double mm) {
-            return language::figures(plan::say_length_bare(mm, job_.display_units));
-        };
+        const auto say = [&](double mm) { return language::say_length_bare(mm, job_.display_units); };
         const bool side = wall.side == stock::Side::left || wall.side == stock::Side::right;
         QString words = language::tr("%1, %2: %3 long; figures from its %4 end")
                             .arg(sheets::part_words(wall.label), edge, say(wall.length_mm),
@@ -125,7 +123,7 @@ class Edges {
     }
     QString pilot(const job::Closure& closure) const {
         const double mm = mold::holes_of(closure, job_.shop->drills_mm).pilot_mm;
-        return language::figures(plan::say_length_bare(mm, job_.display_units));
+        return language::say_length_bare(mm, job_.display_units);
     }
 
     const job::Job& job_;

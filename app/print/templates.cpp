@@ -2,9 +2,9 @@
 #include "print/templates.h"
 
 #include "job/shown_name.h"
-#include "plan/say.h"
 #include "plan/stock_stage.h"
 
+#include "language/say.h"
 #include "language/spoken.h"
 #include "print/label_pages.h"
 #include "print/stamp.h"
@@ -45,8 +45,8 @@ Template board_template(const job::Job& job, const job::Drawer& drawer, const ca
         language::tr("Prick the screw points (ringed crosses) through the paper and drill them; trace the "
                      "blocks. Outlines are sealed sizes, “h” is the sealed height."),
         language::tr("Fix each block by its number; the dashed line is the edge of the clay.")};
-    words.remark = language::tr("Enlarged %1 times for shrinkage.")
-                       .arg(language::figures(plan::fixed(board.enlargement, 4)));
+    words.remark =
+        language::tr("Enlarged %1 times for shrinkage.").arg(language::fixed(board.enlargement, 4));
     words.table = sheets::block_table(job, board);
     words.table_name = language::tr("blocks");
     words.table_head = language::tr("Blocks, from the datum 0, 0 in the front-left inner corner of the box");

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "plan/say.h"
 #include "stock/saw.h"
 
+#include "language/say.h"
 #include "language/spoken.h"
 #include "sheets/aligned_length.h"
 #include "sheets/block_axis.h"
@@ -84,8 +84,7 @@ Table block_table(const job::Job& job, const casting::PatternBoard& board) {
         {language::tr("screw 2 x"), Align::right, 0, 50},  {language::tr("y"), Align::right, 0, 46}};
     for (const auto& block : board.blocks) {
         const BlockAxis axis = axis_of(block, job);
-        const QString turn =
-            is_square(axis) ? QString() : language::figures(plan::fixed(axis.turn_deg, 1)) + QChar(0xB0);
+        const QString turn = is_square(axis) ? QString() : language::fixed(axis.turn_deg, 1) + QChar(0xB0);
         std::vector<Table::Cell> row{
             {QString::number(block.number), true, {}},     {QString::fromStdString(block.name), false, {}},
             {heights(block, job.display_units), true, {}}, {say(block.center.x_mm), false, {}},

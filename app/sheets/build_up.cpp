@@ -4,9 +4,8 @@
 #include "plan/plate_parts.h"
 #include "plan/stock_stage.h"
 
+#include "language/spoken.h"
 #include "sheets/ink.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 #include <utility>
@@ -64,7 +63,7 @@ void put_face(Drafter<InPicture>& pen, const buildup::Painted& face) {
     if (!edges.empty()) pen.put(PathMark{std::move(edges), line_of(face.part), std::nullopt});
 }
 
-QString tr(const char* words) { return QCoreApplication::translate("BuildUp", words); }
+using language::tr;
 
 QString counted(std::size_t count, const char* one, const char* more) {
     return count == 1 ? tr(one) : tr(more).arg(count);

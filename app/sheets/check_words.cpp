@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sheets/check_words.h"
 
-#include "plan/say.h"
-
+#include "language/say.h"
 #include "language/spoken.h"
 #include "sheets/zones.h"
 
@@ -11,9 +10,7 @@ namespace drawercast::sheets {
 using layout::Code;
 
 std::string plate_words(const layout::Check& check, const job::Job& job) {
-    const auto say = [&](double mm) {
-        return language::figures(plan::say_length_bare(mm, job.display_units));
-    };
+    const auto say = [&](double mm) { return language::say_length_bare(mm, job.display_units); };
     const auto with_both = [&](const QString& words) {
         return words.arg(say(check.value), say(check.limit)).toStdString();
     };

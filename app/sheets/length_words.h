@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "plan/say.h"
-
-#include "language/spoken.h"
+#include "language/say.h"
 
 #include <QStringList>
 
@@ -14,7 +12,7 @@ namespace drawercast::sheets {
 
 /// "512.5", in the job's unit and the language's figures.
 inline std::string length_words(const job::Job& job, double mm) {
-    return language::figures(plan::say_length_bare(mm, job.display_units)).toStdString();
+    return language::say_length_bare(mm, job.display_units).toStdString();
 }
 
 /// "512.5 × 300 × 16", likewise.

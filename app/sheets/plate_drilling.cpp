@@ -3,6 +3,7 @@
 #include "plan/say.h"
 
 #include "language/goods.h"
+#include "language/say.h"
 #include "language/spoken.h"
 #include "sheets/aligned_length.h"
 #include "sheets/drilling.h"
@@ -55,7 +56,7 @@ QString end_words(const job::Job& job, const mold::PlateDesign& design, Vec clos
     }
     return language::tr(", through stiffener %1, %2 from its end")
         .arg(which + 1)
-        .arg(language::figures(plan::say_length(least, job.display_units)));
+        .arg(language::say_length(least, job.display_units));
 }
 
 /// Its name, with its kind before it unless the name says so.

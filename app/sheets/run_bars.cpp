@@ -4,8 +4,7 @@
 #include "plan/run_ticks.h"
 
 #include "language/in_words.h"
-
-#include <QCoreApplication>
+#include "language/spoken.h"
 
 #include <algorithm>
 
@@ -23,7 +22,7 @@ constexpr double head_mm = 6;
 constexpr double least_mm = 0.5; ///< of a bar, however short
 constexpr double min_per_h = 60, min_per_day = 24 * 60;
 
-QString tr(const char* words) { return QCoreApplication::translate("RunBars", words); }
+using language::tr;
 
 /// From minutes to the chart: a shop day has its width, a night a band.
 class Days {

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "sheets/run_words.h"
 
-#include <QCoreApplication>
+#include "language/spoken.h"
 
 namespace drawercast::sheets {
 
 namespace {
 
-QString tr(const char* words) { return QCoreApplication::translate("RunWords", words); }
+using language::tr;
 
 /// With its day where that is not the day of `other`.
 QString time_beside(double min, double other) {

@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "plan/say.h"
-
-#include "language/spoken.h"
+#include "language/say.h"
 
 #include <QString>
 
@@ -12,8 +10,6 @@
 namespace drawercast::sheets {
 
 inline QString text(const std::string& utf8) { return QString::fromStdString(utf8); }
-
-/// `value` with `decimals` digits behind the language's decimal mark.
-inline QString fixed(double value, int decimals) { return language::figures(plan::fixed(value, decimals)); }
+using language::fixed;
 
 } // namespace drawercast::sheets

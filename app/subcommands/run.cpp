@@ -9,6 +9,7 @@
 #include "plan/figures.h"
 #include "plan/plan.h"
 
+#include "print/drawing_files.h"
 #include "print/pdf.h"
 #include "print/photo_sheet.h"
 #include "print/templates.h"
@@ -16,7 +17,6 @@
 #include "subcommands/captured_job.h"
 #include "subcommands/check_report.h"
 #include "subcommands/command_line.h"
-#include "subcommands/drawing_files.h"
 #include "subcommands/output.h"
 #include "subcommands/quote_report.h"
 #include "subcommands/worked_out.h"
@@ -90,7 +90,7 @@ Exit write_drawings(const job::Job& job, const plan::Plan& plan, const std::stri
         complain(folder + ": the folder can't be made: " + error.message());
         return Exit::unwritable;
     }
-    for (const DrawingFile& file : drawing_files(job, plan)) {
+    for (const auto& file : print::drawing_files(job, plan)) {
         const Exit exit = written((std::filesystem::path(folder) / file.name).string(), file.bytes);
         if (exit != Exit::fine) return exit;
     }

@@ -5,9 +5,9 @@
 #include "casting/cups.h"
 #include "job/shown_name.h"
 #include "layout/minimums.h"
-#include "plan/say.h"
 
 #include "language/goods.h"
+#include "language/say.h"
 #include "language/spoken.h"
 #include "sheets/text.h"
 #include "summary/dose_mass.h"
@@ -43,8 +43,8 @@ QString two_densities(double a_g_ml, double b_g_ml, job::DisplayUnits units) {
     if (units == job::DisplayUnits::mm)
         return fixed(a_g_ml, 2) + QStringLiteral(", ") + fixed(b_g_ml, 2) + QStringLiteral(" g/mL");
     constexpr double kg_m3 = 1000;
-    return language::figures(plan::say_density_kg_m3(a_g_ml * kg_m3, units)) + QStringLiteral(", ") +
-           language::figures(plan::say_density_kg_m3(b_g_ml * kg_m3, units));
+    return language::say_density_kg_m3(a_g_ml * kg_m3, units) + QStringLiteral(", ") +
+           language::say_density_kg_m3(b_g_ml * kg_m3, units);
 }
 
 /// A difference of temperatures: 10 K are 18 °F.
@@ -96,8 +96,7 @@ void add_foam(RowAdder row, const Summary& summary, const plan::Plan& plan) {
         fixed(foam.mix_s, 0) + QStringLiteral(", ") + fixed(foam.pot_life_s, 0) + QStringLiteral(", ") +
             fixed(foam.rise_s, 0) + QStringLiteral(" s"),
         cup ? language::tr("label; rise by the test cup")
-            : label + language::tr(", at ") +
-                  language::figures(plan::say_temperature_c(foam.reference_c, units)));
+            : label + language::tr(", at ") + language::say_temperature_c(foam.reference_c, units));
     row(language::tr("shrinkage"), fixed(foam.shrinkage * 100, 2) + QStringLiteral(" %"),
         label + language::tr("; the mold is that much larger"));
     row(language::tr("mold hotter than the parts by"), warmer(foam.mold_hotter_k, units),
@@ -109,12 +108,12 @@ void add_shop(RowAdder row, const Summary& summary) {
     const auto units = job.display_units;
     const QString set = language::tr("set in the job");
     row(language::tr("shop"),
-        language::figures(plan::say_temperature_c(job.shop->temperature_c, units)) + QStringLiteral(", ") +
-            language::figures(plan::say_altitude_m(job.shop->altitude_m, units)),
+        language::say_temperature_c(job.shop->temperature_c, units) + QStringLiteral(", ") +
+            language::say_altitude_m(job.shop->altitude_m, units),
         set);
     row(language::tr("clay fillet, sealer's film"),
-        language::figures(plan::say_length(job.mold.fillet_mm, units)) + QStringLiteral(", ") +
-            language::figures(plan::say_length(job.mold.film_mm, fine_unit(units))),
+        language::say_length(job.mold.fillet_mm, units) + QStringLiteral(", ") +
+            language::say_length(job.mold.film_mm, fine_unit(units)),
         set);
     row(language::tr("pressure to build for, at least"),
         QStringLiteral("× ") + fixed(job.mold.pressure_factor, 2) + language::tr(" of closed"), set);
@@ -170,15 +169,15 @@ sheets::Table foam_table(const Summary& summary, const plan::Plan& plan) {
             add(dose_mass(answer.dose->a_g, units));
             add(dose_mass(answer.dose->b_g, units));
             add(dose_mass(answer.dose->a_g + answer.dose->b_g, units));
-            add(language::figures(plan::say_volume_ml(answer.dose->mixed_ml, units)));
-            add(language::figures(plan::say_volume_ml(answer.dose->poured_ml, units)));
+            add(language::say_volume_ml(answer.dose->mixed_ml, units));
+            add(language::say_volume_ml(answer.dose->poured_ml, units));
             add(QString::number(answer.dose->batches));
-            add(language::figures(plan::say_mass_g(answer.dose->insert_g, units)));
+            add(language::say_mass_g(answer.dose->insert_g, units));
         } else
             add(language::tr("not yet"));
         if (answer.pressure) {
-            add(language::figures(plan::say_pressure_kpa(answer.pressure->closed_kpa, units)));
-            add(language::figures(plan::say_pressure_kpa(answer.pressure->build_for_kpa, units)));
+            add(language::say_pressure_kpa(answer.pressure->closed_kpa, units));
+            add(language::say_pressure_kpa(answer.pressure->build_for_kpa, units));
         }
         table.rows.push_back(std::move(row));
     }
@@ -191,7 +190,7 @@ std::vector<QString> purchase_lines(const Summary& summary, const plan::Plan& pl
     if (!plan.purchase) return {language::tr("Not yet: a drawer has no foam figures.")};
     const casting::Purchase& purchase = *plan.purchase;
     std::vector<QString> lines{language::tr("Needed with spare: ") +
-                               language::figures(plan::say_volume_ml(purchase.needed_ml, units))};
+                               language::say_volume_ml(purchase.needed_ml, units)};
     for (const auto& kit : purchase.from_shelf)
         lines.push_back(language::tr("From the shelf: %1 × ").arg(kit.count) +
                         language::goods_name(kit.name));
@@ -203,8 +202,7 @@ std::vector<QString> purchase_lines(const Summary& summary, const plan::Plan& pl
             summary.job.currency.empty() ? QString() : QStringLiteral(" ") + text(summary.job.currency);
         lines.push_back(language::tr("Price: ") + fixed(purchase.price, 2) + currency);
     }
-    lines.push_back(language::tr("Left over: ") +
-                    language::figures(plan::say_volume_ml(purchase.left_over_ml, units)));
+    lines.push_back(language::tr("Left over: ") + language::say_volume_ml(purchase.left_over_ml, units));
     return lines;
 }
 

@@ -5,10 +5,8 @@
 
 #include "language/spoken.h"
 #include "sheets/build_up.h"
-#include "sheets/inking.h"
 #include "summary/column.h"
-
-#include <algorithm>
+#include "summary/placed.h"
 
 namespace drawercast::summary {
 
@@ -19,20 +17,12 @@ namespace {
 void add_picture(Column& column, const Summary& summary, const buildup::SceneIn& in,
                  const buildup::Look& look, double height) {
     const auto mold = sheets::seen_mold(in, look);
+    const Vec room{column.width(), height};
     double per_mm = 1;
-    for (int round = 0; round < 3; ++round) {
-        const auto sheet = sheets::build_up(mold, per_mm);
-        const Vec room{column.width() - sheet.lower_room_px.x - sheet.upper_room_px.x,
-                       height - sheet.lower_room_px.y - sheet.upper_room_px.y};
-        per_mm = std::min(room.x / sheet.area.width(), room.y / sheet.area.height());
-    }
+    for (int round = 0; round < 3; ++round) per_mm = per_mm_for(sheets::build_up(mold, per_mm), room);
     const auto sheet = sheets::build_up(mold, per_mm);
-    const Vec uneven = sheet.lower_room_px - sheet.upper_room_px; // words take more room on one side
-    const Vec center = column.here() + Vec{column.width() / 2 + uneven.x / 2, height / 2 - uneven.y / 2};
-    const Vec corner = sheet.area.center() * per_mm;
-    const sheets::View view{theme::Medium::paper, per_mm, 1, {center.x - corner.x, center.y + corner.y}};
-    for (auto& ink : sheets::ink_of(sheet.marks, view, summary.theme))
-        column.inks().push_back(std::move(ink));
+    const Vec margin = (room - whole_px(sheet, per_mm)) * 0.5;
+    put_sheet(column.inks(), sheet, per_mm, column.here() + margin, summary.theme);
     column.down(height);
 }
 

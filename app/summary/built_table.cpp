@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/as_built.h"
-#include "plan/say.h"
 
+#include "language/say.h"
 #include "language/spoken.h"
 #include "summary/cut_tables.h"
 
@@ -14,7 +14,7 @@ using sheets::Table;
 
 namespace {
 
-QString said(double value, int places) { return language::figures(plan::fixed(value, places)); }
+QString said(double value, int places) { return language::fixed(value, places); }
 
 std::vector<Table::Cell> row(const QString& drawer, const QString& mold, const casting::Cavity& cavity,
                              const std::optional<casting::Dose>& dose,

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/as_cast.h"
-#include "plan/say.h"
 
+#include "language/say.h"
 #include "language/spoken.h"
 #include "summary/cut_tables.h"
 
@@ -15,9 +15,7 @@ using sheets::Table;
 
 namespace {
 
-QString grams(const std::optional<double>& g) {
-    return g ? language::figures(plan::fixed(*g, 0)) : QStringLiteral("–");
-}
+QString grams(const std::optional<double>& g) { return g ? language::fixed(*g, 0) : QStringLiteral("–"); }
 
 const plan::DrawerPlan* find(const plan::Plan& plan, const std::string& id) {
     const auto at = std::find_if(plan.drawers.begin(), plan.drawers.end(),

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "plan/cost.h"
-#include "plan/say.h"
 
+#include "language/say.h"
 #include "language/spoken.h"
 #include "summary/cut_tables.h"
 
@@ -26,8 +26,7 @@ Table cost_table(const Summary& summary, const plan::Plan& plan) {
                      {language::tr("together"), Align::right, 1, 0},
                      {language::tr("each set"), Align::right, 1.6, 0}};
     const auto money = [](bool known, double amount) {
-        return known ? language::figures(plan::fixed(amount, amount < 100 ? 2 : 0))
-                     : language::tr("no price");
+        return known ? language::fixed(amount, amount < 100 ? 2 : 0) : language::tr("no price");
     };
     const bool work = basis->hour_price > 0;
     for (const int sets : {1, 2, 5, 10, 20}) {
@@ -37,7 +36,7 @@ Table cost_table(const Summary& summary, const plan::Plan& plan) {
                               {money(basis->wood_priced, cost.wood), false, {}},
                               {money(true, cost.closures), false, {}},
                               {money(!basis->supplies.empty(), cost.supplies), false, {}},
-                              {language::figures(plan::fixed(cost.hours, 1)), false, {}},
+                              {language::fixed(cost.hours, 1), false, {}},
                               {money(work, cost.work), false, {}},
                               {money(true, cost.margin), false, {}},
                               {money(true, cost.total), false, {}},

@@ -9,12 +9,12 @@
 
 #include "language/goods.h"
 #include "language/in_words.h"
+#include "language/spoken.h"
 #include "sheets/check_words.h"
 #include "sheets/part_words.h"
 #include "sheets/text.h"
 #include "summary/cut_tables.h"
 
-#include <QCoreApplication>
 #include <QRegularExpression>
 #include <QStringList>
 
@@ -24,7 +24,7 @@ namespace drawercast::summary {
 
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("CsvLists", text); }
+using language::tr;
 using sheets::text;
 
 QString field(QString words) {

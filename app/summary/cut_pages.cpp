@@ -6,10 +6,10 @@
 #include "language/goods.h"
 #include "language/spoken.h"
 #include "sheets/box_and_cuts.h"
-#include "sheets/inking.h"
 #include "sheets/part_words.h"
 #include "summary/column.h"
 #include "summary/cut_tables.h"
+#include "summary/placed.h"
 
 #include <algorithm>
 
@@ -36,14 +36,9 @@ void add_sheet(Column& column, const Summary& summary, const sheets::Sheet<sheet
     const double width = column.width() - sheet.lower_room_px.x - sheet.upper_room_px.x;
     const double reduction = std::max(
         {print::px(sheet.area.width()) / width, print::px(sheet.area.height()) / most_px, least_reduction});
-    const double height = print::px(sheet.area.height()) / reduction;
-    const double whole = height + sheet.lower_room_px.y + sheet.upper_room_px.y;
+    const double per_mm = theme::px_per_mm / reduction, whole = whole_px(sheet, per_mm).y;
     if (column.free() < whole) column.turn_page();
-    const Vec corner = sheet.area.min * (theme::px_per_mm / reduction);
-    const Vec lower_left = column.here() + Vec{sheet.lower_room_px.x, sheet.upper_room_px.y + height};
-    const auto view = sheets::View::reduced(reduction, {lower_left.x - corner.x, lower_left.y + corner.y});
-    for (auto& ink : sheets::ink_of(sheet.marks, view, summary.theme))
-        column.inks().push_back(std::move(ink));
+    put_sheet(column.inks(), sheet, per_mm, column.here(), summary.theme);
     column.down(whole + 6);
 }
 

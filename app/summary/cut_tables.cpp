@@ -2,10 +2,10 @@
 #include "summary/cut_tables.h"
 
 #include "casting/fixing.h"
-#include "plan/say.h"
 #include "stock/screws.h"
 
 #include "language/goods.h"
+#include "language/say.h"
 #include "language/spoken.h"
 #include "sheets/length_words.h"
 #include "sheets/part_words.h"
@@ -108,7 +108,7 @@ QString filler_screws(const Summary& summary, const stock::Filler& filler) {
 
 QString money(const Summary& summary, double price) {
     if (price == 0) return {};
-    const QString figure = language::figures(plan::fixed(price, 2));
+    const QString figure = language::fixed(price, 2);
     return summary.job.currency.empty() ? figure : figure + QStringLiteral(" ") + text(summary.job.currency);
 }
 
@@ -127,7 +127,7 @@ QString unit_words(const char* unit) {
 QString amount_words(const stock::SupplyLine& line, double amount) {
     const bool whole = line.supply == stock::Supply::gloves || line.supply == stock::Supply::cups;
     const int places = whole || amount >= 100 ? 0 : amount >= 10 ? 1 : 2;
-    return language::figures(plan::fixed(amount, places)) + QStringLiteral(" ") + unit_words(line.unit);
+    return language::fixed(amount, places) + QStringLiteral(" ") + unit_words(line.unit);
 }
 
 /// A supply as it is bought: what is needed and left by amount, what is bought by packages.
@@ -349,16 +349,12 @@ Table missed_table(const Summary& summary, const plan::StockPlan& stock) {
                      {language::tr("vent holes"), Align::right, 0, 0, true}};
     for (const auto& drawer : stock.drawers) {
         const auto& missed = drawer.missed;
-        const auto meters = [](double mm) {
-            return language::figures(plan::fixed(mm / 1000, 1)) + QStringLiteral(" m");
-        };
+        const auto meters = [](double mm) { return language::fixed(mm / 1000, 1) + QStringLiteral(" m"); };
         table.rows.push_back(
             {{drawer_words(summary, drawer.drawer), true, {}},
              {meters(missed.wall_tops_mm), false, {}},
              {meters(missed.raw_edges_mm), false, {}},
-             {language::figures(plan::fixed(missed.end_grain_mm2 / 1e6, 2)) + QStringLiteral(" m²"),
-              false,
-              {}},
+             {language::fixed(missed.end_grain_mm2 / 1e6, 2) + QStringLiteral(" m²"), false, {}},
              {QString::number(missed.screw_holes), false, {}},
              {missed.vent_holes ? QString::number(*missed.vent_holes) : QStringLiteral("–"), false, {}}});
     }

@@ -2,15 +2,14 @@
 #include "summary/dose_mass.h"
 
 #include "base/units.h"
-#include "plan/say.h"
 
-#include "language/spoken.h"
+#include "language/say.h"
 
 namespace drawercast::summary {
 
 QString dose_mass(double g, job::DisplayUnits units) {
-    if (units == job::DisplayUnits::mm) return language::figures(plan::fixed(g, 0) + " g");
-    return language::figures(plan::fixed(g / drawercast::units::g_per_ounce, 1) + " oz");
+    if (units == job::DisplayUnits::mm) return language::fixed(g, 0) + QStringLiteral(" g");
+    return language::fixed(g / drawercast::units::g_per_ounce, 1) + QStringLiteral(" oz");
 }
 
 } // namespace drawercast::summary

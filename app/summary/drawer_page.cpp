@@ -4,15 +4,15 @@
 #include "base/ascii.h"
 #include "base/number.h"
 #include "job/shown_name.h"
-#include "plan/say.h"
 
+#include "language/say.h"
 #include "language/spoken.h"
 #include "print/title_block.h"
 #include "sheets/drawer_plan.h"
-#include "sheets/inking.h"
 #include "summary/check_list.h"
 #include "summary/object_rows.h"
 #include "summary/panels.h"
+#include "summary/placed.h"
 
 #include <algorithm>
 #include <array>
@@ -51,10 +51,9 @@ void write_header(sheets::Inks& inks, const Box& box, const Summary& summary, co
     const double x = box.min.x + pad + sheets::written_width(name, face) + 14;
     if (of.plan.insert) {
         const QString times = QStringLiteral(" × ");
-        const QString insert =
-            language::tr("insert ") + summary.said(of.plan.insert->box.width()) + times +
-            summary.said(of.plan.insert->box.height()) + times +
-            language::figures(plan::say_length(of.drawer.insert_mm, summary.job.display_units));
+        const QString insert = language::tr("insert ") + summary.said(of.plan.insert->box.width()) + times +
+                               summary.said(of.plan.insert->box.height()) + times +
+                               language::say_length(of.drawer.insert_mm, summary.job.display_units);
         sheets::write(inks, insert, {x, base - 13}, plain, summary.theme.ink2);
     }
     sheets::write(inks, which, {x, base + 3}, plain, summary.theme.ink2);
@@ -77,14 +76,11 @@ double write_plan(sheets::Inks& inks, const Box& box, const sheets::Sheet<shape:
     const Vec size{sheet.area.width(), sheet.area.height()};
     if (sheet.area.empty()) return 0;
     const double reduction = reduction_for(size, Vec{box.width(), box.height()} - margins);
-    const Vec drawn = print::px(size) * (1 / reduction);
-    const double left = box.min.x + (box.width() - drawn.x - margins.x) / 2 + sheet.lower_room_px.x;
-    const double bottom = box.min.y + sheet.upper_room_px.y + drawn.y;
-    const Vec corner = sheet.area.min * (theme::px_per_mm / reduction);
-    const auto view = sheets::View::reduced(reduction, {left - corner.x, bottom + corner.y});
-    for (auto& ink : sheets::ink_of(sheet.marks, view, theme)) inks.push_back(std::move(ink));
+    const double per_mm = theme::px_per_mm / reduction;
+    const Vec whole = whole_px(sheet, per_mm);
+    put_sheet(inks, sheet, per_mm, box.min + Vec{(box.width() - whole.x) / 2, 0}, theme);
     scale = QStringLiteral("1 : ") + language::figures(rounded_text(reduction, 3));
-    return drawn.y + margins.y;
+    return whole.y;
 }
 
 /// What of the lists is still to be written.

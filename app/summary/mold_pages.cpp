@@ -2,18 +2,17 @@
 #include "summary/mold_pages.h"
 
 #include "job/shown_name.h"
-#include "plan/say.h"
 
+#include "language/say.h"
 #include "language/spoken.h"
 #include "sheets/drilling.h"
-#include "sheets/inking.h"
 #include "sheets/pour_plot.h"
 #include "sheets/pressure_plate.h"
 #include "sheets/text.h"
 #include "summary/column.h"
+#include "summary/placed.h"
 #include "summary/plate_gauges.h"
 
-#include <algorithm>
 #include <cmath>
 
 namespace drawercast::summary {
@@ -24,23 +23,15 @@ constexpr theme::Lettering body{theme::Face::regular, 11.5};
 
 using sheets::text;
 
-/// A drawing across the column or as high as `most_px`, in its middle. Returns what it is reduced by.
+/// A drawing across the column or as high as `most_px`, in its middle.
 template <class Frame>
-double add_drawing(Column& column, const Summary& summary, const sheets::Sheet<Frame>& sheet,
-                   double most_px) {
-    const Vec margins = sheet.lower_room_px + sheet.upper_room_px;
-    const double reduction = std::max(print::px(sheet.area.width()) / (column.width() - margins.x),
-                                      print::px(sheet.area.height()) / (most_px - margins.y));
-    const Vec drawn{print::px(sheet.area.width()) / reduction, print::px(sheet.area.height()) / reduction};
-    if (column.free() < drawn.y + margins.y) column.turn_page();
-    const double left = column.here().x + (column.width() - drawn.x - margins.x) / 2 + sheet.lower_room_px.x;
-    const double bottom = column.here().y + sheet.upper_room_px.y + drawn.y;
-    const Vec corner = sheet.area.min * (theme::px_per_mm / reduction);
-    const auto view = sheets::View::reduced(reduction, {left - corner.x, bottom + corner.y});
-    for (auto& ink : sheets::ink_of(sheet.marks, view, summary.theme))
-        column.inks().push_back(std::move(ink));
-    column.down(drawn.y + margins.y + 4);
-    return reduction;
+void add_drawing(Column& column, const Summary& summary, const sheets::Sheet<Frame>& sheet, double most_px) {
+    const double per_mm = per_mm_for(sheet, {column.width(), most_px});
+    const Vec whole = whole_px(sheet, per_mm);
+    if (column.free() < whole.y) column.turn_page();
+    put_sheet(column.inks(), sheet, per_mm, column.here() + Vec{(column.width() - whole.x) / 2, 0},
+              summary.theme);
+    column.down(whole.y + 4);
 }
 
 void add_plate(Column& column, const Summary& summary, const plan::DrawerPlan& plan) {
@@ -66,8 +57,8 @@ void add_air(Column& column, const Summary& summary, const plan::DrawerPlan& pla
                               "the rise at which that goes. %1 vents let it out; what stays is %2 and counts "
                               "in the pressure. Foam squeezed out of them unpegged: %3.")
                      .arg(air.vented.vents.size())
-                     .arg(language::figures(plan::say_volume_ml(air.vented.air_ml, units)),
-                          language::figures(plan::say_volume_ml(air.squeeze.out_ml, units))),
+                     .arg(language::say_volume_ml(air.vented.air_ml, units),
+                          language::say_volume_ml(air.squeeze.out_ml, units)),
                  body, 15, 0);
     column.down(4);
     add_drawing(

@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "summary/object_rows.h"
 
-#include "plan/say.h"
-
 #include "language/in_words.h"
+#include "language/say.h"
 #include "language/spoken.h"
 #include "sheets/depth_ladder.h"
 #include "sheets/object_keys.h"
@@ -25,8 +24,8 @@ QString size_of(const job::Lying& lying, job::DisplayUnits units) {
         length += cylinder.length_mm;
         diameter = std::max(diameter, cylinder.diameter_mm);
     }
-    return language::figures(plan::say_length_bare(length, units) + " × ⌀" +
-                             plan::say_length_bare(diameter, units));
+    return language::say_length_bare(length, units) + QStringLiteral(" × ⌀") +
+           language::say_length_bare(diameter, units);
 }
 
 const shape::Given* outline_of(const job::Level& level) {
@@ -73,7 +72,7 @@ int pockets_of(const job::Drawer& drawer, const std::string& object) {
 } // namespace
 
 QString size_words(const job::Object& object, job::DisplayUnits units) {
-    const auto say = [&](double mm) { return language::figures(plan::say_length_bare(mm, units)); };
+    const auto say = [&](double mm) { return language::say_length_bare(mm, units); };
     const QString times = QStringLiteral(" × ");
     if (object.levels.size() == 1) {
         const auto& level = object.levels.front();
@@ -135,8 +134,7 @@ sheets::Table object_table(const Summary& summary, const job::Drawer& drawer, co
              {QString::fromStdString(object.name), true, {}},
              {size_words(object, units), false, {}},
              {deep, false, {}},
-             {object.mass_g > 0 ? language::figures(plan::say_mass_g(object.mass_g, units))
-                                : QStringLiteral("–"),
+             {object.mass_g > 0 ? language::say_mass_g(object.mass_g, units) : QStringLiteral("–"),
               false,
               {}},
              {grip_words(feels, object.id), false, {}},

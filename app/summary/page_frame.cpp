@@ -2,8 +2,8 @@
 #include "summary/page_frame.h"
 
 #include "job/fingerprint.h"
-#include "plan/say.h"
 
+#include "language/say.h"
 #include "language/spoken.h"
 #include "print/title_block.h"
 #include "sheets/signs.h"
@@ -55,9 +55,7 @@ QString unit_name(job::DisplayUnits units) {
 
 } // namespace
 
-QString Summary::said(double mm) const {
-    return language::figures(plan::say_length_bare(mm, job.display_units));
-}
+QString Summary::said(double mm) const { return language::say_length_bare(mm, job.display_units); }
 
 Box page_room(print::Paper paper) {
     Box room = border_of(print::size_mm(paper, print::Orientation::portrait));

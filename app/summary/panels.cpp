@@ -3,11 +3,11 @@
 
 #include "casting/band.h"
 #include "plan/pour_steps.h"
-#include "plan/say.h"
 #include "plan/sentences.h"
 
 #include "language/goods.h"
 #include "language/in_words.h"
+#include "language/say.h"
 #include "language/spoken.h"
 #include "print/title_block.h"
 #include "sheets/table.h"
@@ -81,20 +81,17 @@ void write_foam(sheets::Inks& inks, const Box& box, const Summary& summary, cons
     const QString batches = dose.batches == 1 ? language::tr("1 batch")
                                               : language::tr("%1 batches side by side").arg(dose.batches);
     line = write_line(inks, box, line,
-                      language::figures(plan::say_volume_ml(dose.mixed_ml, units)) +
-                          language::tr(" mixed in ") + batches + QStringLiteral(", ") +
-                          language::figures(plan::say_volume_ml(dose.poured_ml, units)) +
+                      language::say_volume_ml(dose.mixed_ml, units) + language::tr(" mixed in ") + batches +
+                          QStringLiteral(", ") + language::say_volume_ml(dose.poured_ml, units) +
                           language::tr(" poured"),
                       theme);
     if (dose.pigment_ml > 0)
         line = write_line(inks, box, line,
-                          language::tr("pigment on top: ") +
-                              language::figures(plan::say_volume_ml(dose.pigment_ml, units)),
+                          language::tr("pigment on top: ") + language::say_volume_ml(dose.pigment_ml, units),
                           theme);
     line = write_line(inks, box, line,
-                      language::tr("insert ") + language::figures(plan::say_mass_g(dose.insert_g, units)) +
-                          QStringLiteral(", ") +
-                          language::figures(plan::say_density_kg_m3(dose.molded_kg_m3, units)),
+                      language::tr("insert ") + language::say_mass_g(dose.insert_g, units) +
+                          QStringLiteral(", ") + language::say_density_kg_m3(dose.molded_kg_m3, units),
                       theme);
     write_line(inks, box, line,
                language::tr("rise ×%1, %2")
@@ -123,9 +120,9 @@ void write_pressure(sheets::Inks& inks, const Box& box, const Summary& summary,
     const casting::Pressure& pressure = *drawer.pressure;
     const double half = box.width() / 2, y = box.min.y + 24;
     write_key_figure(inks, {box.min.x, y}, language::tr("when closed"),
-                     language::figures(plan::say_pressure_kpa(pressure.closed_kpa, units)), theme);
+                     language::say_pressure_kpa(pressure.closed_kpa, units), theme);
     write_key_figure(inks, {box.min.x + half, y}, language::tr("to build for"),
-                     language::figures(plan::say_pressure_kpa(pressure.build_for_kpa, units)), theme);
+                     language::say_pressure_kpa(pressure.build_for_kpa, units), theme);
     double row = y + 45;
     const std::array ends{band.low, band.expected, band.high};
     write_band_row(inks, box, row,
@@ -134,7 +131,7 @@ void write_pressure(sheets::Inks& inks, const Box& box, const Summary& summary,
     std::array<QString, 4> rises{language::tr("rise")}, kpas{language::tr("pressure")};
     for (std::size_t i = 0; i < 3; ++i) {
         rises[i + 1] = QStringLiteral("×") + fixed(ends[i].expansion, 2);
-        kpas[i + 1] = language::figures(plan::say_pressure_kpa(std::max(0.0, ends[i].closed_kpa), units));
+        kpas[i + 1] = language::say_pressure_kpa(std::max(0.0, ends[i].closed_kpa), units);
     }
     write_band_row(inks, box, row += 13.5, rises, false, theme);
     write_band_row(inks, box, row += 13.5, kpas, false, theme);
@@ -158,7 +155,7 @@ void write_time(sheets::Inks& inks, const Box& box, const Summary& summary, cons
     const auto units = summary.job.display_units;
     write_head(inks, box, language::tr("Time"),
                language::tr("from the start of mixing, at ") +
-                   language::figures(plan::say_temperature_c(summary.job.shop->temperature_c, units)),
+                   language::say_temperature_c(summary.job.shop->temperature_c, units),
                theme);
     if (!drawer.times || !drawer.dose) return;
     const casting::Times& times = *drawer.times;
@@ -182,8 +179,7 @@ void write_time(sheets::Inks& inks, const Box& box, const Summary& summary, cons
                           .arg(seconds(summary.job.foam->mix_s), seconds(drawer.dose->pour_s)),
                       theme);
     line = write_line(inks, box, line,
-                      language::tr("liquid stands ") +
-                          language::figures(plan::say_length(times.liquid_level_mm, units)) +
+                      language::tr("liquid stands ") + language::say_length(times.liquid_level_mm, units) +
                           language::tr(" deep"),
                       theme);
     write_line(inks, box, line,

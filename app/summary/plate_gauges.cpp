@@ -3,9 +3,9 @@
 
 #include "base/units.h"
 #include "mold/walls.h"
-#include "plan/say.h"
 
 #include "language/goods.h"
+#include "language/say.h"
 #include "language/spoken.h"
 #include "sheets/magnitude_ladder.h"
 #include "summary/gauge.h"
@@ -19,11 +19,9 @@ namespace {
 
 /// "7.2 MPa", "1040 psi"
 QString say_stress(double mpa, job::DisplayUnits units) {
-    if (units == job::DisplayUnits::mm)
-        return language::figures(plan::fixed(mpa, 2)) + QStringLiteral(" MPa");
+    if (units == job::DisplayUnits::mm) return language::fixed(mpa, 2) + QStringLiteral(" MPa");
     constexpr double kpa_per_mpa = 1000;
-    return language::figures(plan::fixed(mpa * kpa_per_mpa / drawercast::units::kpa_per_psi, 0)) +
-           QStringLiteral(" psi");
+    return language::fixed(mpa * kpa_per_mpa / drawercast::units::kpa_per_psi, 0) + QStringLiteral(" psi");
 }
 
 class Gauges {
@@ -69,8 +67,8 @@ std::vector<Gauge> gauges_of(const mold::PlateAnswer& answer, job::DisplayUnits 
                       answer.design.stiffener->rupture_mpa / mold::stress_factor);
     const double allowed = answer.capacity_n[answer.worst] / mold::capacity_factor;
     gauges.add(language::tr("worst closure"), Limit::closure, answer.closure_n[answer.worst], allowed,
-               language::figures(plan::say_force_n(answer.closure_n[answer.worst], units)),
-               language::figures(plan::say_force_n(allowed, units)));
+               language::say_force_n(answer.closure_n[answer.worst], units),
+               language::say_force_n(allowed, units));
     return gauges.all();
 }
 
@@ -86,7 +84,7 @@ QString base_words(const mold::PlateAnswer& base, job::DisplayUnits units) {
                   .arg(bearers)
                   .arg(language::goods_name(design.stiffener->name));
     return language::tr("%1: bows %2, at %3 % of its limit.")
-        .arg(under, language::figures(plan::say_length(std::round(base.bow_mm * 10) / 10, units)))
+        .arg(under, language::say_length(std::round(base.bow_mm * 10) / 10, units))
         .arg(qRound(100 * base.use));
 }
 
@@ -120,8 +118,8 @@ std::vector<QString> plate_lines(const Summary& summary, const plan::DrawerPlan&
     if (plan.base) lines.push_back(base_words(plan.base->answer, units));
     lines.push_back(
         language::tr("Bow and gap at %1 (closed), stress and pull at %2 (to build for). Estimates.")
-            .arg(language::figures(plan::say_pressure_kpa(plan.pressure->closed_kpa, units)),
-                 language::figures(plan::say_pressure_kpa(plan.pressure->build_for_kpa, units))));
+            .arg(language::say_pressure_kpa(plan.pressure->closed_kpa, units),
+                 language::say_pressure_kpa(plan.pressure->build_for_kpa, units)));
     if (const auto& next = answer.runner_up)
         lines.push_back((next->stiffeners == 0 ? language::tr("Next best: %1, bare, %3 closures.")
                          : next->stiffeners == 1

@@ -4,9 +4,9 @@
 #include "plan/pour_log.h"
 #include "plan/pour_steps.h"
 #include "plan/run_ticks.h"
-#include "plan/say.h"
 
 #include "language/in_words.h"
+#include "language/say.h"
 #include "language/spoken.h"
 #include "sheets/text.h"
 #include "summary/column.h"
@@ -64,10 +64,8 @@ Table weighing_table(const Summary& summary, const casting::Dose& dose) {
         table.rows.push_back(
             {tick_cell(summary.theme),
              {weighed(one), true, {}},
-             {one.shown_g > 0 ? language::figures(plan::say_mass_g(one.shown_g, units)) : QString(),
-              true,
-              {}},
-             {language::figures(plan::say_volume_ml(one.ml, units)), false, {}}});
+             {one.shown_g > 0 ? language::say_mass_g(one.shown_g, units) : QString(), true, {}},
+             {language::say_volume_ml(one.ml, units), false, {}}});
     return large(table);
 }
 
@@ -143,12 +141,12 @@ std::vector<Composed> pour_card(const Summary& summary, const plan::DrawerPlan& 
     column.down(4);
     column.lines(who_does_what(*summary.job.shop), words, pitch, 0);
     column.down(6);
-    column.lines(language::tr("Seconds are estimates for today's temperature (%1). Everybody in gloves, "
-                              "goggles and the breathing protection of the safety data sheet, moving air; "
-                              "that sheet comes first. When it goes wrong: the rescue card.")
-                     .arg(language::figures(plan::say_temperature_c(summary.job.shop->temperature_c,
-                                                                    summary.job.display_units))),
-                 {theme::Face::regular, 11.5}, 15, 0);
+    column.lines(
+        language::tr("Seconds are estimates for today's temperature (%1). Everybody in gloves, "
+                     "goggles and the breathing protection of the safety data sheet, moving air; "
+                     "that sheet comes first. When it goes wrong: the rescue card.")
+            .arg(language::say_temperature_c(summary.job.shop->temperature_c, summary.job.display_units)),
+        {theme::Face::regular, 11.5}, 15, 0);
     return column.take();
 }
 

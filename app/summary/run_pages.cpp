@@ -6,11 +6,11 @@
 
 #include "language/in_words.h"
 #include "language/spoken.h"
-#include "sheets/inking.h"
 #include "sheets/run_bars.h"
 #include "sheets/run_words.h"
 #include "sheets/text.h"
 #include "summary/column.h"
+#include "summary/placed.h"
 #include "summary/pour_card.h"
 #include "summary/rescue_card.h"
 #include "summary/tick.h"
@@ -71,11 +71,9 @@ Table day_table(const Summary& summary, const plan::RunSheet& sheet, int day) {
 
 void add_bars(Column& column, const Summary& summary, const plan::RunSheet& run) {
     const auto sheet = sheets::run_bars(run, summary.job, column.width() / theme::px_per_mm);
-    const double height = print::px(sheet.area.height());
+    const double height = whole_px(sheet, theme::px_per_mm).y;
     if (column.free() < height) column.turn_page();
-    const sheets::View view{theme::Medium::paper, theme::px_per_mm, 1, column.here() + Vec{0, height}};
-    for (auto& ink : sheets::ink_of(sheet.marks, view, summary.theme))
-        column.inks().push_back(std::move(ink));
+    put_sheet(column.inks(), sheet, theme::px_per_mm, column.here(), summary.theme);
     column.down(height);
     column.lines(
         language::tr(

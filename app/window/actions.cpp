@@ -4,6 +4,7 @@
 #include "base/demand.h"
 
 #include "canvas/sheet_table.h"
+#include "language/spoken.h"
 #include "theme/icons.h"
 
 #include <QCoreApplication>
@@ -228,8 +229,8 @@ Actions::Actions(QObject* parent) : QObject(parent) {
         action->setShortcuts(keys);
         const QString words = action->text().remove(QLatin1Char('&')).remove(QStringLiteral("…"));
         action->setToolTip(keys.isEmpty() ? words
-                                          : QCoreApplication::translate("Actions", "%1 (%2)")
-                                                .arg(words, keys.front().toString(QKeySequence::NativeText)));
+                                          : language::tr("%1 (%2)").arg(
+                                                words, keys.front().toString(QKeySequence::NativeText)));
         action->setCheckable(spec.checkable);
         action->setEnabled(spec.enabled(Situation{}));
         const std::string id(spec.id);

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/arrange_dialog.h"
 
-#include <QCoreApplication>
+#include "language/spoken.h"
+
 #include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
@@ -25,7 +26,7 @@ constexpr int width_px = 300; ///< as wide as the right pane, so that no part of
 } // namespace
 
 QString arranged_words(const arrange::Arranged& found) {
-    return QCoreApplication::translate("ArrangeDialog", "Placed: %1. Moved: %2. Found no room: %3.")
+    return language::tr("Placed: %1. Moved: %2. Found no room: %3.")
         .arg(found.placed)
         .arg(found.moved)
         .arg(found.left);
@@ -33,16 +34,14 @@ QString arranged_words(const arrange::Arranged& found) {
 
 QString need_words(const arrange::Need& need) {
     const auto percent = [](double share) { return QString::number(std::round(share * 100)); };
-    return QCoreApplication::translate("ArrangeDialog",
-                                       "Of the room within the edges, objects need %1\u00a0%, with their fit "
-                                       "%2\u00a0%, with walls %3\u00a0%.")
+    return language::tr("Of the room within the edges, objects need %1\u00a0%, with their fit "
+                        "%2\u00a0%, with walls %3\u00a0%.")
         .arg(percent(need.objects), percent(need.with_fit), percent(need.with_walls));
 }
 
 QString slot_words(int count) {
-    return QCoreApplication::translate("ArrangeDialog",
-                                       "Slots too narrow for foam to flow through by itself, by the walls "
-                                       "this job asks for: %1.")
+    return language::tr("Slots too narrow for foam to flow through by itself, by the walls "
+                        "this job asks for: %1.")
         .arg(count);
 }
 

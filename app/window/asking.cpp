@@ -5,6 +5,7 @@
 #include "forms/as_cast_form.h"
 #include "forms/cost_dialog.h"
 #include "forms/cup_form.h"
+#include "forms/dialog_buttons.h"
 #include "forms/drawer_form.h"
 #include "forms/foam_form.h"
 #include "forms/foams_dialog.h"
@@ -19,11 +20,10 @@
 #include "forms/small_screen.h"
 #include "forms/standard_dialog.h"
 #include "language/in_words.h"
+#include "language/spoken.h"
 #include "window/print_dialog.h"
 
-#include <QCoreApplication>
 #include <QDate>
-#include <QDialogButtonBox>
 #include <QFileDialog>
 #include <QInputDialog>
 #include <QLabel>
@@ -39,7 +39,7 @@ namespace drawercast::app {
 
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("Dialogs", text); }
+using language::tr;
 const char* const job_files =
     QT_TRANSLATE_NOOP("Dialogs", "Drawercast jobs (*.drawercast.json);;All files (*)");
 
@@ -247,8 +247,7 @@ void Dialogs::tell(const QString& title, const QString& rich_text) {
     text->setFrameShape(QFrame::NoFrame);
     text->setAccessibleName(title);
     text->setHtml(rich_text);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, &dialog);
-    QObject::connect(buttons, &QDialogButtonBox::rejected, &dialog, &QDialog::reject);
+    auto* buttons = dialog_buttons(dialog, QDialogButtonBox::Close, &dialog);
     auto* column = new QVBoxLayout(&dialog);
     column->addWidget(text, 1);
     column->addWidget(buttons);

@@ -4,11 +4,11 @@
 #include "base/contains.h"
 #include "plan/sentences.h"
 
+#include "forms/dialog_buttons.h"
 #include "forms/small_screen.h"
 #include "panes/objects_model.h"
 #include "sheets/zones.h"
 
-#include <QDialogButtonBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
@@ -63,13 +63,11 @@ ChooseDialog::ChooseDialog(const std::vector<ListedPocket>& pockets, const job::
         item->setSelected(contains(chosen, pocket.subject));
     }
     auto* hint = new QLabel(tr("Ctrl or Shift with a click chooses several."), this);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this);
+    auto* buttons = dialog_buttons(*this, QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this);
     take_ = buttons->button(QDialogButtonBox::Ok);
     auto* all = buttons->addButton(tr("&All found"), QDialogButtonBox::ActionRole);
     all->setAutoDefault(false);
     connect(all, &QPushButton::clicked, this, &ChooseDialog::choose_all);
-    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(find_, &QLineEdit::textChanged, this, &ChooseDialog::find);
     connect(list_, &QListWidget::itemSelectionChanged, this, &ChooseDialog::follow);
     connect(list_, &QListWidget::itemActivated, this, &QDialog::accept);

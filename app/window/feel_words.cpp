@@ -2,11 +2,9 @@
 #include "window/feel_words.h"
 
 #include "layout/reach.h"
-#include "plan/say.h"
 
+#include "language/say.h"
 #include "language/spoken.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 
@@ -14,9 +12,7 @@ namespace drawercast::app {
 
 namespace {
 
-QString tr(const char* text, const char* note = nullptr) {
-    return QCoreApplication::translate("Feel", text, note);
-}
+using language::tr;
 
 QString grip_words(layout::Grip grip) {
     switch (grip) {
@@ -33,7 +29,7 @@ QString grip_words(layout::Grip grip) {
 }
 
 QString reach_words(const layout::Reach& reach, job::DisplayUnits units) {
-    const auto length = [units](double mm) { return language::figures(plan::say_length(mm, units)); };
+    const auto length = [units](double mm) { return language::say_length(mm, units); };
     if (reach.fingers >= 2)
         return tr("Two fingers reach it: the notches have room for %1.").arg(reach.fingers);
     if (reach.two_fingers)
@@ -53,7 +49,7 @@ QString feel_words(const job::Job& job, const plan::DrawerPlan& drawer, const st
         std::find_if(feels.begin(), feels.end(), [&](const auto& one) { return one.subject == subject; });
     if (feel == feels.end()) return {};
     const auto units = job.display_units;
-    const auto force = [units](double n) { return language::figures(plan::say_force_n(n, units)); };
+    const auto force = [units](double n) { return language::say_force_n(n, units); };
     return tr("%1 %2", "two sentences")
         .arg(grip_words(feel->grip).arg(force(feel->lift_out_n), force(feel->weight_n)),
              reach_words(layout::reach_of(*pocket->form, *object), units));

@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/help_texts.h"
 
+#include "language/spoken.h"
 #include "summary/cautions.h"
 #include "window/actions.h"
-
-#include <QCoreApplication>
 
 #include <array>
 
@@ -12,7 +11,7 @@ namespace drawercast::app {
 
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("Help", text); }
+using language::tr;
 
 QString row(const QString& keys, const QString& what) {
     return QStringLiteral("<tr><td><b>%1</b>&nbsp;&nbsp;</td><td>%2</td></tr>")

@@ -2,10 +2,9 @@
 #include "window/main_window.h"
 
 #include "job/edit.h"
-#include "plan/say.h"
 
 #include "canvas/hit.h"
-#include "language/spoken.h"
+#include "language/say.h"
 #include "panes/checks_pane.h"
 #include "panes/left_pane.h"
 #include "panes/rail.h"
@@ -184,7 +183,7 @@ void MainWindow::connect_canvas() {
     connect(&canvas, &SheetCanvas::said, this, &MainWindow::say);
     connect(&canvas, &SheetCanvas::pointer_at, this, [this](QPointF mm) {
         const auto units = document_.shown().display_units;
-        const auto said = [units](double value) { return language::figures(plan::say_length(value, units)); };
+        const auto said = [units](double value) { return language::say_length(value, units); };
         coordinates_->setText(tr("x %1   y %2").arg(said(mm.x()), said(mm.y())));
         if (spec_of(sheets_->shown()).tool == SheetTool::arrange) place_acts_->set_pointer(mm);
     });

@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/mend_acts.h"
 
-#include "plan/say.h"
 #include "plan/sentences.h"
 
 #include "document/document.h"
 #include "document/selection.h"
-#include "language/spoken.h"
+#include "language/say.h"
 #include "window/actions.h"
 
 #include <QCursor>
@@ -35,9 +34,7 @@ void MendActs::offer() {
 
 QString MendActs::words(const plan::Mend& mend) const {
     const auto& job = desk_.document.job();
-    const auto length = [&](double mm) {
-        return language::figures(plan::say_length(std::abs(mm), job.display_units));
-    };
+    const auto length = [&](double mm) { return language::say_length(std::abs(mm), job.display_units); };
     const QString name = QString::fromStdString(plan::subject_name(mend.subject, job));
     switch (mend.kind) {
     case plan::Mend::Kind::move: {

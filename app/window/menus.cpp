@@ -2,9 +2,9 @@
 #include "window/menus.h"
 
 #include "canvas/sheet_table.h"
+#include "language/spoken.h"
 #include "window/actions.h"
 
-#include <QCoreApplication>
 #include <QMenu>
 #include <QMenuBar>
 #include <QToolBar>
@@ -16,7 +16,7 @@ namespace {
 
 using Ids = std::vector<std::string_view>;
 
-QString tr(const char* text) { return QCoreApplication::translate("Menus", text); }
+using language::tr;
 
 void fill(QMenu& menu, const Actions& actions, const Ids& ids) {
     for (const auto id : ids) {

@@ -3,14 +3,13 @@
 
 #include "job/edit.h"
 #include "plan/pour_log.h"
-#include "plan/say.h"
 #include "plan/stock_depths.h"
 
 #include "document/document.h"
 #include "document/preferences.h"
 #include "document/selection.h"
 #include "language/in_words.h"
-#include "language/spoken.h"
+#include "language/say.h"
 #include "pourday/pour_view.h"
 #include "window/actions.h"
 #include "window/asking.h"
@@ -257,7 +256,7 @@ void PourActs::offer_times(const std::string& drawer) {
     const auto& shop = *desk_.document.job().shop;
     const auto now = plan::with_rehearsed_times(shop, *run, plan::rehearsed_of(desk_.document.job(), *plan));
     if (now == shop) return;
-    const auto s = [](double value) { return language::figures(plan::fixed(value, 1)); };
+    const auto s = [](double value) { return language::fixed(value, 1); };
     const double poured = plan->dose ? plan->dose->pour_s : 0;
     const double batch_ml = plan::rehearsed_of(desk_.document.job(), *plan).batch_ml;
     if (!desk_.asking.yes(tr("Take these times?"),

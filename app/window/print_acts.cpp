@@ -5,10 +5,10 @@
 
 #include "document/document.h"
 #include "document/preferences.h"
+#include "print/drawing_files.h"
 #include "print/object_sheets.h"
 #include "print/pdf.h"
 #include "print/photo_sheet.h"
-#include "subcommands/drawing_files.h"
 #include "summary/csv_lists.h"
 #include "window/actions.h"
 #include "window/asking.h"
@@ -112,7 +112,7 @@ bool PrintActs::write_pdf(const PrintOrder& order, const std::vector<print::Page
 void PrintActs::write_drawings(const Shown& shown, const std::vector<std::size_t>& which) {
     const auto folder = desk_.asking.folder(tr("Folder for the drawings"));
     if (!folder) return;
-    const auto files = subcommands::drawing_files(shown.job, shown.plan);
+    const auto files = print::drawing_files(shown.job, shown.plan);
     for (const std::size_t i : which)
         if (!written(QDir(*folder).filePath(QString::fromStdString(files.at(i).name)), files.at(i).bytes))
             return;

@@ -2,16 +2,15 @@
 #include "window/print_dialog.h"
 
 #include "base/contains.h"
-#include "plan/say.h"
 
+#include "forms/dialog_buttons.h"
 #include "forms/either_mark.h"
 #include "forms/small_screen.h"
-#include "language/spoken.h"
+#include "language/say.h"
 #include "theme/theme_of.h"
 #include "window/page_preview.h"
 
 #include <QComboBox>
-#include <QDialogButtonBox>
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -180,10 +179,8 @@ QWidget* PrintDialog::settings() {
     measures->setWordWrap(true);
     measures->setBuddy(short_);
     form->addRow(measures, scales);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, pane);
+    auto* buttons = dialog_buttons(*this, QDialogButtonBox::Ok | QDialogButtonBox::Cancel, pane);
     take_ = buttons->button(QDialogButtonBox::Ok);
-    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* column = new QVBoxLayout(pane);
     column->setContentsMargins(16, 14, 16, 12);
     column->setSpacing(12);
@@ -263,7 +260,7 @@ void PrintDialog::renew_list() {
     if (!drawings && !print::is_sound(measured))
         sentences << tr("No printer is off by more than %1 mm in 100: some window fitted these pages. Print "
                         "them at 100 % and measure again.")
-                         .arg(language::figures(plan::fixed(print::correctable_mm, 1)));
+                         .arg(language::fixed(print::correctable_mm, 1));
     else if (!drawings && !print::is_none(measured))
         sentences << tr("Pages are corrected for what its scales measured, and say so. To measure again, "
                         "print a page with 100 and 100.");

@@ -2,7 +2,7 @@
 #include "window/print_order.h"
 
 #include "document/preferences.h"
-#include "subcommands/drawing_files.h"
+#include "print/drawing_files.h"
 #include "summary/summary.h"
 
 #include <QJsonArray>
@@ -48,7 +48,7 @@ QString name_or_any(const std::optional<E>& value, const Names<n>& names) {
 
 std::vector<print::Page> drawing_pages(const job::Job& job, const plan::Plan& plan) {
     std::vector<print::Page> pages;
-    for (auto& drawing : subcommands::drawings(job, plan))
+    for (auto& drawing : print::drawings(job, plan))
         pages.push_back({drawing.size_mm, sheets::moved(std::move(drawing.inks_mm), theme::px_per_mm, {}),
                          QString::fromStdString(drawing.file)});
     return pages;

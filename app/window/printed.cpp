@@ -5,8 +5,8 @@
 #include "job/shown_name.h"
 
 #include "document/preferences.h"
+#include "language/spoken.h"
 
-#include <QCoreApplication>
 #include <QCryptographicHash>
 #include <QJsonDocument>
 #include <QJsonObject>
@@ -15,7 +15,7 @@ namespace drawercast::app {
 
 namespace {
 
-QString tr(const char* words) { return QCoreApplication::translate("Printed", words); }
+using language::tr;
 
 /// A path as a key of the settings, which take no slashes in one.
 QString key_of(const QString& path) {

@@ -2,9 +2,8 @@
 #include "window/ruler.h"
 
 #include "base/units.h"
-#include "plan/say.h"
 
-#include "language/spoken.h"
+#include "language/say.h"
 #include "theme/theme_of.h"
 
 #include <QPaintEvent>
@@ -118,8 +117,7 @@ void Ruler::paintEvent(QPaintEvent* event) {
         const double mm = static_cast<double>(tick) * tick_mm;
         const bool figure = tick % steps.ticks == 0;
         paint_tick(painter, to_px(mm), figure ? 7 : 4);
-        if (figure)
-            paint_figure(painter, to_px(mm), language::figures(plan::say_length_bare(mm, shown_.units)));
+        if (figure) paint_figure(painter, to_px(mm), language::say_length_bare(mm, shown_.units));
     }
     if (pointer_) {
         painter.setPen(QPen(theme.blue, 1.25));

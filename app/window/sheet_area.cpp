@@ -3,13 +3,12 @@
 
 #include "job/edit.h"
 #include "job/shown_name.h"
-#include "plan/say.h"
 
 #include "canvas/hit.h"
 #include "document/document.h"
 #include "document/preferences.h"
 #include "document/selection.h"
-#include "language/spoken.h"
+#include "language/say.h"
 #include "panes/badge.h"
 #include "sheets/depth_ladder.h"
 #include "theme/icons.h"
@@ -59,7 +58,7 @@ int mends_of(const Document& document, const std::string& drawer, SheetId sheet)
 } // namespace
 
 QString scale_text(double reduction) {
-    const auto said = [](double value) { return language::figures(plan::fixed(value, value < 10 ? 1 : 0)); };
+    const auto said = [](double value) { return language::fixed(value, value < 10 ? 1 : 0); };
     return reduction >= 1 ? QStringLiteral("1 : ") + said(reduction)
                           : said(1 / reduction) + QStringLiteral(" : 1");
 }
@@ -234,7 +233,7 @@ void SheetArea::show_strip() {
     if (spec.seen == Seen::drawer || spec.seen == Seen::mold) { // where things are placed
         const auto units = job.display_units;
         shown.grid = preferences_.grid_shown()
-                         ? language::figures(plan::say_length(preferences_.grid_mm(units), units))
+                         ? language::say_length(preferences_.grid_mm(units), units)
                          : tr("off");
         shown.snap = preferences_.snapping() ? tr("on") : tr("off");
     }

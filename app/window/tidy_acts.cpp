@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/tidy_acts.h"
 
-#include "plan/say.h"
-
 #include "document/document.h"
 #include "document/selection.h"
-#include "language/spoken.h"
+#include "language/say.h"
 #include "window/actions.h"
 
 #include <QCursor>
@@ -33,7 +31,7 @@ void TidyActs::offer() {
 
 QString TidyActs::words(const arrange::Tidied& tidied) const {
     const auto length = [&](double mm) {
-        return language::figures(plan::say_length(mm, desk_.document.job().display_units));
+        return language::say_length(mm, desk_.document.job().display_units);
     };
     const QString before = length(tidied.narrowest_before_mm);
     const QString after = length(tidied.narrowest_after_mm);

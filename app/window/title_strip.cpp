@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "window/title_strip.h"
 
-#include "plan/say.h"
-
-#include "language/spoken.h"
+#include "language/say.h"
 #include "sheets/paint.h"
 #include "sheets/signs.h"
 #include "theme/lettering.h"
@@ -167,9 +165,8 @@ void TitleStrip::paint_legend(QPainter& painter, const Place& place) const {
     }
     painter.setPen(theme.ink2);
     for (int i = 0; i <= steps; i += 2)
-        painter.drawText(
-            QRectF(left + i * step - 24, 21, 48, height() - 23), Qt::AlignHCenter | Qt::AlignTop,
-            language::figures(plan::say_length_bare(shown_.ladder_mm * i / steps, shown_.units)));
+        painter.drawText(QRectF(left + i * step - 24, 21, 48, height() - 23), Qt::AlignHCenter | Qt::AlignTop,
+                         language::say_length_bare(shown_.ladder_mm * i / steps, shown_.units));
     painter.setBrush(Qt::NoBrush);
 }
 

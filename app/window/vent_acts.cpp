@@ -4,13 +4,12 @@
 #include "base/contains.h"
 #include "job/edit.h"
 #include "job/edit_vents.h"
-#include "plan/say.h"
 
 #include "canvas/sheet_canvas.h"
 #include "canvas/vent_places.h"
 #include "document/document.h"
 #include "document/selection.h"
-#include "language/spoken.h"
+#include "language/say.h"
 #include "window/actions.h"
 
 #include <QCursor>
@@ -133,7 +132,7 @@ void VentActs::offer_drills() {
     std::sort(sizes.begin(), sizes.end());
     for (const double mm : sizes) {
         if (mm > most_drill_mm) continue;
-        auto* one = drills_->addAction(language::figures(plan::say_length(mm, job.display_units)));
+        auto* one = drills_->addAction(language::say_length(mm, job.display_units));
         one->setCheckable(true);
         one->setChecked(mm == now);
         connect(one, &QAction::triggered, this, [this, mm] { drill(mm); });

@@ -5,7 +5,7 @@
 #include "plan/plan.h"
 
 #include "app/ink_jobs.h"
-#include "subcommands/drawing_files.h"
+#include "print/drawing_files.h"
 
 #include <QRegularExpression>
 #include <QXmlStreamReader>
@@ -15,7 +15,7 @@
 #include <string>
 #include <vector>
 
-namespace drawercast::subcommands {
+namespace drawercast::print {
 namespace {
 
 using shape::Box;
@@ -152,4 +152,4 @@ TEST(Drawings, its_block_is_mirrored_and_enlarged_on_the_board) {
 }
 
 } // namespace
-} // namespace drawercast::subcommands
+} // namespace drawercast::print

@@ -3,12 +3,12 @@
 #include "plan/plan.h"
 
 #include "app/ink_jobs.h"
+#include "print/drawing_files.h"
 #include "sheets/drawer_plan.h"
 #include "sheets/inking.h"
 #include "sheets/pattern_board.h"
 #include "sheets/room.h"
 #include "sheets/zones.h"
-#include "subcommands/drawing_files.h"
 #include "summary/page_frame.h"
 #include "summary/summary.h"
 
@@ -62,7 +62,7 @@ TEST(Letters, capitals_are_tall_enough_on_every_page) {
 TEST(Letters, capitals_are_tall_enough_in_every_drawing) {
     static const QRegularExpression size(QStringLiteral("font-size=\"([0-9.]+)\""));
     for (const auto& job : jobs())
-        for (const auto& file : subcommands::drawing_files(job, plan::compute(job))) {
+        for (const auto& file : print::drawing_files(job, plan::compute(job))) {
             int count = 0;
             for (auto found = size.globalMatch(QString::fromUtf8(file.bytes)); found.hasNext(); ++count) {
                 const double mm = found.next().captured(1).toDouble() * theme::capital_share;

@@ -168,9 +168,10 @@ TEST(AsCastForm, every_field_has_a_name_and_is_reached_by_tab) {
     test::expect_named_and_reached_by_tab(form);
 }
 
-TEST(AsCastForm, pictures) {
+TEST(AsCastForm, is_seen_whole_in_each_theme) {
     for (const bool dark : {false, true}) {
-        test::dressed_application(dark ? theme::dark_theme() : theme::light_theme());
+        const auto theme = dark ? theme::dark_theme() : theme::light_theme();
+        test::dressed_application(theme);
         Shop shop;
         job::Cast cast;
         cast.drawer = "d1", cast.foam = shop.job.foam->name, cast.mixed_g = 1270, cast.cast_g = 1190;
@@ -183,7 +184,7 @@ TEST(AsCastForm, pictures) {
         test::open(form);
         EXPECT_LE(form.height(), 730);
         EXPECT_LE(form.width(), 1366);
-        test::picture(form, dark ? "as-cast-dark" : "as-cast-light");
+        test::expect_seen(form, theme, dark ? "as-cast-dark" : "as-cast-light");
     }
 }
 

@@ -16,11 +16,11 @@
 #include "forms/new_job_form.h"
 #include "forms/notch_form.h"
 #include "forms/object_form.h"
+#include "forms/outline_form.h"
 #include "forms/paste_dialog.h"
 #include "forms/quick_quote_form.h"
 #include "forms/shop_form.h"
 #include "language/spoken.h"
-#include "outline/outline_form.h"
 
 #include <QTabWidget>
 #include <gtest/gtest.h>

@@ -112,9 +112,10 @@ TEST(DrawerForm, every_field_has_a_name_and_is_reached_by_tab) {
     test::expect_named_and_reached_by_tab(form);
 }
 
-TEST(DrawerForm, pictures) {
+TEST(DrawerForm, is_seen_whole_in_each_theme_and_unit) {
     for (const bool dark : {false, true}) {
-        test::dressed_application(dark ? theme::dark_theme() : theme::light_theme());
+        const auto theme = dark ? theme::dark_theme() : theme::light_theme();
+        test::dressed_application(theme);
         for (const auto units : {job::DisplayUnits::mm, job::DisplayUnits::inch_32}) {
             FormContext context;
             context.units = units;
@@ -123,9 +124,9 @@ TEST(DrawerForm, pictures) {
             EXPECT_LE(form.width(), 1366);
             EXPECT_LE(form.height(), 730);
             const QString end = QStringLiteral("-%1-%2").arg(dark ? "dark" : "light").arg(int(units));
-            test::picture(form, QStringLiteral("drawer") + end);
+            test::expect_seen(form, theme, QStringLiteral("drawer") + end);
             test::button(form, "Measured with a tape").click();
-            test::picture(form, QStringLiteral("drawer-tape") + end);
+            test::expect_seen(form, theme, QStringLiteral("drawer-tape") + end);
         }
     }
 }

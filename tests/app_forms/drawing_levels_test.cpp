@@ -2,10 +2,10 @@
 // Outlines of drawings in forms, and the easy shapes that stand in for them.
 #include "app_forms/look.h"
 #include "app_forms/operate.h"
+#include "forms/drawing_file.h"
 #include "forms/object_form.h"
-#include "outline/drawing_file.h"
+#include "forms/outline_form.h"
 #include "outline/outline_acts.h"
-#include "outline/outline_form.h"
 
 #include <QFile>
 #include <QMenu>

@@ -127,9 +127,10 @@ TEST(FoamForm, every_field_has_a_name_and_is_reached_by_tab) {
     }
 }
 
-TEST(FoamForm, pictures) {
+TEST(FoamForm, is_seen_whole_in_each_theme_and_unit) {
     for (const bool dark : {false, true}) {
-        test::dressed_application(dark ? theme::dark_theme() : theme::light_theme());
+        const auto theme = dark ? theme::dark_theme() : theme::light_theme();
+        test::dressed_application(theme);
         for (const auto units : {job::DisplayUnits::mm, job::DisplayUnits::inch_32}) {
             FormContext context;
             context.units = units;
@@ -138,8 +139,8 @@ TEST(FoamForm, pictures) {
             EXPECT_LE(form.height(), 730);
             for (int page = 0; page < 4; ++page) {
                 form.findChild<QTabWidget*>()->setCurrentIndex(page);
-                test::picture(
-                    form,
+                test::expect_seen(
+                    form, theme,
                     QStringLiteral("foam%1-%2-%3").arg(page).arg(dark ? "dark" : "light").arg(int(units)));
             }
         }

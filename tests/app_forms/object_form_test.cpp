@@ -220,9 +220,10 @@ TEST(ObjectForm, every_field_has_a_name_and_is_reached_by_tab) {
     test::expect_named_and_reached_by_tab(form);
 }
 
-TEST(ObjectForm, pictures) {
+TEST(ObjectForm, is_seen_whole_in_each_theme_and_unit) {
     for (const bool dark : {false, true}) {
-        test::dressed_application(dark ? theme::dark_theme() : theme::light_theme());
+        const auto theme = dark ? theme::dark_theme() : theme::light_theme();
+        test::dressed_application(theme);
         for (const auto units : {job::DisplayUnits::mm, job::DisplayUnits::inch_32}) {
             FormContext context;
             context.units = units;
@@ -230,11 +231,13 @@ TEST(ObjectForm, pictures) {
             test::open(form);
             EXPECT_LE(form.width(), 1366);
             EXPECT_LE(form.height(), 730);
-            test::picture(form, QStringLiteral("object-%1-%2").arg(dark ? "dark" : "light").arg(int(units)));
+            test::expect_seen(form, theme,
+                              QStringLiteral("object-%1-%2").arg(dark ? "dark" : "light").arg(int(units)));
             type(form, "Depth", "deep");
             type(form, "Fit a side", "1,500");
-            test::picture(form,
-                          QStringLiteral("object-mend-%1-%2").arg(dark ? "dark" : "light").arg(int(units)));
+            test::expect_seen(
+                form, theme,
+                QStringLiteral("object-mend-%1-%2").arg(dark ? "dark" : "light").arg(int(units)));
         }
     }
 }

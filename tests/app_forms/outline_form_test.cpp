@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app_forms/look.h"
 #include "app_forms/operate.h"
-#include "outline/drawing_file.h"
-#include "outline/outline_form.h"
+#include "forms/drawing_file.h"
+#include "forms/outline_form.h"
 
 #include <QTemporaryDir>
 #include <gtest/gtest.h>

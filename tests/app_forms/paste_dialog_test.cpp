@@ -175,13 +175,14 @@ TEST(PasteDialog, every_field_has_a_name_and_is_reached_by_tab) {
     test::expect_named_and_reached_by_tab(o.dialog);
 }
 
-TEST(PasteDialog, pictures) {
+TEST(PasteDialog, is_seen_whole_in_each_theme) {
     for (const bool dark : {false, true}) {
-        test::dressed_application(dark ? theme::dark_theme() : theme::light_theme());
+        const auto theme = dark ? theme::dark_theme() : theme::light_theme();
+        test::dressed_application(theme);
         Opened o;
-        test::picture(o.dialog, QStringLiteral("paste-empty-%1").arg(dark ? "dark" : "light"));
+        test::expect_seen(o.dialog, theme, QStringLiteral("paste-empty-%1").arg(dark ? "dark" : "light"));
         o.dialog.set_text(list);
-        test::picture(o.dialog, QStringLiteral("paste-%1").arg(dark ? "dark" : "light"));
+        test::expect_seen(o.dialog, theme, QStringLiteral("paste-%1").arg(dark ? "dark" : "light"));
     }
 }
 

@@ -136,9 +136,10 @@ TEST(SmallForms, every_field_has_a_name_and_is_reached_by_tab) {
     test::expect_named_and_reached_by_tab(minimums);
 }
 
-TEST(SmallForms, pictures) {
+TEST(SmallForms, are_seen_whole_in_each_theme_and_unit) {
     for (const bool dark : {false, true}) {
-        test::dressed_application(dark ? theme::dark_theme() : theme::light_theme());
+        const auto theme = dark ? theme::dark_theme() : theme::light_theme();
+        test::dressed_application(theme);
         for (const auto units : {job::DisplayUnits::mm, job::DisplayUnits::inch_32}) {
             FormContext context;
             context.units = units;
@@ -147,14 +148,14 @@ TEST(SmallForms, pictures) {
             test::open(shop);
             EXPECT_LE(shop.height(), 730);
             EXPECT_LE(shop.width(), 1366);
-            test::picture(shop, QStringLiteral("shop") + end);
+            test::expect_seen(shop, theme, QStringLiteral("shop") + end);
             for (int page = 1; page < 5; ++page) {
                 shop.findChild<QTabWidget*>()->setCurrentIndex(page);
-                test::picture(shop, QStringLiteral("shop%1").arg(page) + end);
+                test::expect_seen(shop, theme, QStringLiteral("shop%1").arg(page) + end);
             }
             MinimumsForm minimums({}, context);
             test::open(minimums);
-            test::picture(minimums, QStringLiteral("minimums") + end);
+            test::expect_seen(minimums, theme, QStringLiteral("minimums") + end);
         }
     }
 }

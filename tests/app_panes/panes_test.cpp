@@ -5,6 +5,7 @@
 
 #include "application.h"
 #include "document/document.h"
+#include "document/dragged.h"
 #include "document/selection.h"
 #include "panes/checks_model.h"
 #include "panes/checks_pane.h"
@@ -248,7 +249,7 @@ TEST(LeftPane, ADraggedRowIsTheObjectsId) {
     const auto index = objects.index(1, 0);
     EXPECT_TRUE(objects.flags(index).testFlag(Qt::ItemIsDragEnabled));
     const std::unique_ptr<QMimeData> data(objects.mimeData({index}));
-    EXPECT_EQ(data->data(ObjectsModel::mime_type).toStdString(), bench.document.job().objects[1]->id);
+    EXPECT_EQ(data->data(dragged_object).toStdString(), bench.document.job().objects[1]->id);
 }
 
 TEST(LeftPane, EmptyListsSayWhatToDoNext) {

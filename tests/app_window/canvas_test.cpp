@@ -3,7 +3,7 @@
 #include "job/edit.h"
 
 #include "app_window/hand.h"
-#include "panes/objects_model.h"
+#include "document/dragged.h"
 #include "sheets/check_words.h"
 
 #include <QDragEnterEvent>
@@ -230,7 +230,7 @@ TEST_F(CanvasTest, AnObjectFromTheListMovesAsAPocketDoesAndIsPlacedAsShown) {
     desk.preferences.set_snapping(true);
     const auto before = document.job();
     QMimeData data;
-    data.setData(ObjectsModel::mime_type, "i1");
+    data.setData(dragged_object, "i1");
     const auto at_px = [&](Vec mm) { return hand.px(mm).toPoint(); };
     QDragEnterEvent enter(at_px({300, 150}), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
     drag_over(canvas, enter);

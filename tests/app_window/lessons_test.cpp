@@ -20,6 +20,7 @@
 #include "app/pdf_reader.h"
 #include "app_window/hand.h"
 #include "document/autosave.h"
+#include "document/dragged.h"
 #include "panes/checks_model.h"
 #include "panes/objects_model.h"
 #include "print/pdf.h"
@@ -241,7 +242,7 @@ TEST_F(Lesson, L08_ControlFreesEveryToolOfSnapping) {
     EXPECT_EQ(canvas.measured_distance()->from.on, MeasurePoint::On::nothing);
     desk.window.actions()["place.measure"]->trigger();
     QMimeData data; // dropping an object
-    data.setData(ObjectsModel::mime_type, "i1");
+    data.setData(dragged_object, "i1");
     const QPoint px = hand.px({200, 151.2}).toPoint();
     QDragEnterEvent enter(px, Qt::CopyAction, &data, Qt::LeftButton, Qt::ControlModifier);
     QApplication::sendEvent(&canvas, &enter);

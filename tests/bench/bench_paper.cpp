@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "bench/rows_of_objects.h"
+#include "print/drawing_files.h"
 #include "print/pdf.h"
 #include "print/templates.h"
 #include "sheets/paint.h"
-#include "subcommands/drawing_files.h"
 #include "summary/summary.h"
 
 #include <QGuiApplication>
@@ -73,7 +73,7 @@ void job_summary(benchmark::State& state) {
 
 void drawing_files(benchmark::State& state) {
     const Given given(state);
-    for (auto _ : state) benchmark::DoNotOptimize(subcommands::drawing_files(given.job, given.plan).size());
+    for (auto _ : state) benchmark::DoNotOptimize(print::drawing_files(given.job, given.plan).size());
 }
 
 QImage dots_of(shape::Vec size_mm) {

@@ -35,6 +35,25 @@ ALLOWED = {  # the arrows between core's folders
     "capture": {"base", "shape"},
     "plan": {"base", "shape", "job", "layout", "casting", "mold", "air", "stock", "runsheet"},
 }
+PAPER = {"language", "theme", "sheets", "print"}
+APP_ALLOWED = {  # the arrows between app's folders
+    "language": set(),
+    "theme": set(),
+    "sheets": {"language", "theme"},
+    "print": {"language", "theme", "sheets"},
+    "summary": PAPER,
+    "subcommands": PAPER | {"summary"},
+    "document": {"language"},
+    "outline": {"theme"},
+    "forms": {"language", "theme", "sheets", "outline"},
+    "panes/explain": {"language", "sheets"},
+    "panes": {"language", "theme", "sheets", "document", "panes/explain"},
+    "canvas": {"language", "theme", "sheets", "document"},
+    "photo": {"language", "theme", "document", "outline", "forms"},
+    "pourday": {"language", "theme"},
+    "guide": PAPER | {"document", "forms"},
+    "window": PAPER | {"summary", "document", "forms", "panes", "canvas", "photo", "pourday", "guide"},
+}
 INCLUDE = re.compile(r'^\s*#\s*include\s*[<"]([^>"]+)[>"]', re.M)
 
 
@@ -51,6 +70,11 @@ def built_files(top):
         for path in sorted((top / folder).rglob("*")):
             if path.name == "CMakeLists.txt" or path.suffix in {".cmake", ".qrc", ".sh", ".py"}:
                 yield path.relative_to(top)
+
+
+def app_folder(path):
+    """"panes/explain" of panes/explain/plate.h, "window" of window/tools/screenshots.cpp; None of no folder of app."""
+    return next((name for name in ("/".join(path.parts[:2]), path.parts[0]) if name in APP_ALLOWED), None)
 
 
 def breaches(top):
@@ -78,6 +102,10 @@ def breaches(top):
                 folder, own = include.split("/")[0], path.parts[1]
                 if folder in ALLOWED and folder != own and folder not in ALLOWED.get(own, set()):
                     yield f"{path}: core/{own} may not know core/{folder} ({include})"
+            if path.parts[0] == "app" and (top / "app" / include).exists():
+                own, folder = app_folder(path.relative_to("app")), app_folder(pathlib.Path(include))
+                if own and folder != own and folder not in APP_ALLOWED[own]:
+                    yield f"{path}: app/{own} may not know app/{folder} ({include})"
     for path in built_files(top):
         if "SPDX-License-Identifier: GPL-3.0-or-later" not in "".join(open(top / path, encoding="utf-8").readlines()[:3]):
             yield f"{path}: the first lines do not say the license"

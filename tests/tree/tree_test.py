@@ -62,6 +62,14 @@ class Rules(unittest.TestCase):
     def test_the_arrows(self):
         self.broken("core/shape/x.cpp", LICENSE + '#include "job/job.h"\n', "may not know core/job")
 
+    def test_the_arrows_of_the_window(self):
+        header = LICENSE + "#pragma once\n"
+        for own, known in (("print", "subcommands"), ("outline", "forms"), ("panes/explain", "panes"), ("canvas", "panes")):
+            found = self.found({f"app/{known}/a.h": header, f"app/{own}/x.cpp": LICENSE + f'#include "{known}/a.h"\n'})
+            self.assertEqual(found, [f"app/{own}/x.cpp: app/{own} may not know app/{known} ({known}/a.h)"])
+        self.assertEqual(self.found({"app/panes/explain/a.h": header,
+                                     "app/panes/x.cpp": LICENSE + '#include "panes/explain/a.h"\n'}), [])
+
     def test_paths_on_the_page(self):
         self.broken("DEVELOPERS.md", "`core/base/gone.h`\n", "is not there")
 

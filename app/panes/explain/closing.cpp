@@ -2,7 +2,7 @@
 #include "plan/pour_steps.h"
 #include "plan/say.h"
 
-#include "panes/mold_figures.h"
+#include "panes/explain/mold_figures.h"
 
 #include <cmath>
 

@@ -5,7 +5,7 @@
 
 #include "language/goods.h"
 #include "language/spoken.h"
-#include "panes/mold_figures.h"
+#include "panes/explain/mold_figures.h"
 #include "sheets/magnitude_ladder.h"
 #include "sheets/part_words.h"
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "panes/foam_figures.h"
+#include "panes/explain/foam_figures.h"
 
 #include <QString>
 

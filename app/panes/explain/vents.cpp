@@ -2,7 +2,7 @@
 #include "casting/dose.h"
 #include "plan/say.h"
 
-#include "panes/mold_figures.h"
+#include "panes/explain/mold_figures.h"
 #include "sheets/text.h"
 
 #include <algorithm>

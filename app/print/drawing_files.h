@@ -11,7 +11,7 @@
 #include <string>
 #include <vector>
 
-namespace drawercast::subcommands {
+namespace drawercast::print {
 
 /// A sheet at true size with a line below that says what it is, y down from its upper left corner.
 struct Drawing {
@@ -32,4 +32,4 @@ struct DrawingFile {
 /// The same as SVG, a unit to the millimeter.
 std::vector<DrawingFile> drawing_files(const job::Job& job, const plan::Plan& plan);
 
-} // namespace drawercast::subcommands
+} // namespace drawercast::print

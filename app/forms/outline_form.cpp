@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "outline/outline_form.h"
+#include "forms/outline_form.h"
 
 #include "base/units.h"
 #include "shape/easy.h"

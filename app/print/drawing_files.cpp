@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "subcommands/drawing_files.h"
+#include "print/drawing_files.h"
 
 #include "base/ascii.h"
 #include "job/shown_name.h"
 #include "plan/stock_stage.h"
 
 #include "language/spoken.h"
+#include "print/page.h"
 #include "print/stamp.h"
 #include "sheets/box_and_cuts.h"
 #include "sheets/build_up.h"
@@ -22,9 +23,8 @@
 #include <algorithm>
 #include <set>
 
-namespace drawercast::subcommands {
+namespace drawercast::print {
 
-using shape::Vec;
 using theme::px_per_mm;
 
 namespace {
@@ -47,8 +47,8 @@ template <class Frame>
 Drawing drawn(std::string file, const sheets::Sheet<Frame>& sheet, const job::Job& job,
               const job::Drawer& drawer, const sheets::Table* table) {
     const theme::Theme theme = theme::printed_theme();
-    const shape::Box seen{sheet.area.min - sheet.lower_room_px * (1 / px_per_mm) - Vec{2, 2},
-                          sheet.area.max + sheet.upper_room_px * (1 / px_per_mm) + Vec{2, 2}};
+    const Box seen{sheet.area.min - sheet.lower_room_px * (1 / px_per_mm) - Vec{2, 2},
+                   sheet.area.max + sheet.upper_room_px * (1 / px_per_mm) + Vec{2, 2}};
     sheets::Inks inks = sheets::ink_of(sheet.marks, sheets::View::true_mm({seen.min.x, seen.max.y}), theme);
     Vec size{seen.width(), seen.height() + caption_mm};
 
@@ -59,7 +59,7 @@ Drawing drawn(std::string file, const sheets::Sheet<Frame>& sheet, const job::Jo
     const QString words =
         QStringList{language::tr(sheets::frame_words(sheet).data()), language::tr(sheet.name.c_str()),
                     QString::fromStdString(job::shown_name(drawer)),
-                    QString::fromStdString(job.title) + ", " + print::stamp(job), QStringLiteral("1 : 1")}
+                    QString::fromStdString(job.title) + ", " + stamp(job), QStringLiteral("1 : 1")}
             .join(QStringLiteral("  ·  "));
     sheets::write(inks, words, {9, base}, {theme::Face::bold, 3.6}, theme.ink);
     if (table) {
@@ -129,4 +129,4 @@ std::vector<DrawingFile> drawing_files(const job::Job& job, const plan::Plan& pl
     return files;
 }
 
-} // namespace drawercast::subcommands
+} // namespace drawercast::print

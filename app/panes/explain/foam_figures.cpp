@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "panes/foam_figures.h"
+#include "panes/explain/foam_figures.h"
 
 #include "panes/explain/figures.h"
 

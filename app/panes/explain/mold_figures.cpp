@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "panes/mold_figures.h"
+#include "panes/explain/mold_figures.h"
 
 namespace drawercast::app {
 

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "outline/drawing_file.h"
+#include "forms/drawing_file.h"
 
+#include "forms/dialog_buttons.h"
 #include "forms/notation.h"
 #include "forms/small_screen.h"
 #include "language/in_words.h"
+#include "language/spoken.h"
 #include "outline/outline_acts.h"
 
-#include <QCoreApplication>
-#include <QDialogButtonBox>
 #include <QFile>
 #include <QFileDialog>
 #include <QLabel>
@@ -19,7 +19,7 @@ namespace drawercast::app {
 
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("DrawingFile", text); }
+using language::tr;
 
 } // namespace
 
@@ -124,9 +124,7 @@ std::optional<std::vector<int>> DrawingDialogs::outlines(QWidget* parent, const 
     list->setSelectionMode(several ? QAbstractItemView::ExtendedSelection
                                    : QAbstractItemView::SingleSelection);
     list->setCurrentRow(0);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, &dialog);
-    QObject::connect(buttons, &QDialogButtonBox::accepted, &dialog, &QDialog::accept);
-    QObject::connect(buttons, &QDialogButtonBox::rejected, &dialog, &QDialog::reject);
+    auto* buttons = dialog_buttons(dialog, QDialogButtonBox::Ok | QDialogButtonBox::Cancel, &dialog);
     QObject::connect(list, &QListWidget::itemActivated, &dialog, &QDialog::accept);
     column->addWidget(label);
     column->addWidget(list, 1);
