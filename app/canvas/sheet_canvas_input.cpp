@@ -2,7 +2,7 @@
 // How mouse, wheel and keys reach the view and the tools.
 #include "canvas/sheet_canvas.h"
 #include "document/dragged.h"
-#include "forms/arrow_keys.h"
+#include "theme/arrow_keys.h"
 
 #include <QApplication>
 #include <QContextMenuEvent>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "outline/outline_board.h"
 
-#include "forms/arrow_keys.h"
+#include "theme/arrow_keys.h"
 #include "theme/theme_of.h"
 
 #include <QKeyEvent>

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "photo/photo_board.h"
 
-#include "forms/arrow_keys.h"
 #include "outline/outline_acts.h"
+#include "theme/arrow_keys.h"
 
 #include <QDragEnterEvent>
 #include <QKeyEvent>

@@ -232,9 +232,8 @@ void SheetArea::show_strip() {
     if (spec.seen != Seen::days) shown.scale = scale_text(canvas_->reduction());
     if (spec.seen == Seen::drawer || spec.seen == Seen::mold) { // where things are placed
         const auto units = job.display_units;
-        shown.grid = preferences_.grid_shown()
-                         ? language::say_length(preferences_.grid_mm(units), units)
-                         : tr("off");
+        shown.grid =
+            preferences_.grid_shown() ? language::say_length(preferences_.grid_mm(units), units) : tr("off");
         shown.snap = preferences_.snapping() ? tr("on") : tr("off");
     }
     shown.unit = unit_name(job.display_units);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "forms/arrow_keys.h"
+#include "theme/arrow_keys.h"
 
 #include <Qt>
 
