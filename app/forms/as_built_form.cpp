@@ -228,8 +228,6 @@ std::optional<job::AsBuilt> AsBuiltForm::typed() const {
 
 std::optional<job::AsBuilt> AsBuiltForm::value() const { return problems().empty() ? typed() : std::nullopt; }
 
-QString AsBuiltForm::figures_text() const { return figures_->text(); }
-
 FieldProblems AsBuiltForm::show_problems() {
     FieldProblems all = rows_->own_problems();
     const auto built = typed();

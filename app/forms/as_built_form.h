@@ -30,7 +30,6 @@ class AsBuiltForm final : public FormDialog {
 
     /// What was measured; nothing while something is to mend.
     std::optional<job::AsBuilt> value() const;
-    QString figures_text() const;
 
   protected:
     FieldProblems show_problems() override;

@@ -165,9 +165,6 @@ std::optional<job::Job> AsCastForm::value() const {
     return plan::with_calibration(*job, plan::calibration_of(*job, plan_), wanted());
 }
 
-QString AsCastForm::comparison_text() const { return comparison_->text(); }
-QString AsCastForm::learned_text() const { return learned_->text() + QLatin1Char('\n') + mold_->text(); }
-
 FieldProblems AsCastForm::show_problems() {
     FieldProblems shown;
     int index = 0;

@@ -28,8 +28,6 @@ class AsCastForm final : public FormDialog {
 
     /// The job with these casts, and with what was asked for of them; nothing while something is to mend.
     std::optional<job::Job> value() const;
-    QString comparison_text() const;
-    QString learned_text() const;
 
   protected:
     FieldProblems show_problems() override;

@@ -61,8 +61,6 @@ CostDialog::CostDialog(const plan::CostBasis& basis, const std::string& currency
     sets_->setFocus();
 }
 
-QString CostDialog::figures_text() const { return figures_->text(); }
-
 void CostDialog::show_run() {
     const auto one = plan::cost_of(basis_, 1), run = plan::cost_of(basis_, sets_->value());
     plot_->set_run(run.sets);

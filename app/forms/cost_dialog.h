@@ -23,8 +23,6 @@ class CostDialog final : public QDialog {
     CostDialog(const plan::CostBasis& basis, const std::string& currency, const FormContext& context,
                QWidget* parent = nullptr);
 
-    QString figures_text() const;
-
   private:
     void show_run();
     QString notes() const;

@@ -141,8 +141,6 @@ std::optional<job::Foam> CupForm::typed() const {
 
 std::optional<job::Foam> CupForm::value() const { return problems().empty() ? typed() : std::nullopt; }
 
-QString CupForm::effect_text() const { return together_->text() + QLatin1Char('\n') + effect_->text(); }
-
 FieldProblems CupForm::show_problems() {
     FieldProblems shown;
     int index = 0;

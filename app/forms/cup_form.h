@@ -28,7 +28,6 @@ class CupForm final : public FormDialog {
 
     /// The job's foam with these cups; nothing while something is to mend.
     std::optional<job::Foam> value() const;
-    QString effect_text() const; ///< what is shown of it, for those who hear it
 
   protected:
     FieldProblems show_problems() override;

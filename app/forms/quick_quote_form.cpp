@@ -115,8 +115,6 @@ std::optional<job::Job> QuickQuoteForm::value() const {
     return job;
 }
 
-QString QuickQuoteForm::answer_text() const { return answer_->text(); }
-
 FieldProblems QuickQuoteForm::show_problems() {
     FieldProblems all = rows_->own_problems();
     Fields fields;

@@ -22,7 +22,6 @@ class QuickQuoteForm final : public FormDialog {
 
     /// A job with such drawers, empty; nothing while something is to mend.
     std::optional<job::Job> value() const;
-    QString answer_text() const;
 
   protected:
     FieldProblems show_problems() override;

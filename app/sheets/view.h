@@ -23,15 +23,13 @@ struct View {
     }
 
     /// On a page laid out in 1/96 in, true size. What is traced and drilled by has no scale to get wrong.
-    static View true_size(Vec origin_px) { return {theme::Medium::paper, theme::px_per_mm, 1, origin_px}; }
+    static View true_size(Vec origin_px) { return on_page(theme::px_per_mm, origin_px); }
     /// In millimeters, true size, y down from `top_left` of the sheet.
     static View true_mm(Vec top_left) {
         return {theme::Medium::paper, 1, 1 / theme::px_per_mm, {-top_left.x, top_left.y}};
     }
-    /// On a page, 1 : `reduction`.
-    static View reduced(double reduction, Vec origin_px) {
-        return {theme::Medium::paper, theme::px_per_mm / reduction, 1, origin_px};
-    }
+    /// On a page, a millimeter of the sheet taking `per_mm` of its 1/96 in.
+    static View on_page(double per_mm, Vec origin_px) { return {theme::Medium::paper, per_mm, 1, origin_px}; }
 };
 
 } // namespace drawercast::sheets

@@ -30,8 +30,7 @@ void put_sheet(sheets::Inks& inks, const sheets::Sheet<Frame>& sheet, double per
     const Vec corner = sheet.area.min * per_mm;
     const Vec lower_left =
         upper_left + Vec{sheet.lower_room_px.x, sheet.upper_room_px.y + sheet.area.height() * per_mm};
-    const sheets::View view{
-        theme::Medium::paper, per_mm, 1, {lower_left.x - corner.x, lower_left.y + corner.y}};
+    const auto view = sheets::View::on_page(per_mm, {lower_left.x - corner.x, lower_left.y + corner.y});
     for (auto& ink : sheets::ink_of(sheet.marks, view, theme)) inks.push_back(std::move(ink));
 }
 

@@ -122,7 +122,7 @@ TEST(Cuts, every_cut_has_its_number_on_a_page) {
     const Whole whole = small();
     const auto& cut = whole.plan.stock->cuts.boards.at(0);
     const auto sheet = sheets::cut_sheet(whole.job, *whole.plan.stock, 0, 0, 0);
-    const auto view = sheets::View::reduced(4, {0, 2000});
+    const auto view = sheets::View::on_page(theme::px_per_mm / 4, {0, 2000});
     const theme::Theme theme = theme::printed_theme();
     std::multiset<std::string> words;
     for (const auto& ink : sheets::ink_of(sheet.marks, view, theme))
@@ -154,8 +154,8 @@ TEST(Cuts, no_words_of_a_sheet_lie_over_one_another) {
     const auto& boards = whole.plan.stock->cuts.boards;
     for (std::size_t board = 0; board < boards.size(); ++board) {
         const auto sheet = sheets::cut_sheet(whole.job, *whole.plan.stock, board, 0, 0);
-        const auto seen =
-            words_apart(sheets::ink_of(sheet.marks, sheets::View::reduced(4, {0, 2000}), theme));
+        const auto seen = words_apart(
+            sheets::ink_of(sheet.marks, sheets::View::on_page(theme::px_per_mm / 4, {0, 2000}), theme));
         EXPECT_GT(seen.size(), 3u);
     }
 }
@@ -210,7 +210,8 @@ TEST(Cuts, the_bench_says_more_numbers_closer_up_and_none_over_other_words) {
     const auto numbers = [&](double reduction) {
         std::vector<std::pair<std::string, shape::Box>> all;
         for (const auto& ink :
-             sheets::ink_of(sheet.marks, sheets::View::reduced(reduction, {0, 2000}), theme::printed_theme()))
+             sheets::ink_of(sheet.marks, sheets::View::on_page(theme::px_per_mm / reduction, {0, 2000}),
+                            theme::printed_theme()))
             if (const auto* text = std::get_if<sheets::Words>(&ink))
                 all.emplace_back(text->text.toStdString(), sheets::reach_of(ink).grown(-1.5));
         std::set<std::string> seen;
@@ -238,7 +239,7 @@ TEST(Cuts, a_small_box_says_less_and_never_two_words_in_one_place) {
     sheets::BenchPen pen(sheet);
     sheets::add_box(pen, {}, whole.job, drawer, 16, 1);
     const auto said = [&](double reduction) {
-        const auto view = sheets::View::reduced(reduction, {0, 2000});
+        const auto view = sheets::View::on_page(theme::px_per_mm / reduction, {0, 2000});
         return words_apart(sheets::ink_of(sheet.marks, view, theme::printed_theme()), 3);
     };
     const auto near = said(1.5), far = said(6.5);

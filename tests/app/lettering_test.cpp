@@ -155,7 +155,7 @@ TEST(Labels, stand_in_their_pockets_and_over_nothing_on_the_plan) {
             for (const double reduction : {2.5, 3.5, 4.0})
                 expect_plan_in_order(
                     sheets::drawer_plan(job, *job.drawers[i], plan.drawers[i], sheets::Keys::letters),
-                    plan.drawers[i], sheets::View::reduced(reduction, {}),
+                    plan.drawers[i], sheets::View::on_page(theme::px_per_mm / reduction, {}),
                     job.title + " plan 1:" + std::to_string(reduction));
             expect_plan_in_order(sheets::drawer_check(job, *job.drawers[i], plan.drawers[i]), plan.drawers[i],
                                  sheets::View::true_size({}), job.title + " drawer check");
@@ -180,7 +180,8 @@ TEST(Labels, leaders_of_many_checks_cross_neither_each_other_nor_words) {
     const job::Job job = test::crowded_job();
     const plan::Plan plan = plan::compute(job);
     const auto sheet = sheets::drawer_plan(job, *job.drawers[0], plan.drawers[0], sheets::Keys::letters);
-    const auto inks = sheets::ink_of(sheet.marks, sheets::View::reduced(3.5, {}), theme::printed_theme());
+    const auto inks = sheets::ink_of(sheet.marks, sheets::View::on_page(theme::px_per_mm / 3.5, {}),
+                                     theme::printed_theme());
     const auto words = written(inks);
     const auto leaders = leaders_of(inks);
     ASSERT_GT(leaders.size(), 20u);

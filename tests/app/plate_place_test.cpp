@@ -26,7 +26,7 @@ std::optional<Box> asked_one_by_one(Vec at, Vec size, const Taken& taken, PlateR
     return std::nullopt;
 }
 
-TEST(PlatePlace, IsTheFirstThatMayBeStoodOn) {
+TEST(PlatePlace, is_the_first_that_may_be_stood_on) {
     std::mt19937 random(8);
     const auto upto = [&](double most) { return most * static_cast<double>(random() % 10000) / 10000; };
     const auto some = [&](int count, double size) {

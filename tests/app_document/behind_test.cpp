@@ -12,7 +12,7 @@ namespace {
 
 int niceness() { return getpriority(PRIO_PROCESS, 0); }
 
-TEST(Behind, AWorkerAndItsHelpersAreNicerThanTheWindow) {
+TEST(Behind, a_worker_and_its_helpers_are_nicer_than_the_window) {
     const int window = niceness();
     if (window > 9) GTEST_SKIP() << "nothing is nicer";
     int once = 0, twice = 0, helper = 0, glimpse = 0;

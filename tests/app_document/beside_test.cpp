@@ -23,7 +23,7 @@ class Beside : public testing::Test {
         QCoreApplication::instance() ? nullptr : std::make_unique<QCoreApplication>(count_, names_);
 };
 
-TEST_F(Beside, WorkIsDoneOnAnotherThread) {
+TEST_F(Beside, work_is_done_on_another_thread) {
     QObject owner;
     QThreadPool pool;
     QThread* by = nullptr;
@@ -33,7 +33,7 @@ TEST_F(Beside, WorkIsDoneOnAnotherThread) {
     EXPECT_NE(by, owner.thread());
 }
 
-TEST_F(Beside, AFaultOfTheWorkIsThrownOnTheOwnersThread) {
+TEST_F(Beside, a_fault_of_the_work_is_thrown_on_the_owners_thread) {
     QObject owner;
     QThreadPool pool;
     work_beside_window(pool, owner, [] { throw std::logic_error("a fault"); });
@@ -42,7 +42,7 @@ TEST_F(Beside, AFaultOfTheWorkIsThrownOnTheOwnersThread) {
     EXPECT_NO_THROW(QCoreApplication::sendPostedEvents(&owner)) << "once";
 }
 
-TEST_F(Beside, AFaultOfWhatIsGoneIsNotThrown) {
+TEST_F(Beside, a_fault_of_what_is_gone_is_not_thrown) {
     {
         QObject owner;
         QThreadPool pool;

@@ -31,7 +31,7 @@ job::Job job_of(double width_mm) {
 
 } // namespace
 
-TEST(Building, OnlyTheLastJobAskedAboutIsTold) {
+TEST(Building, only_the_last_job_asked_about_is_told) {
     application();
     Building building;
     std::vector<std::size_t> told;
@@ -51,7 +51,7 @@ TEST(Building, OnlyTheLastJobAskedAboutIsTold) {
     EXPECT_EQ(told, std::vector<std::size_t>{2});
 }
 
-TEST(Building, TheDocumentShowsItUntilTheNextEdit) {
+TEST(Building, the_document_shows_it_until_the_next_edit) {
     application();
     Document document;
     document.replace(job_of(400), {}, true);
@@ -65,7 +65,7 @@ TEST(Building, TheDocumentShowsItUntilTheNextEdit) {
     EXPECT_TRUE(plan::same(document.plan(), *document.last_built())) << "and leaves the long one standing";
 }
 
-TEST(Building, AMarkInTheLogDoesNotBeginItAnew) {
+TEST(Building, a_mark_in_the_log_does_not_begin_it_anew) {
     application();
     Document document;
     document.replace(job_of(400), {}, true);

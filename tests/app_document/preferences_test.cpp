@@ -7,7 +7,7 @@
 namespace drawercast::app {
 namespace {
 
-TEST(Preferences, TheGridFollowsTheUnitUntilOneIsChosen) {
+TEST(Preferences, the_grid_follows_the_unit_until_one_is_chosen) {
     QTemporaryDir folder;
     Preferences preferences(folder.filePath("settings.ini"));
     EXPECT_EQ(preferences.grid_mm(job::DisplayUnits::mm), 10);

@@ -32,7 +32,7 @@ QString words(const char* text, const char* comment = nullptr, int n = -1) {
     return QCoreApplication::translate("wherever", text, comment, n);
 }
 
-TEST(Spoken, GermanLastsAsLongAsItIsHeld) {
+TEST(Spoken, german_lasts_as_long_as_it_is_held) {
     const Application application;
     {
         const Spoken german(Language::german);
@@ -45,7 +45,7 @@ TEST(Spoken, GermanLastsAsLongAsItIsHeld) {
     EXPECT_EQ(words("Drawers"), "Drawers");
 }
 
-TEST(Spoken, FiguresGetTheDecimalMark) {
+TEST(Spoken, figures_get_the_decimal_mark) {
     const Application application;
     EXPECT_EQ(figures("12.5 mm × 0.25 mm. V1.2"), "12.5 mm × 0.25 mm. V1.2");
     const Spoken german(Language::german);
@@ -55,7 +55,7 @@ TEST(Spoken, FiguresGetTheDecimalMark) {
     EXPECT_EQ(figures(""), "");
 }
 
-TEST(Spoken, SentencesOfTheCoreWithTheirValues) {
+TEST(Spoken, sentences_of_the_core_with_their_values) {
     const Application application;
     const Phrase thin = phrase("Wall %1, needs %2", figure("6.2 mm"), figure("8 mm"));
     EXPECT_EQ(in_words(thin), "Wall 6.2 mm, needs 8 mm");
@@ -68,7 +68,7 @@ TEST(Spoken, SentencesOfTheCoreWithTheirValues) {
               "a.json: ließ sich nicht öffnen. Name und Ordner prüfen.");
 }
 
-TEST(Spoken, LanguagesByTheirCode) {
+TEST(Spoken, languages_by_their_code) {
     EXPECT_EQ(named(u"de"), Language::german);
     EXPECT_EQ(named(u"en"), Language::english);
     for (const auto one : {Language::english, Language::german}) EXPECT_EQ(named(code_of(one)), one);
@@ -76,7 +76,7 @@ TEST(Spoken, LanguagesByTheirCode) {
     EXPECT_FALSE(named(u""));
 }
 
-TEST(Spoken, AsTheSystemUnlessTheMakerChose) {
+TEST(Spoken, as_the_system_unless_the_maker_chose) {
     EXPECT_EQ(first_spoken({"fr-FR", "de-AT", "en"}), Language::german);
     EXPECT_EQ(first_spoken({"en-US", "de"}), Language::english);
     EXPECT_EQ(first_spoken({"fr", "C"}), Language::english);
@@ -94,14 +94,14 @@ TEST(Spoken, AsTheSystemUnlessTheMakerChose) {
     EXPECT_EQ(app::Preferences(file).chosen_language(), std::nullopt);
 }
 
-TEST(Spoken, KnowsWhatItSpeaks) {
+TEST(Spoken, knows_what_it_speaks) {
     const Application application;
     EXPECT_EQ(spoken_now(), Language::english);
     const Spoken german(Language::german);
     EXPECT_EQ(spoken_now(), Language::german);
 }
 
-TEST(Spoken, EveryStepOfTheRunSheetAndOfThePourInGerman) {
+TEST(Spoken, every_step_of_the_run_sheet_and_of_the_pour_in_german) {
     auto job = plan::testing::worked_job();
     job::Foam foam = *job.foam;
     foam.pigment_of_b = 0.02;
@@ -126,7 +126,7 @@ TEST(Spoken, EveryStepOfTheRunSheetAndOfThePourInGerman) {
     for (const Phrase& one : said) EXPECT_NE(in_words(one).toStdString(), english(one));
 }
 
-TEST(Goods, WhatTheCatalogNamesIsSaidInGermanAndFoundAgain) {
+TEST(Goods, what_the_catalog_names_is_said_in_german_and_found_again) {
     std::vector<std::string> names;
     for (const auto& one : job::builtin_boards()) names.push_back(one.name);
     for (const auto& one : job::builtin_closures()) names.push_back(one.name);

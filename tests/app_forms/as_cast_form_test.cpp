@@ -117,7 +117,7 @@ TEST(AsCastForm, compares_and_teaches_only_where_asked) {
     type(form, "Insert", "1100");
     type(form, "Length in the mold", "300");
     type(form, "The same, cured", "298.5");
-    EXPECT_TRUE(form.comparison_text().contains("45 mL")) << form.comparison_text().toStdString();
+    EXPECT_TRUE(test::words_seen(form).contains("45 mL")) << test::words_seen(form).toStdString();
     ASSERT_TRUE(form.value());
     ASSERT_EQ(form.value()->casts.size(), 1U);
     EXPECT_EQ(form.value()->casts[0].day, "2031-03-05");
@@ -144,7 +144,7 @@ TEST(AsCastForm, several_casts_give_mean_and_spread) {
     EXPECT_TRUE(box(form, "Shrinks").text().contains(QStringLiteral("± 0.115 %")))
         << box(form, "Shrinks").text().toStdString();
     EXPECT_TRUE(box(form, "Shrinks").text().contains("0.567 %")) << box(form, "Shrinks").text().toStdString();
-    EXPECT_TRUE(form.learned_text().contains("3 casts on the same holes"));
+    EXPECT_TRUE(test::words_seen(form).contains("3 casts on the same holes"));
     QTest::mouseClick(&test::button(form, "Take this cast away"), Qt::LeftButton);
     ASSERT_TRUE(form.value());
     EXPECT_EQ(form.value()->casts.size(), 2U);
@@ -193,7 +193,7 @@ TEST(AsBuiltForm, odd_blocks_go_by_their_labels) {
     const Shop shop;
     AsBuiltForm form(shop.job, shop.plan.drawers[0], {});
     test::open(form);
-    const QString planned = form.figures_text();
+    const QString planned = test::words_seen(form);
     QAbstractItemView* view = nullptr;
     for (auto* one : form.findChildren<QAbstractItemView*>())
         if (one->accessibleName() == QStringLiteral("Odd blocks")) view = one;
@@ -205,13 +205,13 @@ TEST(AsBuiltForm, odd_blocks_go_by_their_labels) {
     ASSERT_TRUE(form.value() && form.value()->blocks.size() == 1);
     job::BuiltBlock block = form.value()->blocks[0];
     EXPECT_FALSE(block.height_mm.has_value()); // the plan's, until another is typed
-    EXPECT_EQ(form.figures_text(), planned);
+    EXPECT_EQ(test::words_seen(form), planned);
     const auto stock = plan::drawer_stock(shop.job, shop.plan.drawers[0]);
     EXPECT_EQ(block.pocket, stock->blocks.at(1).subject);
     test::type_cell(blocks, 0, 1, "10");
     block = form.value()->blocks[0];
     EXPECT_EQ(block.height_mm, 10);
-    EXPECT_NE(form.figures_text(), planned);
+    EXPECT_NE(test::words_seen(form), planned);
     test::type_cell(blocks, 0, 0, "99");
     EXPECT_FALSE(form.value().has_value());
     test::picture(form, "as-built");

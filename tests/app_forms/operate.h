@@ -7,6 +7,7 @@
 #include <QComboBox>
 #include <QDialog>
 #include <QDialogButtonBox>
+#include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
@@ -44,6 +45,15 @@ inline QAbstractButton& button(QWidget& form, const char* name) {
             QString(one->text()).remove('&') == QLatin1String(name))
             return *one;
     throw std::runtime_error(std::string("no button ") + name);
+}
+
+/// The words of all labels that are seen, a line for each.
+inline QString words_seen(const QWidget& form) {
+    QApplication::processEvents();
+    QString words;
+    for (const auto* label : form.findChildren<QLabel*>())
+        if (label->isVisible()) words += label->text() + QLatin1Char('\n');
+    return words;
 }
 
 /// Types over what stands in a field, and leaves it.

@@ -28,13 +28,13 @@ TEST(CostDialog, shows_one_set_beside_a_run) {
     test::dressed_application();
     CostDialog dialog(basis(), "EUR", {});
     test::open(dialog);
-    EXPECT_TRUE(dialog.figures_text().contains("938 EUR")) << dialog.figures_text().toStdString();
+    EXPECT_TRUE(test::words_seen(dialog).contains("938 EUR")) << test::words_seen(dialog).toStdString();
     auto& sets = test::field(dialog, "Sets in the run");
     QTest::keySequence(&sets, QKeySequence::SelectAll);
     QTest::keyClicks(&sets, "5");
     QTest::keyClick(&sets, Qt::Key_Tab);
     const double run = plan::cost_of(basis(), 5).total;
-    EXPECT_TRUE(dialog.figures_text().contains(QString::number(std::lround(run))));
+    EXPECT_TRUE(test::words_seen(dialog).contains(QString::number(std::lround(run))));
     test::picture(dialog, "cost");
 }
 
@@ -43,7 +43,8 @@ TEST(CostDialog, says_what_has_no_price) {
     auto bare = basis();
     bare.hour_price = 0, bare.foam_priced = false;
     CostDialog dialog(bare, {}, {});
-    EXPECT_EQ(dialog.figures_text().count("no price"), 6); // foam, what is used up, work
+    test::open(dialog);
+    EXPECT_EQ(test::words_seen(dialog).count("no price"), 6); // foam, what is used up, work
 }
 
 TEST(QuickQuoteForm, answers_while_it_is_typed_and_starts_a_job) {
@@ -52,13 +53,13 @@ TEST(QuickQuoteForm, answers_while_it_is_typed_and_starts_a_job) {
     job.currency = "EUR";
     QuickQuoteForm form(job, {});
     test::open(form);
-    const QString before = form.answer_text();
+    const QString before = test::words_seen(form);
     EXPECT_TRUE(before.contains("The hour has no price"));
     type(form, "Drawers", "3");
     type(form, "An hour costs", "60");
     type(form, "Width", "19 in");
-    EXPECT_NE(form.answer_text(), before);
-    EXPECT_FALSE(form.answer_text().contains("The hour has no price"));
+    EXPECT_NE(test::words_seen(form), before);
+    EXPECT_FALSE(test::words_seen(form).contains("The hour has no price"));
     ASSERT_TRUE(form.value());
     EXPECT_EQ(form.value()->drawers.size(), 3U);
     EXPECT_EQ(form.value()->shop->hour_price, 60);
@@ -83,7 +84,7 @@ TEST(CupForm, a_cup_counts_once_something_of_it_was_typed) {
     ASSERT_TRUE(form.value() && form.value()->cup);
     EXPECT_EQ(form.value()->cup->risen_mm, 115);
     EXPECT_TRUE(form.value()->cup->use);
-    EXPECT_TRUE(form.effect_text().contains("by the cup"));
+    EXPECT_TRUE(test::words_seen(form).contains("by the cup"));
     QTest::mouseClick(&use, Qt::LeftButton, {}, {8, 8});
     ASSERT_TRUE(form.value() && form.value()->cup);
     EXPECT_FALSE(form.value()->cup->use);

@@ -61,7 +61,7 @@ bool has_line(const Section& section, const QString& start) {
                        [&](const QString& line) { return line.startsWith(start); });
 }
 
-TEST(Guide, EveryCheckHasAParagraphWithFormulaAndSource) {
+TEST(Guide, every_check_has_a_paragraph_with_formula_and_source) {
     test::application();
     const auto book = Book::in("en");
     const auto codes = check_codes();
@@ -78,7 +78,7 @@ TEST(Guide, EveryCheckHasAParagraphWithFormulaAndSource) {
     }
 }
 
-TEST(Guide, EveryFigureHasAParagraphWithFormulaAndSource) {
+TEST(Guide, every_figure_has_a_paragraph_with_formula_and_source) {
     test::application();
     const auto book = Book::in("en");
     const auto ids = figure_ids();
@@ -91,7 +91,7 @@ TEST(Guide, EveryFigureHasAParagraphWithFormulaAndSource) {
     }
 }
 
-TEST(Guide, NoLinkLeadsNowhere) {
+TEST(Guide, no_link_leads_nowhere) {
     Desktop desk;
     const auto book = Book::in("en");
     std::set<QString> ids;
@@ -117,7 +117,7 @@ TEST(Guide, NoLinkLeadsNowhere) {
     }
 }
 
-TEST(Guide, EveryPictureIsInAChapterAndIsDrawn) {
+TEST(Guide, every_picture_is_in_a_chapter_and_is_drawn) {
     Desktop desk;
     test::open_with_plate_chosen(desk, {{100, 150}, {220, 150}, {320, 100}});
     QStringList shown;
@@ -143,7 +143,7 @@ TEST(Guide, EveryPictureIsInAChapterAndIsDrawn) {
     }
 }
 
-TEST(Guide, TheDemoHasAThinWallToShow) {
+TEST(Guide, the_demo_has_a_thin_wall_to_show) {
     test::application();
     const Demo demo(demo_job(job::DisplayUnits::mm));
     ASSERT_TRUE(demo.thin());
@@ -164,7 +164,7 @@ struct Open {
     std::unique_ptr<GuideWindow> window;
 };
 
-TEST(Guide, GoesBackAndForth) {
+TEST(Guide, goes_back_and_forth) {
     Open guide;
     guide.window->open({});
     EXPECT_EQ(guide.window->text().chapter().name, "start");
@@ -179,7 +179,7 @@ TEST(Guide, GoesBackAndForth) {
     EXPECT_FALSE(guide.window->isVisible());
 }
 
-TEST(Guide, FindsInAllChaptersAndAroundOnce) {
+TEST(Guide, finds_in_all_chapters_and_around_once) {
     Open guide;
     guide.window->open("safety");
     auto& field = guide.window->find_field();
@@ -198,7 +198,7 @@ TEST(Guide, FindsInAllChaptersAndAroundOnce) {
     EXPECT_EQ(guide.window->found(), "“no such words” is not in the guide");
 }
 
-TEST(Guide, SpeaksTheUnitsOfTheJob) {
+TEST(Guide, speaks_the_units_of_the_job) {
     Open guide;
     guide.window->open("edge-thin");
     EXPECT_TRUE(guide.window->text().toPlainText().contains("15 mm"));
@@ -208,7 +208,7 @@ TEST(Guide, SpeaksTheUnitsOfTheJob) {
     EXPECT_EQ(guide.window->text().chapter().name, "lay-out");
 }
 
-TEST(Guide, ACheckAndAFigureLeadToTheirParagraphs) {
+TEST(Guide, a_check_and_a_figure_lead_to_their_paragraphs) {
     Desktop desk;
     auto& window = desk.window;
     test::open_pockets(desk, {{100, 150}, {165, 150}}); // a wall of 5 mm
@@ -230,7 +230,7 @@ TEST(Guide, ACheckAndAFigureLeadToTheirParagraphs) {
     EXPECT_EQ(acts->window()->text().chapter().name, "foam");
 }
 
-TEST(Guide, LinksDoWhatTheyName) {
+TEST(Guide, links_do_what_they_name) {
     Desktop desk;
     desk.window.actions()["help.guide"]->trigger();
     auto* acts = desk.window.findChild<GuideActs*>();
@@ -242,7 +242,7 @@ TEST(Guide, LinksDoWhatTheyName) {
     EXPECT_FALSE(acts->window()->found().isEmpty());
 }
 
-TEST(GuideMarkup, TakesBlocksAndWordsApart) {
+TEST(GuideMarkup, takes_blocks_and_words_apart) {
     test::application();
     const auto chapter =
         chapter_of("x", "# Head\n\nOne\ntwo **bold** <b>.\n\n- a\n- b\n\n    {mm 10} × 2\n\n> From there.\n");

@@ -77,7 +77,7 @@ std::vector<Pair> pairs(const Book& english, const Book& german) {
     return found;
 }
 
-TEST(GuideInGerman, HasTheSameParagraphsLinksPicturesAndFigures) {
+TEST(GuideInGerman, has_the_same_paragraphs_links_pictures_and_figures) {
     test::application();
     const auto english = Book::in("en");
     const auto german = Book::in("de");
@@ -96,7 +96,7 @@ TEST(GuideInGerman, HasTheSameParagraphsLinksPicturesAndFigures) {
 }
 
 /// Formulas keep their symbols, so that their terms can be looked up in either language.
-TEST(GuideInGerman, HasTheSameSignsInFormulas) {
+TEST(GuideInGerman, has_the_same_signs_in_formulas) {
     test::application();
     const auto english = Book::in("en");
     const auto german = Book::in("de");
@@ -110,7 +110,7 @@ TEST(GuideInGerman, HasTheSameSignsInFormulas) {
     }
 }
 
-TEST(GuideInGerman, LeavesNothingInEnglish) {
+TEST(GuideInGerman, leaves_nothing_in_english) {
     test::application();
     const auto english = Book::in("en");
     const auto german = Book::in("de");
@@ -132,7 +132,7 @@ TEST(GuideInGerman, LeavesNothingInEnglish) {
 }
 
 /// A decimal point in German is a slip; in braces it is ours, and figures of a unit are set by the program.
-TEST(GuideInGerman, HasDecimalCommas) {
+TEST(GuideInGerman, has_decimal_commas) {
     test::application();
     static const QRegularExpression asked(QStringLiteral("\\{[^}]*\\}"));
     static const QRegularExpression point(QStringLiteral("[0-9]\\.[0-9]"));
@@ -143,7 +143,7 @@ TEST(GuideInGerman, HasDecimalCommas) {
                 EXPECT_FALSE(point.match(line.remove(asked)).hasMatch()) << line.toStdString();
 }
 
-TEST(GuideInGerman, IsShownAndFound) {
+TEST(GuideInGerman, is_shown_and_found) {
     test::application();
     Answers answers;
     answers.action = [](const QString& id) { return id; };
@@ -156,7 +156,7 @@ TEST(GuideInGerman, IsShownAndFound) {
     EXPECT_EQ(window.text().textCursor().selectedText(), "Topfzeit");
 }
 
-TEST(GuideInGerman, IsOpenedByAWindowInGermanWithItsDecimalMark) {
+TEST(GuideInGerman, is_opened_by_a_window_in_german_with_its_decimal_mark) {
     Desktop desk;
     const language::Spoken german(language::Language::german);
     QSettings(desk.folder.filePath("settings.ini"), QSettings::IniFormat).setValue("language", "de");
@@ -168,7 +168,7 @@ TEST(GuideInGerman, IsOpenedByAWindowInGermanWithItsDecimalMark) {
     EXPECT_TRUE(guide->text().toPlainText().contains("0,3 mm"));
 }
 
-TEST(GuideInGerman, IsEnglishForALanguageThereIsNone) {
+TEST(GuideInGerman, is_english_for_a_language_there_is_none) {
     test::application();
     EXPECT_EQ(Book::in("xx").chapters().front().title(), Book::in("en").chapters().front().title());
 }

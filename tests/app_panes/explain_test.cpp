@@ -101,7 +101,7 @@ QString without_units(QString printed) {
     return printed.remove(unit);
 }
 
-TEST(Explain, PrintedNumbersGiveTheShownFigure) {
+TEST(Explain, printed_numbers_give_the_shown_figure) {
     test::application();
     for (const auto& [name, job, plan] : cases()) {
         for (const auto& drawer : plan.drawers)
@@ -123,7 +123,7 @@ TEST(Explain, PrintedNumbersGiveTheShownFigure) {
     }
 }
 
-TEST(Explain, AirShutInIsInTheFormulas) {
+TEST(Explain, air_shut_in_is_in_the_formulas) {
     test::application();
     const auto job = demo();
     auto plan = plan::compute(job);
@@ -150,7 +150,7 @@ TEST(Explain, AirShutInIsInTheFormulas) {
     }
 }
 
-TEST(Explain, TheFirstFormulaGivesWhatThePaneShows) {
+TEST(Explain, the_first_formula_gives_what_the_pane_shows) {
     test::application();
     const QSet<QString> told_otherwise{"kits", "band"}; // names of kits, both ends of the band
     for (const auto& [name, job, plan] : cases()) {
@@ -168,7 +168,7 @@ TEST(Explain, TheFirstFormulaGivesWhatThePaneShows) {
     }
 }
 
-TEST(Explain, EveryTermHasItsOriginAndEveryFigureItsSource) {
+TEST(Explain, every_term_has_its_origin_and_every_figure_its_source) {
     test::application();
     for (const auto& [name, job, plan] : cases()) {
         const auto figures = foam_figures(job, plan, plan.drawers.front(), DosingUnit::mass);
@@ -195,7 +195,7 @@ TEST(Explain, EveryTermHasItsOriginAndEveryFigureItsSource) {
     }
 }
 
-TEST(Explain, TheSheetEscapesWhatTheMakerTyped) {
+TEST(Explain, the_sheet_escapes_what_the_maker_typed) {
     test::application();
     auto job = foam_changed([](job::Foam& foam) {
         for (auto& kit : foam.kits) kit.name = "<b>&kit";

@@ -14,7 +14,7 @@ std::optional<double> value_of(const QString& key) {
     return std::nullopt;
 }
 
-TEST(Formula, IsWorkedOutAsItReads) {
+TEST(Formula, is_worked_out_as_it_reads) {
     struct Row {
         const char* formula;
         double value;
@@ -45,13 +45,13 @@ TEST(Formula, IsWorkedOutAsItReads) {
     }
 }
 
-TEST(Formula, WhatCannotBeReadHasNoValue) {
+TEST(Formula, what_cannot_be_read_has_no_value) {
     for (const char* formula : {"", "1 +", "(1", "1)", "{unknown}", "{a", "min()", "min", "cos(1)", "1 2",
                                 "exp(1, 2)", "1 / 0", "ln(−1)", "1..2", "2 × × 3", "mL"})
         EXPECT_FALSE(evaluate(formula, value_of)) << formula;
 }
 
-TEST(Formula, TermsAreReplacedInPlace) {
+TEST(Formula, terms_are_replaced_in_place) {
     EXPECT_EQ(with_terms("1 + {a} × {b}", [](const QString& key) { return key.toUpper(); }), "1 + A × B");
     EXPECT_EQ(with_terms("none", [](const QString&) { return QString("x"); }), "none");
     EXPECT_EQ(with_terms("{open", [](const QString&) { return QString("x"); }), "{open");

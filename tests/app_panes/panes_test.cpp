@@ -60,7 +60,7 @@ struct FoamBench : Bench {
     FoamPane pane{document, selection};
 };
 
-TEST(FoamPane, DraggingTheDoseIsTriedAndReleaseIsOneStep) {
+TEST(FoamPane, dragging_the_dose_is_tried_and_release_is_one_step) {
     FoamBench bench;
     const auto start = bench.document.job();
     QTest::mousePress(&bench.gauge(), Qt::LeftButton, {}, bench.mark());
@@ -78,7 +78,7 @@ TEST(FoamPane, DraggingTheDoseIsTriedAndReleaseIsOneStep) {
     EXPECT_EQ(bench.document.job(), start);
 }
 
-TEST(FoamPane, EscapeAndLossOfFocusDropWhatWasTried) {
+TEST(FoamPane, escape_and_loss_of_focus_drop_what_was_tried) {
     FoamBench bench;
     const auto start = bench.document.job();
     for (const bool by_key : {true, false}) {
@@ -98,7 +98,7 @@ TEST(FoamPane, EscapeAndLossOfFocusDropWhatWasTried) {
     }
 }
 
-TEST(FoamPane, KeysStepByOnePercentAndDeleteIsAutomatic) {
+TEST(FoamPane, keys_step_by_one_percent_and_delete_is_automatic) {
     FoamBench bench;
     bench.gauge().setFocus();
     const double before = bench.dose().overpack;
@@ -114,14 +114,14 @@ TEST(FoamPane, KeysStepByOnePercentAndDeleteIsAutomatic) {
     EXPECT_NEAR(bench.dose().overpack, before, 1e-9);
 }
 
-TEST(FoamPane, ADoubleClickOnTheGaugeIsAutomatic) {
+TEST(FoamPane, a_double_click_on_the_gauge_is_automatic) {
     FoamBench bench;
     bench.show(job::with_overpack(bench.document.job(), 0.4));
     QTest::mouseDClick(&bench.gauge(), Qt::LeftButton, {}, bench.mark());
     EXPECT_TRUE(bench.dose().overpack_auto);
 }
 
-TEST(FoamPane, AClickedFigureExplainsItselfAndFollows) {
+TEST(FoamPane, a_clicked_figure_explains_itself_and_follows) {
     FoamBench bench;
     auto* poured = bench.pane.findChild<FigureButton*>("poured");
     ASSERT_NE(poured, nullptr);
@@ -141,7 +141,7 @@ TEST(FoamPane, AClickedFigureExplainsItselfAndFollows) {
     EXPECT_TRUE(bench.pane.explained().isEmpty()) << "no figure, no explanation";
 }
 
-TEST(FoamPane, EveryFigureHasAButtonWithItsNameAndValue) {
+TEST(FoamPane, every_figure_has_a_button_with_its_name_and_value) {
     FoamBench bench;
     for (const auto& figure : bench.pane.figures()) {
         const auto* button = bench.pane.findChild<FigureButton*>(figure.id);
@@ -161,7 +161,7 @@ int count_left(const ChecksModel& model) {
     return count;
 }
 
-TEST(ChecksModel, WhatIsLeftAsIsStandsInItsOwnSection) {
+TEST(ChecksModel, what_is_left_as_is_stands_in_its_own_section) {
     Bench bench;
     auto job = bench.document.job();
     job.minimums.edge_mm = 20; // more than the demo keeps
@@ -195,7 +195,7 @@ TEST(ChecksModel, WhatIsLeftAsIsStandsInItsOwnSection) {
     EXPECT_EQ(model.rowCount(), rows);
 }
 
-TEST(ChecksModel, NumbersAreThoseOnTheSheet) {
+TEST(ChecksModel, numbers_are_those_on_the_sheet) {
     Bench bench;
     auto job = job::moved(bench.document.job(),
                           {job::subject_of(bench.document.job().drawers.front()->pockets[0])}, {7, 5});
@@ -208,7 +208,7 @@ TEST(ChecksModel, NumbersAreThoseOnTheSheet) {
                   static_cast<int>(i) + 1);
 }
 
-TEST(ChecksPane, NextGoesRoundAllChecksAndNeverToTheSection) {
+TEST(ChecksPane, next_goes_round_all_checks_and_never_to_the_section) {
     Bench bench;
     ChecksPane pane(bench.document, bench.selection);
     const int rows = pane.model().rowCount();
@@ -219,7 +219,7 @@ TEST(ChecksPane, NextGoesRoundAllChecksAndNeverToTheSection) {
     EXPECT_TRUE(bench.selection.check().has_value());
 }
 
-TEST(Models, ChangeInPlaceAndKeepTheirPromises) {
+TEST(Models, change_in_place_and_keep_their_promises) {
     Bench bench;
     ObjectsModel objects(bench.document);
     DrawersModel drawers(bench.document);
@@ -243,7 +243,7 @@ TEST(Models, ChangeInPlaceAndKeepTheirPromises) {
     EXPECT_EQ(drawers.rowCount(), 0);
 }
 
-TEST(LeftPane, ADraggedRowIsTheObjectsId) {
+TEST(LeftPane, a_dragged_row_is_the_objects_id) {
     Bench bench;
     ObjectsModel objects(bench.document);
     const auto index = objects.index(1, 0);
@@ -252,7 +252,7 @@ TEST(LeftPane, ADraggedRowIsTheObjectsId) {
     EXPECT_EQ(data->data(dragged_object).toStdString(), bench.document.job().objects[1]->id);
 }
 
-TEST(LeftPane, EmptyListsSayWhatToDoNext) {
+TEST(LeftPane, empty_lists_say_what_to_do_next) {
     Bench bench;
     const auto demo = bench.document.job();
     bench.show(job::Job{});
@@ -283,7 +283,7 @@ TEST(LeftPane, EmptyListsSayWhatToDoNext) {
         EXPECT_FALSE(label->isVisible() && label->text().contains("drawers.add"));
 }
 
-TEST(LeftPane, WhatIsAddedAndChosenIsSeen) {
+TEST(LeftPane, what_is_added_and_chosen_is_seen) {
     Bench bench;
     LeftPane pane(bench.document, bench.selection);
     pane.resize(264, 600);
@@ -306,7 +306,7 @@ TEST(LeftPane, WhatIsAddedAndChosenIsSeen) {
     EXPECT_EQ(last.data().toString(), QString("–")) << "nobody has weighed it";
 }
 
-TEST(Rail, TellsCountsAndLimitsInWords) {
+TEST(Rail, tells_counts_and_limits_in_words) {
     Bench bench;
     Rail rail(bench.document, bench.selection);
     EXPECT_TRUE(rail.accessibleName().contains("0 to mend")) << rail.accessibleName().toStdString();

@@ -40,7 +40,7 @@ struct NamedColor {
 };
 
 // WCAG 2.1 defines both ends; 4.48 for #777777 on white is the value the WebAIM contrast checker states.
-TEST(Contrast, HasThePublishedValues) {
+TEST(Contrast, has_the_published_values) {
     EXPECT_DOUBLE_EQ(contrast(Qt::black, Qt::white), 21.0);
     EXPECT_DOUBLE_EQ(contrast(Qt::white, Qt::black), 21.0);
     EXPECT_DOUBLE_EQ(contrast(Qt::red, Qt::red), 1.0);
@@ -48,7 +48,7 @@ TEST(Contrast, HasThePublishedValues) {
     EXPECT_NEAR(luminance(QColor("#ff0000")), 0.2126, 1e-12);
 }
 
-TEST(Contrast, WordsCanBeReadOnEveryGroundTheyStandOn) {
+TEST(Contrast, words_can_be_read_on_every_ground_they_stand_on) {
     const NamedColor inks[] = {{"ink", &Theme::ink},   {"ink2", &Theme::ink2}, {"ink3", &Theme::ink3},
                                {"blue", &Theme::blue}, {"red", &Theme::red},   {"ochre", &Theme::ochre}};
     const NamedColor grounds[] = {
@@ -62,7 +62,7 @@ TEST(Contrast, WordsCanBeReadOnEveryGroundTheyStandOn) {
                     << theme_name << ": " << ink.name << " on " << ground.name;
 }
 
-TEST(Contrast, ChecksWordsCanBeReadOnTheirPlatesAndBadges) {
+TEST(Contrast, checks_words_can_be_read_on_their_plates_and_badges) {
     for (const auto& [name, theme] : all_themes()) {
         EXPECT_GE(contrast(theme.red, theme.red_soft), least_text_contrast) << name;
         EXPECT_GE(contrast(theme.ochre, theme.ochre_soft), least_text_contrast) << name;
@@ -70,7 +70,7 @@ TEST(Contrast, ChecksWordsCanBeReadOnTheirPlatesAndBadges) {
     }
 }
 
-TEST(Contrast, BordersCanBeSeenOnEveryGroundTheyBound) {
+TEST(Contrast, borders_can_be_seen_on_every_ground_they_bound) {
     const NamedColor lines[] = {{"edge", &Theme::edge}, {"blue", &Theme::blue}, {"ink", &Theme::ink}};
     const NamedColor grounds[] = {{"paper", &Theme::paper}, {"pane", &Theme::pane},
                                   {"bench", &Theme::bench}, {"base", &Theme::base},
@@ -82,7 +82,7 @@ TEST(Contrast, BordersCanBeSeenOnEveryGroundTheyBound) {
                     << theme_name << ": " << line.name << " on " << ground.name;
 }
 
-TEST(Contrast, SheetsAreReadOnTheirWashes) {
+TEST(Contrast, sheets_are_read_on_their_washes) {
     auto themes = all_themes();
     themes.push_back({"printed", printed_theme()});
     const NamedColor grounds[] = {
@@ -104,14 +104,14 @@ TEST(Contrast, SheetsAreReadOnTheirWashes) {
     }
 }
 
-TEST(Contrast, DisabledWordsAreOfAnotherInkThanTheRest) {
+TEST(Contrast, disabled_words_are_of_another_ink_than_the_rest) {
     for (const auto& [name, theme] : all_themes()) {
         EXPECT_NE(theme.disabled, theme.ink) << name;
         EXPECT_LT(contrast(theme.disabled, theme.pane), contrast(theme.ink3, theme.pane)) << name;
     }
 }
 
-TEST(ThemeChoice, FollowsTheDesktopByItsLightness) {
+TEST(ThemeChoice, follows_the_desktop_by_its_lightness) {
     const QPalette light = desktop_of(QColor("#efefef"), Qt::black, Qt::blue);
     const QPalette dark = desktop_of(QColor("#303030"), QColor("#eeeeee"), Qt::blue);
     EXPECT_EQ(theme_for(ThemeChoice::system, light).paper, light_theme().paper);
@@ -120,7 +120,7 @@ TEST(ThemeChoice, FollowsTheDesktopByItsLightness) {
     EXPECT_EQ(theme_for(ThemeChoice::dark, light).paper, dark_theme().paper);
 }
 
-TEST(ThemeChoice, TakesOverAHighContrastDesktop) {
+TEST(ThemeChoice, takes_over_a_high_contrast_desktop) {
     const QColor bright("#1aebff");
     const QPalette desktop = desktop_of(Qt::black, Qt::white, bright);
     ASSERT_TRUE(is_high_contrast(desktop));
@@ -136,7 +136,7 @@ TEST(ThemeChoice, TakesOverAHighContrastDesktop) {
     EXPECT_FALSE(theme_for(ThemeChoice::dark, desktop).high_contrast) << "a choice is a choice";
 }
 
-TEST(ThemeChoice, HighContrastCanBeChosenOnAnyDesktop) {
+TEST(ThemeChoice, high_contrast_can_be_chosen_on_any_desktop) {
     const QPalette plain = desktop_of(QColor("#efefef"), Qt::black, Qt::blue);
     for (const auto& [choice, ground, ink] : {std::tuple(ThemeChoice::contrast_light, Qt::white, Qt::black),
                                               std::tuple(ThemeChoice::contrast_dark, Qt::black, Qt::white)}) {
@@ -150,7 +150,7 @@ TEST(ThemeChoice, HighContrastCanBeChosenOnAnyDesktop) {
     }
 }
 
-TEST(ThemeChoice, PlainDesktopsAreNotTakenForHighContrast) {
+TEST(ThemeChoice, plain_desktops_are_not_taken_for_high_contrast) {
     EXPECT_FALSE(is_high_contrast(widget_palette(light_theme())));
     EXPECT_FALSE(is_high_contrast(widget_palette(dark_theme())));
     QPalette plain =
@@ -159,7 +159,7 @@ TEST(ThemeChoice, PlainDesktopsAreNotTakenForHighContrast) {
     EXPECT_FALSE(is_high_contrast(plain));
 }
 
-TEST(WidgetPalette, IsTheThemesInAllGroups) {
+TEST(WidgetPalette, is_the_themes_in_all_groups) {
     for (const auto& [name, theme] : all_themes()) {
         const QPalette palette = widget_palette(theme);
         for (const auto group : {QPalette::Active, QPalette::Inactive, QPalette::Disabled}) {

@@ -46,14 +46,14 @@ Bar bar_of(const QImage& image, const QColor& color) {
     return bar;
 }
 
-TEST(Gauge, BarIsAsLongAsTheShare) {
+TEST(Gauge, bar_is_as_long_as_the_share) {
     for (const double share : {0.25, 0.5, 0.75, 1.0}) {
         const Bar bar = bar_of(painted({"bow", "1", "of 2", "", share, false}), light_theme().ink);
         EXPECT_NEAR(bar.length, 200 * share, 12) << share; // the ticks cross it
     }
 }
 
-TEST(Gauge, OneThatDecidesIsThicker) {
+TEST(Gauge, one_that_decides_is_thicker) {
     const Gauge plain{"bow", "1", "of 2", "", 0.5, false};
     Gauge decides = plain;
     decides.decides = "decides";
@@ -61,7 +61,7 @@ TEST(Gauge, OneThatDecidesIsThicker) {
     EXPECT_EQ(bar_of(painted(decides), light_theme().ink).thick, 4);
 }
 
-TEST(Gauge, BreachIsRedAndHasItsSquare) {
+TEST(Gauge, breach_is_red_and_has_its_square) {
     const QImage image = painted({"screw", "418 N", "of 380 N", "", 1.1, true});
     EXPECT_GT(bar_of(image, light_theme().red).length, 180);
     int square = 0;
@@ -70,7 +70,7 @@ TEST(Gauge, BreachIsRedAndHasItsSquare) {
     EXPECT_GT(square, 60);
 }
 
-TEST(Gauge, ValuesFarOverTheLimitStayInTheLine) {
+TEST(Gauge, values_far_over_the_limit_stay_in_the_line) {
     for (const double share : {1.5, 3.0, 1e9}) {
         const QImage image = painted({"x", "9", "of 2", "", share, true});
         for (int y = 0; y < image.height(); ++y)
@@ -79,7 +79,7 @@ TEST(Gauge, ValuesFarOverTheLimitStayInTheLine) {
     }
 }
 
-TEST(Gauge, HatchingOfNeighborsJoins) {
+TEST(Gauge, hatching_of_neighbors_joins) {
     test::application();
     QImage whole(90, 30, QImage::Format_RGB32);
     whole.fill(light_theme().pane);

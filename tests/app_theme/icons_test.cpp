@@ -60,13 +60,13 @@ bool holds_solid(const QImage& image, const QColor& color) {
     return false;
 }
 
-TEST_F(Icons, AreAllThere) {
+TEST_F(Icons, are_all_there) {
     const QStringList names = icon_names();
     for (const QString& name : wanted) EXPECT_TRUE(names.contains(name)) << name.toStdString();
     EXPECT_EQ(names.size(), wanted.size()) << "an icon nobody asked for, or one wanted twice";
 }
 
-TEST_F(Icons, AreSharpAndNotEmptyAtEverySizeAndRatio) {
+TEST_F(Icons, are_sharp_and_not_empty_at_every_size_and_ratio) {
     for (const QString& name : icon_names())
         for (const int pixels : {16, 18, 20, 40})
             for (const qreal ratio : {1.0, 1.25, 2.0, 3.0}) {
@@ -77,7 +77,7 @@ TEST_F(Icons, AreSharpAndNotEmptyAtEverySizeAndRatio) {
             }
 }
 
-TEST_F(Icons, StayInsideTheLiveArea) {
+TEST_F(Icons, stay_inside_the_live_area) {
     for (const QString& name : icon_names()) {
         const QImage image =
             drawn(name, 200); // ten pixels to the unit; square caps may reach half a unit out
@@ -88,7 +88,7 @@ TEST_F(Icons, StayInsideTheLiveArea) {
     }
 }
 
-TEST_F(Icons, CanBeToldApartAtTwentyPixels) {
+TEST_F(Icons, can_be_told_apart_at_twenty_pixels) {
     const QStringList names = icon_names();
     for (qsizetype i = 0; i < names.size(); ++i)
         for (qsizetype k = i + 1; k < names.size(); ++k) {
@@ -102,7 +102,7 @@ TEST_F(Icons, CanBeToldApartAtTwentyPixels) {
         }
 }
 
-TEST_F(Icons, AreDrawnWithTwoPencilsOnly) {
+TEST_F(Icons, are_drawn_with_two_pencils_only) {
     const QRegularExpression color("#[0-9a-fA-F]{3,8}");
     const QRegularExpression width("stroke-width=\"([0-9.]+)\"");
     const QStringList allowed = {"1.6", "1.25", "3.25"}; // 3.25: the nodes of an outline
@@ -118,7 +118,7 @@ TEST_F(Icons, AreDrawnWithTwoPencilsOnly) {
     }
 }
 
-TEST_F(Icons, FollowTheThemeWithoutBeingMadeAgain) {
+TEST_F(Icons, follow_the_theme_without_being_made_again) {
     const QIcon kept = icon("new");
     const auto now = [&] {
         return kept.pixmap(QSize(40, 40), 2.0).toImage().convertToFormat(QImage::Format_ARGB32);
@@ -131,14 +131,14 @@ TEST_F(Icons, FollowTheThemeWithoutBeingMadeAgain) {
     EXPECT_FALSE(holds_solid(now(), light_theme().ink));
 }
 
-TEST_F(Icons, AreInPaleInkAloneWhereDisabled) {
+TEST_F(Icons, are_in_pale_ink_alone_where_disabled) {
     const QImage image = drawn("new", 40, 2.0, QIcon::Disabled);
     EXPECT_TRUE(holds_solid(image, light_theme().ink3));
     EXPECT_FALSE(holds_solid(image, light_theme().ink));
     EXPECT_FALSE(holds_solid(image, light_theme().blue));
 }
 
-TEST_F(Icons, NoteTurnsInkOnAChosenGroundThatSwallowsBlue) {
+TEST_F(Icons, note_turns_ink_on_a_chosen_ground_that_swallows_blue) {
     QPalette palette = widget_palette(light_theme());
     EXPECT_EQ(icon_inks(palette, QIcon::Selected), (IconInks{light_theme().ink, light_theme().blue}));
     palette.setColor(QPalette::Highlight, QColor("#2050b0"));
@@ -146,7 +146,7 @@ TEST_F(Icons, NoteTurnsInkOnAChosenGroundThatSwallowsBlue) {
     EXPECT_EQ(icon_inks(palette, QIcon::Selected), (IconInks{Qt::white, Qt::white}));
 }
 
-TEST_F(Icons, TakeInksOfTheirOwnWhereGiven) {
+TEST_F(Icons, take_inks_of_their_own_where_given) {
     // An ink that equals the other pencil's placeholder must not be replaced a second time.
     const IconInks swapped{QColor("#1d4fb8"), QColor("#16212b")};
     const QImage image =
@@ -155,14 +155,14 @@ TEST_F(Icons, TakeInksOfTheirOwnWhereGiven) {
     EXPECT_TRUE(holds_solid(image, swapped.note));
 }
 
-TEST_F(Icons, AreRenderedOnce) {
+TEST_F(Icons, are_rendered_once) {
     const QIcon one = icon("open");
     EXPECT_EQ(one.pixmap(QSize(20, 20)).cacheKey(), icon("open").pixmap(QSize(20, 20)).cacheKey());
 }
 
-TEST_F(Icons, RefuseANameThatIsNone) { EXPECT_THROW(icon("no-such-icon"), std::logic_error); }
+TEST_F(Icons, refuse_a_name_that_is_none) { EXPECT_THROW(icon("no-such-icon"), std::logic_error); }
 
-TEST_F(Icons, ProgramIconShowsItsPocketsAtSixteenPixels) {
+TEST_F(Icons, program_icon_shows_its_pockets_at_sixteen_pixels) {
     for (const int pixels : {16, 32, 48, 256}) {
         const QImage image = program_icon_image(pixels);
         EXPECT_EQ(image.size(), QSize(pixels, pixels));

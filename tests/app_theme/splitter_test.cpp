@@ -17,7 +17,7 @@ void send(QWidget& widget, QEvent::Type type, const QPoint& at, const QPoint& mo
     QApplication::sendEvent(&widget, &event);
 }
 
-TEST(Splitter, IsALineOfOneThatCanBeHeldOverSeven) {
+TEST(Splitter, is_a_line_of_one_that_can_be_held_over_seven) {
     test::application();
     const Style style(light_theme());
     for (const auto orientation : {Qt::Horizontal, Qt::Vertical}) {

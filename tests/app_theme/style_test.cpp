@@ -69,7 +69,7 @@ class StyleIn : public testing::TestWithParam<const char*> {
 INSTANTIATE_TEST_SUITE_P(Themes, StyleIn, testing::Values("light", "dark"),
                          [](const auto& theme) { return std::string(theme.param); });
 
-TEST_P(StyleIn, BordersOfFieldsAndButtonsCanBeSeen) {
+TEST_P(StyleIn, borders_of_fields_and_buttons_can_be_seen) {
     QLineEdit line;
     QComboBox combo;
     QSpinBox spin;
@@ -87,7 +87,7 @@ TEST_P(StyleIn, BordersOfFieldsAndButtonsCanBeSeen) {
     }
 }
 
-TEST_P(StyleIn, FocusIsABlueFrameOfTwoPixelsInsideTheControl) {
+TEST_P(StyleIn, focus_is_a_blue_frame_of_two_pixels_inside_the_control) {
     QStyleOptionFrame field;
     field.lineWidth = 1;
     field.state = QStyle::State_Enabled | QStyle::State_HasFocus;
@@ -102,7 +102,7 @@ TEST_P(StyleIn, FocusIsABlueFrameOfTwoPixelsInsideTheControl) {
     }
 }
 
-TEST_P(StyleIn, DefaultButtonHasAnInkFrameAndADisabledOneAPaleOne) {
+TEST_P(StyleIn, default_button_has_an_ink_frame_and_a_disabled_one_a_pale_one) {
     QStyleOptionButton button;
     button.state = QStyle::State_Enabled;
     button.features = QStyleOptionButton::DefaultButton;
@@ -112,7 +112,7 @@ TEST_P(StyleIn, DefaultButtonHasAnInkFrameAndADisabledOneAPaleOne) {
     EXPECT_EQ(painted(*style, QStyle::PE_PanelButtonCommand, button).pixelColor(4, 13), theme().pane);
 }
 
-TEST_P(StyleIn, ToolButtonsAreFlatUntilOn) {
+TEST_P(StyleIn, tool_buttons_are_flat_until_on) {
     QStyleOption option;
     option.state = QStyle::State_Enabled | QStyle::State_AutoRaise;
     EXPECT_EQ(painted(*style, QStyle::PE_PanelButtonTool, option).pixelColor(0, 0), theme().pane);
@@ -121,7 +121,7 @@ TEST_P(StyleIn, ToolButtonsAreFlatUntilOn) {
     EXPECT_EQ(painted(*style, QStyle::PE_PanelButtonTool, option).pixelColor(5, 5), theme().blue_soft);
 }
 
-TEST_P(StyleIn, ChosenAndNotChosenBoxesDifferByMoreThanColor) {
+TEST_P(StyleIn, chosen_and_not_chosen_boxes_differ_by_more_than_color) {
     for (const auto element : {QStyle::PE_IndicatorCheckBox, QStyle::PE_IndicatorRadioButton}) {
         QStyleOptionButton option;
         option.state = QStyle::State_Enabled | QStyle::State_Off;
@@ -138,7 +138,7 @@ TEST_P(StyleIn, ChosenAndNotChosenBoxesDifferByMoreThanColor) {
     }
 }
 
-TEST_P(StyleIn, ScrollBarIsTenWideWithoutArrowsAndItsHandleCanBeSeen) {
+TEST_P(StyleIn, scroll_bar_is_ten_wide_without_arrows_and_its_handle_can_be_seen) {
     QScrollBar bar(Qt::Vertical);
     bar.setRange(0, 100);
     bar.setPageStep(50);
@@ -164,7 +164,7 @@ TEST_P(StyleIn, ScrollBarIsTenWideWithoutArrowsAndItsHandleCanBeSeen) {
               24);
 }
 
-TEST_P(StyleIn, OnlyTheListWithTheFocusHasAWash) {
+TEST_P(StyleIn, only_the_list_with_the_focus_has_a_wash) {
     QTableWidget table(1, 2);
     table.setSelectionBehavior(QAbstractItemView::SelectRows);
     QStyleOptionViewItem item;
@@ -188,7 +188,7 @@ TEST_P(StyleIn, OnlyTheListWithTheFocusHasAWash) {
     EXPECT_EQ(row(1).pixelColor(1, 13), theme().blue_soft);
 }
 
-TEST_P(StyleIn, ShownTabHasThePapersColorAndAnInkLid) {
+TEST_P(StyleIn, shown_tab_has_the_papers_color_and_an_ink_lid) {
     QTabBar bar;
     bar.addTab("Drawer plan");
     bar.addTab("Pattern board");
@@ -201,7 +201,7 @@ TEST_P(StyleIn, ShownTabHasThePapersColorAndAnInkLid) {
     EXPECT_EQ(image.pixelColor(bar.tabRect(1).topLeft() + QPoint(4, 12)), theme().pane);
 }
 
-TEST_P(StyleIn, ShowingATabMovesNone) {
+TEST_P(StyleIn, showing_a_tab_moves_none) {
     QTabBar bar;
     bar.setStyle(style.get());
     bar.setExpanding(false);
@@ -216,7 +216,7 @@ TEST_P(StyleIn, ShowingATabMovesNone) {
     EXPECT_GT(bar.tabRect(0).width(), plain) << "room for the number";
 }
 
-TEST_P(StyleIn, EveryControlIsPaintedInEveryState) {
+TEST_P(StyleIn, every_control_is_painted_in_every_state) {
     QCheckBox check("Snap");
     QRadioButton radio("inch");
     QSlider slider(Qt::Horizontal);
@@ -240,7 +240,7 @@ TEST_P(StyleIn, EveryControlIsPaintedInEveryState) {
     }
 }
 
-TEST_P(StyleIn, GrowsWithTheTextButKeepsItsLines) {
+TEST_P(StyleIn, grows_with_the_text_but_keeps_its_lines) {
     const Style large(theme(), 2.0);
     EXPECT_EQ(large.pixelMetric(QStyle::PM_ToolBarIconSize, nullptr, nullptr), 40);
     EXPECT_EQ(large.pixelMetric(QStyle::PM_IndicatorWidth, nullptr, nullptr), 28);
@@ -252,12 +252,12 @@ TEST_P(StyleIn, GrowsWithTheTextButKeepsItsLines) {
     EXPECT_GE(large.sizeFromContents(QStyle::CT_LineEdit, nullptr, QSize(80, 10), nullptr).height(), 52);
 }
 
-TEST_P(StyleIn, NothingMovesByItselfAndAWheelChangesNoChoice) {
+TEST_P(StyleIn, nothing_moves_by_itself_and_a_wheel_changes_no_choice) {
     EXPECT_EQ(style->styleHint(QStyle::SH_Widget_Animation_Duration, nullptr, nullptr, nullptr), 0);
     EXPECT_EQ(style->styleHint(QStyle::SH_ComboBox_AllowWheelScrolling, nullptr, nullptr, nullptr), 0);
 }
 
-TEST(Style, AShownWindowFollowsAChangeOfThemeAndTextSize) {
+TEST(Style, a_shown_window_follows_a_change_of_theme_and_text_size) {
     QApplication& application = test::application();
     const auto wear = [&](const Theme& theme, double text_scale) {
         application.setStyle(new Style(theme, text_scale));

@@ -23,7 +23,7 @@ std::optional<shape::Vec> expected(Desktop& desk) {
     return last->vec();
 }
 
-TEST(AirGlimpse, FollowsADraggedPocketAndGoesWithTheDrag) {
+TEST(AirGlimpse, follows_a_dragged_pocket_and_goes_with_the_drag) {
     Desktop desk;
     test::open_pockets(desk, {{100, 150}, {220, 150}, {320, 100}});
     Hand hand(desk);
@@ -43,7 +43,7 @@ TEST(AirGlimpse, FollowsADraggedPocketAndGoesWithTheDrag) {
     EXPECT_FALSE(glimpse(desk).at());
 }
 
-TEST(AirGlimpse, WhatComesAfterTheDragIsNotShown) {
+TEST(AirGlimpse, what_comes_after_the_drag_is_not_shown) {
     Desktop desk;
     test::open_pockets(desk, {{100, 150}, {220, 150}});
     Hand hand(desk);

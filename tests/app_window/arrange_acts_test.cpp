@@ -46,7 +46,7 @@ class ArrangeActsTest : public testing::Test {
     std::size_t placed() { return document.job().drawers.front()->pockets.size(); }
 };
 
-TEST_F(ArrangeActsTest, WhatIsNotPlacedFindsItsPlaceAsOneStepOfUndo) {
+TEST_F(ArrangeActsTest, what_is_not_placed_finds_its_place_as_one_step_of_undo) {
     open(9);
     const auto before = document.job();
     shortcut(QKeySequence("Ctrl+R"));
@@ -61,7 +61,7 @@ TEST_F(ArrangeActsTest, WhatIsNotPlacedFindsItsPlaceAsOneStepOfUndo) {
     EXPECT_EQ(document.job(), before);
 }
 
-TEST_F(ArrangeActsTest, EscapeKeepsTheBestSoFarAndTheSheetShowsItMeanwhile) {
+TEST_F(ArrangeActsTest, escape_keeps_the_best_so_far_and_the_sheet_shows_it_meanwhile) {
     open(60); // more than there is room for: the search goes on until it is stopped
     shortcut(QKeySequence("Ctrl+R"));
     ASSERT_NE(dialog(), nullptr);
@@ -80,7 +80,7 @@ TEST_F(ArrangeActsTest, EscapeKeepsTheBestSoFarAndTheSheetShowsItMeanwhile) {
     EXPECT_EQ(document.undo_stack().count(), 1);
 }
 
-TEST_F(ArrangeActsTest, BackToWhatWasLeavesNothingBehind) {
+TEST_F(ArrangeActsTest, back_to_what_was_leaves_nothing_behind) {
     open(60);
     const auto before = document.job();
     shortcut(QKeySequence("Ctrl+Shift+R"));
@@ -94,7 +94,7 @@ TEST_F(ArrangeActsTest, BackToWhatWasLeavesNothingBehind) {
     EXPECT_EQ(document.undo_stack().count(), 0);
 }
 
-TEST_F(ArrangeActsTest, WhatStandsInTheWayMovesWhereAllThatIsNotLockedMay) {
+TEST_F(ArrangeActsTest, what_stands_in_the_way_moves_where_all_that_is_not_locked_may) {
     test::open_pockets(desk, {{200, 150}, {220, 160}, {100, 100}}); // the first two lie over each other
     document.commit("lock", job::locked(document.job(), {"i1#1", "i1#3"}, true));
     shortcut(QKeySequence("Ctrl+Shift+R"));
@@ -105,7 +105,7 @@ TEST_F(ArrangeActsTest, WhatStandsInTheWayMovesWhereAllThatIsNotLockedMay) {
     EXPECT_EQ(document.undo_stack().count(), 2);
 }
 
-TEST_F(ArrangeActsTest, OverAllDrawersTakesWhatOneHasNoRoomFor) {
+TEST_F(ArrangeActsTest, over_all_drawers_takes_what_one_has_no_room_for) {
     open(30);
     job::Drawer second = *document.job().drawers.front();
     second.id = "d9";
@@ -122,7 +122,7 @@ TEST_F(ArrangeActsTest, OverAllDrawersTakesWhatOneHasNoRoomFor) {
     EXPECT_GT(document.job().drawers[0]->pockets.size() + document.job().drawers[1]->pockets.size(), 1U);
 }
 
-TEST_F(ArrangeActsTest, SaysWhereThinWallsLeaveFoamNoWay) {
+TEST_F(ArrangeActsTest, says_where_thin_walls_leave_foam_no_way) {
     open(2, {40, 40});
     job::Job job = document.job();
     job::Drawer drawer = *job.drawers.front();
@@ -140,7 +140,7 @@ TEST_F(ArrangeActsTest, SaysWhereThinWallsLeaveFoamNoWay) {
         << said.last().at(0).toString().toStdString();
 }
 
-TEST_F(ArrangeActsTest, AWishIsShownBeforeItIsChosenAndIsOneStep) {
+TEST_F(ArrangeActsTest, a_wish_is_shown_before_it_is_chosen_and_is_one_step) {
     open(1, {80, 80});
     const auto before = document.job();
     shortcut(QKeySequence("Ctrl+Shift+Y"));
@@ -157,7 +157,7 @@ TEST_F(ArrangeActsTest, AWishIsShownBeforeItIsChosenAndIsOneStep) {
     EXPECT_EQ(document.job(), before);
 }
 
-TEST_F(ArrangeActsTest, AWindowMayGoWhileItArranges) {
+TEST_F(ArrangeActsTest, a_window_may_go_while_it_arranges) {
     open(60);
     shortcut(QKeySequence("Ctrl+R"));
     EXPECT_NE(dialog(), nullptr); // and now the window goes, with the search in it

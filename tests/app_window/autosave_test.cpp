@@ -27,7 +27,7 @@ struct Kept : testing::Test {
     QTemporaryDir folder;
 };
 
-TEST_F(Kept, UntitledWorkOutlivesTheProgram) {
+TEST_F(Kept, untitled_work_outlives_the_program) {
     job::Job left;
     {
         Document document;
@@ -51,7 +51,7 @@ TEST_F(Kept, UntitledWorkOutlivesTheProgram) {
     EXPECT_TRUE(files().isEmpty());
 }
 
-TEST_F(Kept, WhereAJobCameFromHoldsInAnotherFolderToo) {
+TEST_F(Kept, where_a_job_came_from_holds_in_another_folder_too) {
     const QString before = QDir::currentPath();
     ASSERT_TRUE(QDir::setCurrent(folder.path()));
     {
@@ -73,7 +73,7 @@ TEST_F(Kept, WhereAJobCameFromHoldsInAnotherFolderToo) {
     EXPECT_TRUE(QFileInfo::exists(leftovers.front().original_path));
 }
 
-TEST_F(Kept, WorkOfARunningProgramIsNotOffered) {
+TEST_F(Kept, work_of_a_running_program_is_not_offered) {
     Document first, second;
     Autosave running(first, folder.path());
     edit(first, "open elsewhere");
@@ -83,7 +83,7 @@ TEST_F(Kept, WorkOfARunningProgramIsNotOffered) {
     EXPECT_TRUE(other.leftovers().empty());
 }
 
-TEST_F(Kept, OneFileForTheLastEditAndNoneAfterASave) {
+TEST_F(Kept, one_file_for_the_last_edit_and_none_after_a_save) {
     Document document;
     Autosave autosave(document, folder.path());
     for (const char* title : {"one", "two", "three"}) {
@@ -103,7 +103,7 @@ TEST_F(Kept, OneFileForTheLastEditAndNoneAfterASave) {
     EXPECT_TRUE(files().isEmpty()) << "undone back to what was saved";
 }
 
-TEST_F(Kept, ThePathStaysWithTheWork) {
+TEST_F(Kept, the_path_stays_with_the_work) {
     const QString path = folder.filePath("drawer.drawercast.json");
     {
         Document document;
@@ -120,7 +120,7 @@ TEST_F(Kept, ThePathStaysWithTheWork) {
     EXPECT_EQ(leftovers.front().original_path, path);
 }
 
-TEST_F(Kept, PreviewsAreNeverWritten) {
+TEST_F(Kept, previews_are_never_written) {
     Document document;
     Autosave autosave(document, folder.path());
     auto job = document.job();
@@ -131,7 +131,7 @@ TEST_F(Kept, PreviewsAreNeverWritten) {
     EXPECT_TRUE(files().isEmpty());
 }
 
-TEST_F(Kept, TornFilesAreLeftAloneAndNotOffered) {
+TEST_F(Kept, torn_files_are_left_alone_and_not_offered) {
     QFile torn(folder.filePath("0123-4567.unsaved"));
     ASSERT_TRUE(torn.open(QIODevice::WriteOnly));
     torn.write("/some/path\n{\"format\": \"drawercast-j");
@@ -142,7 +142,7 @@ TEST_F(Kept, TornFilesAreLeftAloneAndNotOffered) {
     EXPECT_EQ(files().size(), 1);
 }
 
-TEST_F(Kept, TroubleIsSaidOnce) {
+TEST_F(Kept, trouble_is_said_once) {
     Document document;
     QFile file(folder.filePath("no-folder"));
     ASSERT_TRUE(file.open(QIODevice::WriteOnly));

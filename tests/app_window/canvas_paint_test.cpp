@@ -34,7 +34,7 @@ struct CanvasPaint : testing::Test {
     QRect px(const Box& mm) { return canvas.view().to_px(mm).toAlignedRect(); }
 };
 
-TEST_F(CanvasPaint, PointingPaintsThePocketsPointedAt) {
+TEST_F(CanvasPaint, pointing_paints_the_pockets_pointed_at) {
     PaintWatch watch(canvas);
     watch.painted();
     hand.hover({200, 150});
@@ -45,7 +45,7 @@ TEST_F(CanvasPaint, PointingPaintsThePocketsPointedAt) {
     EXPECT_TRUE(watch.painted().isEmpty()) << "nothing is new";
 }
 
-TEST_F(CanvasPaint, ChoosingPaintsWhatWasAndWhatIsChosen) {
+TEST_F(CanvasPaint, choosing_paints_what_was_and_what_is_chosen) {
     hand.click({60, 60});
     PaintWatch watch(canvas);
     watch.painted();
@@ -55,7 +55,7 @@ TEST_F(CanvasPaint, ChoosingPaintsWhatWasAndWhatIsChosen) {
     EXPECT_FALSE(painted.intersects(px(Box{{172, 122}, {228, 178}}))) << "the one between";
 }
 
-TEST_F(CanvasPaint, AStepOfADragPaintsALittle) {
+TEST_F(CanvasPaint, a_step_of_a_drag_paints_a_little) {
     hand.press({200, 150});
     hand.drag_on({200, 150}, {215, 160});
     PaintWatch watch(canvas);
@@ -68,7 +68,7 @@ TEST_F(CanvasPaint, AStepOfADragPaintsALittle) {
     EXPECT_LT(watch.painted_share(), 0.15) << "letting go draws one pocket into the picture";
 }
 
-TEST_F(CanvasPaint, AStepThatASnapHoldsWorksNothingOut) {
+TEST_F(CanvasPaint, a_step_that_a_snap_holds_works_nothing_out) {
     desk.preferences.set_snapping(true);
     hand.press({200, 150});
     hand.drag_on({200, 150}, {215, 160});
@@ -81,7 +81,7 @@ TEST_F(CanvasPaint, AStepThatASnapHoldsWorksNothingOut) {
     hand.release({225, 160});
 }
 
-TEST_F(CanvasPaint, WhatIsPaintedInPartsIsWhatIsPaintedWhole) {
+TEST_F(CanvasPaint, what_is_painted_in_parts_is_what_is_painted_whole) {
     hand.drag({200, 150}, {250, 120});
     hand.click({60, 60});
     hand.hover({340, 60});
@@ -94,7 +94,7 @@ TEST_F(CanvasPaint, WhatIsPaintedInPartsIsWhatIsPaintedWhole) {
     EXPECT_EQ(in_parts, canvas.grab().toImage());
 }
 
-TEST_F(CanvasPaint, SomethingElseChangedPaintsNothingHere) {
+TEST_F(CanvasPaint, something_else_changed_paints_nothing_here) {
     PaintWatch watch(canvas);
     watch.painted();
     auto job = desk.window.document().job();
@@ -103,7 +103,7 @@ TEST_F(CanvasPaint, SomethingElseChangedPaintsNothingHere) {
     EXPECT_TRUE(watch.painted().isEmpty());
 }
 
-TEST(InkDifference, OnlyWhatOneOfThemHas) {
+TEST(InkDifference, only_what_one_of_them_has) {
     const auto square = [](double at) {
         return sheets::Ink(sheets::Fill{sheets::path_of(Box{{at, at}, {at + 10, at + 10}}), Qt::black});
     };
@@ -118,7 +118,7 @@ TEST(InkDifference, OnlyWhatOneOfThemHas) {
     EXPECT_TRUE(changed_region({}, before).contains(QPoint(105, 105)));
 }
 
-TEST(LiveDimensions, NearestEdgesAndNeighbor) {
+TEST(LiveDimensions, nearest_edges_and_neighbor) {
     Desktop desk;
     test::open_pockets(desk, {{100, 100}, {220, 100}});
     const auto& plan = desk.window.document().plan().drawers.front();
@@ -132,7 +132,7 @@ TEST(LiveDimensions, NearestEdgesAndNeighbor) {
         << "120 between the middles, 60 wide less one millimeter a side";
 }
 
-TEST(LiveDimensions, NeverAcrossAnotherPocket) {
+TEST(LiveDimensions, never_across_another_pocket) {
     Desktop desk;
     test::open_pockets(desk, {{150, 100}, {60, 100}, {150, 240}, {60, 240}, {340, 240}});
     const auto& plan = desk.window.document().plan().drawers.front();
@@ -149,7 +149,7 @@ TEST(LiveDimensions, NeverAcrossAnotherPocket) {
         }
 }
 
-TEST(LiveDimensions, ACheckSaysItsOwnDistance) {
+TEST(LiveDimensions, a_check_says_its_own_distance) {
     Desktop desk;
     test::open_pockets(desk, {{150, 150}, {212, 150}});
     const auto& plan = desk.window.document().plan().drawers.front();
@@ -157,7 +157,7 @@ TEST(LiveDimensions, ACheckSaysItsOwnDistance) {
     EXPECT_EQ(live_dimensions(plan, {"i1#1"}).size(), 2U) << "the edges alone";
 }
 
-TEST(WordRoom, KeepsOffWordsFirstThenPockets) {
+TEST(WordRoom, keeps_off_words_first_then_pockets) {
     sheets::Taken taken;
     taken.words = {Box{{0, 0}, {40, 20}}};
     taken.pockets = {Box{{100, 0}, {140, 20}}};

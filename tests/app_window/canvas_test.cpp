@@ -35,7 +35,7 @@ struct CanvasTest : testing::Test {
     }
 };
 
-TEST_F(CanvasTest, FocusLossPutsADragBack) {
+TEST_F(CanvasTest, focus_loss_puts_a_drag_back) {
     open({{100, 150}});
     const auto before = document.job();
     hand.press({100, 150});
@@ -48,7 +48,7 @@ TEST_F(CanvasTest, FocusLossPutsADragBack) {
     EXPECT_EQ(document.job(), before);
 }
 
-TEST_F(CanvasTest, TheRightButtonPutsADragBack) {
+TEST_F(CanvasTest, the_right_button_puts_a_drag_back) {
     open({{100, 150}});
     const auto before = document.job();
     hand.press({100, 150});
@@ -60,7 +60,7 @@ TEST_F(CanvasTest, TheRightButtonPutsADragBack) {
     EXPECT_EQ(document.undo_stack().count(), 0);
 }
 
-TEST_F(CanvasTest, ControlFreesADragAtOnceAndWhatIsShownIsStored) {
+TEST_F(CanvasTest, control_frees_a_drag_at_once_and_what_is_shown_is_stored) {
     open({{100, 150}, {220, 150}});
     desk.preferences.set_snapping(true);
     hand.press({100, 150});
@@ -76,7 +76,7 @@ TEST_F(CanvasTest, ControlFreesADragAtOnceAndWhatIsShownIsStored) {
     EXPECT_EQ(document.job(), shown);
 }
 
-TEST_F(CanvasTest, TheRingTurnsInWholeStepsAndFreelyWithControl) {
+TEST_F(CanvasTest, the_ring_turns_in_whole_steps_and_freely_with_control) {
     open({{200, 150}});
     hand.click({200, 150});
     desk.preferences.set_snapping(true);
@@ -98,7 +98,7 @@ TEST_F(CanvasTest, TheRingTurnsInWholeStepsAndFreelyWithControl) {
     EXPECT_EQ(document.undo_stack().count(), 2);
 }
 
-TEST_F(CanvasTest, ALockedPocketHasNoRingAndStays) {
+TEST_F(CanvasTest, a_locked_pocket_has_no_ring_and_stays) {
     open({{200, 150}});
     selection.choose_pockets({"i1#1"});
     desk.window.actions()["edit.lock"]->trigger();
@@ -109,7 +109,7 @@ TEST_F(CanvasTest, ALockedPocketHasNoRingAndStays) {
     EXPECT_EQ(document.job(), before);
 }
 
-TEST_F(CanvasTest, ABoxChoosesWhatLiesWhollyInside) {
+TEST_F(CanvasTest, a_box_chooses_what_lies_wholly_inside) {
     open({{80, 150}, {180, 150}, {280, 150}});
     hand.drag({30, 60}, {230, 240});
     EXPECT_EQ(selection.pockets(), (Subjects{"i1#1", "i1#2"}));
@@ -123,7 +123,7 @@ TEST_F(CanvasTest, ABoxChoosesWhatLiesWhollyInside) {
     EXPECT_EQ(selection.pockets(), Subjects{"i1#1"}) << "and takes away";
 }
 
-TEST_F(CanvasTest, EscapeDuringABoxGivesBackTheChoice) {
+TEST_F(CanvasTest, escape_during_a_box_gives_back_the_choice) {
     open({{80, 150}, {180, 150}});
     hand.click({80, 150});
     hand.press({130, 60});
@@ -133,7 +133,7 @@ TEST_F(CanvasTest, EscapeDuringABoxGivesBackTheChoice) {
     EXPECT_EQ(selection.pockets(), Subjects{"i1#1"});
 }
 
-TEST_F(CanvasTest, ArrowsNudgeAndNudgesJoin) {
+TEST_F(CanvasTest, arrows_nudge_and_nudges_join) {
     open({{80, 150}});
     hand.click({80, 150});
     for (int i = 0; i < 3; ++i) hand.key(Qt::Key_Right);
@@ -144,7 +144,7 @@ TEST_F(CanvasTest, ArrowsNudgeAndNudgesJoin) {
     EXPECT_EQ(document.undo_stack().count(), 1) << "one act: within a second, of the same pockets";
 }
 
-TEST_F(CanvasTest, ANudgeThereAndBackAgainIsNoStep) {
+TEST_F(CanvasTest, a_nudge_there_and_back_again_is_no_step) {
     open({{80, 150}});
     hand.click({80, 150});
     hand.key(Qt::Key_Right);
@@ -153,7 +153,7 @@ TEST_F(CanvasTest, ANudgeThereAndBackAgainIsNoStep) {
     EXPECT_NEAR(at("i1#1").x, 80, 1e-9);
 }
 
-TEST_F(CanvasTest, ANotchSlidesAlongTheEdgeByMouse) {
+TEST_F(CanvasTest, a_notch_slides_along_the_edge_by_mouse) {
     open({{200, 150}});
     desk.preferences.set_snapping(true);
     hand.click({200, 150});
@@ -176,7 +176,7 @@ TEST_F(CanvasTest, ANotchSlidesAlongTheEdgeByMouse) {
     EXPECT_EQ(document.undo_stack().count(), 2);
 }
 
-TEST_F(CanvasTest, EscapeDuringASlideGivesTheNotchBack) {
+TEST_F(CanvasTest, escape_during_a_slide_gives_the_notch_back) {
     open({{200, 150}});
     hand.click({200, 150});
     desk.window.actions()["place.notch"]->trigger();
@@ -188,7 +188,7 @@ TEST_F(CanvasTest, EscapeDuringASlideGivesTheNotchBack) {
     EXPECT_EQ(document.shown(), before);
 }
 
-TEST_F(CanvasTest, ArrowsSlideAChosenNotchAndDeleteTakesItAlone) {
+TEST_F(CanvasTest, arrows_slide_a_chosen_notch_and_delete_takes_it_alone) {
     open({{200, 150}});
     hand.click({200, 150});
     desk.window.actions()["place.notch"]->trigger();
@@ -204,7 +204,7 @@ TEST_F(CanvasTest, ArrowsSlideAChosenNotchAndDeleteTakesItAlone) {
     EXPECT_FALSE(selection.notch());
 }
 
-TEST_F(CanvasTest, NotchSizesAreAskedFor) {
+TEST_F(CanvasTest, notch_sizes_are_asked_for) {
     open({{200, 150}});
     selection.choose_pockets({"i1#1"});
     desk.window.actions()["place.notch"]->trigger();
@@ -225,7 +225,7 @@ TEST_F(CanvasTest, NotchSizesAreAskedFor) {
 
 void drag_over(SheetCanvas& canvas, QDropEvent& event) { QApplication::sendEvent(&canvas, &event); }
 
-TEST_F(CanvasTest, AnObjectFromTheListMovesAsAPocketDoesAndIsPlacedAsShown) {
+TEST_F(CanvasTest, an_object_from_the_list_moves_as_a_pocket_does_and_is_placed_as_shown) {
     open({{100, 150}});
     desk.preferences.set_snapping(true);
     const auto before = document.job();
@@ -253,7 +253,7 @@ TEST_F(CanvasTest, AnObjectFromTheListMovesAsAPocketDoesAndIsPlacedAsShown) {
     EXPECT_EQ(document.undo_stack().count(), 1);
 }
 
-TEST_F(CanvasTest, TheWheelZoomsAboutThePointerAndPansWithShift) {
+TEST_F(CanvasTest, the_wheel_zooms_about_the_pointer_and_pans_with_shift) {
     open({{100, 150}});
     const QPointF px(300, 200);
     const Vec under = hand.mm(px);
@@ -274,7 +274,7 @@ TEST_F(CanvasTest, TheWheelZoomsAboutThePointerAndPansWithShift) {
     EXPECT_NEAR(canvas.view().px_per_mm(), before, 1e-9);
 }
 
-TEST_F(CanvasTest, AClickOnAChecksPlateChoosesTheCheck) {
+TEST_F(CanvasTest, a_click_on_a_checks_plate_chooses_the_check) {
     open({{100, 150}, {163, 150}});
     const auto& checks = document.plan().drawers.front().checks;
     const auto wall = std::find_if(checks.begin(), checks.end(), [](const layout::Check& check) {
@@ -293,7 +293,7 @@ TEST_F(CanvasTest, AClickOnAChecksPlateChoosesTheCheck) {
     EXPECT_EQ(document.undo_stack().count(), 0);
 }
 
-TEST_F(CanvasTest, GesturesUndoneFullyAreTheStart) {
+TEST_F(CanvasTest, gestures_undone_fully_are_the_start) {
     open({{80, 150}, {200, 150}});
     const auto start = document.job();
     hand.drag({80, 150}, {90, 90});

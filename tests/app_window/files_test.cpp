@@ -37,7 +37,7 @@ qsizetype kept_copies(const Desktop& desk) {
 
 } // namespace
 
-TEST(Files, AJobDroppedOnTheWindowIsOpened) {
+TEST(Files, a_job_dropped_on_the_window_is_opened) {
     Desktop desk;
     const auto path = write(desk.folder, "dropped.drawercast.json", titled("Dropped"));
     QMimeData data;
@@ -51,7 +51,7 @@ TEST(Files, AJobDroppedOnTheWindowIsOpened) {
     EXPECT_EQ(desk.window.document().job().title, "Dropped");
 }
 
-TEST(Files, AChangeByAnotherProgramIsAskedAbout) {
+TEST(Files, a_change_by_another_program_is_asked_about) {
     Desktop desk;
     const auto path = write(desk.folder, "shared.drawercast.json", titled("One"));
     ASSERT_TRUE(desk.window.job_acts().open(QString::fromStdString(path)));
@@ -67,7 +67,7 @@ TEST(Files, AChangeByAnotherProgramIsAskedAbout) {
     EXPECT_FALSE(desk.window.document().unsaved());
 }
 
-TEST(Files, AChangeByAnotherProgramWaitsForAnOpenDialog) {
+TEST(Files, a_change_by_another_program_waits_for_an_open_dialog) {
     Desktop desk;
     const auto path = write(desk.folder, "shared.drawercast.json", titled("One"));
     ASSERT_TRUE(desk.window.job_acts().open(QString::fromStdString(path)));
@@ -82,7 +82,7 @@ TEST(Files, AChangeByAnotherProgramWaitsForAnOpenDialog) {
     EXPECT_TRUE(QTest::qWaitFor([&] { return desk.window.document().job().title == "Two"; }, 5000));
 }
 
-TEST(Files, WorkThrownAwayIsKeptUntilAnotherJobIsOpen) {
+TEST(Files, work_thrown_away_is_kept_until_another_job_is_open) {
     Desktop desk;
     const auto kept = [&] { return kept_copies(desk); };
     desk.window.document().commit("Title", titled("Mine"));
@@ -96,7 +96,7 @@ TEST(Files, WorkThrownAwayIsKeptUntilAnotherJobIsOpen) {
     EXPECT_EQ(kept(), 0);
 }
 
-TEST(Files, WorkThrownAwayAsTheWindowClosesIsNotOfferedAgain) {
+TEST(Files, work_thrown_away_as_the_window_closes_is_not_offered_again) {
     Desktop desk;
     desk.window.document().commit("Title", titled("Mine"));
     ASSERT_TRUE(QTest::qWaitFor([&] { return kept_copies(desk) == 1; }, 20000));
@@ -108,7 +108,7 @@ TEST(Files, WorkThrownAwayAsTheWindowClosesIsNotOfferedAgain) {
     EXPECT_EQ(kept_copies(desk), 0);
 }
 
-TEST(Files, AWindowThatIsMadeAnewKeepsWhatIsNotSaved) {
+TEST(Files, a_window_that_is_made_anew_keeps_what_is_not_saved) {
     std::unique_ptr<app::OpenJob> open; // outlives the window it is taken from
     Desktop desk;
     desk.window.document().commit("Title", titled("Mine"));
@@ -117,7 +117,7 @@ TEST(Files, AWindowThatIsMadeAnewKeepsWhatIsNotSaved) {
     EXPECT_EQ(kept_copies(desk), 1);
 }
 
-TEST(Files, OurOwnSaveAsksNothing) {
+TEST(Files, our_own_save_asks_nothing) {
     Desktop desk;
     const auto path = write(desk.folder, "own.drawercast.json", titled("One"));
     ASSERT_TRUE(desk.window.job_acts().open(QString::fromStdString(path)));
@@ -128,7 +128,7 @@ TEST(Files, OurOwnSaveAsksNothing) {
     EXPECT_EQ(desk.window.document().job().title, "Mine");
 }
 
-TEST(Files, ASecondWindowOnAFileGetsACopyOrNothing) {
+TEST(Files, a_second_window_on_a_file_gets_a_copy_or_nothing) {
     Desktop desk;
     const auto path = QString::fromStdString(write(desk.folder, "both.drawercast.json", titled("Both")));
     ASSERT_TRUE(desk.window.job_acts().open(path));
@@ -155,7 +155,7 @@ TEST(Files, ASecondWindowOnAFileGetsACopyOrNothing) {
     EXPECT_EQ(third.document().path(), path);
 }
 
-TEST(Files, AClaimOfAProgramThatIsGoneIsFree) {
+TEST(Files, a_claim_of_a_program_that_is_gone_is_free) {
     const QTemporaryDir folder;
     application();
     const QString path = folder.filePath("a.json");

@@ -26,7 +26,7 @@ void trigger(Desktop& desk, const char* id) {
 
 } // namespace
 
-TEST(FormActs, AnObjectIsAddedPlacedAndChanged) {
+TEST(FormActs, an_object_is_added_placed_and_changed) {
     Desktop desk;
     desk.window.document().replace(job::new_job({}), {}, true);
     const auto& document = desk.window.document();
@@ -50,7 +50,7 @@ TEST(FormActs, AnObjectIsAddedPlacedAndChanged) {
     EXPECT_EQ(document.job().drawers.front()->pockets.size(), 1U) << "its pocket stays";
 }
 
-TEST(FormActs, ATakenBackFormChangesNothing) {
+TEST(FormActs, a_taken_back_form_changes_nothing) {
     Desktop desk;
     desk.open_demo();
     const auto before = desk.window.document().job();
@@ -65,7 +65,7 @@ TEST(FormActs, ATakenBackFormChangesNothing) {
     EXPECT_EQ(desk.window.document().undo_stack().count(), 0) << "a form taken as it was leaves no step";
 }
 
-TEST(FormActs, APastedListIsOneStep) {
+TEST(FormActs, a_pasted_list_is_one_step) {
     Desktop desk;
     desk.window.document().replace(job::new_job({}), {}, true);
     const auto start = desk.window.document().job();
@@ -80,7 +80,7 @@ TEST(FormActs, APastedListIsOneStep) {
     EXPECT_EQ(desk.window.document().job(), start);
 }
 
-TEST(FormActs, DrawersComeAndGo) {
+TEST(FormActs, drawers_come_and_go) {
     Desktop desk;
     desk.open_demo();
     auto& document = desk.window.document();
@@ -101,7 +101,7 @@ TEST(FormActs, DrawersComeAndGo) {
     EXPECT_EQ(document.job(), start);
 }
 
-TEST(FormActs, FoamAndMinimumsChangeTheAnswer) {
+TEST(FormActs, foam_and_minimums_change_the_answer) {
     Desktop desk;
     desk.open_demo();
     auto& document = desk.window.document();
@@ -121,7 +121,7 @@ TEST(FormActs, FoamAndMinimumsChangeTheAnswer) {
     EXPECT_FALSE(document.plan().drawers.front().checks.empty());
 }
 
-TEST(FormActs, ANewRevisionIsAStep) {
+TEST(FormActs, a_new_revision_is_a_step) {
     Desktop desk;
     desk.open_demo();
     const int before = desk.window.document().job().revision;

@@ -38,7 +38,7 @@ class HandActsTest : public testing::Test {
     }
 };
 
-TEST_F(HandActsTest, TwoPocketsChangePlacesByAKey) {
+TEST_F(HandActsTest, two_pockets_change_places_by_a_key) {
     open({{80, 100}, {250, 180}});
     hand.click({80, 100});
     hand.held = Qt::ShiftModifier;
@@ -59,7 +59,7 @@ TEST_F(HandActsTest, TwoPocketsChangePlacesByAKey) {
     EXPECT_FALSE(desk.window.actions()["place.swap"]->isEnabled()) << "a locked one stays";
 }
 
-TEST_F(HandActsTest, AnotherObjectTakesThePlaceWithItsNotchAtTheSameSide) {
+TEST_F(HandActsTest, another_object_takes_the_place_with_its_notch_at_the_same_side) {
     open({{200, 150}});
     add_second_object();
     selection.choose_pockets({"i1#1"});
@@ -82,7 +82,7 @@ TEST_F(HandActsTest, AnotherObjectTakesThePlaceWithItsNotchAtTheSameSide) {
     EXPECT_EQ(document.job(), before);
 }
 
-TEST_F(HandActsTest, CopiesStandInRowsWithTheWallsAsked) {
+TEST_F(HandActsTest, copies_stand_in_rows_with_the_walls_asked) {
     open({{60, 240}});
     selection.choose_pockets({"i1#1"});
     desk.asking.to_copies = [](const CopyOrder& usual) {
@@ -99,7 +99,7 @@ TEST_F(HandActsTest, CopiesStandInRowsWithTheWallsAsked) {
     EXPECT_EQ(document.job().drawers.front()->pockets.size(), 1U);
 }
 
-TEST_F(HandActsTest, TheLongAnswerMayComeWhileADialogIsOpen) {
+TEST_F(HandActsTest, the_long_answer_may_come_while_a_dialog_is_open) {
     open({{60, 240}});
     selection.choose_pockets({"i1#1"});
     desk.asking.to_copies = [this](const CopyOrder&) {
@@ -111,7 +111,7 @@ TEST_F(HandActsTest, TheLongAnswerMayComeWhileADialogIsOpen) {
     EXPECT_EQ(selection.pockets().size(), 2U);
 }
 
-TEST_F(HandActsTest, TypedFiguresPutTheChoiceThere) {
+TEST_F(HandActsTest, typed_figures_put_the_choice_there) {
     open({{100, 100}, {250, 200}});
     selection.choose_pockets({"i1#1"});
     shortcut(Qt::Key_P);
@@ -138,7 +138,7 @@ TEST_F(HandActsTest, TypedFiguresPutTheChoiceThere) {
     EXPECT_EQ(at("i1#1"), (Vec{100, 100}));
 }
 
-TEST_F(HandActsTest, EscapeAndNonsenseLeaveThePlaceAlone) {
+TEST_F(HandActsTest, escape_and_nonsense_leave_the_place_alone) {
     open({{100, 100}});
     selection.choose_pockets({"i1#1"});
     const auto before = document.job();
@@ -158,7 +158,7 @@ TEST_F(HandActsTest, EscapeAndNonsenseLeaveThePlaceAlone) {
     EXPECT_FALSE(test::field(desk.window, "Left edge").isEnabled());
 }
 
-TEST_F(HandActsTest, TheFieldsFollowUnitsAndMoves) {
+TEST_F(HandActsTest, the_fields_follow_units_and_moves) {
     open({{100, 100}});
     selection.choose_pockets({"i1#1"});
     const auto shown = [&](const char* name) {
@@ -176,7 +176,7 @@ TEST_F(HandActsTest, TheFieldsFollowUnitsAndMoves) {
     EXPECT_EQ(at("i1#1"), (Vec{101, 100})) << "showing it in inches changed nothing";
 }
 
-TEST_F(HandActsTest, HowItHoldsIsSaidOfOnePocket) {
+TEST_F(HandActsTest, how_it_holds_is_said_of_one_pocket) {
     open({{100, 100}});
     const auto words = [&] {
         QString all;
@@ -192,7 +192,7 @@ TEST_F(HandActsTest, HowItHoldsIsSaidOfOnePocket) {
     EXPECT_TRUE(QTest::qWaitFor([&] { return words().contains("room for 3"); }, 5000));
 }
 
-TEST_F(HandActsTest, PocketsAreChosenByList) {
+TEST_F(HandActsTest, pockets_are_chosen_by_list) {
     open({{80, 100}, {200, 100}, {320, 100}});
     desk.asking.to_list = [](const std::vector<ListedPocket>& pockets) {
         EXPECT_EQ(pockets.size(), 3U);
@@ -208,7 +208,7 @@ TEST_F(HandActsTest, PocketsAreChosenByList) {
     EXPECT_EQ(document.undo_stack().count(), 0);
 }
 
-TEST_F(HandActsTest, TheListShowsItsChoiceOnTheSheet) {
+TEST_F(HandActsTest, the_list_shows_its_choice_on_the_sheet) {
     open({{80, 100}, {200, 100}});
     add_second_object();
     document.commit("place", job::placed(document.job(), "d1", "i2", {{200, 220}, 0}));
@@ -222,7 +222,7 @@ TEST_F(HandActsTest, TheListShowsItsChoiceOnTheSheet) {
     EXPECT_EQ(dialog.chosen(), Subjects{"i2#1"});
 }
 
-TEST_F(HandActsTest, PocketsAreCopiedIntoAnotherJob) {
+TEST_F(HandActsTest, pockets_are_copied_into_another_job) {
     open({{80, 100}, {200, 100}});
     selection.choose_pockets({"i1#2"});
     desk.window.actions()["place.notch"]->trigger();
@@ -246,7 +246,7 @@ TEST_F(HandActsTest, PocketsAreCopiedIntoAnotherJob) {
     EXPECT_TRUE(other.window.document().job().objects.empty());
 }
 
-TEST_F(HandActsTest, CutTakesAwayWhatIsFreeAndPasteBringsItBack) {
+TEST_F(HandActsTest, cut_takes_away_what_is_free_and_paste_brings_it_back) {
     open({{80, 100}, {200, 100}});
     document.commit("lock", job::locked(document.job(), {"i1#1"}, true));
     selection.choose_pockets({"i1#1", "i1#2"});
@@ -256,7 +256,7 @@ TEST_F(HandActsTest, CutTakesAwayWhatIsFreeAndPasteBringsItBack) {
     EXPECT_EQ(document.job().drawers[0]->pockets.size(), 3U) << "both were copied";
 }
 
-TEST_F(HandActsTest, DeletingLeavesWhatIsLocked) {
+TEST_F(HandActsTest, deleting_leaves_what_is_locked) {
     open({{80, 100}, {200, 100}});
     document.commit("lock", job::locked(document.job(), {"i1#1"}, true));
     selection.choose_pockets({"i1#1", "i1#2"});
@@ -268,7 +268,7 @@ TEST_F(HandActsTest, DeletingLeavesWhatIsLocked) {
     EXPECT_EQ(document.job().drawers[0]->pockets.size(), 1U);
 }
 
-TEST_F(HandActsTest, AListOnTheClipboardGoesToItsForm) {
+TEST_F(HandActsTest, a_list_on_the_clipboard_goes_to_its_form) {
     open({{80, 100}});
     QApplication::clipboard()->setText("Lamp\t100\t50\t30");
     const int asked = desk.asking.asked;
@@ -280,7 +280,7 @@ TEST_F(HandActsTest, AListOnTheClipboardGoesToItsForm) {
     EXPECT_EQ(document.undo_stack().count(), 0);
 }
 
-TEST_F(HandActsTest, ToAnotherDrawerByAKey) {
+TEST_F(HandActsTest, to_another_drawer_by_a_key) {
     open({{80, 100}});
     document.commit("drawer", job::with_drawer(document.job(), [&] {
                         auto drawer = *document.job().drawers[0];
@@ -297,7 +297,7 @@ TEST_F(HandActsTest, ToAnotherDrawerByAKey) {
     EXPECT_EQ(document.job().drawers[0]->pockets.size(), 1U);
 }
 
-TEST_F(HandActsTest, ASmallerDrawerTakesThemInsideItsEdges) {
+TEST_F(HandActsTest, a_smaller_drawer_takes_them_inside_its_edges) {
     open({{80, 100}, {340, 240}});
     document.commit("drawer", job::with_drawer(document.job(), [&] {
                         auto drawer = *document.job().drawers[0];

@@ -39,7 +39,7 @@ void work_until_killed(const QString& folder, const QString& job) {
     QProcess other;
     other.setProcessEnvironment(surroundings(folder, job));
     other.start(QCoreApplication::applicationFilePath(),
-                {"--gtest_filter=Killed.DISABLED_TheWindowThatIs", "--gtest_also_run_disabled_tests"});
+                {"--gtest_filter=Killed.DISABLED_the_window_that_is", "--gtest_also_run_disabled_tests"});
     ASSERT_TRUE(other.waitForFinished(60'000));
     ASSERT_EQ(other.exitStatus(), QProcess::CrashExit) << other.readAll().toStdString();
 }
@@ -59,7 +59,7 @@ struct NextDay {
 } // namespace
 
 /// Runs in the other process only.
-TEST(Killed, DISABLED_TheWindowThatIs) {
+TEST(Killed, DISABLED_the_window_that_is) {
     const QString folder = qEnvironmentVariable(folder_key);
     ASSERT_FALSE(folder.isEmpty());
     Desktop
@@ -79,7 +79,7 @@ TEST(Killed, DISABLED_TheWindowThatIs) {
     ::kill(::getpid(), SIGKILL);
 }
 
-TEST(Killed, UntitledWorkIsTakenUpAgain) {
+TEST(Killed, untitled_work_is_taken_up_again) {
     application();
     QTemporaryDir folder;
     work_until_killed(folder.path(), {});
@@ -91,7 +91,7 @@ TEST(Killed, UntitledWorkIsTakenUpAgain) {
     EXPECT_TRUE(next.window.document().unsaved());
 }
 
-TEST(Killed, TitledWorkIsTakenUpAgainAndItsFileIsAsItWas) {
+TEST(Killed, titled_work_is_taken_up_again_and_its_file_is_as_it_was) {
     application();
     QTemporaryDir folder;
     const QString path = folder.filePath("field.drawercast.json");

@@ -54,7 +54,7 @@ struct Running {
     }
 };
 
-TEST(Languages, TheMenuChangesThemAtOnceAndTheWorkStays) {
+TEST(Languages, the_menu_changes_them_at_once_and_the_work_stays) {
     Running running;
     const auto job = running.document().job();
     running.window().sheets().show_sheet(SheetId::pattern_board);
@@ -86,7 +86,7 @@ TEST(Languages, TheMenuChangesThemAtOnceAndTheWorkStays) {
     EXPECT_EQ(Preferences(running.folder.filePath("settings.ini")).chosen_language(), Language::english);
 }
 
-TEST(Languages, TheFileIsTheSameInEach) {
+TEST(Languages, the_file_is_the_same_in_each) {
     Running running;
     const std::string english = job::write_job(running.document().job());
     running.choose("view.german");
@@ -98,7 +98,7 @@ TEST(Languages, TheFileIsTheSameInEach) {
     EXPECT_EQ(job::write_job(running.document().job()), english);
 }
 
-TEST(Languages, KeysOfMenusLeadToOnePlaceInEach) {
+TEST(Languages, keys_of_menus_lead_to_one_place_in_each) {
     test::application();
     for (const auto spoken : {Language::english, Language::german}) {
         const language::Spoken held(spoken);
@@ -116,7 +116,7 @@ TEST(Languages, KeysOfMenusLeadToOnePlaceInEach) {
     }
 }
 
-TEST(Languages, NothingIsClippedInGermanOnASmallScreen) {
+TEST(Languages, nothing_is_clipped_in_german_on_a_small_screen) {
     test::application();
     const language::Spoken german(Language::german);
     test::Desktop desk;

@@ -78,7 +78,7 @@ class Lesson : public testing::Test {
     Vec at(const std::string& subject) { return test::pocket(desk, subject)->pose.at; }
 };
 
-TEST_F(Lesson, L01_OneToOneIsOneToOneInBothOrientationsOfOneRun) {
+TEST_F(Lesson, l01_one_to_one_is_one_to_one_in_both_orientations_of_one_run) {
     desk.open_demo();
     using print::Orientation;
     for (const auto orientation : {Orientation::portrait, Orientation::landscape, Orientation::portrait}) {
@@ -93,7 +93,7 @@ TEST_F(Lesson, L01_OneToOneIsOneToOneInBothOrientationsOfOneRun) {
     }
 }
 
-TEST_F(Lesson, L02_WhatIsPrintedReadsTheJobAndThePaperAlone) {
+TEST_F(Lesson, l02_what_is_printed_reads_the_job_and_the_paper_alone) {
     desk.open_demo();
     const auto pages = [&] {
         std::vector<Vec> points;
@@ -117,7 +117,7 @@ TEST_F(Lesson, L02_WhatIsPrintedReadsTheJobAndThePaperAlone) {
     desk.preferences.set_text_scale(1);
 }
 
-TEST_F(Lesson, L03_NothingLiesInAPrintersMarginOfThePagesThePreviewShows) {
+TEST_F(Lesson, l03_nothing_lies_in_a_printers_margin_of_the_pages_the_preview_shows) {
     desk.open_demo();
     constexpr double margin_mm = 4.9; // what common printers can't reach
     const auto pages = print::template_pages(
@@ -143,7 +143,7 @@ TEST_F(Lesson, L03_NothingLiesInAPrintersMarginOfThePagesThePreviewShows) {
     }
 }
 
-TEST_F(Lesson, L04_TilesOverlapCarryJointsAndEmptyOnesAreLeftOut) {
+TEST_F(Lesson, l04_tiles_overlap_carry_joints_and_empty_ones_are_left_out) {
     const auto only_left = [](const print::Box& box) { return box.min.x < 200; };
     const auto tiling =
         print::tiled({{0, 0}, {700, 500}}, {190, 277}, print::Orientation::portrait, only_left);
@@ -157,7 +157,7 @@ TEST_F(Lesson, L04_TilesOverlapCarryJointsAndEmptyOnesAreLeftOut) {
         }
 }
 
-TEST_F(Lesson, L05_LinesHaveAWidthOnPaperAndGrowWithTheScreensPixels) {
+TEST_F(Lesson, l05_lines_have_a_width_on_paper_and_grow_with_the_screens_pixels) {
     const auto theme = theme::light_theme();
     for (int i = 0; i <= static_cast<int>(theme::LineRole::rule); ++i) {
         const auto role = static_cast<theme::LineRole>(i);
@@ -176,7 +176,7 @@ TEST_F(Lesson, L05_LinesHaveAWidthOnPaperAndGrowWithTheScreensPixels) {
             }
 }
 
-TEST_F(Lesson, L06_SnappingReachesAsFarOnTheScreenAtAnyZoomAndInAFixedOrder) {
+TEST_F(Lesson, l06_snapping_reaches_as_far_on_the_screen_at_any_zoom_and_in_a_fixed_order) {
     test::open_pockets(desk, {{100, 150}, {300, 153}});
     desk.preferences.set_snapping(true);
     for (const bool grid : {true, false}) { // what is only drawn attracts no less and no more
@@ -204,7 +204,7 @@ TEST_F(Lesson, L06_SnappingReachesAsFarOnTheScreenAtAnyZoomAndInAFixedOrder) {
     EXPECT_LT(layout::SnapReason::sides_in_line, layout::SnapReason::grid);
 }
 
-TEST_F(Lesson, L07_WhatIsStoredIsWhatWasShownAndTheShapeSnapsNotThePointer) {
+TEST_F(Lesson, l07_what_is_stored_is_what_was_shown_and_the_shape_snaps_not_the_pointer) {
     test::open_pockets(desk, {{103.3, 151.7}, {300, 150}});
     desk.preferences.set_snapping(true);
     desk.preferences.set_grid_shown(true);
@@ -221,7 +221,7 @@ TEST_F(Lesson, L07_WhatIsStoredIsWhatWasShownAndTheShapeSnapsNotThePointer) {
     }
 }
 
-TEST_F(Lesson, L08_ControlFreesEveryToolOfSnapping) {
+TEST_F(Lesson, l08_control_frees_every_tool_of_snapping) {
     test::open_pockets(desk, {{100, 150}, {300, 150}});
     desk.preferences.set_snapping(true);
     hand.held = Qt::ControlModifier;
@@ -260,7 +260,7 @@ TEST_F(Lesson, L08_ControlFreesEveryToolOfSnapping) {
     EXPECT_NEAR(std::remainder(test::pocket(desk, "i1#2")->box.min.y, 10), 0, 1e-6);
 }
 
-TEST_F(Lesson, L09_OneActIsOneUndoAndAllOfIt) {
+TEST_F(Lesson, l09_one_act_is_one_undo_and_all_of_it) {
     desk.open_demo();
     int tried = 0;
     for (const char* id : {"place.turn", "place.turn_15", "place.align_left", "place.align_front",
@@ -286,7 +286,7 @@ TEST_F(Lesson, L09_OneActIsOneUndoAndAllOfIt) {
     EXPECT_GT(tried, 14);
 }
 
-TEST_F(Lesson, L10_UnitsAreAWayOfShowing) {
+TEST_F(Lesson, l10_units_are_a_way_of_showing) {
     desk.open_demo();
     const auto text = job::write_job(document.job());
     for (int i = 0; i < 50; ++i)
@@ -297,7 +297,7 @@ TEST_F(Lesson, L10_UnitsAreAWayOfShowing) {
     EXPECT_EQ(job::write_job(*read), text) << "nothing drifts by being saved";
 }
 
-TEST_F(Lesson, L11_LargeTextIsNotClippedAndADragChangesRowsNotLists) {
+TEST_F(Lesson, l11_large_text_is_not_clipped_and_a_drag_changes_rows_not_lists) {
     desk.open_demo();
     QStringList clipped;
     const auto nothing_clipped = [&] {
@@ -342,7 +342,7 @@ TEST_F(Lesson, L11_LargeTextIsNotClippedAndADragChangesRowsNotLists) {
     hand.release(middle);
 }
 
-TEST_F(Lesson, L12_UntitledWorkIsKeptByContentAndComesBack) {
+TEST_F(Lesson, l12_untitled_work_is_kept_by_content_and_comes_back) {
     QTemporaryDir folder;
     job::Job left;
     {

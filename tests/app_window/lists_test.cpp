@@ -23,7 +23,7 @@ QByteArray list_named(const std::vector<summary::CsvList>& lists, const char* na
     return {};
 }
 
-TEST(Lists, AreWrittenBesideEachOther) {
+TEST(Lists, are_written_beside_each_other) {
     Desktop desk;
     test::open_with_plate_chosen(desk, {{100, 100}, {170, 100}}); // near enough for a check
     auto job = desk.window.document().job();
@@ -39,7 +39,7 @@ TEST(Lists, AreWrittenBesideEachOther) {
     EXPECT_EQ(desk.asking.warned, 0);
 }
 
-TEST(Lists, QuotesCommasAndLineBreaksStayInTheirField) {
+TEST(Lists, quotes_commas_and_line_breaks_stay_in_their_field) {
     test::application();
     auto job = job::new_job({});
     job::Object object;
@@ -57,7 +57,7 @@ TEST(Lists, QuotesCommasAndLineBreaksStayInTheirField) {
     EXPECT_TRUE(rows().contains("\"Level, 12\"\" long\",12,2,1,1,1,0,"));
 }
 
-TEST(Lists, ObjectsCanBePastedBack) {
+TEST(Lists, objects_can_be_pasted_back) {
     Desktop desk;
     desk.open_demo();
     const auto& job = desk.window.document().job();
@@ -75,7 +75,7 @@ TEST(Lists, ObjectsCanBePastedBack) {
     }
 }
 
-TEST(FoamsBeside, AreShownAndOneIsTaken) {
+TEST(FoamsBeside, are_shown_and_one_is_taken) {
     Desktop desk;
     desk.open_demo();
     auto& document = desk.window.document();

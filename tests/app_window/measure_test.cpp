@@ -40,7 +40,7 @@ class MeasureTest : public testing::Test {
     }
 };
 
-TEST_F(MeasureTest, AWallIsMeasuredFromEdgeToEdgeWhereverOneTakesHoldNearIt) {
+TEST_F(MeasureTest, a_wall_is_measured_from_edge_to_edge_wherever_one_takes_hold_near_it) {
     open({{100, 150}, {220, 150}});
     desk.window.actions()["place.measure"]->trigger();
     ASSERT_TRUE(canvas.measuring());
@@ -58,7 +58,7 @@ TEST_F(MeasureTest, AWallIsMeasuredFromEdgeToEdgeWhereverOneTakesHoldNearIt) {
     EXPECT_FALSE(desk.window.actions()["place.measure"]->isChecked());
 }
 
-TEST_F(MeasureTest, TwoClicksDoAsWellAndShiftKeepsItLevel) {
+TEST_F(MeasureTest, two_clicks_do_as_well_and_shift_keeps_it_level) {
     open({{100, 150}});
     desk.window.actions()["place.measure"]->trigger();
     hand.held = Qt::ControlModifier; // lets go of edges
@@ -72,7 +72,7 @@ TEST_F(MeasureTest, TwoClicksDoAsWellAndShiftKeepsItLevel) {
     EXPECT_NEAR(canvas.measured_distance()->to.at.y, canvas.measured_distance()->from.at.y, 1e-9);
 }
 
-TEST_F(MeasureTest, CornersWinOverEdgesAndNothingInReachIsThePointer) {
+TEST_F(MeasureTest, corners_win_over_edges_and_nothing_in_reach_is_the_pointer) {
     open({{100, 150}});
     const auto& plan = document.plan().drawers.front();
     const auto corner = plan.insert->box.min;
@@ -87,7 +87,7 @@ TEST_F(MeasureTest, CornersWinOverEdgesAndNothingInReachIsThePointer) {
         << "a rounded corner is an edge";
 }
 
-TEST_F(MeasureTest, OtherSheetsEndIt) {
+TEST_F(MeasureTest, other_sheets_end_it) {
     open({{100, 150}});
     desk.window.actions()["place.measure"]->trigger();
     desk.window.actions()["view.board"]->trigger();
@@ -95,7 +95,7 @@ TEST_F(MeasureTest, OtherSheetsEndIt) {
     EXPECT_FALSE(desk.window.actions()["place.measure"]->isEnabled());
 }
 
-TEST_F(MeasureTest, TheRightButtonOpensTheMenuOfWhatIsUnderIt) {
+TEST_F(MeasureTest, the_right_button_opens_the_menu_of_what_is_under_it) {
     open({{100, 150}, {163, 150}});
     hand.right_click({100, 150});
     EXPECT_TRUE(popped().contains("place.turn"));
@@ -113,7 +113,7 @@ TEST_F(MeasureTest, TheRightButtonOpensTheMenuOfWhatIsUnderIt) {
     EXPECT_TRUE(desk.window.actions()["view.to_check"]->isEnabled());
 }
 
-TEST_F(MeasureTest, TheMenuKeyOpensTheMenuOfWhatIsChosen) {
+TEST_F(MeasureTest, the_menu_key_opens_the_menu_of_what_is_chosen) {
     open({{100, 150}});
     desk.window.selection().choose_pockets({"i1#1"});
     QContextMenuEvent key(QContextMenuEvent::Keyboard, {0, 0}, {0, 0});
@@ -124,7 +124,7 @@ TEST_F(MeasureTest, TheMenuKeyOpensTheMenuOfWhatIsChosen) {
     EXPECT_TRUE(popped().contains("edit.paste"));
 }
 
-TEST_F(MeasureTest, SoDoesShiftF10) {
+TEST_F(MeasureTest, so_does_shift_f10) {
     open({{100, 150}});
     desk.window.selection().choose_pockets({"i1#1"});
     MenuKey keys;
@@ -136,7 +136,7 @@ TEST_F(MeasureTest, SoDoesShiftF10) {
     EXPECT_TRUE(popped().contains("place.turn"));
 }
 
-TEST_F(MeasureTest, EqualWallsAreShownWithTheirFigures) {
+TEST_F(MeasureTest, equal_walls_are_shown_with_their_figures) {
     open({{60, 150}, {200, 150}, {340, 150}});
     document.commit("move", job::moved(document.job(), {"i1#2"}, {25, 0}));
     desk.preferences.set_snapping(true);

@@ -27,7 +27,7 @@ job::Job with_a_thin_wall() {
 
 } // namespace
 
-TEST(MendActs, PointingShowsChoosingDoesLeavingForgets) {
+TEST(MendActs, pointing_shows_choosing_does_leaving_forgets) {
     Desktop desk;
     auto& document = desk.window.document();
     document.replace(with_a_thin_wall(), {}, true);

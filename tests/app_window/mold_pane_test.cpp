@@ -32,7 +32,7 @@ struct Answered {
     Desktop desk;
 };
 
-TEST(MoldPane, NothingIsThereBeforeTheAnswerAndAllOfItAfter) {
+TEST(MoldPane, nothing_is_there_before_the_answer_and_all_of_it_after) {
     Answered made;
     EXPECT_TRUE(made.pane().figures().empty());
     made.wait();
@@ -50,7 +50,7 @@ TEST(MoldPane, NothingIsThereBeforeTheAnswerAndAllOfItAfter) {
         EXPECT_EQ(ids.count(id), 1u) << id;
 }
 
-TEST(MoldPane, EveryFormulaGivesWhatItSays) {
+TEST(MoldPane, every_formula_gives_what_it_says) {
     for (const auto units : {job::DisplayUnits::mm, job::DisplayUnits::inch, job::DisplayUnits::inch_32}) {
         Answered made;
         made.document().replace(job::in_units(made.document().job(), units), {}, true);
@@ -67,7 +67,7 @@ TEST(MoldPane, EveryFormulaGivesWhatItSays) {
     }
 }
 
-TEST(MoldPane, AnOldAnswerStaysAndSaysThatItIsOld) {
+TEST(MoldPane, an_old_answer_stays_and_says_that_it_is_old) {
     Answered made;
     made.wait();
     EXPECT_FALSE(made.pane().shows_old());
@@ -79,7 +79,7 @@ TEST(MoldPane, AnOldAnswerStaysAndSaysThatItIsOld) {
     EXPECT_FALSE(made.pane().shows_old());
 }
 
-TEST(MoldPane, TheStepsOfADragDoNotMakeItAnew) {
+TEST(MoldPane, the_steps_of_a_drag_do_not_make_it_anew) {
     Answered made;
     made.wait();
     auto& document = made.document();
@@ -93,7 +93,7 @@ TEST(MoldPane, TheStepsOfADragDoNotMakeItAnew) {
     EXPECT_FALSE(made.pane().shows_old());
 }
 
-TEST(MoldPane, AnAnswerThatCameWhileItWasFoldedHasItsPlotsOnceOpened) {
+TEST(MoldPane, an_answer_that_came_while_it_was_folded_has_its_plots_once_opened) {
     Answered made;
     made.wait();
     const auto plots = made.pane().findChildren<PlotView*>();
@@ -103,7 +103,7 @@ TEST(MoldPane, AnAnswerThatCameWhileItWasFoldedHasItsPlotsOnceOpened) {
     EXPECT_TRUE(std::any_of(plots.begin(), plots.end(), [](const auto* plot) { return plot->isVisible(); }));
 }
 
-TEST(MoldPane, OpensWithTheSheetsOfTheMoldAndFoldsWithThePlan) {
+TEST(MoldPane, opens_with_the_sheets_of_the_mold_and_folds_with_the_plan) {
     Answered made;
     made.wait();
     EXPECT_FALSE(made.button("plate.bow").isVisible());
@@ -118,7 +118,7 @@ TEST(MoldPane, OpensWithTheSheetsOfTheMoldAndFoldsWithThePlan) {
     EXPECT_FALSE(made.button("vents.holes").isVisible());
 }
 
-TEST(MoldPane, AClickedFigureExplainsItself) {
+TEST(MoldPane, a_clicked_figure_explains_itself) {
     Answered made;
     made.wait();
     made.desk.window.sheets().show_sheet(SheetId::pressure_plate);

@@ -28,7 +28,7 @@ struct Frame {
     PaneFrame frame{left, middle, right, rail};
 };
 
-TEST(PaneFrame, FoldsTheRightPaneInANarrowWindowAndOpensItOverTheSheet) {
+TEST(PaneFrame, folds_the_right_pane_in_a_narrow_window_and_opens_it_over_the_sheet) {
     Frame f;
     EXPECT_FALSE(f.frame.narrow());
     EXPECT_TRUE(f.right->isVisible());
@@ -49,7 +49,7 @@ TEST(PaneFrame, FoldsTheRightPaneInANarrowWindowAndOpensItOverTheSheet) {
     EXPECT_FALSE(f.rail->isVisible());
 }
 
-TEST(PaneFrame, WorkOnTheSheetFoldsThePaneAgain) {
+TEST(PaneFrame, work_on_the_sheet_folds_the_pane_again) {
     Frame f;
     f.frame.resize(1100, 700);
     f.middle->setFocusPolicy(Qt::StrongFocus);
@@ -60,7 +60,7 @@ TEST(PaneFrame, WorkOnTheSheetFoldsThePaneAgain) {
     EXPECT_FALSE(f.frame.right_shown());
 }
 
-TEST(PaneFrame, KeepsItsStateAndTakesNoNonsense) {
+TEST(PaneFrame, keeps_its_state_and_takes_no_nonsense) {
     QByteArray state;
     {
         Frame f;
@@ -83,7 +83,7 @@ TEST(PaneFrame, KeepsItsStateAndTakesNoNonsense) {
     }
 }
 
-TEST(Window, PanesAreAsTheyWereTheNextTime) {
+TEST(Window, panes_are_as_they_were_the_next_time) {
     test::application();
     QTemporaryDir folder;
     for (const bool first : {true, false}) {
@@ -98,7 +98,7 @@ TEST(Window, PanesAreAsTheyWereTheNextTime) {
     }
 }
 
-TEST(Window, TheTabOfThePlanCountsWhatIsToMend) {
+TEST(Window, the_tab_of_the_plan_counts_what_is_to_mend) {
     test::Desktop desk;
     desk.open_demo();
     auto* tabs = desk.window.findChild<QTabBar*>();
@@ -114,7 +114,7 @@ TEST(Window, TheTabOfThePlanCountsWhatIsToMend) {
     EXPECT_EQ(tabs->tabButton(0, QTabBar::RightSide), nullptr);
 }
 
-TEST(Window, HintsWearTheTheme) {
+TEST(Window, hints_wear_the_theme) {
     test::application();
     wear(theme::dark_theme(), 1);
     EXPECT_EQ(QToolTip::palette().color(QPalette::ToolTipText), theme::dark_theme().ink);
@@ -124,7 +124,7 @@ TEST(Window, HintsWearTheTheme) {
 }
 
 /// 1366 × 768 at twice the scale, less the desktop's own bars.
-TEST(Window, FitsASmallScreen) {
+TEST(Window, fits_a_small_screen) {
     test::Desktop desk;
     const auto fits = [&] {
         const QSize least = desk.window.minimumSizeHint();

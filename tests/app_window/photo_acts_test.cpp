@@ -106,7 +106,7 @@ class PhotoActsTest : public testing::Test {
 
 constexpr double ell_mm2 = 70 * 30 + 35 * 50;
 
-TEST_F(PhotoActsTest, WhatIsFoundGoesIntoTheListAsOneStepOfUndo) {
+TEST_F(PhotoActsTest, what_is_found_goes_into_the_list_as_one_step_of_undo) {
     open_scan();
     EXPECT_NEAR(area_seen(), ell_mm2, 25);
     EXPECT_FALSE(take()->isEnabled()) << "it has no height yet";
@@ -130,7 +130,7 @@ TEST_F(PhotoActsTest, WhatIsFoundGoesIntoTheListAsOneStepOfUndo) {
     EXPECT_EQ(document.job(), before);
 }
 
-TEST_F(PhotoActsTest, EachKeyLeadsToOnePlace) {
+TEST_F(PhotoActsTest, each_key_leads_to_one_place) {
     for (const auto spoken : {language::Language::english, language::Language::german}) {
         const language::Spoken held(spoken);
         PhotoDialog fresh(form_context(document.job()));
@@ -143,7 +143,7 @@ TEST_F(PhotoActsTest, EachKeyLeadsToOnePlace) {
     }
 }
 
-TEST_F(PhotoActsTest, PointsAreDraggedAndUndone) {
+TEST_F(PhotoActsTest, points_are_dragged_and_undone) {
     open_scan();
     const photo::Outline found = first();
     auto& board = dialog->board();
@@ -165,7 +165,7 @@ TEST_F(PhotoActsTest, PointsAreDraggedAndUndone) {
     EXPECT_TRUE(first().by_hand);
 }
 
-TEST_F(PhotoActsTest, PointsThatLookLikeOneAreDraggedAsOne) {
+TEST_F(PhotoActsTest, points_that_look_like_one_are_dragged_as_one) {
     open_scan();
     auto& board = dialog->board();
     const auto corners = first().seen.corners;
@@ -189,7 +189,7 @@ TEST_F(PhotoActsTest, PointsThatLookLikeOneAreDraggedAsOne) {
     EXPECT_GT(area_seen() - area, 6 * (30 + 30) / 2.0) << "both sides went along";
 }
 
-TEST_F(PhotoActsTest, TheBrushAddsAndTakesAwayAndAnEasyShapeHoldsTheWhole) {
+TEST_F(PhotoActsTest, the_brush_adds_and_takes_away_and_an_easy_shape_holds_the_whole) {
     open_scan();
     auto& board = dialog->board();
     const shape::Box box = shape::bounds(*shape::contour_of(first().seen));
@@ -218,7 +218,7 @@ TEST_F(PhotoActsTest, TheBrushAddsAndTakesAwayAndAnEasyShapeHoldsTheWhole) {
     EXPECT_NEAR(shape::area(*outline), 70 * 80, 60);
 }
 
-TEST_F(PhotoActsTest, AStrokeKeepsThePointsThatWereDragged) {
+TEST_F(PhotoActsTest, a_stroke_keeps_the_points_that_were_dragged) {
     open_scan();
     auto& board = dialog->board();
     EXPECT_TRUE(edit("Height")->hasFocus()) << "what the photo can't tell comes next";
@@ -240,7 +240,7 @@ TEST_F(PhotoActsTest, AStrokeKeepsThePointsThatWereDragged) {
     EXPECT_NEAR(area_seen(), dragged, 0.01);
 }
 
-TEST_F(PhotoActsTest, WhatCanNotBeMeasuredIsSaidAndNothingIsTaken) {
+TEST_F(PhotoActsTest, what_can_not_be_measured_is_said_and_nothing_is_taken) {
     drop(desk.folder.path());
     EXPECT_TRUE(dialog->state().refusal) << "a folder";
     drop(kept("no picture at all", "text.jpg"));
@@ -254,7 +254,7 @@ TEST_F(PhotoActsTest, WhatCanNotBeMeasuredIsSaidAndNothingIsTaken) {
     EXPECT_EQ(document.job(), before);
 }
 
-TEST_F(PhotoActsTest, AnotherGroundThatDoesNotFitTakesTheOutlinesAwayUntilUndone) {
+TEST_F(PhotoActsTest, another_ground_that_does_not_fit_takes_the_outlines_away_until_undone) {
     open_scan();
     box("On")->setCurrentIndex(0); // the scan shows no marks: refused, and the outlines are gone
     ASSERT_TRUE(idle());
@@ -264,7 +264,7 @@ TEST_F(PhotoActsTest, AnotherGroundThatDoesNotFitTakesTheOutlinesAwayUntilUndone
     EXPECT_EQ(dialog->state().outlines.size(), 1U);
 }
 
-TEST_F(PhotoActsTest, ClosedWhileItMeasures) {
+TEST_F(PhotoActsTest, closed_while_it_measures) {
     auto path = kept(test::scan_picture(100, ell), "scan.png");
     dialog->load(path);
     QTest::keyClick(dialog, Qt::Key_Escape);

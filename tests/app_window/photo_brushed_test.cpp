@@ -30,7 +30,7 @@ capture::Traced found(const std::vector<Outline>& outlines) {
 
 const Stroke outward{true, 4, {{38, 20}, {50, 20}, {60, 20}}};
 
-TEST(Brushed, AddingKeepsThePointsThatTheHandMade) {
+TEST(Brushed, adding_keeps_the_points_that_the_hand_made) {
     auto bent = box("Bent", 0, 0, 40, 40, true);
     bent.seen.corners.insert(bent.seen.corners.begin() + 1, {{20, -7.3}});
     const auto after = brushed({bent}, outward);
@@ -42,7 +42,7 @@ TEST(Brushed, AddingKeepsThePointsThatTheHandMade) {
     EXPECT_LT(after[0].seen.corners.size(), 24U) << "few enough to be dragged";
 }
 
-TEST(Brushed, TakingAwayCutsInTwoAndTheLargerKeepsItsName) {
+TEST(Brushed, taking_away_cuts_in_two_and_the_larger_keeps_its_name) {
     auto one = box("One", 0, 0, 40, 40, true);
     one.height_mm = 12;
     one.number = 7;
@@ -57,7 +57,7 @@ TEST(Brushed, TakingAwayCutsInTwoAndTheLargerKeepsItsName) {
     EXPECT_TRUE(brushed({one}, {false, 30, {{20, 20}}}).empty()) << "wiped out";
 }
 
-TEST(Brushed, AddingJoinsWhatItBridges) {
+TEST(Brushed, adding_joins_what_it_bridges) {
     const auto after = brushed({box("Small", 60, 15, 70, 25, true), box("Large", 0, 0, 40, 40, false),
                                 box("Far", 0, 60, 10, 70, true)},
                                outward);
@@ -68,20 +68,20 @@ TEST(Brushed, AddingJoinsWhatItBridges) {
     EXPECT_EQ(after[1], box("Far", 0, 60, 10, 70, true));
 }
 
-TEST(Brushed, OutlinesNoHandChangedWaitForTheNextLook) {
+TEST(Brushed, outlines_no_hand_changed_wait_for_the_next_look) {
     const std::vector<Outline> before{box("As found", 0, 0, 40, 40, false)};
     EXPECT_EQ(brushed(before, outward), before);
     EXPECT_EQ(brushed(before, {false, 4, {{38, 20}}}), before);
 }
 
-TEST(LookedAgain, WhatWasCutInTwoKeepsTheNameOfTheLargerPart) {
+TEST(LookedAgain, what_was_cut_in_two_keeps_the_name_of_the_larger_part) {
     const auto after = looked_again({box("Small", 0, 0, 10, 40, false), box("Large", 14, 0, 50, 40, false)},
                                     found({box("", 0, 0, 50, 40, false)}));
     ASSERT_EQ(after.size(), 1U);
     EXPECT_EQ(after[0].name, "Large");
 }
 
-TEST(LookedAgain, WhatTheHandMadeStaysAndIsNotFoundTwice) {
+TEST(LookedAgain, what_the_hand_made_stays_and_is_not_found_twice) {
     const auto by_hand = box("By hand", 0, 0, 50, 40, true);
     auto said = box("Said", 100, 0, 120, 20, false);
     said.height_mm = 9;

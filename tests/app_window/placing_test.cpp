@@ -41,7 +41,7 @@ struct Scene {
 
 const job::Subjects all{"i1#1", "i2#1", "i3#1"};
 
-TEST(Placing, AlignsOnTheLastChosenWhichStays) {
+TEST(Placing, aligns_on_the_last_chosen_which_stays) {
     struct Row {
         Line line;
         double (*coordinate)(const shape::Box&);
@@ -62,7 +62,7 @@ TEST(Placing, AlignsOnTheLastChosenWhichStays) {
     }
 }
 
-TEST(Placing, LockedPocketsStandStill) {
+TEST(Placing, locked_pockets_stand_still) {
     Scene scene;
     scene.job = job::locked(scene.job, {"i1#1"}, true);
     const auto before = scene.box("i1#1");
@@ -71,7 +71,7 @@ TEST(Placing, LockedPocketsStandStill) {
     EXPECT_NEAR(scene.box("i2#1").min.y, scene.box("i3#1").min.y, 1e-6);
 }
 
-TEST(Placing, SpreadsTheMiddles) {
+TEST(Placing, spreads_the_middles) {
     Scene scene;
     scene.job = distributed(scene.job, scene.plan(), all, Axis::x);
     EXPECT_NEAR(scene.box("i2#1").center().x, (60 + 240) / 2.0, 1e-6);
@@ -80,7 +80,7 @@ TEST(Placing, SpreadsTheMiddles) {
     EXPECT_EQ(two, scene.job) << "two have nothing between them";
 }
 
-TEST(Placing, EqualWallsBetweenAndToTheEdges) {
+TEST(Placing, equal_walls_between_and_to_the_edges) {
     Scene scene;
     scene.job = with_equal_walls(scene.job, scene.plan(), all, Axis::x);
     const auto insert = scene.plan().insert->box;
@@ -91,7 +91,7 @@ TEST(Placing, EqualWallsBetweenAndToTheEdges) {
     EXPECT_NEAR(insert.max.x - scene.box("i3#1").max.x, wall, 1e-5);
 }
 
-TEST(Placing, RowOfCopiesKeepsTheWall) {
+TEST(Placing, row_of_copies_keeps_the_wall) {
     Scene scene;
     job::Subjects made;
     scene.job = with_copies(scene.job, scene.plan(), "i1#1", CopyOrder{4, 1, 12, 12, false, false}, &made);
@@ -104,7 +104,7 @@ TEST(Placing, RowOfCopiesKeepsTheWall) {
     EXPECT_EQ(job::find_object(scene.job, "i1")->count, 4);
 }
 
-TEST(Placing, NotchesStandInTheMiddleOfTheirSideHoweverThePocketIsTurned) {
+TEST(Placing, notches_stand_in_the_middle_of_their_side_however_the_pocket_is_turned) {
     for (const double turn : {0.0, 90.0, 180.0, 270.0}) {
         Scene scene;
         scene.job = job::turned(scene.job, {"i1#1"}, turn, {60, 60});
@@ -125,7 +125,7 @@ TEST(Placing, NotchesStandInTheMiddleOfTheirSideHoweverThePocketIsTurned) {
     }
 }
 
-TEST(Placing, ANotchOfATurnedPocketIsSavedAsItIs) {
+TEST(Placing, a_notch_of_a_turned_pocket_is_saved_as_it_is) {
     Scene scene;
     for (double turn = 1; turn < 90; turn += 7) {
         const auto job = job::turned(scene.job, {"i1#1"}, turn, {60, 60});
@@ -136,7 +136,7 @@ TEST(Placing, ANotchOfATurnedPocketIsSavedAsItIs) {
     }
 }
 
-TEST(Placing, NearestSide) {
+TEST(Placing, nearest_side) {
     const shape::Box box{{0, 0}, {100, 50}};
     EXPECT_EQ(nearest_side(box, {1, 25}), Side::left);
     EXPECT_EQ(nearest_side(box, {99, 25}), Side::right);
@@ -144,7 +144,7 @@ TEST(Placing, NearestSide) {
     EXPECT_EQ(nearest_side(box, {50, 49}), Side::back);
 }
 
-TEST(Placing, ANewPocketKeepsTheWallsWhileThereIsRoom) {
+TEST(Placing, a_new_pocket_keeps_the_walls_while_there_is_room) {
     Scene scene;
     for (int i = 0; i < 6; ++i) {
         const auto before = scene.plan().checks.size();
@@ -155,7 +155,7 @@ TEST(Placing, ANewPocketKeepsTheWallsWhileThereIsRoom) {
     }
 }
 
-TEST(Placing, AFullDrawerStillTakesIt) {
+TEST(Placing, a_full_drawer_still_takes_it) {
     Scene scene;
     auto object = *job::find_object(scene.job, "i1");
     object.levels.front().form = job::Sunk{shape::Rectangle{290, 190, 0}, 25};

@@ -43,7 +43,7 @@ QString name_of(QWidget* widget) {
     return spoken == nullptr ? QString() : spoken->text(QAccessible::Name);
 }
 
-TEST(Reader, EveryControlOfTheWindowHasAName) {
+TEST(Reader, every_control_of_the_window_has_a_name) {
     Desktop desk;
     desk.open_demo();
     int controls = 0;
@@ -56,7 +56,7 @@ TEST(Reader, EveryControlOfTheWindowHasAName) {
     EXPECT_GT(controls, 40);
 }
 
-TEST(Reader, AnEmptyDrawerSaysWhatCanBeDoneAndAFullOneWhatIsChosen) {
+TEST(Reader, an_empty_drawer_says_what_can_be_done_and_a_full_one_what_is_chosen) {
     Desktop desk;
     test::open_pockets(desk, {{100, 150}});
     auto& canvas = desk.window.sheets().canvas();
@@ -102,7 +102,7 @@ class DialogWatch final : public QObject {
     QTimer timer_;
 };
 
-TEST(Reader, EveryControlOfEveryDialogHasAName) {
+TEST(Reader, every_control_of_every_dialog_has_a_name) {
     ASSERT_TRUE(Desktop::ready());
     QTemporaryDir folder;
     Preferences preferences(folder.filePath("settings.ini"));
@@ -133,7 +133,7 @@ TEST(Reader, EveryControlOfEveryDialogHasAName) {
     EXPECT_GT(watch.controls, 120);
 }
 
-TEST(Reader, EnterPressesTheButtonItIsOn) {
+TEST(Reader, enter_presses_the_button_it_is_on) {
     Desktop desk;
     desk.open_demo();
     auto* button = new QPushButton("try", desk.window.centralWidget());
@@ -149,7 +149,7 @@ TEST(Reader, EnterPressesTheButtonItIsOn) {
     EXPECT_EQ(pressed, 2) << "the place command's keys stay its own";
 }
 
-TEST(Reader, EveryPocketIsAnItemWithNamePlaceAndState) {
+TEST(Reader, every_pocket_is_an_item_with_name_place_and_state) {
     Desktop desk;
     desk.open_demo();
     auto& canvas = desk.window.sheets().canvas();
@@ -181,7 +181,7 @@ TEST(Reader, EveryPocketIsAnItemWithNamePlaceAndState) {
 }
 
 /// Qt calls a key of both ambiguous and does neither.
-TEST(Reader, NoKeyOfAnActionOpensAMenu) {
+TEST(Reader, no_key_of_an_action_opens_a_menu) {
     for (const auto spoken : {language::Language::english, language::Language::german}) {
         const language::Spoken held(spoken);
         Desktop desk;
@@ -198,7 +198,7 @@ TEST(Reader, NoKeyOfAnActionOpensAMenu) {
     }
 }
 
-TEST(Reader, ButtonsTellTheirKeys) {
+TEST(Reader, buttons_tell_their_keys) {
     Desktop desk;
     int told = 0;
     for (auto* button : desk.window.findChildren<QToolButton*>()) {

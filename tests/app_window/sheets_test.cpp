@@ -20,7 +20,7 @@ namespace {
 
 using test::Desktop;
 
-TEST(Sheets, EachHasARowAnActionAndAPicture) {
+TEST(Sheets, each_has_a_row_an_action_and_a_picture) {
     Desktop desk;
     test::open_with_plate_chosen(desk, {{100, 100}, {250, 180}});
     desk.window.document().building().wait();
@@ -39,7 +39,7 @@ TEST(Sheets, EachHasARowAnActionAndAPicture) {
     EXPECT_EQ(pictures.size(), sheet_specs().size()) << "no two sheets look the same";
 }
 
-TEST(Sheets, AnOldAnswerIsShownAsOldUntilTheNewOneIsThere) {
+TEST(Sheets, an_old_answer_is_shown_as_old_until_the_new_one_is_there) {
     Desktop desk;
     test::open_with_plate_chosen(desk, {{100, 100}, {250, 180}});
     auto& document = desk.window.document();
@@ -57,7 +57,7 @@ TEST(Sheets, AnOldAnswerIsShownAsOldUntilTheNewOneIsThere) {
     EXPECT_FALSE(canvas.shows_old());
 }
 
-TEST(Sheets, EveryCutIsListedInOrderAndLedTo) {
+TEST(Sheets, every_cut_is_listed_in_order_and_led_to) {
     Desktop desk;
     test::open_with_plate_chosen(desk, {{100, 100}, {250, 180}});
     auto& document = desk.window.document();
@@ -94,7 +94,7 @@ TEST(Sheets, EveryCutIsListedInOrderAndLedTo) {
         EXPECT_TRUE(view.contains(canvas.view().to_px(end))) << "the cut is in sight from end to end";
 }
 
-TEST(Sheets, WhatCannotBeDrawnSaysSo) {
+TEST(Sheets, what_cannot_be_drawn_says_so) {
     Desktop desk;
     test::open_with_plate_chosen(desk, {}); // an object of which there are none, and an empty drawer
     desk.window.document().building().wait();
@@ -109,7 +109,7 @@ TEST(Sheets, WhatCannotBeDrawnSaysSo) {
     }
 }
 
-TEST(Sheets, TheBuildUpIsTurnedAndTakenApartByKeysMouseAndSlider) {
+TEST(Sheets, the_build_up_is_turned_and_taken_apart_by_keys_mouse_and_slider) {
     Desktop desk;
     test::open_with_plate_chosen(desk, {{60, 60}, {150, 60}});
     desk.window.document().building().wait();
@@ -149,7 +149,7 @@ TEST(Sheets, TheBuildUpIsTurnedAndTakenApartByKeysMouseAndSlider) {
     EXPECT_FALSE(desk.window.actions()["mold.turn_left"]->isEnabled());
 }
 
-TEST(Sheets, TheRunSheetIsTickedByKeysAndEachTickIsOneUndo) {
+TEST(Sheets, the_run_sheet_is_ticked_by_keys_and_each_tick_is_one_undo) {
     Desktop desk;
     test::open_with_plate_chosen(desk, {{60, 60}, {150, 60}});
     auto& document = desk.window.document();
@@ -189,7 +189,7 @@ TEST(Sheets, TheRunSheetIsTickedByKeysAndEachTickIsOneUndo) {
     EXPECT_FALSE(list->isVisible());
 }
 
-TEST(Sheets, AChosenCheckOpensTheSheetItLiesOn) {
+TEST(Sheets, a_chosen_check_opens_the_sheet_it_lies_on) {
     layout::Check check;
     check.code = layout::Code::wall_thin;
     check.frame = layout::CheckFrame::drawer;

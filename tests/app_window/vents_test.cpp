@@ -55,7 +55,7 @@ struct Plate {
     Hand hand{desk};
 };
 
-TEST(Vents, ADraggedOneIsLockedWhereItIsPutAndUndoGivesItBack) {
+TEST(Vents, a_dragged_one_is_locked_where_it_is_put_and_undo_gives_it_back) {
     Plate plate;
     const auto before = plate.document().job();
     const shape::Vec from = plate.vents()[plate.over_a_pocket()].at, to = from + shape::Vec{14.3, -9.8};
@@ -75,7 +75,7 @@ TEST(Vents, ADraggedOneIsLockedWhereItIsPutAndUndoGivesItBack) {
 }
 
 /// The number of a vent pointed at means nothing in another drawer.
-TEST(Vents, PointingAtOneIsForgottenWithItsDrawer) {
+TEST(Vents, pointing_at_one_is_forgotten_with_its_drawer) {
     Plate plate;
     job::Drawer small = plate.drawer();
     small.id = "d2";
@@ -92,7 +92,7 @@ TEST(Vents, PointingAtOneIsForgottenWithItsDrawer) {
     EXPECT_LT(plate.vents().size(), count);
 }
 
-TEST(Vents, TheRestFindsItsPlacesAroundTheLockedOne) {
+TEST(Vents, the_rest_finds_its_places_around_the_locked_one) {
     Plate plate;
     const std::size_t count = plate.vents().size();
     const std::size_t which = plate.over_a_pocket();
@@ -106,7 +106,7 @@ TEST(Vents, TheRestFindsItsPlacesAroundTheLockedOne) {
         EXPECT_LE(ml, air::vented_ml + *std::max_element(shares.begin(), shares.end()));
 }
 
-TEST(Vents, WhileDraggingTheTrialIsShownAndEscapeDropsIt) {
+TEST(Vents, while_dragging_the_trial_is_shown_and_escape_drops_it) {
     Plate plate;
     const auto before = plate.document().job();
     const auto still = plate.canvas().grab().toImage();
@@ -121,7 +121,7 @@ TEST(Vents, WhileDraggingTheTrialIsShownAndEscapeDropsIt) {
     EXPECT_FALSE(plate.document().undo_stack().canUndo());
 }
 
-TEST(Vents, AClickChoosesAndMovesNothing) {
+TEST(Vents, a_click_chooses_and_moves_nothing) {
     Plate plate;
     const auto before = plate.document().job();
     plate.hand.click(plate.vents().front().at);
@@ -131,7 +131,7 @@ TEST(Vents, AClickChoosesAndMovesNothing) {
     EXPECT_FALSE(plate.canvas().vent_chosen());
 }
 
-TEST(Vents, KeysLockNudgeUnlockAndDelete) {
+TEST(Vents, keys_lock_nudge_unlock_and_delete) {
     Plate plate;
     const std::size_t which = plate.over_a_pocket();
     const shape::Vec at = plate.vents()[which].at;
@@ -150,7 +150,7 @@ TEST(Vents, KeysLockNudgeUnlockAndDelete) {
     EXPECT_FALSE(plate.drawer().vents.has_value()) << "as if nothing had been said of vents";
 }
 
-TEST(Vents, OneOfTheProgramsDeletedKeepsTheOthersAsTheyAre) {
+TEST(Vents, one_of_the_programs_deleted_keeps_the_others_as_they_are) {
     Plate plate;
     const auto before = plate.vents();
     const std::size_t which = plate.over_a_pocket();
@@ -167,7 +167,7 @@ TEST(Vents, OneOfTheProgramsDeletedKeepsTheOthersAsTheyAre) {
     EXPECT_EQ(plate.vents(), before);
 }
 
-TEST(Vents, AreAddedUnderThePointerAndByADoubleClick) {
+TEST(Vents, are_added_under_the_pointer_and_by_a_double_click) {
     Plate plate;
     const shape::Vec free{231, 47};
     plate.hand.hover(free);
@@ -183,7 +183,7 @@ TEST(Vents, AreAddedUnderThePointerAndByADoubleClick) {
     EXPECT_EQ(plate.kept().size(), 2u);
 }
 
-TEST(Vents, ADrillIsChosenFromTheShops) {
+TEST(Vents, a_drill_is_chosen_from_the_shops) {
     Plate plate;
     plate.hand.click(plate.vents()[plate.over_a_pocket()].at);
     plate.action("vents.drill").trigger();
@@ -201,7 +201,7 @@ TEST(Vents, ADrillIsChosenFromTheShops) {
     EXPECT_EQ(plate.kept().front().diameter_mm, 4);
 }
 
-TEST(Vents, TabGoesThroughThemAndOnToTheNextPane) {
+TEST(Vents, tab_goes_through_them_and_on_to_the_next_pane) {
     Plate plate;
     plate.canvas().setFocus();
     for (std::size_t i = 0; i < plate.vents().size(); ++i) {
@@ -212,7 +212,7 @@ TEST(Vents, TabGoesThroughThemAndOnToTheNextPane) {
     EXPECT_EQ(plate.canvas().vent_chosen(), plate.vents().size() - 1);
 }
 
-TEST(Vents, AnAnswerThatComesWhileOneIsDraggedDoesNotTakeItAway) {
+TEST(Vents, an_answer_that_comes_while_one_is_dragged_does_not_take_it_away) {
     Plate plate;
     const shape::Vec from = plate.vents()[plate.over_a_pocket()].at;
     const shape::Vec to = from + shape::Vec{12, 0};
@@ -226,7 +226,7 @@ TEST(Vents, AnAnswerThatComesWhileOneIsDraggedDoesNotTakeItAway) {
     EXPECT_TRUE(plate.vent_at({std::round(to.x), std::round(to.y) + 15}));
 }
 
-TEST(Vents, PocketsOnThePlanKeepTheirOwnKeys) {
+TEST(Vents, pockets_on_the_plan_keep_their_own_keys) {
     Plate plate;
     plate.hand.click(plate.vents().front().at);
     plate.desk.window.sheets().show_sheet(SheetId::drawer_plan);

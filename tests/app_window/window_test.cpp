@@ -66,12 +66,12 @@ void trigger_all(Desktop& desk, const std::function<void()>& before_each) {
     }
 }
 
-TEST(Window, EveryActionHasAnAct) {
+TEST(Window, every_action_has_an_act) {
     Desktop desk;
     for (const auto& spec : action_specs()) EXPECT_TRUE(desk.window.actions().has_act(spec.id)) << spec.id;
 }
 
-TEST(Window, NoTwoActionsShareAKey) {
+TEST(Window, no_two_actions_share_a_key) {
     Desktop desk;
     QStringList keys;
     for (const auto* action : desk.window.actions().all())
@@ -81,19 +81,19 @@ TEST(Window, NoTwoActionsShareAKey) {
     EXPECT_EQ(keys.size(), all);
 }
 
-TEST(Window, EveryActionOnNoJob) {
+TEST(Window, every_action_on_no_job) {
     Desktop desk;
     trigger_all(desk, [] {});
     EXPECT_GT(desk.asking.asked, 5) << "new job, open, add a drawer or an object: what needs none is there";
 }
 
-TEST(Window, EveryActionOnAnEmptyDrawer) {
+TEST(Window, every_action_on_an_empty_drawer) {
     Desktop desk;
     trigger_all(desk, [&] { desk.window.document().replace(job::new_job({}), {}, true); });
     EXPECT_EQ(desk.asking.warned, 0);
 }
 
-TEST(Window, EveryActionOnTheDemo) {
+TEST(Window, every_action_on_the_demo) {
     Desktop desk;
     trigger_all(desk, [&] {
         desk.open_demo();
@@ -103,7 +103,7 @@ TEST(Window, EveryActionOnTheDemo) {
     EXPECT_EQ(desk.asking.warned, 0);
 }
 
-TEST(Window, TheHintToDragStandsOnlyWhereSomethingCanBeDragged) {
+TEST(Window, the_hint_to_drag_stands_only_where_something_can_be_dragged) {
     Desktop desk;
     const auto* said = desk.window.statusBar()->findChild<QLabel*>();
     auto& document = desk.window.document();
@@ -122,7 +122,7 @@ TEST(Window, TheHintToDragStandsOnlyWhereSomethingCanBeDragged) {
     EXPECT_EQ(said->text(), "") << "all are placed";
 }
 
-TEST(Window, TheKeysGoFromTheWelcomePageToTheSheetAndStayWhereTheyAreAfter) {
+TEST(Window, the_keys_go_from_the_welcome_page_to_the_sheet_and_stay_where_they_are_after) {
     Desktop desk;
     desk.open_demo();
     QApplication::processEvents();
@@ -135,7 +135,7 @@ TEST(Window, TheKeysGoFromTheWelcomePageToTheSheetAndStayWhereTheyAreAfter) {
     EXPECT_EQ(desk.window.focusWidget(), find);
 }
 
-TEST(Window, DragUntilTheWallIsThinAndBack) {
+TEST(Window, drag_until_the_wall_is_thin_and_back) {
     Desktop desk;
     open_two_pockets(desk);
     auto& canvas = desk.window.sheets().canvas();
@@ -156,7 +156,7 @@ TEST(Window, DragUntilTheWallIsThinAndBack) {
     EXPECT_EQ(document.undo_stack().count(), 1);
 }
 
-TEST(Window, EscapeDuringADragPutsItBack) {
+TEST(Window, escape_during_a_drag_puts_it_back) {
     Desktop desk;
     open_two_pockets(desk);
     auto& canvas = desk.window.sheets().canvas();
@@ -173,7 +173,7 @@ TEST(Window, EscapeDuringADragPutsItBack) {
     EXPECT_EQ(desk.window.document().undo_stack().count(), 0);
 }
 
-TEST(Window, UndoToTheStartIsTheStart) {
+TEST(Window, undo_to_the_start_is_the_start) {
     Desktop desk;
     desk.open_demo();
     auto& document = desk.window.document();
@@ -189,7 +189,7 @@ TEST(Window, UndoToTheStartIsTheStart) {
     EXPECT_FALSE(document.unsaved());
 }
 
-TEST(Window, SwitchingUnitsChangesNothingElse) {
+TEST(Window, switching_units_changes_nothing_else) {
     Desktop desk;
     open_two_pockets(desk);
     auto& document = desk.window.document();
@@ -200,7 +200,7 @@ TEST(Window, SwitchingUnitsChangesNothingElse) {
     EXPECT_EQ(document.job(), start);
 }
 
-TEST(Window, UnsavedWorkAsksAndCancelStays) {
+TEST(Window, unsaved_work_asks_and_cancel_stays) {
     Desktop desk;
     desk.open_demo();
     desk.window.selection().choose_pockets(
@@ -221,7 +221,7 @@ TEST(Window, UnsavedWorkAsksAndCancelStays) {
     EXPECT_EQ(again.job(), work);
 }
 
-TEST(Window, LooksLeftAsIsAndTakenBack) {
+TEST(Window, looks_left_as_is_and_taken_back) {
     Desktop desk;
     open_two_pockets(desk);
     auto& window = desk.window;
@@ -243,7 +243,7 @@ TEST(Window, LooksLeftAsIsAndTakenBack) {
     EXPECT_EQ(window.document().job(), start);
 }
 
-TEST(Window, ModelsKeepTheirPromises) {
+TEST(Window, models_keep_their_promises) {
     Desktop desk;
     auto& document = desk.window.document();
     auto& selection = desk.window.selection();
@@ -264,7 +264,7 @@ TEST(Window, ModelsKeepTheirPromises) {
     EXPECT_EQ(checks.rowCount(), static_cast<int>(document.plan().checks.size()));
 }
 
-TEST(Window, WornInEveryThemeAndSize) {
+TEST(Window, worn_in_every_theme_and_size) {
     Desktop desk;
     desk.open_demo();
     for (const auto& theme : {theme::light_theme(), theme::dark_theme()})
