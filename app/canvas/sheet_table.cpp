@@ -144,6 +144,7 @@ SheetId sheet_of(const layout::Check& check) {
     case Code::screw_pull:
     case Code::screw_short:
     case Code::rod_short:
+    case Code::drill_none:
     case Code::board_thin:
     case Code::closures_few:
     case Code::closure_none:
@@ -159,6 +160,8 @@ SheetId sheet_of(const layout::Check& check) {
     case Code::notch_apart:
     case Code::fit_vanishes:
     case Code::volume_doubted:
+    case Code::cup_unusable:
+    case Code::cup_far:
     case Code::insert_split:
     case Code::obstructed:
     case Code::overload:
@@ -175,11 +178,13 @@ SheetId sheet_of(const layout::Check& check) {
     case Code::air_pocket_unvented:
     case Code::vent_on_stiffener:
     case Code::vent_meat:
+    case Code::vent_outside:
     case Code::squeeze_out:
     case Code::floor_slow:
     case Code::slot_narrow:
     case Code::channel_shut:
     case Code::pours_over:
+    case Code::pour_outside:
     case Code::cup_warmth:
         break;
     }

@@ -123,7 +123,7 @@ class Edges {
     }
     QString pilot(const job::Closure& closure) const {
         const double mm = mold::holes_of(closure, job_.shop->drills_mm).pilot_mm;
-        return language::say_length_bare(mm, job_.display_units);
+        return mm > 0 ? language::say_length_bare(mm, job_.display_units) : QStringLiteral("?"); // drill-none
     }
 
     const job::Job& job_;

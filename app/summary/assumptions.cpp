@@ -5,6 +5,7 @@
 #include "casting/cups.h"
 #include "job/shown_name.h"
 #include "layout/minimums.h"
+#include "plan/pour_steps.h"
 
 #include "language/goods.h"
 #include "language/say.h"
@@ -165,14 +166,14 @@ sheets::Table foam_table(const Summary& summary, const plan::Plan& plan) {
         const auto& answer = plan.drawers[i];
         std::vector<sheets::Table::Cell> row{{text(job::shown_name(*summary.job.drawers[i])), true, {}}};
         const auto add = [&](const QString& words) { row.push_back({words, false, {}}); };
-        if (answer.dose) {
-            add(dose_mass(answer.dose->a_g, units));
-            add(dose_mass(answer.dose->b_g, units));
-            add(dose_mass(answer.dose->a_g + answer.dose->b_g, units));
-            add(language::say_volume_ml(answer.dose->mixed_ml, units));
-            add(language::say_volume_ml(answer.dose->poured_ml, units));
-            add(QString::number(answer.dose->batches));
-            add(language::say_mass_g(answer.dose->insert_g, units));
+        if (const auto dose = plan::dose_to_pour(summary.job, answer)) {
+            add(dose_mass(dose->a_g, units));
+            add(dose_mass(dose->b_g, units));
+            add(dose_mass(dose->a_g + dose->b_g, units));
+            add(language::say_volume_ml(dose->mixed_ml, units));
+            add(language::say_volume_ml(dose->poured_ml, units));
+            add(QString::number(dose->batches));
+            add(language::say_mass_g(dose->insert_g, units));
         } else
             add(language::tr("not yet"));
         if (answer.pressure) {

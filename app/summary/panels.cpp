@@ -2,6 +2,7 @@
 #include "summary/panels.h"
 
 #include "casting/band.h"
+#include "plan/as_built.h"
 #include "plan/pour_steps.h"
 #include "plan/sentences.h"
 
@@ -67,8 +68,10 @@ void write_foam(sheets::Inks& inks, const Box& box, const Summary& summary, cons
         write_line(inks, box, box.min.y + 24, missing(summary, drawer), theme);
         return;
     }
-    const casting::Dose& dose = *drawer.dose;
-    write_head(inks, box, language::tr("Foam"),
+    const casting::Dose dose =
+        plan::dose_to_pour(summary.job, drawer).value_or(*drawer.dose); // one for all pages
+    const bool built = plan::last_built(summary.job, drawer.id) != nullptr;
+    write_head(inks, box, built ? language::tr("Foam, mold as built") : language::tr("Foam"),
                language::goods_name(foam.name) +
                    language::tr(", %1 % over").arg(fixed(dose.overpack * 100, 0)),
                theme);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "air/answer.h"
 
+#include "shape/segments.h"
+
 #include <algorithm>
 
 namespace drawercast::air {
@@ -25,6 +27,26 @@ void add_pockets(const Answer& answer, std::vector<Check>& checks) {
         if (answer.vented.shares_ml[i] > vented_ml)
             checks.push_back(check_at(Code::air_pocket_unvented, Severity::look, answer.vented.shares_ml[i],
                                       vented_ml, pockets[i].at));
+}
+
+bool holds(const shape::Region& region, shape::Vec p) {
+    bool inside = false;
+    for (const auto& patch : region.patches) {
+        inside ^= shape::holds_half_open(patch.outer, p);
+        for (const auto& hole : patch.holes) inside ^= shape::holds_half_open(hole, p);
+    }
+    return inside;
+}
+
+/// As after a drawer was made smaller: they would count as if the foam reached them.
+void add_outside(const Answer& answer, std::vector<Check>& checks) {
+    const Floor& floor = answer.model->in().floor;
+    for (const Vent& vent : answer.vents_in.kept)
+        if (!holds(floor.opening, vent.at))
+            checks.push_back(check_at(Code::vent_outside, Severity::mend, 0, 0, vent.at));
+    for (const PourStep& step : answer.model->map().pour.steps)
+        if (step.set && !holds(floor.opening, step.at))
+            checks.push_back(check_at(Code::pour_outside, Severity::mend, 0, 0, step.at));
 }
 
 void add_vents(const Answer& answer, std::vector<Check>& checks) {
@@ -95,6 +117,7 @@ std::vector<Check> air_checks(const ChecksIn& in) {
     std::vector<Check> checks;
     add_pockets(in.answer, checks);
     add_vents(in.answer, checks);
+    add_outside(in.answer, checks);
     add_floors(in, checks);
     add_channels(*in.answer.model, checks);
     return checks;

@@ -39,8 +39,8 @@ struct ChecksIn {
 
 /// air-pocket-unvented (mL that stay), vent-on-stiffener and vent-meat (mm of wood), squeeze-out (mL against
 /// what was mixed for it), floor-slow (kPa·s: 12·μ·φ/1000 against ∫p dt from contact to rise), slot-narrow
-/// (mm), channel-shut (mL it needs) and pours-over (mL set by hand against what is poured). Points in the
-/// mold frame.
+/// (mm), channel-shut (mL it needs) and pours-over (mL set by hand against what is poured); vent-outside and
+/// pour-outside, of those set by hand where no foam is. Points in the mold frame.
 std::vector<layout::Check> air_checks(const ChecksIn& in);
 
 } // namespace drawercast::air

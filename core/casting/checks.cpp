@@ -4,26 +4,39 @@
 #include "base/units.h"
 #include "casting/form_casting.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace drawercast::casting {
 namespace {
 
 constexpr double dunked_share = 1.02; ///< of what is outlined
-constexpr double same_day_k = 3;      ///< a cup as warm as that is taken for today's (our guess)
+constexpr double dunked_wrongly_share = 1.5;
+constexpr double far_from_label = 1.3;
+constexpr double too_far_from_label = 1.7;
+constexpr double same_day_k = 3; ///< a cup as warm as that is taken for today's (our guess)
 
 using layout::Check;
 using layout::Code;
 using layout::Severity;
 
+std::vector<Check> cup_checks(const Profile& profile) {
+    std::vector<Check> out;
+    const double ratio = profile.expansion_sea_level / profile.label_expansion;
+    const double off = std::max(ratio, 1 / ratio);
+    if (off > far_from_label)
+        out.push_back(check_of(Code::cup_far, off > too_far_from_label ? Severity::mend : Severity::look,
+                               profile.expansion_sea_level, profile.label_expansion));
+    if (std::abs(profile.today_k - profile.measured_k) > same_day_k)
+        out.push_back(check_of(Code::cup_warmth, Severity::look, profile.today_k - units::zero_celsius_k,
+                               profile.measured_k - units::zero_celsius_k));
+    return out;
+}
+
 } // namespace
 
 std::vector<Check> foam_checks(const Profile& profile) {
-    if (profile.by_cup) {
-        if (std::abs(profile.today_k - profile.measured_k) <= same_day_k) return {};
-        return {check_of(Code::cup_warmth, Severity::look, profile.today_k - units::zero_celsius_k,
-                         profile.measured_k - units::zero_celsius_k)};
-    }
+    if (profile.by_cup) return cup_checks(profile);
     return {check_of(Code::no_cup, Severity::note, 0, 0)};
 }
 
@@ -48,7 +61,8 @@ std::vector<Check> dose_checks(const DoseChecksIn& in) {
 std::optional<Check> volume_check(const layout::PocketForm& form, double insert_mm, double volume_ml) {
     const double outlined_ml = levels_mm3(form, insert_mm) / 1000;
     if (volume_ml <= dunked_share * outlined_ml) return std::nullopt;
-    return check_of(Code::volume_doubted, Severity::look, volume_ml, outlined_ml);
+    const bool wrong = volume_ml > dunked_wrongly_share * outlined_ml;
+    return check_of(Code::volume_doubted, wrong ? Severity::mend : Severity::look, volume_ml, outlined_ml);
 }
 
 Check dose_refused_check(double net_mm3) {

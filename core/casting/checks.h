@@ -13,7 +13,8 @@ namespace drawercast::casting {
 
 inline constexpr double level_altitude_m = 150; ///< up to here nobody need think of altitude (our guess)
 
-/// Of the foam, once for a job: no-cup.
+/// Of the foam, once for a job: no-cup; cup-warmth (°C); cup-far where cups show 1.3 times the label's
+/// expansion or a share of 1/1.3, to be mended from 1.7 on: then something was read wrongly (our guess).
 std::vector<layout::Check> foam_checks(const Profile& profile);
 
 struct DoseChecksIn {
@@ -32,7 +33,7 @@ struct DoseChecksIn {
 std::vector<layout::Check> dose_checks(const DoseChecksIn& in);
 
 /// volume-doubted: an object said to be larger, by dunking, than what its outlines hold; a fiftieth is the
-/// bowl's (our guess).
+/// bowl's, half as much again must be mended (our guess).
 std::optional<layout::Check> volume_check(const layout::PocketForm& form, double insert_mm, double volume_ml);
 
 /// Of a drawer that has no dose (dose_of was refused); value: what the mold holds, mL.

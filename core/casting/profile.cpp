@@ -30,7 +30,7 @@ Expected<Profile> profile_of(const ProfileIn& in) {
     out.ambient_kpa = ambient_kpa(in.altitude_m);
     out.liquid_g_ml = (foam.ratio_a * foam.density_a_g_ml + foam.ratio_b * foam.density_b_g_ml) /
                       (foam.ratio_a + foam.ratio_b);
-    out.expansion_sea_level = foam.expansion;
+    out.expansion_sea_level = out.label_expansion = foam.expansion;
     out.measured_k = units::zero_celsius_k + foam.reference_c;
 
     const double factor = time_factor(in.temperature_c, foam.reference_c, foam.activation_kj_mol);

@@ -46,6 +46,7 @@ struct Profile {
     double rise_s = 0;     ///< today; a cup in use: its full rise
     double demold_min = 0; ///< today, never below the label
     std::optional<CupTimes> cup;
+    double label_expansion = 0; ///< E by the label, cup or not
     bool operator==(const Profile&) const = default;
 };
 

@@ -63,6 +63,11 @@ enum class Code {
     base_gap,
     base_stress,
     base_pull,
+    cup_unusable,
+    cup_far,    // value, limit: the cups' and the label's expansion
+    drill_none, // value, limit: pilot (0: none needed) and hole through the plate, mm
+    vent_outside,
+    pour_outside,
     volume_doubted, // value, limit: measured by dunking and as outlined, mL
     pours_over,     // value, limit: what the pours set by hand take and what is poured, mL
     cup_warmth,     // value, limit: the shop's temperature today and the cup's, °C

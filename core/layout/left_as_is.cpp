@@ -46,6 +46,11 @@ bool limit_is_a_minimum(Code code) {
     case Code::squeeze_out:
     case Code::floor_slow:
     case Code::channel_shut:
+    case Code::cup_unusable:
+    case Code::cup_far:
+    case Code::drill_none:
+    case Code::vent_outside:
+    case Code::pour_outside:
     case Code::volume_doubted:
     case Code::pours_over:
     case Code::plate_bow:

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mold/base.h"
 
+#include "base/contains.h"
+#include "mold/plate_options.h"
+
 #include <algorithm>
 #include <utility>
 
@@ -70,6 +73,7 @@ std::vector<PlateDesign> with_bearers(const BaseIn& in, PlateIn base, const Plat
     if (base.closures.empty()) return designs;
     base.closure.reset();
     base.stiffening.reset();
+    base.stiffeners = bearers_to_try(in.mold, in.plate.box_board);
     std::vector<shape::Vec> points;
     for (const ClosureAt& closure : bare.closures) points.push_back(closure.at.vec());
     keep_bearers_off(base, std::move(points));
@@ -133,8 +137,10 @@ std::optional<Plate> searched(const BaseIn& in, PlateLooks& looks, const Stop& s
     if (!bare || bare->answer.passes) return bare;
     base.stiffening.reset();
     keep_bearers_off(base, base.apart_from);
-    const std::vector<job::Stiffener> all = base.stiffeners;
-    if (in.plate.stiffener) {
+    const std::vector<job::Stiffener> all = bearers_to_try(in.mold, in.plate.box_board);
+    if (all.empty()) return bare;
+    base.stiffeners = all;
+    if (in.plate.stiffener && contains(all, *in.plate.stiffener)) {
         base.stiffeners = {*in.plate.stiffener};
         auto like_the_plate = plate_of(base, looks, stop);
         if (!like_the_plate || like_the_plate->answer.passes) return like_the_plate;

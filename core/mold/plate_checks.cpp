@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mold/plate_checks.h"
 
+#include "mold/plate_options.h"
+#include "mold/screws.h"
 #include "mold/walls.h"
 
 #include <algorithm>
@@ -75,6 +77,13 @@ Check none_fits(const PlateIn& in, const Joint& joint) {
                     joint.through_mm + limits.most_mm);
 }
 
+/// The joint of the lowest bearer, where no piece of the shop is held as one.
+std::optional<Joint> unheld_bearer(const PlateIn& in, const job::Board& board) {
+    if (in.stiffeners.empty() || !bearers_to_try(in, board).empty()) return std::nullopt;
+    const auto lowest = std::ranges::min_element(in.stiffeners, {}, &job::Stiffener::height_mm);
+    return bearer_joint(in, board, *lowest);
+}
+
 Check does_not_fit(const PlateIn& in, const job::Closure& kind, const Joint& joint) {
     if (kind.kind == job::ClosureKind::rod)
         return check_of(Code::rod_short, Severity::mend, kind.length_mm,
@@ -143,10 +152,29 @@ std::vector<Check> plate_checks(const PlateIn& in, const Plate& plate) {
     return out;
 }
 
-std::vector<Check> base_checks(const Plate& base) {
+std::vector<Check> base_checks(const PlateIn& in, const Plate& base) {
     std::vector<Check> out;
     add_bending(out, {Code::base_bow, Code::base_gap, Code::base_stress}, base.answer);
     add_pull(out, Code::base_pull, base.answer);
+    if (!base.answer.passes && !base.answer.design.stiffener)
+        if (const auto joint = unheld_bearer(in, base.answer.design.board))
+            out.push_back(none_fits(in, *joint));
+    return out;
+}
+
+std::vector<Check> drill_checks(const PlateDesign& design, const std::vector<double>& drills_mm) {
+    std::vector<Check> out;
+    const bool one_kind = !design.stiffener || design.closure == design.end_closure;
+    for (const bool ends : {false, true}) {
+        if (ends && one_kind) continue;
+        const job::Closure& kind = ends ? design.end_closure : design.closure;
+        const Holes wanted = wanted_holes(kind), made = holes_of(kind, drills_mm);
+        if ((wanted.clearance_mm == 0 || made.clearance_mm > 0) &&
+            (wanted.pilot_mm == 0 || made.pilot_mm > 0))
+            continue;
+        out.push_back(check_of(Code::drill_none, Severity::look, wanted.pilot_mm, wanted.clearance_mm));
+        out.back().subjects = {kind.name};
+    }
     return out;
 }
 

@@ -13,7 +13,11 @@ namespace drawercast::mold {
 /// no source for it.
 std::vector<layout::Check> plate_checks(const PlateIn& in, const Plate& plate);
 
-/// Likewise of a base (base.h): bow, gap, stresses and pull.
-std::vector<layout::Check> base_checks(const Plate& base);
+/// Likewise of a base (base.h): bow, gap, stresses and pull; where it would need bearers and no screw of the
+/// shop holds one, that.
+std::vector<layout::Check> base_checks(const PlateIn& in, const Plate& base);
+
+/// drill-none: closures whose holes no drill of the shop makes (wanted_holes()).
+std::vector<layout::Check> drill_checks(const PlateDesign& design, const std::vector<double>& drills_mm);
 
 } // namespace drawercast::mold

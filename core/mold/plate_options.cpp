@@ -118,6 +118,20 @@ double least_edge_mm(const std::vector<job::Closure>& closures) {
     return own_edge_diameters * (thinnest_mm > 0 ? thinnest_mm : usual_mm);
 }
 
+Joint bearer_joint(const PlateIn& in, const job::Board& base, const job::Stiffener& piece) {
+    return {base.thickness_mm + piece.height_mm, in.height_mm, base.specific_gravity};
+}
+
+std::vector<job::Stiffener> bearers_to_try(const PlateIn& in, const job::Board& base) {
+    std::vector<job::Stiffener> out;
+    for (const auto& piece : in.stiffeners) {
+        const auto held = fitting(in.closures, bearer_joint(in, base, piece), base.thickness_mm);
+        if (std::ranges::any_of(held, [](const auto& one) { return one.kind == job::ClosureKind::screw; }))
+            out.push_back(piece);
+    }
+    return out;
+}
+
 job::Board box_board_of(const PlateIn& in) {
     if (in.box_board)
         if (const auto* set = named(in.boards, *in.box_board)) return *set;

@@ -5,6 +5,7 @@
 #include "mold/pattern.h"
 #include "mold/plate_answers.h"
 #include "mold/plate_lines.h"
+#include "mold/screws.h"
 
 #include <optional>
 #include <string>
@@ -68,6 +69,11 @@ std::vector<ClosurePair> closures_to_try(const PlateIn& in, const job::Board& bo
 /// Walls and base: the maker's, else the cheapest board that is thick enough for a screw in its edge and as a
 /// wall keeps its limits; the stiffest where none does.
 job::Board box_board_of(const PlateIn& in);
+
+/// Of the shop's pieces those that one of its screws holds as bearers: up through the base and them, into the
+/// foot of the wall.
+std::vector<job::Stiffener> bearers_to_try(const PlateIn& in, const job::Board& base);
+Joint bearer_joint(const PlateIn& in, const job::Board& base, const job::Stiffener& piece);
 
 /// Least thickness of a wall the program itself takes for a screw in its edge, in diameters (common
 /// practice).

@@ -10,6 +10,8 @@ namespace {
 
 constexpr double clearance_mm = 0.3;
 constexpr double pilot_share = 0.85 * 2 / 3;
+constexpr double least_pilot_share = 0.4, most_pilot_share = 0.75;
+constexpr double widest_hole_share = 1.5;
 constexpr double edge_diameters = 3;
 constexpr double beside_rod_mm = 4;
 constexpr double nut_diameters = 2; ///< of a rod's end: nut, washer and two turns
@@ -64,17 +66,26 @@ double seconds_of(const job::Closure& closure, double shop_seconds) {
     return closure.seconds.value_or(shop_seconds);
 }
 
+Holes wanted_holes(const job::Closure& closure) {
+    const bool screw = closure.kind == job::ClosureKind::screw;
+    if (!screw && closure.kind != job::ClosureKind::rod) return {};
+    return {closure.diameter_mm + clearance_mm, screw ? pilot_share * closure.diameter_mm : 0};
+}
+
 Holes holes_of(const job::Closure& closure, const std::vector<double>& drills_mm) {
     Holes out;
-    if (closure.kind == job::ClosureKind::clamp || closure.kind == job::ClosureKind::strap) return out;
+    const Holes wanted = wanted_holes(closure);
+    if (wanted.clearance_mm == 0) return out;
+    const double d = closure.diameter_mm;
     for (const double drill : drills_mm)
-        if (drill >= closure.diameter_mm + clearance_mm &&
+        if (drill >= wanted.clearance_mm && drill <= widest_hole_share * d &&
             (out.clearance_mm == 0 || drill < out.clearance_mm))
             out.clearance_mm = drill;
-    if (closure.kind != job::ClosureKind::screw) return out;
-    const double wanted = pilot_share * closure.diameter_mm;
+    if (wanted.pilot_mm == 0) return out;
+    const double best = wanted.pilot_mm;
     for (const double drill : drills_mm)
-        if (out.pilot_mm == 0 || std::abs(drill - wanted) < std::abs(out.pilot_mm - wanted))
+        if (drill >= least_pilot_share * d && drill <= most_pilot_share * d &&
+            (out.pilot_mm == 0 || std::abs(drill - best) < std::abs(out.pilot_mm - best)))
             out.pilot_mm = drill;
     return out;
 }

@@ -55,12 +55,15 @@ double seconds_of(const job::Closure& closure, double shop_seconds);
 
 /// Drills for a closure, of those at hand: through the plate the least that clears it by 0.3 mm, so that its
 /// thread does not hold the plate off the wall; into the wall the one nearest to 85 % of a root of two thirds
-/// (both common practice, no source). 0: none does, or not needed.
+/// (both common practice, no source). 0: none does, or not needed. A hole half as wide again as the closure
+/// leaves its head nothing to press on, and a pilot under 0.4 or over 0.75 of a screw splits the wall or lets
+/// it go (our guess): such drills are none.
 struct Holes {
     double clearance_mm = 0;
     double pilot_mm = 0;
     bool operator==(const Holes&) const = default;
 };
+Holes wanted_holes(const job::Closure& closure); ///< 0: not needed
 Holes holes_of(const job::Closure& closure, const std::vector<double>& drills_mm);
 
 } // namespace drawercast::mold

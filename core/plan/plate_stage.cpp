@@ -165,8 +165,10 @@ void plate_words(const job::Job& job, DrawerPlan& plan) {
     DRAWERCAST_DEMAND(in && plan.plate, "a plate that holds something");
     const auto checks = mold::plate_checks(*in, *plan.plate);
     plan.checks.insert(plan.checks.end(), checks.begin(), checks.end());
+    const auto drills = mold::drill_checks(plan.plate->answer.design, job.shop->drills_mm);
+    plan.checks.insert(plan.checks.end(), drills.begin(), drills.end());
     if (!plan.base) return;
-    const auto below = mold::base_checks(*plan.base);
+    const auto below = mold::base_checks(*in, *plan.base);
     plan.checks.insert(plan.checks.end(), below.begin(), below.end());
 }
 

@@ -87,6 +87,22 @@ Phrase title(const Check& check, const job::Job& job) { // NOLINT(readability-fu
                       figure(fixed(check.limit, 0)));
     case Code::slot_narrow:
         return phrase("Slot between blocks %1, needs %2", length(check.value), length(check.limit));
+    case Code::cup_unusable:
+        return phrase("A test cup in use can’t be right");
+    case Code::cup_far:
+        return phrase("By the test cup the foam rises ×%1, by its label ×%2", figure(fixed(check.value, 1)),
+                      figure(fixed(check.limit, 1)));
+    case Code::drill_none:
+        return check.value > 0
+                   ? phrase(
+                         "No drill in the shop’s list suits it: about %1 into the wall, %2 through the plate",
+                         length(tenth(check.value)), length(tenth(check.limit)))
+                   : phrase("No drill in the shop’s list suits it: %1 or a little more",
+                            length(tenth(check.limit)));
+    case Code::vent_outside:
+        return phrase("A vent set by hand is not over the foam");
+    case Code::pour_outside:
+        return phrase("A pour set by hand is not in the mold");
     case Code::volume_doubted:
         return phrase("Dunked, it measured %1; its outlines hold only %2",
                       figure(say_volume_ml(check.value, units)), figure(say_volume_ml(check.limit, units)));
@@ -223,6 +239,18 @@ Phrase advice(const Check& check, const job::Job& job) { // NOLINT(readability-f
         return check.value < air::never_fills_mm ? phrase("Foam does not come through: move the blocks apart")
                                                  : phrase("As the pour begins, brush some of the mixed foam "
                                                           "into the slot, or move the blocks apart");
+    case Code::cup_unusable:
+        return phrase(
+            "Its foam must be lighter than its liquid, and start, half and full rise follow each other: "
+            "correct the cup, or do not use it");
+    case Code::cup_far:
+        return phrase("Check the cup’s diameter, mass and height, in their units, or pour another");
+    case Code::drill_none:
+        return phrase("Add the drill to the list, or take another closure");
+    case Code::vent_outside:
+        return phrase("Move it over the mold’s opening, or delete it");
+    case Code::pour_outside:
+        return phrase("Move it between the blocks, or delete it");
     case Code::volume_doubted:
         return phrase("Dunk it only as far as it sits in the foam, or correct depth and outlines");
     case Code::pours_over:

@@ -3434,6 +3434,10 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Nicht berechnet</translation>
     </message>
     <message>
+        <source>Foam, mold as built</source>
+        <translation>Schaum, Form wie gebaut</translation>
+    </message>
+    <message>
         <source>Not yet: </source>
         <translation>Noch nicht: </translation>
     </message>

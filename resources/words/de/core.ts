@@ -1184,6 +1184,50 @@
         <translation>Klötze sperren einen Kanal ab, der %1 braucht</translation>
     </message>
     <message>
+        <source>Move it between the blocks, or delete it</source>
+        <translation>Zwischen die Klötze schieben oder löschen</translation>
+    </message>
+    <message>
+        <source>Move it over the mold’s opening, or delete it</source>
+        <translation>Über die Öffnung der Form schieben oder löschen</translation>
+    </message>
+    <message>
+        <source>Add the drill to the list, or take another closure</source>
+        <translation>Den Bohrer in die Liste aufnehmen oder einen anderen Verschluss nehmen</translation>
+    </message>
+    <message>
+        <source>Check the cup’s diameter, mass and height, in their units, or pour another</source>
+        <translation>Durchmesser, Masse und Höhe des Bechers mit ihren Einheiten prüfen oder einen neuen gießen</translation>
+    </message>
+    <message>
+        <source>Its foam must be lighter than its liquid, and start, half and full rise follow each other: correct the cup, or do not use it</source>
+        <translation>Sein Schaum muss leichter sein als die Flüssigkeit, und Beginn, halb und ganz gestiegen müssen aufeinander folgen: den Becher berichtigen oder nicht verwenden</translation>
+    </message>
+    <message>
+        <source>A pour set by hand is not in the mold</source>
+        <translation>Eine von Hand gesetzte Gießstelle liegt nicht in der Form</translation>
+    </message>
+    <message>
+        <source>A vent set by hand is not over the foam</source>
+        <translation>Ein von Hand gesetztes Loch liegt nicht über dem Schaum</translation>
+    </message>
+    <message>
+        <source>No drill in the shop’s list suits it: %1 or a little more</source>
+        <translation>Kein Bohrer der Werkstatt passt dazu: %1 oder etwas mehr</translation>
+    </message>
+    <message>
+        <source>No drill in the shop’s list suits it: about %1 into the wall, %2 through the plate</source>
+        <translation>Kein Bohrer der Werkstatt passt dazu: etwa %1 in die Wand, %2 durch die Druckplatte</translation>
+    </message>
+    <message>
+        <source>By the test cup the foam rises ×%1, by its label ×%2</source>
+        <translation>Nach dem Probebecher steigt der Schaum ×%1, nach dem Etikett ×%2</translation>
+    </message>
+    <message>
+        <source>A test cup in use can’t be right</source>
+        <translation>Ein verwendeter Probebecher kann nicht stimmen</translation>
+    </message>
+    <message>
         <source>Lessen or remove a set pour</source>
         <translation>Eine gesetzte Gießstelle verringern oder entfernen</translation>
     </message>

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "casting/ambient.h"
+#include "casting/checks.h"
 #include "casting/profile.h"
 
 #include <gtest/gtest.h>
 
 #include <numbers>
+#include <optional>
 
 namespace drawercast::casting {
 namespace {
@@ -81,6 +83,21 @@ TEST(Profile, cup_not_in_use_changes_nothing) {
     job::Foam foam = with_cup(7);
     foam.cup->use = false;
     EXPECT_EQ(*profile_of({foam, 23, 0}), *profile_of({job::Foam{}, 23, 0}));
+}
+
+TEST(Profile, a_cup_far_from_the_label_is_doubted) {
+    const auto said = [](double risen_times) -> std::optional<layout::Severity> {
+        for (const auto& check : foam_checks(*profile_of({with_cup(risen_times), 23, 0})))
+            if (check.code == layout::Code::cup_far) return check.severity;
+        return std::nullopt;
+    };
+    EXPECT_FALSE(said(6));
+    EXPECT_FALSE(said(6 * 1.25));
+    EXPECT_FALSE(said(6 / 1.25));
+    EXPECT_EQ(said(6 * 1.5), layout::Severity::look);
+    EXPECT_EQ(said(6 / 1.5), layout::Severity::look);
+    EXPECT_EQ(said(60), layout::Severity::mend) << "10 g on the scale, 100 typed wrongly";
+    EXPECT_EQ(said(3), layout::Severity::mend);
 }
 
 TEST(Profile, refused_cups) {

@@ -2,6 +2,7 @@
 #include "casting/times.h"
 #include "job/catalog.h"
 #include "mold/base.h"
+#include "mold/plate_checks.h"
 #include "mold/walls.h"
 
 #include <gtest/gtest.h>
@@ -66,6 +67,25 @@ TEST(Base, BendsLikeAPlateAndGetsBearersWhereItMust) {
     EXPECT_TRUE(std::any_of(in.mold.closures.begin(), in.mold.closures.end(), [&](const auto& one) {
         return one == end;
     })) << "one of the shop's, as it is there";
+}
+
+TEST(Base, WithoutAScrewForBearersSaysSo) {
+    BaseIn in = box(482, 361, 22.86);
+    std::erase_if(in.mold.closures, [](const auto& one) { return one.length_mm > 55; });
+    const auto found = base(in);
+    ASSERT_TRUE(found);
+    EXPECT_FALSE(found->answer.passes);
+    EXPECT_TRUE(found->answer.design.stiffeners.empty()) << "nothing would hold them";
+    const auto checks = base_checks(in.mold, *found);
+    const auto none = std::find_if(checks.begin(), checks.end(), [](const auto& check) {
+        return check.code == layout::Code::closure_none;
+    });
+    ASSERT_NE(none, checks.end());
+    EXPECT_GT(none->value, 55);
+    for (const auto& check : checks)
+        if (check.code == layout::Code::base_pull) {
+            EXPECT_GT(check.limit, 0);
+        }
 }
 
 TEST(Base, ScrewsFromBelowKeepOffThoseFromAbove) {

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "mold/plate_checks.h"
 #include "mold/screws.h"
 #include "mold/walls.h"
 
@@ -45,6 +46,16 @@ TEST(Screws, Drills) {
     EXPECT_EQ(holes.clearance_mm, 4.5) << "a thread that grips the plate holds it off the wall";
     EXPECT_EQ(holes.pilot_mm, 2.5);
     EXPECT_EQ(holes_of(screw, {3}).clearance_mm, 0);
+    EXPECT_EQ(holes_of(screw, {6, 8, 10}), (Holes{6, 0})) << "a pilot as wide as the screw holds nothing";
+    EXPECT_EQ(holes_of(screw, {8}), Holes{}) << "its head would go through";
+    PlateDesign design;
+    design.closure = design.end_closure = screw;
+    EXPECT_TRUE(drill_checks(design, {2.5, 4.5}).empty());
+    const auto missing = drill_checks(design, {4.5, 8});
+    ASSERT_EQ(missing.size(), 1u);
+    EXPECT_EQ(missing[0].code, layout::Code::drill_none);
+    EXPECT_NEAR(missing[0].value, 2.27, 0.01);
+    EXPECT_NEAR(missing[0].limit, 4.3, 1e-9);
 }
 
 TEST(Walls, LiftByLevy) {

@@ -62,6 +62,24 @@ TEST(AirStage, of_vents_along_the_edge_only_raises_the_closed_pressure) {
     EXPECT_FALSE(add_unvented(*plan.air, places));
 }
 
+TEST(AirStage, vents_and_pours_set_where_no_foam_is_must_be_mended) {
+    job::Vents kept;
+    kept.keep = {{{500, 20}, 3, {}}}; // the drawer is 480 wide
+    job::Job job = with_vents(kept);
+    AirStage stage;
+    EXPECT_TRUE(says(worked_out(job, stage), layout::Code::vent_outside));
+    kept.keep[0].at = {460, 20};
+    job = with_vents(kept);
+    EXPECT_FALSE(says(worked_out(job, stage), layout::Code::vent_outside));
+    job::Drawer drawer = *job.drawers.front();
+    drawer.pours = {{{240, 240}, 20}};
+    job.drawers.front() = drawer;
+    EXPECT_FALSE(says(worked_out(job, stage), layout::Code::pour_outside));
+    drawer.pours = {{{240, 400}, 20}};
+    job.drawers.front() = drawer;
+    EXPECT_TRUE(says(worked_out(job, stage), layout::Code::pour_outside));
+}
+
 TEST(AirStage, more_set_by_hand_than_is_poured_is_said) {
     job::Job job = with_vents(std::nullopt);
     const double poured_ml = compute(job).drawers.front().dose->poured_ml;
