@@ -35,7 +35,8 @@ foam to mix, and the templates to build the mold by. It reads a job file
         one that takes the most, of those the smallest, is written. Locked
         pockets stay. Takes at most SECONDS, 60 where they are left out; exit
         code 1 where something found no room; then what objects, fit and walls
-        need of the room is said.
+        need of the room is said. A job that was there is kept beside the new one
+        as JOB2.before.
   drawercast quote [JOB] --drawer WxDxT [--drawer …] [--objects N] [--area PERCENT]
         About what drawers cost before anything is measured: inside width and
         depth and the insert's thickness in mm, about how many objects in all
@@ -60,13 +61,14 @@ foam to mix, and the templates to build the mold by. It reads a job file
 
 PAPER is a4, letter, a3 or tabloid; a4 where it is left out. LANGUAGE is en or
 de, of the words on paper; en where it is left out, whatever the window speaks.
-An existing file is replaced only when the new one is complete. No display is
-needed.
+An existing file is replaced only when the new one is complete; the file that is
+read never is, nor is any job by a PDF. No display is needed.
 
 Exit codes: 0 done, nothing to mend; 1 something must be mended, something
 found no room, nothing could be drawn or quoted, a picture gives no outline, or
 half an hour was too short for what takes long; 2 the job or picture can't be
-read; 3 the output can't be written; 64 the command line is not understood; 70 a
+read; 3 the output can't be written, or would take the place of what is read or
+of a job; 64 the command line is not understood; 70 a
 fault of the program.
 )";
 }

@@ -66,6 +66,45 @@ TEST(Subcommands, an_unwritable_output_is_told_apart) {
     EXPECT_EQ(exit_of("templates '" + job + "' --out /nowhere/templates.pdf"), 3);
 }
 
+/// By any spelling of its name, and through a link.
+TEST(Subcommands, what_is_read_is_never_written_over) {
+    const std::string job = small_job("", "small.json");
+    const auto slash = job.rfind('/');
+    const std::string folder = job.substr(0, slash), name = job.substr(slash), link = job + ".link";
+    const std::string before = test::output_of("cat '" + job + "'");
+    test::output_of("ln -s '" + job + "' '" + link + "' && mkdir '" + job + ".d'");
+    for (const std::string& out : {job, folder + "/." + name, job + ".d/.." + name, link}) {
+        for (const std::string verb : {"summary", "templates", "drawings", "arrange", "capture"}) {
+            std::string said;
+            EXPECT_EQ(exit_of(verb + " '" + job + "' --out '" + out + "'", &said), 3) << verb << " " << out;
+            EXPECT_NE(said.find("would be lost"), std::string::npos) << said;
+            EXPECT_EQ(std::count(said.begin(), said.end(), '\n'), 1) << said;
+        }
+        EXPECT_EQ(exit_of("measuring-sheet --out '" + out + "'"), 3) << out;
+        EXPECT_EQ(exit_of("summary '" + demo + "' --out '" + out + "'"), 3) << "another job is work too";
+    }
+    EXPECT_EQ(test::output_of("cat '" + job + "'"), before);
+}
+
+TEST(Subcommands, no_drawing_takes_the_place_of_its_job) {
+    const std::string small = small_job("", "small.json"), folder = small + ".d";
+    const std::string job = folder + "/d1-drawer-plan.svg", before = test::output_of("cat '" + small + "'");
+    test::output_of("mkdir '" + folder + "' && cp '" + small + "' '" + job + "'");
+    std::string said;
+    EXPECT_EQ(exit_of("drawings '" + job + "' --out '" + folder + "'", &said), 3);
+    EXPECT_NE(said.find("would be lost"), std::string::npos) << said;
+    EXPECT_EQ(test::output_of("cat '" + job + "'"), before);
+}
+
+TEST(Subcommands, arrange_keeps_the_job_that_was_there) {
+    const std::string job = small_job("", "small.json"), there = small_job("", "there.json");
+    const std::string before = test::output_of("cat '" + there + "'");
+    EXPECT_EQ(exit_of("arrange '" + job + "' --seconds 1 --out '" + there + "'"), 0);
+    EXPECT_EQ(test::output_of("cat '" + there + ".before'"), before);
+    EXPECT_NE(test::output_of("cat '" + there + "'"), before);
+    EXPECT_EQ(exit_of("arrange '" + job + "' --seconds 1 --out /dev/null"), 0) << "for the report alone";
+}
+
 TEST(Subcommands, what_is_not_understood_is_64) {
     EXPECT_EQ(exit_of("chekc '" + demo + "' x y"), 64);
     EXPECT_EQ(exit_of("templates '" + demo + "'"), 64);
