@@ -177,6 +177,14 @@ Exit capture_into(const Command& command) {
     return exit == Exit::fine ? said(captured->report) : exit;
 }
 
+/// What is drawn for the bench is cut by: a script hears of it even where it has not asked for the checks.
+Exit if_cut_by(Exit exit, const Command& command, const plan::Plan& plan) {
+    const int mends = plan::count_to_mend(plan);
+    if (exit != Exit::fine || mends == 0) return exit;
+    complain(std::to_string(mends) + " to mend before it is cut: see drawercast check " + command.job);
+    return Exit::mend;
+}
+
 Exit answer_of(const Command& command, const job::Job& job, const plan::Plan& plan) {
     switch (command.verb) {
     case Verb::check: {
@@ -187,10 +195,9 @@ Exit answer_of(const Command& command, const job::Job& job, const plan::Plan& pl
         return said(plan::figures_json(job, plan, program));
     case Verb::templates: {
         const Lettering lettering(command.language);
-        return write_pages(print::template_pages(job, plan,
-                                                 {command.paper, command.orientation, command.sheet},
-                                                 printing_now()),
-                           QString::fromStdString(job.title), command.out);
+        const auto pages = print::template_pages(
+            job, plan, {command.paper, command.orientation, command.sheet}, printing_now());
+        return if_cut_by(write_pages(pages, QString::fromStdString(job.title), command.out), command, plan);
     }
     case Verb::summary: {
         const Lettering lettering(command.language);
@@ -199,7 +206,7 @@ Exit answer_of(const Command& command, const job::Job& job, const plan::Plan& pl
     }
     case Verb::drawings: {
         const Lettering lettering(command.language);
-        return write_drawings(command, job, plan);
+        return if_cut_by(write_drawings(command, job, plan), command, plan);
     }
     case Verb::arrange:
     case Verb::quote:

@@ -44,6 +44,29 @@ TEST(Subcommands, check_says_whether_something_must_be_mended) {
     EXPECT_NE(said.find("overlap"), std::string::npos);
 }
 
+/// Written all the same: a maker may want to see on paper what is wrong.
+TEST(Subcommands, what_is_cut_by_says_that_something_must_be_mended) {
+    const auto fine = small_job("", "small.json");
+    const auto mend = small_job(R"(, {"object": "i1", "n": 2, "at": [110, 80]})", "overlapping.json");
+    std::string said;
+    for (const std::string more : {"", "--sheet pattern-board"}) {
+        EXPECT_EQ(exit_of("templates '" + fine + "' " + more + " --out '" + fine + ".pdf'", &said), 0);
+        EXPECT_EQ(said, "");
+        EXPECT_EQ(exit_of("templates '" + mend + "' " + more + " --out '" + mend + ".pdf'", &said), 1);
+        EXPECT_NE(said.find(" to mend before it is cut: see drawercast check " + mend + "\n"),
+                  std::string::npos)
+            << said;
+    }
+    EXPECT_EQ(exit_of("drawings '" + mend + "' --out '" + mend + ".d'", &said), 1);
+    EXPECT_NE(said.find(" to mend before it is cut"), std::string::npos) << said;
+    EXPECT_NE(test::output_of("ls '" + mend + ".d'").find("d1-pattern-board.svg"), std::string::npos);
+    const auto words = [](const std::string& job) {
+        return test::output_of("pdftotext -layout '" + job + ".pdf' -");
+    };
+    EXPECT_NE(words(mend).find(" to mend in the checks: mend before you cut"), std::string::npos);
+    EXPECT_EQ(words(fine).find("to mend"), std::string::npos);
+}
+
 TEST(Subcommands, a_job_that_takes_too_long_is_answered_as_far_as_it_goes) {
     const job::Job job = job::new_job({});
     const auto worked = subcommands::worked_out(job, std::chrono::seconds(0));
