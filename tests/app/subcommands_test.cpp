@@ -134,6 +134,12 @@ TEST(Subcommands, what_is_not_understood_is_64) {
     EXPECT_EQ(exit_of("templates '" + demo + "' --out x.pdf --paper a9"), 64);
     EXPECT_EQ(exit_of("check"), 64);
     std::string said;
+    for (const std::string rest : {"", " --out x.pdf"})
+        for (const std::string verb :
+             {"check", "figures", "templates", "summary", "drawings", "arrange", "capture"})
+            EXPECT_EQ(exit_of(verb + " ''" + rest), 64) << verb << rest;
+    EXPECT_EQ(exit_of("quote '' --drawer 480x360x60", &said), 64);
+    EXPECT_NE(said.find("the job's name is empty"), std::string::npos) << said;
     EXPECT_EQ(exit_of("templates '" + demo + "' --out x.pdf --sheet floor", &said), 64);
     EXPECT_NE(said.find("pressure-plate"), std::string::npos) << said;
 }
