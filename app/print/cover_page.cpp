@@ -110,6 +110,19 @@ double write_caption(sheets::Inks& inks, const Box& map, double y, const PageOf&
     return y;
 }
 
+/// Above map and steps. Returns where they begin.
+double write_warning(sheets::Inks& inks, const Box& border, double top, const PageOf& of) {
+    if (of.drawing.words.warning.isEmpty()) return top;
+    const theme::Lettering face{Face::bold, 15};
+    constexpr double pitch = 20;
+    double y = top;
+    for (const QString& line : sheets::broken(of.drawing.words.warning, face, border.width() - 2 * pad)) {
+        sheets::write(inks, line, {border.min.x + pad, y + pitch / 2}, face, of.theme.red);
+        y += pitch;
+    }
+    return y + pad;
+}
+
 /// Map on the left, steps on the right: leaves room for a table. Returns where both have ended.
 double write_beside(sheets::Inks& inks, const Box& border, double top, const PageOf& of) {
     const double split = border.min.x + border.width() * 0.56;
@@ -148,7 +161,7 @@ std::vector<Page> cover_pages(const PageOf& of) {
                       of.drawing.mirrored ? of.theme.paper : of.theme.ink, Align::right);
     rule(inks, {border.min.x, banner.max.y}, {border.max.x, banner.max.y}, LineRole::thin, of.theme);
 
-    const double top = banner.max.y + pad;
+    const double top = write_warning(inks, border, banner.max.y + pad, of);
     double y = of.drawing.words.table ? write_beside(inks, border, top, of)
                                       : write_below(inks, border, top, floor, of);
     y += pad;

@@ -24,6 +24,7 @@ struct TemplateWords {
     QString revision; ///< "rev. 3"
     QString drawer;
     job::DisplayUnits units = job::DisplayUnits::mm;
+    QString warning;                    ///< on the cover before all else; may be empty
     QString remark;                     ///< one line for the cover: "Enlarged 1.0040 …"; may be empty
     std::optional<sheets::Table> table; ///< of places from the datum
     QString table_name;                 ///< "blocks"

@@ -33,8 +33,11 @@ TemplateWords words_of(const job::Job& job, const job::Drawer& drawer, const cha
     return words;
 }
 
-Template board_template(const job::Job& job, const job::Drawer& drawer, const casting::PatternBoard& board) {
+/// `mends`: of the drawer and of the job as a whole, as each of them can cost this cast.
+Template board_template(const job::Job& job, const job::Drawer& drawer, const casting::PatternBoard& board,
+                        int mends) {
     TemplateWords words = words_of(job, drawer, "Pattern board");
+    if (mends > 0) words.warning = language::tr("%1 to mend in the checks: mend before you cut").arg(mends);
     words.lay_on = {language::tr("top face of the pattern board, print up;"),
                     language::tr("the insert is cast FACE DOWN on it")};
     words.steps = {
@@ -134,7 +137,9 @@ std::vector<Page> template_pages(const job::Job& job, const plan::Plan& plan, co
         const bool wants_board = wants(choice, TemplateKind::pattern_board),
                    wants_base = wants(choice, TemplateKind::base_drilling);
         const auto board = wants_board || wants_base ? plan::pattern_board(job, answer) : std::nullopt;
-        if (wants_board && board) templates.push_back(board_template(job, drawer, *board));
+        if (wants_board && board)
+            templates.push_back(board_template(
+                job, drawer, *board, plan::count_to_mend(answer.checks) + plan::count_to_mend(plan.checks)));
         if (wants(choice, TemplateKind::drawer_check) && answer.insert)
             templates.push_back(check_template(job, drawer, answer));
         if (wants(choice, TemplateKind::pressure_plate) && answer.insert && answer.plate)

@@ -223,6 +223,10 @@ Expected<Command> parsed(const std::vector<std::string>& arguments) {
         return usage(std::string(kind->verb == Verb::capture ? "one picture" : "one job") + " at a time: \"" +
                      parts->rest[1] + "\" is too many");
     command.job = parts->rest.front();
+    if (command.job.empty()) // an unset variable of a script, and no wish for a new job
+        return usage(std::string(kind->verb == Verb::capture ? "the picture's" : "the job's") +
+                         " name is empty",
+                     "Name the file");
     if (kind->writes && command.out.empty()) return usage(std::string(kind->name) + " needs --out");
     return command;
 }

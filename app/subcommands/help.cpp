@@ -20,12 +20,15 @@ foam to mix, and the templates to build the mold by. It reads a job file
         drill; then strips for the walls' screws, and labels. SHEET is
         pattern-board, drawer-check, pressure-plate, base-drilling, wall-strips
         or labels; all where it is left out. Without an orientation each
-        drawing gets the one that takes fewer tiles.
+        drawing gets the one that takes fewer tiles. Where something must be
+        mended they are written all the same, that is said, and the exit code
+        is 1.
   drawercast summary JOB --out FILE.pdf [--paper PAPER] [--language LANGUAGE]
         The job on paper: each drawer's plan, foam, pressure, times, objects
         and checks; what to cut and buy; then assumptions and cautions.
   drawercast drawings JOB --out FOLDER [--language LANGUAGE]
-        Each sheet of each drawer as an SVG drawing, one unit to the millimeter.
+        Each sheet of each drawer as an SVG drawing, one unit to the millimeter;
+        exit code as of templates.
   drawercast arrange JOB --out JOB2 [--seconds SECONDS]
                      [--into DRAWER | --one-drawer]
         Places what is not placed yet, walls and edges kept, in the turns allowed,
@@ -35,7 +38,8 @@ foam to mix, and the templates to build the mold by. It reads a job file
         one that takes the most, of those the smallest, is written. Locked
         pockets stay. Takes at most SECONDS, 60 where they are left out; exit
         code 1 where something found no room; then what objects, fit and walls
-        need of the room is said.
+        need of the room is said. A job that was there is kept beside the new one
+        as JOB2.before.
   drawercast quote [JOB] --drawer WxDxT [--drawer …] [--objects N] [--area PERCENT]
         About what drawers cost before anything is measured: inside width and
         depth and the insert's thickness in mm, about how many objects in all
@@ -60,14 +64,15 @@ foam to mix, and the templates to build the mold by. It reads a job file
 
 PAPER is a4, letter, a3 or tabloid; a4 where it is left out. LANGUAGE is en or
 de, of the words on paper; en where it is left out, whatever the window speaks.
-An existing file is replaced only when the new one is complete. No display is
-needed.
+An existing file is replaced only when the new one is complete; the file that is
+read never is, nor is any job by a PDF. No display is needed.
 
-Exit codes: 0 done, nothing to mend; 1 something must be mended, something
-found no room, nothing could be drawn or quoted, a picture gives no outline, or
-half an hour was too short for what takes long; 2 the job or picture can't be
-read; 3 the output can't be written; 64 the command line is not understood; 70 a
-fault of the program.
+Exit codes: 0 done, nothing to mend; 1 something must be mended (told by check,
+templates and drawings), something found no room, nothing could be drawn or
+quoted, a picture gives no outline, or half an hour was too short for what takes
+long; 2 the job or picture can't be read; 3 the output can't be written, or would
+take the place of what is read or of a job; 64 the command line is not
+understood; 70 a fault of the program.
 )";
 }
 

@@ -17,6 +17,7 @@
 #include "subcommands/captured_job.h"
 #include "subcommands/check_report.h"
 #include "subcommands/command_line.h"
+#include "subcommands/kept_files.h"
 #include "subcommands/output.h"
 #include "subcommands/quote_report.h"
 #include "subcommands/worked_out.h"
@@ -83,15 +84,26 @@ Exit write_pages(const std::vector<print::Page>& pages, const QString& title, co
     return written(path, pdf);
 }
 
-Exit write_drawings(const job::Job& job, const plan::Plan& plan, const std::string& folder) {
+/// A job may lie in the folder, under the name of one of its drawings: then nothing is written.
+Exit write_drawings(const Command& command, const job::Job& job, const plan::Plan& plan) {
+    const std::string& folder = command.out;
     std::error_code error;
     std::filesystem::create_directories(folder, error);
     if (error) {
         complain(folder + ": the folder can't be made: " + error.message());
         return Exit::unwritable;
     }
-    for (const auto& file : print::drawing_files(job, plan)) {
-        const Exit exit = written((std::filesystem::path(folder) / file.name).string(), file.bytes);
+    const auto files = print::drawing_files(job, plan);
+    const auto path_of = [&](const print::DrawingFile& file) {
+        return (std::filesystem::path(folder) / file.name).string();
+    };
+    for (const auto& file : files) {
+        if (!same_file(path_of(file), command.job)) continue;
+        complain(one_line(input_lost(path_of(file))));
+        return Exit::unwritable;
+    }
+    for (const auto& file : files) {
+        const Exit exit = written(path_of(file), file.bytes);
         if (exit != Exit::fine) return exit;
     }
     return Exit::fine;
@@ -103,14 +115,32 @@ WorkedOut plan_for(const Command& command, const job::Job& job) {
     return quick ? WorkedOut{plan::compute(job), true} : worked_out(job);
 }
 
+/// As the window saves: read back first, and the job that was there stays beside it. A device or a pipe gets
+/// the text alone.
+Exit saved(const job::Job& job, const std::string& path) {
+    const auto refused = [](const Problem& problem) {
+        complain(one_line(problem));
+        return problem.code == "unsavable" ? Exit::mend : Exit::unwritable;
+    };
+    std::error_code error;
+    if (std::filesystem::is_other(path, error)) {
+        const auto text = job::checked_text(job);
+        if (!text) return refused(text.error().front());
+        return written(path, QByteArray::fromStdString(*text));
+    }
+    const auto done = job::save_job(job, path);
+    if (!done) return refused(done.error());
+    if (done->backup_problem) complain(one_line(*done->backup_problem));
+    return Exit::fine;
+}
+
 Exit arrange_into(const Command& command, const job::Job& job) {
     const auto report = arrange_report(command, job);
     if (!report) {
         complain(one_line(report.error()));
         return Exit::usage;
     }
-    const std::string text = job::write_job(report->job);
-    const Exit exit = written(command.out, QByteArray(text.data(), static_cast<qsizetype>(text.size())));
+    const Exit exit = saved(report->job, command.out);
     if (exit != Exit::fine) return exit;
     const Exit told = said(report->text);
     return told == Exit::fine && !report->all ? Exit::mend : told;
@@ -143,13 +173,16 @@ Exit capture_into(const Command& command) {
         const bool torn = captured.error().code.rfind("picture-", 0) == 0;
         return refused(captured.error(), torn ? Exit::unreadable : Exit::mend);
     }
-    const auto saved = job::save_job(captured->job, command.out);
-    if (!saved) {
-        complain(one_line(saved.error()));
-        return saved.error().code == "unsavable" ? Exit::mend : Exit::unwritable;
-    }
-    if (saved->backup_problem) complain(one_line(*saved->backup_problem));
-    return said(captured->report);
+    const Exit exit = saved(captured->job, command.out);
+    return exit == Exit::fine ? said(captured->report) : exit;
+}
+
+/// What is drawn for the bench is cut by: a script hears of it even where it has not asked for the checks.
+Exit if_cut_by(Exit exit, const Command& command, const plan::Plan& plan) {
+    const int mends = plan::count_to_mend(plan);
+    if (exit != Exit::fine || mends == 0) return exit;
+    complain(std::to_string(mends) + " to mend before it is cut: see drawercast check " + command.job);
+    return Exit::mend;
 }
 
 Exit answer_of(const Command& command, const job::Job& job, const plan::Plan& plan) {
@@ -162,10 +195,9 @@ Exit answer_of(const Command& command, const job::Job& job, const plan::Plan& pl
         return said(plan::figures_json(job, plan, program));
     case Verb::templates: {
         const Lettering lettering(command.language);
-        return write_pages(print::template_pages(job, plan,
-                                                 {command.paper, command.orientation, command.sheet},
-                                                 printing_now()),
-                           QString::fromStdString(job.title), command.out);
+        const auto pages = print::template_pages(
+            job, plan, {command.paper, command.orientation, command.sheet}, printing_now());
+        return if_cut_by(write_pages(pages, QString::fromStdString(job.title), command.out), command, plan);
     }
     case Verb::summary: {
         const Lettering lettering(command.language);
@@ -174,7 +206,7 @@ Exit answer_of(const Command& command, const job::Job& job, const plan::Plan& pl
     }
     case Verb::drawings: {
         const Lettering lettering(command.language);
-        return write_drawings(job, plan, command.out);
+        return if_cut_by(write_drawings(command, job, plan), command, plan);
     }
     case Verb::arrange:
     case Verb::quote:
@@ -205,6 +237,10 @@ Exit run(const std::vector<std::string>& arguments) {
     }
     if (command->verb == Verb::help) return said(help_text());
     if (command->verb == Verb::version) return said(program + "\n");
+    if (const auto lost = loses_a_file(*command)) {
+        complain(one_line(*lost));
+        return Exit::unwritable;
+    }
     if (command->verb == Verb::measuring_sheet) {
         const Lettering lettering(command->language);
         return write_pages({print::photo_sheet(command->paper, printing_now())},

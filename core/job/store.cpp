@@ -49,6 +49,7 @@ std::optional<Problem> keep_before(const Target& target, std::string_view text, 
     if (!target.mode) return std::nullopt; // the first save
     const Target kept{target.path + ".before", target.mode, true};
     const auto old = read_file(target.path, most_json_bytes);
+    if (old && old->empty()) return std::nullopt; // a script has made sure of the name
     if (!old || !read_job(*old))
         return backup_problem(
             kept.path,

@@ -79,12 +79,13 @@ int count_to_mend(const std::vector<layout::Check>& checks) {
     return static_cast<int>(std::count_if(checks.begin(), checks.end(), layout::to_mend));
 }
 
-bool anything_to_mend(const Plan& plan) {
-    if (std::any_of(plan.checks.begin(), plan.checks.end(), layout::to_mend)) return true;
-    return std::any_of(plan.drawers.begin(), plan.drawers.end(), [](const DrawerPlan& drawer) {
-        return std::any_of(drawer.checks.begin(), drawer.checks.end(), layout::to_mend);
-    });
+int count_to_mend(const Plan& plan) {
+    int count = count_to_mend(plan.checks);
+    for (const DrawerPlan& drawer : plan.drawers) count += count_to_mend(drawer.checks);
+    return count;
 }
+
+bool anything_to_mend(const Plan& plan) { return count_to_mend(plan) > 0; }
 
 Plan compute(const job::Job& job) { return Planner().fast(job); }
 

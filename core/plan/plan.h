@@ -74,6 +74,9 @@ bool same(const Plan& a, const Plan& b);
 /// How many of them must be mended and are not left as is.
 int count_to_mend(const std::vector<layout::Check>& checks);
 
+/// The same of all drawers and of the job as a whole.
+int count_to_mend(const Plan& plan);
+
 /// Whether any check not left as is must be mended.
 bool anything_to_mend(const Plan& plan);
 

@@ -44,6 +44,29 @@ TEST(Subcommands, check_says_whether_something_must_be_mended) {
     EXPECT_NE(said.find("overlap"), std::string::npos);
 }
 
+/// Written all the same: a maker may want to see on paper what is wrong.
+TEST(Subcommands, what_is_cut_by_says_that_something_must_be_mended) {
+    const auto fine = small_job("", "small.json");
+    const auto mend = small_job(R"(, {"object": "i1", "n": 2, "at": [110, 80]})", "overlapping.json");
+    std::string said;
+    for (const std::string more : {"", "--sheet pattern-board"}) {
+        EXPECT_EQ(exit_of("templates '" + fine + "' " + more + " --out '" + fine + ".pdf'", &said), 0);
+        EXPECT_EQ(said, "");
+        EXPECT_EQ(exit_of("templates '" + mend + "' " + more + " --out '" + mend + ".pdf'", &said), 1);
+        EXPECT_NE(said.find(" to mend before it is cut: see drawercast check " + mend + "\n"),
+                  std::string::npos)
+            << said;
+    }
+    EXPECT_EQ(exit_of("drawings '" + mend + "' --out '" + mend + ".d'", &said), 1);
+    EXPECT_NE(said.find(" to mend before it is cut"), std::string::npos) << said;
+    EXPECT_NE(test::output_of("ls '" + mend + ".d'").find("d1-pattern-board.svg"), std::string::npos);
+    const auto words = [](const std::string& job) {
+        return test::output_of("pdftotext -layout '" + job + ".pdf' -");
+    };
+    EXPECT_NE(words(mend).find(" to mend in the checks: mend before you cut"), std::string::npos);
+    EXPECT_EQ(words(fine).find("to mend"), std::string::npos);
+}
+
 TEST(Subcommands, a_job_that_takes_too_long_is_answered_as_far_as_it_goes) {
     const job::Job job = job::new_job({});
     const auto worked = subcommands::worked_out(job, std::chrono::seconds(0));
@@ -66,12 +89,57 @@ TEST(Subcommands, an_unwritable_output_is_told_apart) {
     EXPECT_EQ(exit_of("templates '" + job + "' --out /nowhere/templates.pdf"), 3);
 }
 
+/// By any spelling of its name, and through a link.
+TEST(Subcommands, what_is_read_is_never_written_over) {
+    const std::string job = small_job("", "small.json");
+    const auto slash = job.rfind('/');
+    const std::string folder = job.substr(0, slash), name = job.substr(slash), link = job + ".link";
+    const std::string before = test::output_of("cat '" + job + "'");
+    test::output_of("ln -s '" + job + "' '" + link + "' && mkdir '" + job + ".d'");
+    for (const std::string& out : {job, folder + "/." + name, job + ".d/.." + name, link}) {
+        for (const std::string verb : {"summary", "templates", "drawings", "arrange", "capture"}) {
+            std::string said;
+            EXPECT_EQ(exit_of(verb + " '" + job + "' --out '" + out + "'", &said), 3) << verb << " " << out;
+            EXPECT_NE(said.find("would be lost"), std::string::npos) << said;
+            EXPECT_EQ(std::count(said.begin(), said.end(), '\n'), 1) << said;
+        }
+        EXPECT_EQ(exit_of("measuring-sheet --out '" + out + "'"), 3) << out;
+        EXPECT_EQ(exit_of("summary '" + demo + "' --out '" + out + "'"), 3) << "another job is work too";
+    }
+    EXPECT_EQ(test::output_of("cat '" + job + "'"), before);
+}
+
+TEST(Subcommands, no_drawing_takes_the_place_of_its_job) {
+    const std::string small = small_job("", "small.json"), folder = small + ".d";
+    const std::string job = folder + "/d1-drawer-plan.svg", before = test::output_of("cat '" + small + "'");
+    test::output_of("mkdir '" + folder + "' && cp '" + small + "' '" + job + "'");
+    std::string said;
+    EXPECT_EQ(exit_of("drawings '" + job + "' --out '" + folder + "'", &said), 3);
+    EXPECT_NE(said.find("would be lost"), std::string::npos) << said;
+    EXPECT_EQ(test::output_of("cat '" + job + "'"), before);
+}
+
+TEST(Subcommands, arrange_keeps_the_job_that_was_there) {
+    const std::string job = small_job("", "small.json"), there = small_job("", "there.json");
+    const std::string before = test::output_of("cat '" + there + "'");
+    EXPECT_EQ(exit_of("arrange '" + job + "' --seconds 1 --out '" + there + "'"), 0);
+    EXPECT_EQ(test::output_of("cat '" + there + ".before'"), before);
+    EXPECT_NE(test::output_of("cat '" + there + "'"), before);
+    EXPECT_EQ(exit_of("arrange '" + job + "' --seconds 1 --out /dev/null"), 0) << "for the report alone";
+}
+
 TEST(Subcommands, what_is_not_understood_is_64) {
     EXPECT_EQ(exit_of("chekc '" + demo + "' x y"), 64);
     EXPECT_EQ(exit_of("templates '" + demo + "'"), 64);
     EXPECT_EQ(exit_of("templates '" + demo + "' --out x.pdf --paper a9"), 64);
     EXPECT_EQ(exit_of("check"), 64);
     std::string said;
+    for (const std::string rest : {"", " --out x.pdf"})
+        for (const std::string verb :
+             {"check", "figures", "templates", "summary", "drawings", "arrange", "capture"})
+            EXPECT_EQ(exit_of(verb + " ''" + rest), 64) << verb << rest;
+    EXPECT_EQ(exit_of("quote '' --drawer 480x360x60", &said), 64);
+    EXPECT_NE(said.find("the job's name is empty"), std::string::npos) << said;
     EXPECT_EQ(exit_of("templates '" + demo + "' --out x.pdf --sheet floor", &said), 64);
     EXPECT_NE(said.find("pressure-plate"), std::string::npos) << said;
 }

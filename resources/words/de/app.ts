@@ -291,6 +291,10 @@
         <translation>zu beheben: %1</translation>
     </message>
     <message>
+        <source>%1 to mend in the checks: mend before you cut</source>
+        <translation>%1 zu beheben in den Prüfungen: vor dem Zuschnitt beheben</translation>
+    </message>
+    <message>
         <source>%1 to mend, %2 to look at</source>
         <translation>%1 zu beheben, %2 zu bedenken</translation>
     </message>

@@ -147,6 +147,9 @@ TEST_F(Store, only_a_good_and_other_version_becomes_the_backup) {
     EXPECT_EQ(saved->backup_problem->code, "backup");
     EXPECT_EQ(load_job(path_)->revision, 3);
     EXPECT_EQ(load_job(path_ + ".before")->revision, 1);
+    std::ofstream(path_).close(); // as a script leaves it that makes sure of a name
+    EXPECT_FALSE(save_job(job_of(4), path_)->backup_problem);
+    EXPECT_EQ(load_job(path_ + ".before")->revision, 1);
 }
 
 /// Does something else at the n-th operation: fails it, or ends the process before it.
