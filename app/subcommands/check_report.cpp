@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "subcommands/check_report.h"
 
+#include "job/read.h"
+#include "job/write.h"
 #include "plan/sentences.h"
 
 #include "sheets/check_words.h"
@@ -45,6 +47,18 @@ std::string line_of(const layout::Check& check, const std::string& zone, const j
            padded(zone, 4) + "  " + english(plan::sentence(check, job)) + "\n";
 }
 
+/// What the file says under a name that is not known: a slip of the pen goes by the default, unseen.
+std::string unknown_report(const job::UnknownKeys& keys) {
+    const auto count = static_cast<long>(keys.paths.size() + keys.more);
+    if (count == 0) return {};
+    std::string report = "job file: " + counted(count, " note", " notes") + "\n";
+    const std::string head = "  " + padded("note", 10) + "  " + padded("unknown-key", 16) + "        ";
+    for (const std::string& path : keys.paths)
+        report += head + "key not known here: " + path + ", kept but not used\n";
+    if (keys.more > 0) report += head + "and " + std::to_string(keys.more) + " more\n";
+    return report;
+}
+
 } // namespace
 
 std::string check_report(const job::Job& job, const plan::Plan& plan) {
@@ -55,10 +69,9 @@ std::string check_report(const job::Job& job, const plan::Plan& plan) {
         for (const auto& check : answer.checks)
             report += line_of(check, sheets::zone_of(check, answer, job.display_units), job);
     }
-    if (plan.checks.empty()) return report;
-    report += "whole job: " + counts(plan.checks) + "\n";
+    if (!plan.checks.empty()) report += "whole job: " + counts(plan.checks) + "\n";
     for (const auto& check : plan.checks) report += line_of(check, {}, job);
-    return report;
+    return report + unknown_report(job::unknown_keys(job::write_job(job)));
 }
 
 } // namespace drawercast::subcommands

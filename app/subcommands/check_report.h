@@ -8,7 +8,8 @@
 
 namespace drawercast::subcommands {
 
-/// What `check` prints: drawer by drawer a line of counts and a line for each check, then the job's own.
+/// What `check` prints: drawer by drawer a line of counts and a line for each check, then the job's own, then
+/// keys of its file that are not known.
 std::string check_report(const job::Job& job, const plan::Plan& plan);
 
 } // namespace drawercast::subcommands

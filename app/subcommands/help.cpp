@@ -10,7 +10,8 @@ foam to mix, and the templates to build the mold by. It reads a job file
 
   drawercast check JOB
         Lists what must be mended, what deserves a look, and what is worth
-        knowing, each with its figure and its limit.
+        knowing, each with its figure and its limit; then keys of the file that
+        are not known: they are kept but not used.
   drawercast figures JOB
         Prints every figure as JSON.
   drawercast templates JOB --out FILE.pdf [--paper PAPER] [--sheet SHEET]

@@ -35,6 +35,13 @@ void Reading::report(std::string code, const JsonValue& at, Phrase what, Phrase 
     if (!full()) problems_.emplace_back(std::move(code), at.where(), std::move(what), std::move(fix));
 }
 
+void Reading::pass_over(const JsonValue& at) {
+    if (unknown_.size() < most_unknown)
+        unknown_.push_back(at);
+    else
+        ++more_unknown_;
+}
+
 std::optional<double> read_number(Reading& reading, const JsonValue& at, std::string_view path) {
     const auto value = at.kind() == JsonKind::number ? parse_number(at.raw()) : std::nullopt;
     if (!value) {
@@ -209,7 +216,9 @@ void Fields::maybe_text(std::string_view key, std::optional<std::string>& value,
 Unknowns Fields::rest() const {
     Unknowns rest;
     object_.each_member([&](std::string_view key, JsonValue value) {
-        if (!contains(asked_, key)) rest.push_back({std::string(key), std::string(value.raw())});
+        if (contains(asked_, key)) return;
+        rest.push_back({std::string(key), std::string(value.raw())});
+        reading_.pass_over(value);
     });
     return rest;
 }

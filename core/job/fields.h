@@ -25,12 +25,21 @@ class Reading {
     bool clean() const { return problems_.empty(); }
     Problems take() { return std::move(problems_); }
 
+    static constexpr std::size_t most_unknown = 100;
+    /// A member that nobody asked for. Where it stands is worked out for those told alone: few bytes can hold
+    /// a great many.
+    void pass_over(const JsonValue& at);
+    const std::vector<JsonValue>& unknown() const { return unknown_; }
+    std::size_t more_unknown() const { return more_unknown_; }
+
     /// Corners and chords of the outlines read so far: few bytes can ask for a great many.
     std::size_t outline_corners = 0;
     bool outlines_refused = false; ///< they were too many, which is told once
 
   private:
     Problems problems_;
+    std::vector<JsonValue> unknown_;
+    std::size_t more_unknown_ = 0;
 };
 
 /// Reads an object's members one by one into a struct; what is left over is unknown to this version and kept.

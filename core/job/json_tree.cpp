@@ -53,8 +53,8 @@ std::optional<JsonValue> JsonValue::find(std::string_view key) const {
     return found;
 }
 
-std::string JsonValue::pointer() const {
-    std::string path;
+template <class Step>
+void JsonValue::each_step(Step step) const {
     const auto& nodes = tree_->nodes_;
     const auto holds = [&](std::uint32_t node) { return node <= index_ && index_ < nodes[node].next; };
     for (std::uint32_t at = 0; at != index_;) {
@@ -63,13 +63,31 @@ std::string JsonValue::pointer() const {
         for (std::size_t count = 0;; ++count) {
             const std::uint32_t value = object ? child + 1 : child;
             if (holds(value) || child == index_) { // a key is told by its own name
-                path += "/" + (object ? escaped(JsonValue(*tree_, child).text()) : std::to_string(count));
+                step(object, JsonValue(*tree_, child), count);
                 at = child == index_ ? index_ : value;
                 break;
             }
             child = nodes[value].next;
         }
     }
+}
+
+std::string JsonValue::pointer() const {
+    std::string pointer;
+    each_step([&](bool member, JsonValue key, std::size_t index) {
+        pointer += "/" + (member ? escaped(key.text()) : std::to_string(index));
+    });
+    return pointer;
+}
+
+std::string JsonValue::path() const {
+    std::string path;
+    each_step([&](bool member, JsonValue key, std::size_t index) {
+        if (!member)
+            path += "[" + std::to_string(index) + "]";
+        else
+            path += (path.empty() ? "" : ".") + std::string(key.text());
+    });
     return path;
 }
 

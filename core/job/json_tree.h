@@ -37,10 +37,15 @@ class JsonValue {
     void each_member(Do do_with) const;
 
     std::string pointer() const; ///< JSON pointer (RFC 6901), "" for the whole text
+    std::string path() const;    ///< the same as a maker would write it, "drawers[0].name"
     Where where() const;         ///< the same with line and column, for a problem
 
   private:
     friend class JsonTree;
+    /// step(bool member, JsonValue key, std::size_t index), from the root to this one.
+    template <class Step>
+    void each_step(Step step) const;
+
     const JsonTree* tree_;
     std::uint32_t index_;
 };

@@ -6,6 +6,7 @@
 #include "job/references.h"
 #include "job/words.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace drawercast::job {
@@ -80,10 +81,15 @@ Job read_all(Reading& reading, const JsonTree& tree) {
     return job;
 }
 
+std::string_view without_byte_order_mark(std::string_view text) {
+    if (text.substr(0, 3) == "\xEF\xBB\xBF") text.remove_prefix(3); // some editors leave one
+    return text;
+}
+
 } // namespace
 
 ExpectedAll<Job> read_job(std::string_view text) {
-    if (text.substr(0, 3) == "\xEF\xBB\xBF") text.remove_prefix(3); // a byte order mark some editors leave
+    text = without_byte_order_mark(text);
     const auto tree = parse_json(text);
     if (!tree) return Problems{tree.error()};
     if (auto problem = refused(tree->root())) return Problems{std::move(*problem)};
@@ -92,6 +98,20 @@ ExpectedAll<Job> read_job(std::string_view text) {
     Job job = read_all(reading, *tree);
     if (!reading.clean()) return reading.take();
     return job;
+}
+
+UnknownKeys unknown_keys(std::string_view text) {
+    const auto tree = parse_json(without_byte_order_mark(text));
+    if (!tree || refused(tree->root())) return {};
+    Reading reading;
+    read_all(reading, *tree);
+    std::vector<JsonValue> unknown = reading.unknown();
+    std::sort(unknown.begin(), unknown.end(),
+              [](const JsonValue& a, const JsonValue& b) { return a.begin() < b.begin(); });
+    UnknownKeys keys;
+    for (const JsonValue& at : unknown) keys.paths.push_back(at.path());
+    keys.more = reading.more_unknown();
+    return keys;
 }
 
 } // namespace drawercast::job

@@ -74,6 +74,21 @@ TEST(Subcommands, a_job_that_takes_too_long_is_answered_as_far_as_it_goes) {
     EXPECT_TRUE(plan::same(worked.plan, plan::compute(job)));
 }
 
+TEST(Subcommands, check_names_keys_that_are_not_known) {
+    const auto path = test::file_of(R"({"format": "drawercast-job", "version": 1, "titel": "typed in haste",
+        "drawers": [{"id": "d1", "outline": {"rect": [200, 160]}, "thickness_mm": 30}]})",
+                                    "misspelled.json");
+    std::string said;
+    EXPECT_EQ(exit_of("check '" + path + "'", &said), 0);
+    EXPECT_NE(said.find("job file: 2 notes\n"), std::string::npos) << said;
+    EXPECT_NE(said.find("key not known here: titel, kept but not used\n"), std::string::npos) << said;
+    EXPECT_NE(said.find("key not known here: drawers[0].thickness_mm, kept but not used\n"),
+              std::string::npos)
+        << said;
+    EXPECT_EQ(exit_of("check '" + small_job("", "small.json") + "'", &said), 0);
+    EXPECT_EQ(said.find("key not known"), std::string::npos) << said;
+}
+
 TEST(Subcommands, an_unreadable_job_is_one_line) {
     std::string said;
     EXPECT_EQ(exit_of("check /nowhere/job.json", &said), 2);

@@ -235,5 +235,24 @@ TEST(ReadJob, lengths_enter_in_millionths) {
     EXPECT_EQ(job->mold.fillet_mm, 5);
 }
 
+TEST(ReadJob, tells_keys_it_does_not_know_by_where_they_stand) {
+    const std::string many = [] {
+        std::string members;
+        for (int i = 0; i < 120; ++i) members += ", \"k" + std::to_string(i) + "\": 0";
+        return members;
+    }();
+    const auto keys = unknown_keys(
+        job_text(R"("titel": "x", "drawers": [{"id": "d1", "outline": {"rect": [9, 9]}, "thickness_mm": 3}],
+                    "shop": {"boards": [{"name": "a"}, {"name": "b", "thick": {"mm": 9}}]})"));
+    EXPECT_THAT(keys.paths,
+                ::testing::ElementsAre("titel", "drawers[0].thickness_mm", "shop.boards[1].thick"));
+    EXPECT_EQ(keys.more, 0U);
+    EXPECT_TRUE(unknown_keys(job_text(R"("title": "x")")).paths.empty());
+    EXPECT_TRUE(unknown_keys("no job").paths.empty());
+    const auto crowd = unknown_keys(job_text(R"("shop": {"people": 2)" + many + "}"));
+    EXPECT_EQ(crowd.paths.size(), 100U);
+    EXPECT_EQ(crowd.more, 20U);
+}
+
 } // namespace
 } // namespace drawercast::job
