@@ -23,6 +23,11 @@ bool in_range(double value, const Range& range) {
     return (range.open_least ? value > range.least : value >= range.least) && value <= range.most;
 }
 
+void report_out_of_range(Reading& reading, const JsonValue& at, double value, const Range& range) {
+    reading.report("number-range", at, phrase("%1 is out of range", figure(rounded_text(value, 9))),
+                   in_words(range));
+}
+
 /// Characters of valid UTF-8: bytes that do not continue one.
 std::size_t characters(std::string_view text) {
     return static_cast<std::size_t>(std::count_if(
@@ -50,8 +55,7 @@ std::optional<double> read_number(Reading& reading, const JsonValue& at, std::st
     }
     const Range& range = range_of(path);
     if (!in_range(*value, range)) {
-        reading.report("number-range", at, phrase("%1 is out of range", figure(rounded_text(*value, 9))),
-                       in_words(range));
+        report_out_of_range(reading, at, *value, range);
         return std::nullopt;
     }
     if (range.whole && *value != std::floor(*value)) {
@@ -60,6 +64,15 @@ std::optional<double> read_number(Reading& reading, const JsonValue& at, std::st
         return std::nullopt;
     }
     return value;
+}
+
+std::optional<double> read_length(Reading& reading, const JsonValue& at, std::string_view path) {
+    const auto value = read_number(reading, at, path);
+    if (!value) return std::nullopt;
+    const double kept = grained(*value);
+    if (in_range(kept, range_of(path))) return kept;
+    report_out_of_range(reading, at, *value, range_of(path));
+    return std::nullopt;
 }
 
 Fields::Fields(Reading& reading, JsonValue object, std::string_view scope)
@@ -92,6 +105,10 @@ std::optional<double> Fields::number_at(const JsonValue& at, std::string_view ke
     return read_number(reading_, at, scope_ + "/" + std::string(key));
 }
 
+std::optional<double> Fields::length_at(const JsonValue& at, std::string_view key) {
+    return read_length(reading_, at, scope_ + "/" + std::string(key));
+}
+
 bool Fields::stands_for_nothing(const JsonValue& at, std::string_view word) {
     return at.kind() == JsonKind::null || (!word.empty() && at.text() == word);
 }
@@ -112,8 +129,7 @@ void Fields::number(std::string_view key, double& value) {
 }
 
 void Fields::length(std::string_view key, double& value) {
-    number(key, value);
-    value = grained(value);
+    if (const auto at = take(key)) value = length_at(*at, key).value_or(value);
 }
 
 void Fields::whole(std::string_view key, int& value) {
@@ -146,7 +162,7 @@ void Fields::lengths(std::string_view key, std::vector<double>& values) {
     if (!at) return;
     values.clear();
     at->each_item([&](JsonValue item) {
-        if (const auto value = number_at(item, key)) values.push_back(grained(*value));
+        if (const auto value = length_at(item, key)) values.push_back(*value);
     });
 }
 
@@ -167,8 +183,7 @@ void Fields::point(std::string_view key, shape::Vec& value) {
         return reading_.report("point", *at, phrase("is not a point"), phrase("Write [x, y] in mm"));
     std::vector<double> xy;
     at->each_item([&](JsonValue item) {
-        if (const auto number = read_number(reading_, item, "/point/coordinate_mm"))
-            xy.push_back(grained(*number));
+        if (const auto number = read_length(reading_, item, "/point/coordinate_mm")) xy.push_back(*number);
     });
     if (xy.size() == 2) value = {xy[0], xy[1]};
 }
@@ -192,8 +207,9 @@ void Fields::maybe_number(std::string_view key, std::optional<double>& value, st
 }
 
 void Fields::maybe_length(std::string_view key, std::optional<double>& value, std::string_view word) {
-    maybe_number(key, value, word);
-    if (value) value = grained(*value);
+    const auto at = take(key);
+    if (!at) return;
+    value = stands_for_nothing(*at, word) ? std::nullopt : length_at(*at, key);
 }
 
 void Fields::maybe_whole(std::string_view key, std::optional<int>& value) {

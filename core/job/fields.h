@@ -116,6 +116,7 @@ class Fields {
     std::optional<JsonValue> take(std::string_view key);
     std::optional<JsonValue> take_list(std::string_view key, std::size_t most);
     std::optional<double> number_at(const JsonValue& at, std::string_view key);
+    std::optional<double> length_at(const JsonValue& at, std::string_view key);
     static bool stands_for_nothing(const JsonValue& at, std::string_view word);
 
     Reading& reading_;
@@ -128,5 +129,8 @@ inline constexpr std::size_t most_text_characters = 100000;
 
 /// A finite number within the range of `path`; nothing, and a report, where it is none.
 std::optional<double> read_number(Reading& reading, const JsonValue& at, std::string_view path);
+/// The same of a length: grained, and within the range as it is written and as it is kept, so that what can
+/// be read once can be read again.
+std::optional<double> read_length(Reading& reading, const JsonValue& at, std::string_view path);
 
 } // namespace drawercast::job

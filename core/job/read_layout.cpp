@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "base/number.h"
 #include "job/read_outline.h"
 #include "job/read_parts.h"
 #include "job/words.h"
@@ -24,10 +23,10 @@ std::optional<Cylinder> read_cylinder(Reading& reading, JsonValue at) {
     }
     std::vector<double> sizes;
     at.each_item([&](JsonValue item) {
-        const auto size = read_number(reading, item,
+        const auto size = read_length(reading, item,
                                       sizes.empty() ? "/objects/*/levels/*/lying/*/length_mm"
                                                     : "/objects/*/levels/*/lying/*/diameter_mm");
-        if (size) sizes.push_back(grained(*size));
+        if (size) sizes.push_back(*size);
     });
     if (sizes.size() != 2) return std::nullopt;
     return Cylinder{sizes[0], sizes[1]};

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "job/read_outline.h"
 
-#include "base/number.h"
-
 #include <array>
 #include <optional>
 #include <utility>
@@ -44,9 +42,9 @@ std::optional<std::array<double, 3>> read_sizes(Reading& reading, JsonValue at, 
     std::size_t count = 0;
     bool all = true;
     at.each_item([&](JsonValue item) {
-        const auto value = read_number(reading, item, sizes.paths[count]);
+        const auto value = read_length(reading, item, sizes.paths[count]);
         all = all && value;
-        values[count++] = grained(value.value_or(0));
+        values[count++] = value.value_or(0);
     });
     if (!all) return std::nullopt;
     return values;

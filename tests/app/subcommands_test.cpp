@@ -143,6 +143,16 @@ TEST(Subcommands, arrange_keeps_the_job_that_was_there) {
     EXPECT_EQ(exit_of("arrange '" + job + "' --seconds 1 --out /dev/null"), 0) << "for the report alone";
 }
 
+TEST(Subcommands, arrange_writes_no_job_that_it_could_not_read) {
+    const auto job = test::file_of(R"({"format": "drawercast-job", "version": 1,
+        "objects": [{"id": "i1", "levels": [{"outline": {"rect": [60, 40]}, "depth_mm": 1e-9}]}],
+        "drawers": [{"id": "d1", "outline": {"rect": [200, 160]}}]})",
+                                   "rounded-away.json");
+    std::string said;
+    EXPECT_EQ(exit_of("arrange '" + job + "' --seconds 1 --out '" + job + ".out'", &said), 2);
+    EXPECT_NE(said.find("0.000000001 is out of range"), std::string::npos) << said;
+}
+
 TEST(Subcommands, what_is_not_understood_is_64) {
     EXPECT_EQ(exit_of("chekc '" + demo + "' x y"), 64);
     EXPECT_EQ(exit_of("templates '" + demo + "'"), 64);

@@ -235,6 +235,24 @@ TEST(ReadJob, lengths_enter_in_millionths) {
     EXPECT_EQ(job->mold.fillet_mm, 5);
 }
 
+/// What is kept of a length is what must be in its range: else a job that was read would not be read again.
+TEST(ReadJob, a_length_that_is_rounded_away_is_refused) {
+    const auto level = [](const char* members) {
+        return job_text(std::string(R"("objects": [{"id": "i1", "levels": [{)") + members + "}]}]");
+    };
+    const std::pair<std::string, const char*> rows[] = {
+        {level(R"("outline": {"circle": [9]}, "depth_mm": 1e-9)"), "/objects/0/levels/0/depth_mm"},
+        {level(R"("outline": {"circle": [1e-9]}, "depth_mm": 9)"), "/objects/0/levels/0/outline/circle/0"},
+        {level(R"("lying": [[1e-9, 5]], "axis_mm": 3)"), "/objects/0/levels/0/lying/0/0"}};
+    for (const auto& [text, where] : rows) {
+        const auto job = read_job(text);
+        ASSERT_FALSE(job) << where;
+        EXPECT_EQ(job.error().front().code, "number-range");
+        EXPECT_EQ(job.error().front().where.name, where);
+    }
+    EXPECT_TRUE(read_job(level(R"("outline": {"circle": [9]}, "depth_mm": 1e-6)")));
+}
+
 TEST(ReadJob, tells_keys_it_does_not_know_by_where_they_stand) {
     const std::string many = [] {
         std::string members;
