@@ -13,13 +13,36 @@ namespace drawercast::sheets {
 using theme::Face;
 using theme::Lettering;
 
+namespace {
+
+/// The first `letters` of a text, one fewer where they would end within a pair that is one letter.
+QString start_of(const QString& text, qsizetype letters) {
+    const bool within = letters > 0 && letters < text.size() && text[letters - 1].isHighSurrogate();
+    return text.left(within ? letters - 1 : letters);
+}
+
+} // namespace
+
+/// A name may have 100,000 letters, and each look at its width takes as long as what is looked at: so a start
+/// that is too wide is looked for among short ones, and that is halved.
 QString elided(const QString& text, const Lettering& lettering, double width) {
-    if (written_width(text, lettering) <= width) return text;
-    for (qsizetype n = text.size() - 1; n > 0; --n) {
-        const QString shorter = text.left(n).trimmed() + QChar(0x2026);
-        if (written_width(shorter, lettering) <= width) return shorter;
+    constexpr qsizetype first_look = 64;
+    qsizetype too_wide = first_look;
+    while (too_wide < text.size() && written_width(start_of(text, too_wide), lettering) <= width)
+        too_wide *= 2;
+    if (too_wide >= text.size()) {
+        if (written_width(text, lettering) <= width) return text;
+        too_wide = text.size();
     }
-    return {};
+    QString longest;
+    for (qsizetype fits = 0; too_wide - fits > 1;) {
+        const qsizetype middle = fits + (too_wide - fits) / 2;
+        const QString shorter = start_of(text, middle).trimmed() + QChar(0x2026);
+        const bool has_room = written_width(shorter, lettering) <= width;
+        if (has_room) longest = shorter;
+        (has_room ? fits : too_wide) = middle;
+    }
+    return longest;
 }
 
 std::vector<QString> broken(const QString& text, const Lettering& lettering, double width) {

@@ -88,6 +88,7 @@ Lettering lettering_of(TextRole role, Medium medium) {
 double width_of(const QString& text, const Lettering& lettering) {
     using Key = std::tuple<Face, double, QString>;
     constexpr std::size_t most_kept = 4096;
+    constexpr qsizetype longest_kept = 1024; // letters; what is longer comes once, and would fill the memory
     thread_local std::map<Key, double> kept; ///< of size 1
     Key key{lettering.face, lettering.spacing, text};
     if (const auto at = kept.find(key); at != kept.end()) return at->second * lettering.px;
@@ -96,8 +97,10 @@ double width_of(const QString& text, const Lettering& lettering) {
     QFont font = font_of(lettering.face, size);
     font.setLetterSpacing(QFont::PercentageSpacing, lettering.spacing * 100);
     const double width = QFontMetricsF(font).horizontalAdvance(text) / size;
-    if (kept.size() >= most_kept) kept.clear();
-    kept.emplace(std::move(key), width);
+    if (text.size() <= longest_kept) {
+        if (kept.size() >= most_kept) kept.clear();
+        kept.emplace(std::move(key), width);
+    }
     return width * lettering.px;
 }
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Whether what is printed can be read: letters tall enough, each in its place, none over another.
+#include "job/fields.h"
 #include "plan/plan.h"
 
 #include "app/ink_jobs.h"
@@ -8,6 +9,7 @@
 #include "sheets/inking.h"
 #include "sheets/pattern_board.h"
 #include "sheets/room.h"
+#include "sheets/table.h"
 #include "sheets/zones.h"
 #include "summary/page_frame.h"
 #include "summary/summary.h"
@@ -234,6 +236,27 @@ TEST(Summary, words_stay_within_the_frame_and_over_nothing) {
             }
         }
     }
+}
+
+/// As many letters as there is room for, and no more of a very long name are looked at than that takes.
+TEST(Elided, ends_where_the_room_does) {
+    const theme::Lettering face{theme::Face::regular, 10};
+    const QString text =
+        QStringLiteral("Torque wrench, 5–25 Nm, ⌀ 12, with the long bit and its 𝟏 spare ring");
+    for (const double width : {0.0, 3.0, 9.0, 40.0, 120.0, 250.0, 1000.0}) {
+        QString longest = sheets::written_width(text, face) <= width ? text : QString();
+        for (qsizetype n = text.size() - 1; n > 0 && longest.isEmpty(); --n) {
+            const QString shorter = text.left(n).trimmed() + QChar(0x2026);
+            if (!text[n - 1].isHighSurrogate() && sheets::written_width(shorter, face) <= width)
+                longest = shorter;
+        }
+        EXPECT_EQ(sheets::elided(text, face, width).toStdString(), longest.toStdString()) << width;
+    }
+    const QString endless(job::most_text_characters, QLatin1Char('m'));
+    const QString start = sheets::elided(endless, face, 200);
+    EXPECT_LE(sheets::written_width(start, face), 200);
+    EXPECT_GT(start.size(), 10);
+    EXPECT_EQ(sheets::elided(endless.left(500), face, 200).toStdString(), start.toStdString());
 }
 
 TEST(Zones, are_round_in_the_units_of_the_job) {
