@@ -15,7 +15,19 @@ QByteArray number(double value) {
 
 QByteArray point(Vec p) { return number(p.x) + " " + number(p.y); }
 
-QByteArray escaped(const QString& text) { return text.toHtmlEscaped().toUtf8(); }
+/// XML 1.0 has no place for control characters, halves of letters and what is no character, however they are
+/// escaped: one of them in a name, and no program opens the drawing.
+QByteArray escaped(QString text) {
+    for (qsizetype i = 0; i < text.size(); ++i) {
+        const QChar c = text[i];
+        const bool pair = c.isHighSurrogate() && i + 1 < text.size() && text[i + 1].isLowSurrogate();
+        if (pair)
+            ++i;
+        else if (c.category() == QChar::Other_Control || c.isSurrogate() || c.isNonCharacter())
+            text[i] = QLatin1Char(' ');
+    }
+    return text.toHtmlEscaped().toUtf8();
+}
 
 QByteArray path_data(const Path& path) {
     QByteArray data;

@@ -3,6 +3,7 @@
 
 #include "arrange/drawer.h"
 #include "arrange/need.h"
+#include "base/without_controls.h"
 #include "job/edit.h"
 #include "plan/slots.h"
 
@@ -38,8 +39,8 @@ class Clock {
 
 std::string takes(const arrange::Trial& trial) {
     const int all = trial.arranged.placed + trial.arranged.left;
-    return trial.drawer + " takes " + std::to_string(trial.arranged.placed) + " of " + std::to_string(all) +
-           "\n";
+    return without_controls(trial.drawer) + " takes " + std::to_string(trial.arranged.placed) + " of " +
+           std::to_string(all) + "\n";
 }
 
 /// By area alone: says why something found no room.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "subcommands/check_report.h"
 
+#include "base/without_controls.h"
 #include "job/read.h"
 #include "job/write.h"
 #include "plan/sentences.h"
@@ -44,7 +45,7 @@ std::string line_of(const layout::Check& check, const std::string& zone, const j
     const std::string severity =
         check.left_as_is ? "left as is" : std::string(layout::text_of(check.severity));
     return "  " + padded(severity, 10) + "  " + padded(std::string(layout::text_of(check.code)), 16) + "  " +
-           padded(zone, 4) + "  " + english(plan::sentence(check, job)) + "\n";
+           padded(zone, 4) + "  " + without_controls(english(plan::sentence(check, job))) + "\n";
 }
 
 /// What the file says under a name that is not known: a slip of the pen goes by the default, unseen.
@@ -54,7 +55,7 @@ std::string unknown_report(const job::UnknownKeys& keys) {
     std::string report = "job file: " + counted(count, " note", " notes") + "\n";
     const std::string head = "  " + padded("note", 10) + "  " + padded("unknown-key", 16) + "        ";
     for (const std::string& path : keys.paths)
-        report += head + "key not known here: " + path + ", kept but not used\n";
+        report += head + "key not known here: " + without_controls(path) + ", kept but not used\n";
     if (keys.more > 0) report += head + "and " + std::to_string(keys.more) + " more\n";
     return report;
 }
@@ -65,7 +66,8 @@ std::string check_report(const job::Job& job, const plan::Plan& plan) {
     std::string report;
     for (std::size_t i = 0; i < plan.drawers.size() && i < job.drawers.size(); ++i) {
         const auto& answer = plan.drawers[i];
-        report += answer.id + " " + job.drawers[i]->name + ": " + counts(answer.checks) + "\n";
+        report +=
+            without_controls(answer.id + " " + job.drawers[i]->name) + ": " + counts(answer.checks) + "\n";
         for (const auto& check : answer.checks)
             report += line_of(check, sheets::zone_of(check, answer, job.display_units), job);
     }

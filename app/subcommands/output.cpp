@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "subcommands/output.h"
 
-#include <algorithm>
+#include "base/without_controls.h"
+
 #include <cerrno>
 #include <cstdio>
 #include <cstring>
@@ -16,9 +17,7 @@ Expected<void> say(std::string_view text) {
 }
 
 void complain(std::string_view text) {
-    std::string line = "drawercast: " + std::string(text);
-    std::replace(line.begin(), line.end(), '\n', ' ');
-    line += '\n';
+    const std::string line = "drawercast: " + without_controls(text) + "\n";
     std::fwrite(line.data(), 1, line.size(), stderr);
 }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "base/problem.h"
 
+#include "base/without_controls.h"
+
 #include <stdexcept>
 
 namespace drawercast {
@@ -16,9 +18,7 @@ std::string one_line(const Problem& problem) {
     if (!problem.where.empty()) line += english(problem.where) + ": ";
     line += english(problem.what) + ".";
     if (!problem.fix.empty()) line += " " + english(problem.fix) + ".";
-    for (char& c : line)
-        if (c == '\n' || c == '\r') c = ' ';
-    return line;
+    return without_controls(line);
 }
 
 } // namespace drawercast

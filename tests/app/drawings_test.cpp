@@ -18,6 +18,7 @@
 namespace drawercast::print {
 namespace {
 
+using namespace std::string_literals;
 using shape::Box;
 using shape::Vec;
 
@@ -128,6 +129,27 @@ TEST(Drawings, one_unit_is_one_millimeter) {
                 EXPECT_LE(outline.box.max.y, svg.height_mm) << file.name;
             }
         }
+    }
+}
+
+TEST(Drawings, no_name_makes_one_that_does_not_open) {
+    job::Job job = one_pocket();
+    const std::string name = "a\x1b[2J b\0c\nd \xEF\xBF\xBF <&> \xF0\x9D\x9F\x8F"s;
+    job.title = name;
+    job::Object object = *job.objects[0];
+    object.name = name;
+    job.objects[0] = object;
+    job::Drawer drawer = *job.drawers[0];
+    drawer.name = name;
+    job.drawers[0] = drawer;
+    for (const DrawingFile& file : drawing_files(job, plan::compute(job))) {
+        QXmlStreamReader xml(file.bytes);
+        QString words;
+        while (!xml.atEnd())
+            if (xml.readNext() == QXmlStreamReader::Characters) words += xml.text();
+        EXPECT_FALSE(xml.hasError()) << file.name << ": " << xml.errorString().toStdString();
+        EXPECT_FALSE(words.contains(QChar(0x1b)) || words.contains(QChar(0xFFFF))) << file.name;
+        EXPECT_TRUE(words.contains(QStringLiteral("<&>"))) << file.name;
     }
 }
 

@@ -89,6 +89,19 @@ TEST(Subcommands, check_names_keys_that_are_not_known) {
     EXPECT_EQ(said.find("key not known"), std::string::npos) << said;
 }
 
+TEST(Subcommands, a_name_stays_within_its_line) {
+    const auto path = test::file_of(R"({"format": "drawercast-job", "version": 1,
+        "drawers": [{"id": "d1", "name": "A\nd9 forged: 0 to mend\u001b[2J\u0085\u2028z",
+                     "outline": {"rect": [200, 160]}, "slip\nd8 forged": 1}]})",
+                                    "forged.json");
+    std::string said;
+    EXPECT_EQ(exit_of("check '" + path + "'", &said), 0);
+    EXPECT_EQ(said.rfind("d1 A d9 forged: 0 to mend [2J  z: ", 0), 0U) << said;
+    EXPECT_EQ(said.find("\nd9"), std::string::npos) << said;
+    EXPECT_EQ(said.find("\nd8"), std::string::npos) << said;
+    EXPECT_EQ(said.find('\x1b'), std::string::npos);
+}
+
 TEST(Subcommands, an_unreadable_job_is_one_line) {
     std::string said;
     EXPECT_EQ(exit_of("check /nowhere/job.json", &said), 2);
