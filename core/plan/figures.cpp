@@ -26,8 +26,8 @@ void write_cavity(JsonText& json, const casting::Cavity& cavity) {
     json.key("cavity");
     json.begin_object();
     json.member("gross_mm3", cavity.gross_mm3);
-    json.member("blocks_mm3", cavity.blocks_mm3);
-    json.member("fillet_mm3", cavity.fillet_mm3);
+    json.amount("blocks_mm3", cavity.blocks_mm3);
+    json.amount("fillet_mm3", cavity.fillet_mm3);
     json.member("net_mm3", cavity.net_mm3);
     json.member("open_area_mm2", cavity.open_area_mm2);
     json.end_object();

@@ -3,6 +3,8 @@
 
 #include "base/number.h"
 
+#include <cmath>
+
 namespace drawercast::plan {
 
 namespace {
@@ -10,9 +12,13 @@ namespace {
 constexpr int significant_digits =
     9; // more would show the machine's last-digit noise as if it meant something
 
+constexpr double least = 1e-9; // of any unit used here: less of it nobody could measure
+
 } // namespace
 
-void JsonText::number(double value) { out_.raw(rounded_text(value, significant_digits)); }
+void JsonText::number(double value) {
+    out_.raw(rounded_text(std::abs(value) < least ? 0 : value, significant_digits));
+}
 
 void JsonText::point(shape::Vec p) {
     begin_array();

@@ -18,7 +18,7 @@ class JsonText {
     void end_array() { out_.end_list(); }
     void key(std::string_view name) { out_.key(name); }
     void text(std::string_view value) { out_.text(value); }
-    void number(double value); ///< finite; at most 9 significant digits
+    void number(double value); ///< finite; at most 9 significant digits, 0 below 1e-9
     void integer(long long value) { out_.raw(std::to_string(value)); }
     void boolean(bool value) { out_.flag(value); }
 
@@ -26,6 +26,8 @@ class JsonText {
 
     // a whole member at once
     void member(std::string_view name, double value) { key(name), number(value); }
+    /// What can't be less than nothing: what a difference of large volumes leaves of one is noise.
+    void amount(std::string_view name, double value) { member(name, value > 0 ? value : 0.0); }
     void member(std::string_view name, int value) { key(name), integer(value); }
     void member(std::string_view name, std::string_view value) { key(name), text(value); }
 

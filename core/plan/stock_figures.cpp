@@ -161,7 +161,7 @@ void write_built_figures(JsonText& json, std::string_view key, const BuiltFigure
     json.key(key);
     json.begin_object();
     json.member("gross_mm3", figures.cavity.gross_mm3);
-    json.member("blocks_mm3", figures.cavity.blocks_mm3);
+    json.amount("blocks_mm3", figures.cavity.blocks_mm3);
     json.member("net_mm3", figures.cavity.net_mm3);
     if (figures.dose) json.member("poured_ml", figures.dose->poured_ml);
     if (figures.dose) json.member("mixed_ml", figures.dose->mixed_ml);

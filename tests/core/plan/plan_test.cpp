@@ -140,6 +140,19 @@ TEST(Plan, every_code_has_words) {
     EXPECT_EQ(subject_name("gone#2", job), "gone#2");
 }
 
+TEST(JsonText, shows_no_noise_around_nothing) {
+    JsonText json;
+    json.begin_object();
+    json.amount("blocks_mm3", -3e-7);
+    json.amount("fillet_mm3", 12.5);
+    json.member("x", -1.1e-11);
+    json.member("y", -0.0);
+    json.member("z", -2e-9);
+    json.end_object();
+    EXPECT_EQ(json.take(), "{\n  \"blocks_mm3\": 0,\n  \"fillet_mm3\": 12.5,\n  \"x\": 0,\n  \"y\": 0,\n"
+                           "  \"z\": -0.000000002\n}\n");
+}
+
 TEST(JsonText, nests_and_quotes) {
     JsonText json;
     json.begin_object();
