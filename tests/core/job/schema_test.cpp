@@ -110,6 +110,26 @@ TEST_F(Schema, states_the_ranges_that_the_reader_keeps_and_no_others) {
     for (const auto& range : ranges()) EXPECT_EQ(stated.count(std::string(range.path)), 1u) << range.path;
 }
 
+/// What the reader refuses and JSON Schema has no keyword for, where a maker looks for it.
+TEST_F(Schema, says_in_words_what_it_cannot_demand) {
+    const std::pair<const char*, const char*> rows[] = {
+        {"/description", "stand twice in one object"},
+        {"/description", "kept in millionths of a mm"},
+        {"/description", "deeper than 64 levels"},
+        {"/properties/objects/description", "no two with the same id"},
+        {"/properties/drawers/description", "no two with the same id"},
+        {"/properties/drawers/description", "no object's n-th pocket twice"},
+        {"/$defs/shop/properties/supplies/description", "each supply at most once"},
+        {"/$defs/shop/properties/start/description", "nothing is reckoned from it"},
+        {"/$defs/pocket/properties/object/description", "there must be one of that id"},
+        {"/$defs/outline/properties/polygon/description", "enclosing an area"}};
+    for (const auto& [place, words] : rows) {
+        const auto description = testing::value_at(tree_->root(), place);
+        ASSERT_TRUE(description) << place;
+        EXPECT_NE(description->text().find(words), std::string_view::npos) << place << ": " << words;
+    }
+}
+
 /// The members that are written, in order; of a list's items those of each, without repeats.
 std::vector<std::string> keys_of(const JsonValue& object) {
     std::vector<std::string> keys;
