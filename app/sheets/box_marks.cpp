@@ -102,6 +102,9 @@ void add_box(BenchPen& pen, Vec at, const job::Job& job, const stock::DrawerStoc
         TextMark line{spot,  words[i], i <= 1 ? TextRole::name : TextRole::caption, Side::center, 0,
                       false, {}};
         line.elsewhere = {{{spot, Side::center}}, inside, true, {}}; // a small picture says less
+        if (i == 0)                                                  // but this
+            for (const double up : {40.0, 24.0, 8.0})
+                line.elsewhere.spots.push_back({{outside.center(), {0, up}}, Side::center});
         pen.put(std::move(line));
     }
     pen.put(DimensionMark{
