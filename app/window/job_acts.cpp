@@ -49,6 +49,7 @@ void JobActs::make_new() {
     job = job::with_drawer(std::move(job), std::move(drawer));
     job.display_units = desk_.document.job().display_units;
     desk_.document.replace(std::move(job), {}, true); // nothing of the maker's own in it yet
+    emit made_new();
 }
 
 bool JobActs::open(const QString& path) {

@@ -30,6 +30,7 @@ class JobActs final : public QObject {
   signals:
     void said(const QString& sentence);
     void quit_wanted();
+    void made_new(); ///< a job with nothing in it but its drawer
 
   private:
     bool save();

@@ -173,6 +173,7 @@ void MainWindow::connect_acts() {
     connect(form_acts_, &FormActs::said, this, &MainWindow::say);
     connect(job_acts_, &JobActs::said, this, &MainWindow::say);
     connect(job_acts_, &JobActs::quit_wanted, this, &QWidget::close);
+    connect(job_acts_, &JobActs::made_new, sheets_, [this] { sheets_->show_sheet(SheetId::drawer_plan); });
     connect(place_acts_, &PlaceActs::said, this, &MainWindow::say);
     connect(&autosave_, &Autosave::failed, this,
             [this](const QString& why) { say(tr("Unsaved work can’t be kept: %1").arg(why)); });

@@ -221,6 +221,16 @@ TEST(Window, unsaved_work_asks_and_cancel_stays) {
     EXPECT_EQ(again.job(), work);
 }
 
+TEST(Window, a_new_job_shows_where_its_first_object_is_placed) {
+    Desktop desk;
+    desk.open_demo();
+    auto& sheets = desk.window.sheets();
+    sheets.show_sheet(SheetId::run_sheet);
+    desk.window.actions()["job.new"]->trigger();
+    EXPECT_TRUE(desk.window.document().job().objects.empty());
+    EXPECT_EQ(sheets.canvas().sheet(), SheetId::drawer_plan);
+}
+
 TEST(Window, looks_left_as_is_and_taken_back) {
     Desktop desk;
     open_two_pockets(desk);
