@@ -121,10 +121,8 @@ FieldRows* ObjectForm::make_more() {
     numbers_.add(*more_, {"/fit_mm", tr("&Fit a side"), fit, &Object::fit_mm, tr("Less than 0 squeezes")});
     numbers_.add(*more_, {"/fit_end_mm", tr("F&it at the ends"), fit_end, &Object::fit_end_mm,
                           tr("Ends of the long axis")});
-    numbers_.add(
-        *more_,
-        {"/volume_ml", tr("&Volume, dunked"), volume, &Object::volume_ml,
-         tr("Dunked as far as it sits in the foam; the outlines then serve walls and templates only")});
+    numbers_.add(*more_, {"/volume_ml", tr("&Volume, dunked"), volume, &Object::volume_ml,
+                          tr("Dunked as far as it sits in the foam")});
     note_->setTabChangesFocus(true);
     note_->setFixedHeight(2 * note_->fontMetrics().lineSpacing() + 12);
     turns_->addItem(tr("By quarters"), static_cast<int>(job::Turns::quarter));

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 
 namespace drawercast::mold {
 
@@ -49,6 +50,18 @@ double wall_use(const PlateIn& in, const job::Board& board) {
         most = std::max(
             {most, wall.bow_mm / wall_bow_limit_mm, wall.stress_mpa * stress_factor / board.rupture_mpa});
     return most;
+}
+
+/// About how near a bare base comes to its limits: a plate held along the screws' lines (walls.h), a
+/// twentieth in hand since screws give (our guess). It is judged itself once the plate is known (base.h).
+double bare_base_use(const PlateIn& in, const job::Board& board) {
+    const double t = board.thickness_mm;
+    const double a = std::max(in.width_mm, in.depth_mm) + t, b = std::min(in.width_mm, in.depth_mm) + t;
+    const double stiffness = board.elasticity_mpa * t * t * t / (12 * (1 - board.poisson * board.poisson));
+    const double bow = held_plate_lift(a / b) * in.load.closed_kpa / 1000 * std::pow(b, 4) / stiffness;
+    const double stress =
+        6 * held_plate_moment(a / b, board.poisson) * in.load.build_for_kpa / 1000 * b * b / (t * t);
+    return 1.05 * std::max(bow / bow_limit_mm, stress * stress_factor / board.rupture_mpa);
 }
 
 } // namespace
@@ -136,12 +149,14 @@ job::Board box_board_of(const PlateIn& in) {
     if (in.box_board)
         if (const auto* set = named(in.boards, *in.box_board)) return *set;
     const double least_mm = least_edge_mm(in.closures);
-    const job::Board* best = nullptr;
+    std::vector<job::Board> walls, bases; // that hold as walls, and as the base too
     for (const auto& board : in.boards) {
         if (board.thickness_mm < least_mm || wall_use(in, board) > 1) continue;
-        if (best == nullptr || area_price(board) < area_price(*best)) best = &board;
+        walls.push_back(board);
+        if (bare_base_use(in, board) <= 1 || !bearers_to_try(in, board).empty()) bases.push_back(board);
     }
-    if (best != nullptr) return *best;
+    for (const auto& fit : {bases, walls})
+        if (!fit.empty()) return *std::ranges::min_element(fit, {}, area_price);
     return *std::max_element(in.boards.begin(), in.boards.end(),
                              [](const auto& a, const auto& b) { return a.thickness_mm < b.thickness_mm; });
 }

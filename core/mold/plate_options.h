@@ -67,7 +67,8 @@ std::vector<ClosurePair> closures_to_try(const PlateIn& in, const job::Board& bo
                                          const job::Board& box_board, const Stiffening& stiffening);
 
 /// Walls and base: the maker's, else the cheapest board that is thick enough for a screw in its edge and as a
-/// wall keeps its limits; the stiffest where none does.
+/// wall keeps its limits, and as the base too where no bearer would be held under it; the stiffest where none
+/// does.
 job::Board box_board_of(const PlateIn& in);
 
 /// Of the shop's pieces those that one of its screws holds as bearers: up through the base and them, into the

@@ -4789,8 +4789,8 @@ Breite: %4. Tiefe: %5.</translation>
         <translation>Das Ganze</translation>
     </message>
     <message>
-        <source>Dunked as far as it sits in the foam; the outlines then serve walls and templates only</source>
-        <translation>So weit getaucht, wie er im Schaum sitzt; die Umrisse gelten dann nur für Stege und Schablonen</translation>
+        <source>Dunked as far as it sits in the foam</source>
+        <translation>So weit getaucht, wie er im Schaum sitzt</translation>
     </message>
     <message>
         <source>There is no drawer to paste into.</source>

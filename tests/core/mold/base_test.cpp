@@ -3,6 +3,7 @@
 #include "job/catalog.h"
 #include "mold/base.h"
 #include "mold/plate_checks.h"
+#include "mold/plate_options.h"
 #include "mold/walls.h"
 
 #include <gtest/gtest.h>
@@ -67,6 +68,20 @@ TEST(Base, BendsLikeAPlateAndGetsBearersWhereItMust) {
     EXPECT_TRUE(std::any_of(in.mold.closures.begin(), in.mold.closures.end(), [&](const auto& one) {
         return one == end;
     })) << "one of the shop's, as it is there";
+}
+
+/// The first drawer somebody tries: no screw of the usual ones holds a bearer under a mold that low.
+TEST(Base, TheBoxIsOfABoardWhoseBaseNeedsNoBearersWhereNoneWouldBeHeld) {
+    BaseIn low = box(301, 221, 27.2);
+    low.mold.height_mm = 40;
+    const auto chosen = box_board_of(low.mold);
+    EXPECT_TRUE(bearers_to_try(low.mold, chosen).empty());
+    low.plate.board = low.plate.box_board = chosen;
+    const auto found = base(low);
+    ASSERT_TRUE(found);
+    EXPECT_TRUE(found->answer.passes) << chosen.name;
+    const BaseIn high = box(301, 221, 27.2); // 60: a bearer is held
+    EXPECT_LT(box_board_of(high.mold).thickness_mm, chosen.thickness_mm);
 }
 
 TEST(Base, WithoutAScrewForBearersSaysSo) {
