@@ -32,7 +32,7 @@ const Stroke outward{true, 4, {{38, 20}, {50, 20}, {60, 20}}};
 
 TEST(Brushed, adding_keeps_the_points_that_the_hand_made) {
     auto bent = box("Bent", 0, 0, 40, 40, true);
-    bent.seen.corners.insert(bent.seen.corners.begin() + 1, {{20, -7.3}});
+    bent.seen.corners.insert(bent.seen.corners.begin() + 1, shape::Corner{{20, -7.3}});
     const auto after = brushed({bent}, outward);
     ASSERT_EQ(after.size(), 1U);
     EXPECT_NEAR(area(after[0]), area(bent) + 20 * 8 + std::numbers::pi * 16 / 2, 1);
