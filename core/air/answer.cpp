@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "air/answer.h"
 
-#include "shape/segments.h"
+#include "shape/in_region.h"
 
 #include <algorithm>
 
@@ -12,7 +12,7 @@ using layout::Check;
 using layout::Code;
 using layout::Severity;
 
-constexpr double rounding_ml = 0.5;
+constexpr double rounding_ml = 0.5; ///< of what is shown and typed
 
 Check check_at(Code code, Severity severity, double value, double limit, shape::Vec at) {
     Check check = check_of(code, severity, value, limit);
@@ -29,23 +29,14 @@ void add_pockets(const Answer& answer, std::vector<Check>& checks) {
                                       vented_ml, pockets[i].at));
 }
 
-bool holds(const shape::Region& region, shape::Vec p) {
-    bool inside = false;
-    for (const auto& patch : region.patches) {
-        inside ^= shape::holds_half_open(patch.outer, p);
-        for (const auto& hole : patch.holes) inside ^= shape::holds_half_open(hole, p);
-    }
-    return inside;
-}
-
 /// As after a drawer was made smaller: they would count as if the foam reached them.
 void add_outside(const Answer& answer, std::vector<Check>& checks) {
     const Floor& floor = answer.model->in().floor;
     for (const Vent& vent : answer.vents_in.kept)
-        if (!holds(floor.opening, vent.at))
+        if (!shape::holds(floor.opening, vent.at))
             checks.push_back(check_at(Code::vent_outside, Severity::mend, 0, 0, vent.at));
     for (const PourStep& step : answer.model->map().pour.steps)
-        if (step.set && !holds(floor.opening, step.at))
+        if (step.set && !shape::holds(floor.opening, step.at))
             checks.push_back(check_at(Code::pour_outside, Severity::mend, 0, 0, step.at));
 }
 

@@ -2,7 +2,7 @@
 #include "buildup/faces.h"
 
 #include "buildup/bodies.h"
-#include "shape/segments.h"
+#include "shape/in_region.h"
 
 #include <algorithm>
 #include <array>
@@ -91,7 +91,7 @@ class Sides {
         const Layer& own = solid_.layers[layer];
         const Vec along = (b - a) * (1 / shape::length(b - a));
         const Vec within = (a + b) * 0.5 + Vec{-along.y, along.x} * (5 * near_mm);
-        const bool stands = layer > 0 && inside(solid_.layers[layer - 1].plan, within);
+        const bool stands = layer > 0 && shape::holds(solid_.layers[layer - 1].plan, within);
         Upright side{solid_.part,
                      &solid_.subject,
                      cut ? Face::cut : Face::side,
@@ -144,15 +144,6 @@ void add_levels(const Solid& solid, double lift, Faces& out) {
 }
 
 } // namespace
-
-bool inside(const Region& region, Vec p) {
-    for (const auto& patch : region.patches) {
-        if (!shape::holds_half_open(patch.outer, p)) continue;
-        const auto holds = [&](const Ring& hole) { return shape::holds_half_open(hole, p); };
-        if (std::none_of(patch.holes.begin(), patch.holes.end(), holds)) return true;
-    }
-    return false;
-}
 
 Faces faces_of(const Scene& scene, const Look& look) {
     Faces faces;

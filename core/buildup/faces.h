@@ -37,6 +37,4 @@ struct Faces {
 
 Faces faces_of(const Scene& scene, const Look& look);
 
-bool inside(const shape::Region& region, shape::Vec p);
-
 } // namespace drawercast::buildup
