@@ -6,7 +6,6 @@
 
 #include <algorithm>
 #include <array>
-#include <cmath>
 
 namespace drawercast::mold {
 
@@ -43,25 +42,23 @@ std::vector<job::Closure> fitting(const std::vector<job::Closure>& all, const Jo
     return out;
 }
 
-/// The worst of the walls' bow and stress over its limit.
-double wall_use(const PlateIn& in, const job::Board& board) {
-    double most = 0;
-    for (const auto& wall : walls_of({in.width_mm, in.depth_mm, in.height_mm, board, in.load}))
-        most = std::max(
-            {most, wall.bow_mm / wall_bow_limit_mm, wall.stress_mpa * stress_factor / board.rupture_mpa});
-    return most;
+/// The worse of a held board's bow and stress over its limit.
+double held_use(const WallAnswer& held, const job::Board& board, double most_bow_mm) {
+    return std::max(held.bow_mm / most_bow_mm, held.stress_mpa * stress_factor / board.rupture_mpa);
 }
 
-/// About how near a bare base comes to its limits: a plate held along the screws' lines (walls.h), a
-/// twentieth in hand since screws give (our guess). It is judged itself once the plate is known (base.h).
+double wall_use(const PlateIn& in, const job::Board& board) {
+    const auto walls = walls_of({in.width_mm, in.depth_mm, in.height_mm, board, in.load});
+    return held_use(worst_wall(walls), board, wall_bow_limit_mm);
+}
+
+/// About how near a bare base comes to its limits: a plate held along the screws' lines, a twentieth in hand
+/// since screws give (our guess). It is judged itself once the plate is known (base.h).
 double bare_base_use(const PlateIn& in, const job::Board& board) {
+    constexpr double in_hand = 1.05;
     const double t = board.thickness_mm;
-    const double a = std::max(in.width_mm, in.depth_mm) + t, b = std::min(in.width_mm, in.depth_mm) + t;
-    const double stiffness = board.elasticity_mpa * t * t * t / (12 * (1 - board.poisson * board.poisson));
-    const double bow = held_plate_lift(a / b) * in.load.closed_kpa / 1000 * std::pow(b, 4) / stiffness;
-    const double stress =
-        6 * held_plate_moment(a / b, board.poisson) * in.load.build_for_kpa / 1000 * b * b / (t * t);
-    return 1.05 * std::max(bow / bow_limit_mm, stress * stress_factor / board.rupture_mpa);
+    return in_hand *
+           held_use(held_plate(in.width_mm + t, in.depth_mm + t, board, in.load), board, bow_limit_mm);
 }
 
 } // namespace

@@ -37,26 +37,21 @@ double held_plate_moment(double ratio, double poisson) {
     return sum;
 }
 
-namespace {
-
-WallAnswer wall_of(const WallsIn& in, double length) {
-    const PlateSection section{in.board.thickness_mm, in.board.elasticity_mpa, in.board.poisson};
-    const double low = std::min(length, in.height_mm);
-    const double ratio = std::max(length, in.height_mm) / low;
+WallAnswer held_plate(double length, double width, const job::Board& board, const PlateLoad& load) {
+    const PlateSection section{board.thickness_mm, board.elasticity_mpa, board.poisson};
+    const double low = std::min(length, width);
+    const double ratio = std::max(length, width) / low;
     WallAnswer out;
     out.length_mm = length;
-    out.bow_mm =
-        held_plate_lift(ratio) * in.load.closed_kpa / 1000 * std::pow(low, 4) / section.bending_nmm();
-    out.stress_mpa = 6 * held_plate_moment(ratio, in.board.poisson) * in.load.build_for_kpa / 1000 *
-                     std::pow(low / in.board.thickness_mm, 2);
+    out.bow_mm = held_plate_lift(ratio) * load.closed_kpa / 1000 * std::pow(low, 4) / section.bending_nmm();
+    out.stress_mpa = 6 * held_plate_moment(ratio, board.poisson) * load.build_for_kpa / 1000 *
+                     std::pow(low / board.thickness_mm, 2);
     return out;
 }
 
-} // namespace
-
 std::vector<WallAnswer> walls_of(const WallsIn& in) {
-    const WallAnswer across = wall_of(in, in.width_mm);
-    const WallAnswer deep = wall_of(in, in.depth_mm);
+    const WallAnswer across = held_plate(in.width_mm, in.height_mm, in.board, in.load);
+    const WallAnswer deep = held_plate(in.depth_mm, in.height_mm, in.board, in.load);
     return {across, deep, across, deep};
 }
 

@@ -25,6 +25,10 @@ struct WallsIn {
     bool operator==(const WallsIn&) const = default;
 };
 
+/// A board held along its four edges, `length` and `width` apart, under the load: bow and stress by the two
+/// above.
+WallAnswer held_plate(double length, double width, const job::Board& board, const PlateLoad& load);
+
 /// Front, right, back, left: each a plate held along its four edges by its neighbors, base and plate. What
 /// pulls at its foot is worked out with the base (base.h); its ends take a triangle of its load each, a
 /// quarter of pressure × height², which screws at the corner's usual pitch hold many times over (tributary
