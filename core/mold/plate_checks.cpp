@@ -118,14 +118,17 @@ void add_heads(std::vector<Check>& out, const PlateDesign& design) {
         out.push_back(check_of(Code::head_unchecked, Severity::note, design.board.thickness_mm, usual));
 }
 
+/// One, or two where other closures hold the stiffeners' ends.
+std::vector<job::Closure> kinds_of(const PlateDesign& design) {
+    if (!design.stiffener || design.closure == design.end_closure) return {design.closure};
+    return {design.closure, design.end_closure};
+}
+
 void add_at_hand(std::vector<Check>& out, const PlateDesign& design) {
-    const bool one_kind = design.closure == design.end_closure;
-    for (const bool ends : {false, true}) {
-        const auto& kind = ends ? design.end_closure : design.closure;
-        if (!kind.at_hand || (ends && one_kind)) continue;
-        const auto needed =
-            std::count_if(design.closures.begin(), design.closures.end(),
-                          [&](const auto& at) { return one_kind || at.stiffener_end == ends; });
+    for (const job::Closure& kind : kinds_of(design)) {
+        if (!kind.at_hand) continue;
+        const auto needed = std::ranges::count_if(
+            design.closures, [&](const ClosureAt& at) { return kind_of(design, at) == kind; });
         if (*kind.at_hand >= needed) continue;
         out.push_back(
             check_of(Code::closures_few, Severity::note, *kind.at_hand, static_cast<double>(needed)));
@@ -164,14 +167,11 @@ std::vector<Check> base_checks(const PlateIn& in, const Plate& base) {
 
 std::vector<Check> drill_checks(const PlateDesign& design, const std::vector<double>& drills_mm) {
     std::vector<Check> out;
-    const bool one_kind = !design.stiffener || design.closure == design.end_closure;
-    for (const bool ends : {false, true}) {
-        if (ends && one_kind) continue;
-        const job::Closure& kind = ends ? design.end_closure : design.closure;
+    for (const job::Closure& kind : kinds_of(design)) {
         const Holes wanted = wanted_holes(kind), made = holes_of(kind, drills_mm);
-        if ((wanted.clearance_mm == 0 || made.clearance_mm > 0) &&
-            (wanted.pilot_mm == 0 || made.pilot_mm > 0))
-            continue;
+        const bool all_made = (made.clearance_mm > 0) == (wanted.clearance_mm > 0) &&
+                              (made.pilot_mm > 0) == (wanted.pilot_mm > 0);
+        if (all_made) continue;
         out.push_back(check_of(Code::drill_none, Severity::look, wanted.pilot_mm, wanted.clearance_mm));
         out.back().subjects = {kind.name};
     }
