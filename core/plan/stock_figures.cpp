@@ -163,10 +163,12 @@ void write_built_figures(JsonText& json, std::string_view key, const BuiltFigure
     json.member("gross_mm3", figures.cavity.gross_mm3);
     json.amount("blocks_mm3", figures.cavity.blocks_mm3);
     json.member("net_mm3", figures.cavity.net_mm3);
-    if (figures.dose) json.member("poured_ml", figures.dose->poured_ml);
-    if (figures.dose) json.member("mixed_ml", figures.dose->mixed_ml);
-    if (figures.dose) json.member("a_g", figures.dose->a_g);
-    if (figures.dose) json.member("b_g", figures.dose->b_g);
+    if (figures.dose) {
+        json.member("poured_ml", figures.dose->poured_ml);
+        json.member("mixed_ml", figures.dose->mixed_ml);
+        json.member("a_g", figures.dose->a_g);
+        json.member("b_g", figures.dose->b_g);
+    }
     if (figures.pressure) json.member("closed_kpa", figures.pressure->closed_kpa);
     if (figures.pressure) json.member("build_for_kpa", figures.pressure->build_for_kpa);
     if (figures.planned_dose_kpa) json.member("planned_dose_kpa", *figures.planned_dose_kpa);
